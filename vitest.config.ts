@@ -1,0 +1,11 @@
+import { defineConfig } from "vitest/config";
+
+export default defineConfig({
+  test: {
+    // Two workers: the suite is sized for two cores, and the browser tests share them.
+    maxWorkers: 2,
+    include: ["test/**/*.test.ts", "test/**/*.test.tsx"],
+    testTimeout: 60_000,
+    hookTimeout: 180_000,
+  },
+});
