@@ -1,0 +1,137 @@
+import { z } from "zod";
+
+/**
+ * One tune as a contributor sends it: the form, the API, the CSV and the API's description all use this schema.
+ * Its bounds are wide on purpose. They are the physical range stretched by the largest named slip (feet for metres,
+ * pulses a minute for Hz, mL for µL …), so that a slip reaches screening and is answered with a sentence there;
+ * a number beyond them cannot be meant at all.
+ */
+
+const number = (field: string, unit: string, min: number, max: number) =>
+  z
+    .number({ error: `${field} must be a number in ${unit}.` })
+    .min(min, `${field} must be at least ${min} ${unit}.`)
+    .max(max, `${field} must be at most ${max} ${unit}.`);
+
+/** Steps of 0.5 kW from the smallest to the largest small air heater. */
+export const heat_kW = number("Heat class", "kW", 1, 15).multipleOf(
+  0.5,
+  "Heat class is the nominal full heat output in steps of 0.5 kW, for example 2, 5 or 8.",
+);
+/** A pulse moves 8–120 µL; the lower bound lets 0.008 mL through to be recognised. */
+export const dose_uL = number("Dose", "µL per pulse", 0.005, 200_000);
+/** Dead Sea shore to 6,000 m, stretched to 6,000 m written in feet. */
+export const elevation_m = number("Elevation", "m", -1_500, 20_000);
+export const lat = number("Latitude", "degrees", -90, 90);
+export const lon = number("Longitude", "degrees", -180, 180);
+/** −60…50 °C, stretched to 50 °C written as 122 °F. */
+export const temperature_C = number("Temperature", "°C", -80, 125);
+/** Station pressure at 6,000 m in a deep low to the highest sea-level pressure measured. */
+export const pressure_hPa = number("Station pressure", "hPa", 400, 1_100);
+/** Lowest and highest sea-level pressures ever measured, with a margin. */
+export const qnh_hPa = number("Sea-level pressure (QNH)", "hPa", 850, 1_100);
+export const humidity_pct = number("Relative humidity", "%", 0, 100);
+/** 0.3–12 Hz, stretched to 12 Hz written as 720 pulses a minute. */
+export const pump_Hz = number("Pump rate", "Hz", 0.03, 1_000);
+/** 500–8,000 rpm, stretched to tens, hundreds and a doubled pickup. */
+export const fan_rpm = number("Fan speed", "rpm", 5, 20_000);
+/** What a meter can show: most saturate at 1,000 or 2,000 ppm. */
+export const co_ppm = number("Final CO", "ppm", 0, 10_000);
+
+const end = z
+  .strictObject({
+    pump_Hz,
+    fan_rpm,
+    co_ppm: co_ppm.optional(),
+    /** The meter's floor when it shows nothing: "below 30" is not 0. */
+    co_below_ppm: number("The meter's floor", "ppm", 1, 100).optional(),
+    /** Plain number of the power setting, where the controller has one. */
+    power: number("Power setting", "(a plain number)", 0, 100).optional(),
+  })
+  .refine((e) => (e.co_ppm === undefined) !== (e.co_below_ppm === undefined), {
+    path: ["co_ppm"],
+    message:
+      "Give the final CO as co_ppm, or, when the meter shows nothing, its floor as co_below_ppm: one of the two.",
+  });
+
+/** Kinds of meter in general words: what a reading can be compared with depends on it. */
+export const METER_KINDS = ["room alarm", "portable meter", "flue analyser", "other"] as const;
+
+/** A tune as submitted. Unknown fields are refused, so a misspelt one is never silently lost. */
+export const tuneSchema = z.strictObject({
+  heater: z.strictObject({
+    heat_kW,
+    dose_uL: dose_uL.optional(),
+    /** 12 or 24 V supplies, from a flat battery to full charge. */
+    supply_V: number("Supply voltage", "V", 6, 36).optional(),
+  }),
+  site: z
+    .strictObject({ elevation_m, lat: lat.optional(), lon: lon.optional() })
+    .refine((s) => (s.lat === undefined) === (s.lon === undefined), {
+      path: ["lat"],
+      message: "Give latitude and longitude together, or neither.",
+    }),
+  air: z
+    .strictObject({
+      temperature_C: temperature_C.optional(),
+      pressure_hPa: pressure_hPa.optional(),
+      qnh_hPa: qnh_hPa.optional(),
+      humidity_pct: humidity_pct.optional(),
+    })
+    .refine((a) => a.pressure_hPa === undefined || a.qnh_hPa === undefined, {
+      path: ["qnh_hPa"],
+      message:
+        "Give station pressure (pressure_hPa) or sea-level pressure (qnh_hPa), not both: they differ by over 20 % at 1,700 m.",
+    })
+    .optional(),
+  low: end,
+  high: end,
+  meter: z
+    .strictObject({
+      kind: z
+        .enum(METER_KINDS, { error: `Kind of meter is one of: ${METER_KINDS.join(", ")}.` })
+        .optional(),
+      /** Distance from the exhaust's mouth; usual is about 0.3 m (common practice, no source). */
+      distance_m: number("Meter distance", "m", 0.01, 10).optional(),
+    })
+    .optional(),
+  tuned_on: z
+    .string()
+    .regex(
+      /^20\d\d-(0[1-9]|1[0-2])$/,
+      'Month of the tune must look like "2026-10": year and month, no day.',
+    )
+    .optional(),
+  contributor: z
+    .string({ error: "Contributor must be this browser's random key." })
+    .regex(
+      /^[A-Za-z0-9_-]{16,64}$/,
+      "Contributor must be a random key of 16 to 64 letters, digits, - or _ (no name, no address).",
+    ),
+});
+
+export type Tune = z.infer<typeof tuneSchema>;
+export type TuneEnd = Tune["low"];
+
+/** One thing wrong with what was sent: where, a stable code, and a sentence with the remedy. */
+export interface FieldError {
+  field: string;
+  code: string;
+  message: string;
+}
+
+/** Every zod issue as field, code, message: all bad fields at once, paths joined by dots. */
+export function fieldErrors(error: z.ZodError): FieldError[] {
+  return error.issues.flatMap((issue) => {
+    const field = issue.path.join(".");
+    if (issue.code === "unrecognized_keys") {
+      return issue.keys.map((key) => ({
+        field: field ? `${field}.${key}` : key,
+        code: "unknown_field",
+        message: "This field is not known. Check its spelling, or leave it out.",
+      }));
+    }
+    const missing = issue.code === "invalid_type" && issue.input === undefined;
+    return [{ field, code: missing ? "missing" : issue.code, message: issue.message }];
+  });
+}

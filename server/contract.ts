@@ -1,0 +1,167 @@
+import type { Air } from "../model/air.ts";
+import type { Compared } from "../model/compare.ts";
+import type { End } from "../model/fit/group.ts";
+import type { Safety } from "../model/safety.ts";
+import type { Tune } from "../model/tune.ts";
+
+/**
+ * What the API answers, as types: the client imports these and nothing else of the server.
+ * The schemas behind the API's description are checked against them.
+ */
+
+/** Accepted into the fit, or held with reasons. */
+export type Verdict = "accepted" | "held";
+
+/** One reason for a hold, or one caution beside an acceptance, as a sentence; with the repaired value when there is one. */
+export interface Reason {
+  /** Stable short name, e.g. "elevation_in_feet". */
+  code: string;
+  /** Path of the field it speaks of, e.g. "site.elevation_m". */
+  field: string;
+  sentence: string;
+  /** What the field would be once the slip is undone. */
+  suggestion?: number;
+}
+
+/** Answer to POST and PUT of a tune. */
+export interface Submitted {
+  id: string;
+  /** Shown once; absent when a tune is revised. */
+  receipt?: string;
+  verdict: Verdict;
+  reasons: Reason[];
+  air: Air;
+  /** Beside the published fit, one entry an end. */
+  compared: Compared[];
+  accepted_means: string;
+  safety: Safety;
+}
+
+/** One decision on a tune: append-only. */
+export interface Decision {
+  decided_at: string;
+  /** "screening", "fit" or "steward". */
+  by: string;
+  verdict: Verdict | "rejected" | "withdrawn";
+  reasons: Reason[];
+}
+
+/** Answer to GET of a tune with its receipt: as kept, and what became of it. */
+export interface KeptTune {
+  id: string;
+  tune: Omit<Tune, "contributor">;
+  cell: string | null;
+  verdict: Verdict;
+  reasons: Reason[];
+  /** What the newest published fit makes of each end. */
+  fit: {
+    version: string;
+    low: "kept" | "rejected" | "not in it";
+    high: "kept" | "rejected" | "not in it";
+  };
+  air: Air;
+  compared: Compared[];
+  decisions: Decision[];
+  safety: Safety;
+}
+
+export interface Place {
+  name: string;
+  region: string | null;
+  country: string | null;
+  lat: number;
+  lon: number;
+  elevation_m: number | null;
+  population: number;
+  kind: string;
+}
+
+export interface PlacesAnswer {
+  places: Place[];
+  credit: string;
+}
+
+export interface ElevationAnswer {
+  lat: number;
+  lon: number;
+  elevation_m: number;
+  sd_m: number;
+  uncertainty_68_m: number;
+  uncertainty_95_m: number;
+  source: string;
+  nearest: { name: string | null; distance_m: number } | null;
+  credit: string;
+}
+
+export interface ScalingPoint {
+  /** Pseudonym: joins one contributor's tunes at several elevations. */
+  contributor: string;
+  elevation_m: number;
+  density_kg_m3: number;
+  pump_Hz: number;
+  fan_rpm: number;
+  pump_Hz_per_krpm: number;
+  status: "kept" | "rejected" | "held";
+  /** Why it was rejected or held. */
+  reason: string | null;
+}
+
+export interface ScalingCurvePoint {
+  density_kg_m3: number;
+  /** Elevation at which the standard atmosphere has this density. */
+  elevation_m: number;
+  pump_Hz_per_krpm: number;
+  mean_band: { level: number; lower: number; upper: number };
+  new_heater_bands: { level: number; lower: number; upper: number }[];
+}
+
+export interface ScalingAnswer {
+  heat_kW: number;
+  end: End;
+  fit: string;
+  prior_only: boolean;
+  demo: boolean;
+  points: ScalingPoint[];
+  /** How many points there are in all; `points` holds at most 2,000, an even sample said to be so. */
+  points_total: number;
+  curve: ScalingCurvePoint[];
+  safety: Safety;
+}
+
+export interface Cell {
+  /** H3 cell, resolution 3 to 5: coarser where fewer than 3 contributors would show. */
+  cell: string;
+  lat: number;
+  lon: number;
+  tunes: number;
+  contributors: number;
+  /** Mean elevation of its tunes, m. */
+  elevation_m: number;
+  /** Median mixture shift of its tunes against the fit, %, by end. */
+  mixture_shift_pct: { low: number; high: number };
+}
+
+export interface CellsAnswer {
+  parent: string;
+  cells: Cell[];
+  demo: boolean;
+}
+
+export interface Health {
+  ok: boolean;
+  demo: boolean;
+  tunes: number;
+  fit: string;
+  fit_age_s: number | null;
+  /** Whether place search and elevations are there. */
+  geography: boolean;
+}
+
+/** RFC 9457. */
+export interface Problem {
+  type: string;
+  title: string;
+  status: number;
+  detail?: string;
+  errors?: { field: string; code: string; message: string }[];
+}
