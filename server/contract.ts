@@ -2,26 +2,15 @@ import type { Air } from "../model/air.ts";
 import type { Compared } from "../model/compare.ts";
 import type { End } from "../model/fit/group.ts";
 import type { Safety } from "../model/safety.ts";
+import type { Reason, Verdict } from "../model/screen.ts";
 import type { Tune } from "../model/tune.ts";
+
+export type { Reason, Verdict } from "../model/screen.ts";
 
 /**
  * What the API answers, as types: the client imports these and nothing else of the server.
  * The schemas behind the API's description are checked against them.
  */
-
-/** Accepted into the fit, or held with reasons. */
-export type Verdict = "accepted" | "held";
-
-/** One reason for a hold, or one caution beside an acceptance, as a sentence; with the repaired value when there is one. */
-export interface Reason {
-  /** Stable short name, e.g. "elevation_in_feet". */
-  code: string;
-  /** Path of the field it speaks of, e.g. "site.elevation_m". */
-  field: string;
-  sentence: string;
-  /** What the field would be once the slip is undone. */
-  suggestion?: number;
-}
 
 /** Answer to POST and PUT of a tune. */
 export interface Submitted {
