@@ -26,8 +26,8 @@ export const lat = number("Latitude", "degrees", -90, 90);
 export const lon = number("Longitude", "degrees", -180, 180);
 /** −60…50 °C, stretched to 50 °C written as 122 °F. */
 export const temperature_C = number("Temperature", "°C", -80, 125);
-/** Station pressure at 6,000 m in a deep low to the highest sea-level pressure measured. */
-export const pressure_hPa = number("Station pressure", "hPa", 400, 1_100);
+/** Station pressure at 6,000 m in a deep low to the highest ever measured (1,084 hPa at sea level), taken to the Dead Sea shore. */
+export const pressure_hPa = number("Station pressure", "hPa", 400, 1_150);
 /** Lowest and highest sea-level pressures ever measured, with a margin. */
 export const qnh_hPa = number("Sea-level pressure (QNH)", "hPa", 850, 1_100);
 export const humidity_pct = number("Relative humidity", "%", 0, 100);

@@ -16,6 +16,8 @@ const FOOT_m = 0.3048;
  */
 const TERRAIN_SLACK = 1.5;
 const TERRAIN_MARGIN_m = 400;
+/** A slip of elevation is named only when its undoing lands this close to the terrain's own band, m. */
+const NAMING_MARGIN_m = 200;
 
 /**
  * How far station pressure may lie from the standard atmosphere's: 6 % at sea level (the deepest lows and highest
@@ -27,7 +29,7 @@ const PRESSURE_SLACK_per_km = 0.01;
 /** Sea-level pressures met outside the eye of a storm, hPa: a value in here may be a QNH. */
 const QNH_RANGE_hPa = [950, 1055] as const;
 
-interface Site {
+export interface Site {
   elevation_m: number;
   pressure_hPa: number | undefined;
 }
@@ -35,7 +37,7 @@ interface Site {
 interface Explanation {
   site: Site;
   reasons: Reason[];
-  /** How ill it fits even when nothing is violated; decides between explanations of equal length. */
+  /** How ill it fits even when nothing is violated: decides between explanations of equal length. */
   misfit: number;
 }
 
@@ -49,7 +51,8 @@ export function screenSite(tune: Tune, context: ScreenContext): { site: Site; re
   const violated = violations(stated, terrain);
   if (violated.length === 0) return { site: stated, reasons: [] };
   const [best] = explanations(stated, terrain)
-    .filter((e) => violations(e.site, terrain).length === 0)
+    .filter(({ site }) => violations(site, terrain).length === 0)
+    .filter(({ site }) => site.elevation_m === stated.elevation_m || isNear(site, terrain))
     .sort((a, b) => a.reasons.length - b.reasons.length || a.misfit - b.misfit);
   return best ?? { site: stated, reasons: violated };
 }
@@ -83,6 +86,11 @@ function violations({ elevation_m, pressure_hPa }: Site, terrain: Terrain): Reas
   return reasons;
 }
 
+function isNear({ elevation_m }: Site, terrain: Terrain): boolean {
+  if (!terrain) return true;
+  return Math.abs(elevation_m - terrain.elevation_m) <= terrain.uncertainty_95_m + NAMING_MARGIN_m;
+}
+
 function terrainLimit(terrain: { uncertainty_95_m: number }): number {
   return TERRAIN_SLACK * terrain.uncertainty_95_m + TERRAIN_MARGIN_m;
 }
@@ -95,7 +103,7 @@ function pressureOff(elevation_m: number, pressure_hPa: number): number {
 
 /** Every way to undo a slip of elevation, of pressure, or of both. */
 function explanations(stated: Site, terrain: Terrain): Explanation[] {
-  return elevationRepairs(stated.elevation_m).flatMap(({ elevation_m, reason }) =>
+  return elevationRepairs(stated, terrain).flatMap(({ elevation_m, reason }) =>
     pressureRepairs(stated.pressure_hPa, elevation_m).map((pressure) => {
       const site = { elevation_m, pressure_hPa: pressure.pressure_hPa };
       const reasons = [reason, pressure.reason].filter((r) => r !== null);
@@ -108,29 +116,33 @@ function explanations(stated: Site, terrain: Terrain): Explanation[] {
   );
 }
 
-function elevationRepairs(elevation_m: number): { elevation_m: number; reason: Reason | null }[] {
-  const metres = Math.round(elevation_m * FOOT_m);
-  const undone = Math.round(elevation_m / FOOT_m);
+function elevationRepairs(
+  { elevation_m, pressure_hPa }: Site,
+  terrain: Terrain,
+): { elevation_m: number; reason: Reason | null }[] {
+  const evidence = terrain
+    ? "at this place"
+    : pressure_hPa === undefined
+      ? "is no elevation in metres that people camp at;"
+      : `beside a station pressure of ${say(pressure_hPa, 1)} hPa`;
+  const repaired = (code: string, value: number, what: string) => {
+    const suggestion = Math.round(value);
+    const sentence = `${say(elevation_m, 1)} ${evidence} ${what}. Did you mean ${say(suggestion)} m?`;
+    const reason = { code, field: "site.elevation_m", sentence, suggestion };
+    return { elevation_m: suggestion, reason };
+  };
   return [
     { elevation_m, reason: null },
-    {
-      elevation_m: metres,
-      reason: {
-        code: "elevation_in_feet",
-        field: "site.elevation_m",
-        sentence: `${say(elevation_m)} at this place is its elevation in feet. Did you mean ${say(metres)} m?`,
-        suggestion: metres,
-      },
-    },
-    {
-      elevation_m: undone,
-      reason: {
-        code: "elevation_metres_as_feet",
-        field: "site.elevation_m",
-        sentence: `${say(elevation_m)} m at this place is what its elevation in metres becomes when it is taken for feet. Did you mean ${say(undone)} m?`,
-        suggestion: undone,
-      },
-    },
+    repaired(
+      "elevation_in_feet",
+      elevation_m * FOOT_m,
+      terrain || pressure_hPa !== undefined ? "is its elevation in feet" : "in feet it is ordinary",
+    ),
+    repaired(
+      "elevation_metres_as_feet",
+      elevation_m / FOOT_m,
+      "is its elevation taken for feet and converted once too often",
+    ),
   ];
 }
 

@@ -1,0 +1,93 @@
+import { ENDS, type End, type PublishedFit } from "../fit/group.ts";
+import type { EndSetting } from "../mixture.ts";
+
+/**
+ * What is usual for pump rates and fan speeds, and how far outside a row lies: its oddness.
+ * Every figure here is common practice without a source, or our own working value.
+ */
+
+export type Settings = Record<End, EndSetting>;
+export type Range = readonly [number, number];
+
+/** Usual fan speed and mixture (Hz per 1,000 rpm) of each end in this air. */
+export interface Usual {
+  fan_rpm: Record<End, Range>;
+  mixture: Record<End, Range>;
+}
+
+const FAN_rpm: Record<End, Range> = { low: [1200, 2400], high: [3500, 5000] };
+
+/** Smallest and largest usual mixture of the heat classes in standard sea-level air, Hz per 1,000 rpm. */
+const MIXTURE: Record<End, Range> = { low: [0.7, 0.95], high: [0.85, 1.1] };
+
+/** Heaters, doses and people differ by this much around what is usual for them. */
+const TOLERANCE = 0.35;
+
+/** How mixture follows density: from crews that never re-tune (0) to those that cut more than the density asks (1.2). */
+const SLOPES = [0, 1.2] as const;
+
+/** One unit of oddness: 10 % outside the usual range, on a logarithmic scale. */
+const UNIT = 0.1;
+const OUT_OF_ORDER = 100;
+
+/**
+ * What to expect of a heat class in this air. A fit can only widen it: many heaters may teach that something else is
+ * usual too, never shut a heater out.
+ */
+export function usualIn(density_ratio: number, heat_kW: number, fit: PublishedFit | null): Usual {
+  const shifts = SLOPES.map((slope) => density_ratio ** slope);
+  const mixture = (end: End): Range => {
+    const [leanest, richest] = MIXTURE[end];
+    const group = fit?.groups.find((g) => g.heat_kW === heat_kW && g.end === end);
+    const seen = group && group.contributors > 0 ? Math.exp(group.intercept) : leanest;
+    return [
+      Math.min(leanest, seen) * (1 - TOLERANCE) * Math.min(...shifts),
+      Math.max(richest, seen) * (1 + TOLERANCE) * Math.max(...shifts),
+    ];
+  };
+  return {
+    fan_rpm: { low: lowFanIn(density_ratio), high: FAN_rpm.high },
+    mixture: { low: mixture("low"), high: mixture("high") },
+  };
+}
+
+/** Who keeps the heat in thin air raises the fan by 1/ratio; the high end is at the fan's limit already. */
+function lowFanIn(density_ratio: number): Range {
+  const [slowest, fastest] = FAN_rpm.low;
+  return [slowest * Math.min(1, 1 / density_ratio), fastest * Math.max(1, 1 / density_ratio)];
+}
+
+/** Units by which a value lies outside a range: plus above, minus below, 0 inside. */
+export function unitsOutside(value: number, [lower, upper]: Range): number {
+  if (value > upper) return Math.log(value / upper) / UNIT;
+  if (value < lower) return Math.log(value / lower) / UNIT;
+  return 0;
+}
+
+export function perKrpm({ pump_Hz, fan_rpm }: EndSetting): number {
+  return pump_Hz / (fan_rpm / 1000);
+}
+
+/** Squared units outside what is usual, over both ends' fan speeds and mixtures; ends out of order add 100 each. */
+export function oddness(settings: Settings, usual: Usual): number {
+  let sum = 0;
+  for (const end of ENDS) {
+    sum += unitsOutside(settings[end].fan_rpm, usual.fan_rpm[end]) ** 2;
+    sum += unitsOutside(perKrpm(settings[end]), usual.mixture[end]) ** 2;
+  }
+  if (settings.low.pump_Hz >= settings.high.pump_Hz) sum += OUT_OF_ORDER;
+  if (settings.low.fan_rpm >= settings.high.fan_rpm) sum += OUT_OF_ORDER;
+  return sum;
+}
+
+/** Distance from the middle of what is usual: decides only between repairs that leave nothing odd. */
+export function offCentre(settings: Settings, usual: Usual): number {
+  const off = (value: number, [lower, upper]: Range) => Math.log(value / Math.sqrt(lower * upper));
+  return ENDS.reduce(
+    (sum, end) =>
+      sum +
+      off(settings[end].fan_rpm, usual.fan_rpm[end]) ** 2 +
+      off(perKrpm(settings[end]), usual.mixture[end]) ** 2,
+    0,
+  );
+}
