@@ -1,3 +1,5 @@
+import { requireFinite } from "./finite.ts";
+
 /**
  * Air at the intake: pressure and density from elevation (ISO 2533:1975),
  * density of moist air (CIPM-2007), station pressure and QNH, density altitude.
@@ -82,6 +84,10 @@ const CIPM = {
   c: [1.9898e-4, -2.376e-6],
   d: 1.83e-11,
   e: -0.765e-8,
+  /** Molar masses of dry air (400 ppm of CO₂) and of water, kg/mol, and the gas constant, J/(mol K). */
+  Ma: 28.96546e-3,
+  Mv: 18.01528e-3,
+  R: 8.314472,
 } as const;
 
 /** Saturation pressure of water vapour, Pa, at a temperature, °C (CIPM-2007, eq. A1.1). */
@@ -92,7 +98,7 @@ export function saturationPressure(temperature_C: number): number {
 }
 
 /**
- * Density of moist air, kg/m³ (CIPM-2007, eq. 4, at 400 ppm of CO₂).
+ * Density of moist air, kg/m³ (CIPM-2007, eq. 1, at 400 ppm of CO₂).
  * Published for 600–1,100 hPa and 15–27 °C; outside it stays far within what a tune can feel.
  * @param pressure_hPa station pressure
  * @param temperature_C air temperature at the intake
@@ -117,7 +123,7 @@ export function moistAirDensity(
     1 -
     pT * (a0 + a1 * t + a2 * t * t + (b0 + b1 * t) * xv + (c0 + c1 * t) * xv * xv) +
     pT * pT * (CIPM.d + CIPM.e * xv * xv);
-  return ((3.48374e-3 * p) / (Z * T)) * (1 - 0.378 * xv);
+  return ((p * CIPM.Ma) / (Z * CIPM.R * T)) * (1 - xv * (1 - CIPM.Mv / CIPM.Ma));
 }
 
 /** What a person may know of the air at a site. A pressure is station pressure; QNH comes under its own name. */
@@ -159,7 +165,8 @@ const PRESSURE_GRADIENT_per_m = 1.2e-4;
  * The air at an elevation from what is given, the standard atmosphere for the rest.
  * Nothing given: the dry standard atmosphere itself. Temperature or pressure given but no humidity: 50 %.
  * `ln_density_sd` adds in squares: 10 K for an unknown night temperature, 0.8 % weather plus 0.5 % per km
- * for an unknown pressure, 25 points of humidity, and the elevation's own uncertainty.
+ * for an unknown pressure, 25 points of humidity, and the elevation's own uncertainty. With a QNH the weather is
+ * known, the column and the elevation are not.
  * @param elevation_m geometric, −500…6,000
  * @param elevation_sd_m standard deviation of that elevation
  * @throws RangeError naming the field when a number is not finite or both pressures are given
@@ -184,7 +191,11 @@ export function airAt(elevation_m: number, given: GivenAir = {}, elevation_sd_m 
     humidity_pct,
     density_altitude_m: geometric(densityAltitude(density_kg_m3)),
     assumed,
-    ln_density_sd: lnDensitySd(elevation_m, elevation_sd_m, temperature_C, pressure_hPa, assumed),
+    ln_density_sd: lnDensitySd(
+      { elevation_m, elevation_sd_m, temperature_C, pressure_hPa },
+      assumed,
+      given.qnh_hPa !== undefined,
+    ),
   };
 }
 
@@ -206,31 +217,23 @@ function fillIn(elevation_m: number, given: GivenAir) {
 }
 
 function lnDensitySd(
-  elevation_m: number,
-  elevation_sd_m: number,
-  temperature_C: number,
-  pressure_hPa: number,
+  at: { elevation_m: number; elevation_sd_m: number; temperature_C: number; pressure_hPa: number },
   assumed: readonly AssumedAir[],
+  reduced: boolean,
 ): number {
-  const kelvin = temperature_C + ICE_POINT_K;
   let variance = 0;
-  if (assumed.includes("temperature")) variance += (UNKNOWN_TEMPERATURE_SD_K / kelvin) ** 2;
-  if (assumed.includes("pressure")) {
-    const column = (COLUMN_PRESSURE_SD_per_km * Math.max(0, elevation_m)) / 1000;
-    variance += WEATHER_PRESSURE_SD ** 2 + column ** 2;
-    variance += (PRESSURE_GRADIENT_per_m * elevation_sd_m) ** 2;
+  if (assumed.includes("temperature")) {
+    variance += (UNKNOWN_TEMPERATURE_SD_K / (at.temperature_C + ICE_POINT_K)) ** 2;
+  }
+  if (assumed.includes("pressure")) variance += WEATHER_PRESSURE_SD ** 2;
+  // A QNH brings the weather, but is reduced through the standard column by the stated elevation all the same.
+  if (assumed.includes("pressure") || reduced) {
+    variance += ((COLUMN_PRESSURE_SD_per_km * Math.max(0, at.elevation_m)) / 1000) ** 2;
+    variance += (PRESSURE_GRADIENT_per_m * at.elevation_sd_m) ** 2;
   }
   if (assumed.includes("humidity")) {
-    const saturated = (0.378 * saturationPressure(temperature_C)) / (pressure_hPa * 100);
+    const saturated = (0.378 * saturationPressure(at.temperature_C)) / (at.pressure_hPa * 100);
     variance += ((saturated * UNKNOWN_HUMIDITY_SD_pct) / 100) ** 2;
   }
   return Math.sqrt(variance);
-}
-
-function requireFinite(fields: Record<string, number | undefined>): void {
-  for (const [name, value] of Object.entries(fields)) {
-    if (value !== undefined && !Number.isFinite(value)) {
-      throw new RangeError(`${name} must be a finite number, not ${value}.`);
-    }
-  }
 }

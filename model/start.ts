@@ -1,4 +1,5 @@
 import { type Air, airAt, type GivenAir, STANDARD_DENSITY_kg_m3 } from "./air.ts";
+import { requirePositive } from "./finite.ts";
 import { type Band, bandsAt } from "./fit/bands.ts";
 import { ENDS, type End, type GroupFit, type PublishedFit } from "./fit/group.ts";
 import { priorGroup } from "./fit/prior.ts";
@@ -197,12 +198,4 @@ function basisOf(fit: PublishedFit, groups: Record<End, GroupFit>, air: Air): St
 /** To the nearest step, without the dust of binary fractions. */
 function toStep(value: number, step: number): number {
   return Number((Math.round(value / step) * step).toFixed(6));
-}
-
-function requirePositive(fields: Record<string, number | undefined>): void {
-  for (const [name, value] of Object.entries(fields)) {
-    if (value !== undefined && !(Number.isFinite(value) && value > 0)) {
-      throw new RangeError(`${name} must be a positive number, not ${value}.`);
-    }
-  }
 }
