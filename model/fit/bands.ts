@@ -1,0 +1,96 @@
+import { STANDARD_DENSITY_kg_m3 } from "../air.ts";
+import { BAND_LEVELS, type GroupFit } from "./group.ts";
+import { studentFactor } from "./student.ts";
+
+/** An interval that should hold the truth with probability `level`. */
+export interface Band {
+  level: number;
+  lower: number;
+  upper: number;
+}
+
+export interface BandOptions {
+  /** Standard deviation of the query's own ln density (unknown temperature, vague elevation). */
+  ln_density_sd?: number;
+  mean_levels?: readonly number[];
+  new_heater_levels?: readonly number[];
+}
+
+/** Expected pump rate per fan speed at one density, Hz per 1,000 rpm, with its bands. */
+export interface Bands {
+  pump_Hz_per_krpm: number;
+  /** Confidence bands of the average tune. */
+  mean_bands: Band[];
+  /** Prediction bands for one more heater. */
+  new_heater_bands: Band[];
+}
+
+/** Below so many contributors the mean band is never narrower than the model's own posterior. */
+const POSTERIOR_FLOOR_CONTRIBUTORS = 100;
+
+/** A variance with the degrees of freedom it is known by. */
+interface Variance {
+  value: number;
+  df: number;
+}
+
+/**
+ * Bands of one heat class and end at a density. Both widen with the uncertainty of the query's density
+ * through the slope. Degrees of freedom of a sum of variances by Satterthwaite (1946).
+ * @throws RangeError when the density is not a positive number
+ */
+export function bandsAt(group: GroupFit, density_kg_m3: number, options: BandOptions = {}): Bands {
+  if (!(Number.isFinite(density_kg_m3) && density_kg_m3 > 0)) {
+    throw new RangeError(`density_kg_m3 must be a positive number, not ${density_kg_m3}.`);
+  }
+  const { ln_density_sd = 0, mean_levels = BAND_LEVELS, new_heater_levels = BAND_LEVELS } = options;
+  const x = Math.log(density_kg_m3 / STANDARD_DENSITY_kg_m3);
+  const centre = group.intercept + group.slope * x;
+  const query = { value: (group.slope * ln_density_sd) ** 2, df: Number.POSITIVE_INFINITY };
+  const mean = sum([meanVariance(group, x), query]);
+  const heater = sum([mean, { value: group.spread ** 2, df: group.spread_df }]);
+  return {
+    pump_Hz_per_krpm: Math.exp(centre),
+    mean_bands: mean_levels.map((level) => band(level, centre, mean)),
+    new_heater_bands: new_heater_levels.map((level) => band(level, centre, heater)),
+  };
+}
+
+function band(level: number, centre: number, { value, df }: Variance): Band {
+  const half = studentFactor(level, df) * Math.sqrt(value);
+  return { level, lower: Math.exp(centre - half), upper: Math.exp(centre + half) };
+}
+
+/**
+ * Variance of the mean at x = ln(density/1.225): Σd² over contributors left out one at a time, known by as
+ * many degrees of freedom as those squares are spread over, (Σd²)²/Σd⁴ + 2; not below the posterior variance
+ * in small groups, where too few deviations exist to trust.
+ */
+function meanVariance(group: GroupFit, x: number): Variance {
+  const left = quadratic(group.covariance, x);
+  const floor = quadratic(group.posterior, x);
+  const [f0, f1, f2, f3, f4] = group.fourth_moments;
+  const fourth = f0 + x * (f1 + x * (f2 + x * (f3 + x * f4)));
+  const concentration = fourth > 0 ? left ** 2 / fourth + 2 : group.spread_df;
+  const df = Math.min(concentration, group.spread_df);
+  if (group.contributors >= POSTERIOR_FLOOR_CONTRIBUTORS || left >= floor) {
+    return { value: left, df };
+  }
+  // Nothing but the prior: its variance is a stated belief, not an estimate.
+  const known = group.contributors === 0 ? Number.POSITIVE_INFINITY : group.spread_df;
+  return { value: floor, df: Math.max(df, known) };
+}
+
+function quadratic([[aa, ab], [ba, bb]]: GroupFit["covariance"], x: number): number {
+  return aa + x * (ab + ba + x * bb);
+}
+
+function sum(parts: readonly Variance[]): Variance {
+  let value = 0;
+  let perDf = 0;
+  for (const part of parts) {
+    value += part.value;
+    perDf += part.value ** 2 / part.df;
+  }
+  return { value, df: perDf > 0 ? value ** 2 / perDf : Number.POSITIVE_INFINITY };
+}
