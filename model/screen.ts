@@ -15,16 +15,16 @@ export type { Reason, ScreenContext, Verdict } from "./screen/reason.ts";
  * a crew that never re-tunes included, is accepted and left to the robust fit. What that means for each slip, as
  * shares of rows measured over the whole range of heaters, air and elevations:
  *
- * - always: pulses a minute as Hz, fan speed in tens or hundreds of rpm, dose in mL, both ends swapped, both fan
- *   speeds doubled or halved, a pump rate ten times off, pump rates or fan speeds swapped alone. Among these at most 1 in 20 is held under
- *   the name of a neighbouring slip (both fans doubled for the high one only, fans swapped for the low one doubled).
+ * - always: pulses a minute as Hz, fan speed in tens or hundreds of rpm, dose in mL, ends swapped, a pump rate ten
+ *   times off, both fan speeds doubled or halved. Up to 1 in 20 of these is held under the name of a neighbouring
+ *   slip (both fan speeds halved as the high one only, fan speeds swapped as the low one doubled).
  * - with a stated place: elevation in feet from about 350 m, metres taken for feet from about 1,100 m.
  * - with a station pressure: elevation in feet from about 800 m, metres taken for feet from about 1,600 m.
  * - with neither: elevation in feet only where it exceeds 6,000 (1,829 m). The mixture does not betray it.
  * - QNH as station pressure: from about 1,100 m; without a place about 1 in 10 passes for an elevation in feet.
  * - °F as °C: above 50 °F (10 °C), never below.
- * - one fan speed doubled or halved: always at the high end, at the low end in about half the cases, where the
- *   mixture or the usual range betrays it.
+ * - one fan speed doubled or halved: always at the high end (1 in 10 under a neighbour's name), at the low end in
+ *   half to two thirds of the cases, where the mixture or the usual range betrays it.
  *
  * @param tune as the schema lets it in
  * @param context what is known besides; a part left out is a check left out

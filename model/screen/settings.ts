@@ -3,9 +3,9 @@ import type { Tune } from "../tune.ts";
 import { type Reason, say, tidy } from "./reason.ts";
 import { PAIRS, SLIPS, type Slip } from "./slips.ts";
 import {
+  mixtureOutside,
   oddness,
   offCentre,
-  perKrpm,
   type Settings,
   type Usual,
   unitsOutside,
@@ -19,6 +19,8 @@ import {
 
 /** Three units at one place, about 35 % outside what is usual: a row less odd is never questioned. */
 const ODD = 9;
+/** Two slips at once are believed only of a row so odd that no honest one is. */
+const VERY_ODD = 64;
 /** An undone slip must leave at most this share of the oddness, and less than would be questioned. */
 const LEFT_OVER = 1 / 6;
 /** Ten units, a factor of 2.7 beyond the widest range: no flame burns so rich or so lean, no fan turns so. */
@@ -40,7 +42,7 @@ export function screenSettings(
       stated,
       usual,
       odd,
-    ) ?? bestRepair(PAIRS, stated, usual, odd);
+    ) ?? (odd < VERY_ODD ? undefined : bestRepair(PAIRS, stated, usual, odd));
   return repair
     ? explained(stated, repair)
     : [...outOfOrder(stated), ...impossible(stated, usual, tune)];
@@ -129,7 +131,7 @@ function impossible(stated: Settings, usual: Usual, tune: Tune): Reason[] {
           `${say(fan[0])} to ${say(fan[1])} rpm. Check it.`,
       });
     }
-    const outside = unitsOutside(perKrpm(stated[end]), usual.mixture[end]);
+    const outside = mixtureOutside(stated[end], usual.mixture[end]);
     if (Math.abs(outside) > IMPOSSIBLE_UNITS) {
       const [leanest, richest] = usual.mixture[end].map((m) => say((m * fan_rpm) / 1000, 1));
       reasons.push({

@@ -1,4 +1,6 @@
 import { ENDS, type End, type PublishedFit } from "../fit/group.ts";
+import { PRIOR } from "../fit/prior.ts";
+import { PUMP_STEP_Hz } from "../heater.ts";
 import type { EndSetting } from "../mixture.ts";
 
 /**
@@ -17,11 +19,8 @@ export interface Usual {
 
 const FAN_rpm: Record<End, Range> = { low: [1200, 2400], high: [3500, 5000] };
 
-/** Smallest and largest usual mixture of the heat classes in standard sea-level air, Hz per 1,000 rpm. */
-const MIXTURE: Record<End, Range> = { low: [0.7, 0.95], high: [0.85, 1.1] };
-
-/** Heaters, doses and people differ by this much around what is usual for them. */
-const TOLERANCE = 0.35;
+/** Heaters, doses and people differ from the physics prior by up to 1.5 of its standard deviations: 57 % either way. */
+const TOLERANCE = Math.exp(1.5 * PRIOR.intercept_sd);
 
 /** How mixture follows density: from crews that never re-tune (0) to those that cut more than the density asks (1.2). */
 const SLOPES = [0, 1.2] as const;
@@ -37,12 +36,12 @@ const OUT_OF_ORDER = 100;
 export function usualIn(density_ratio: number, heat_kW: number, fit: PublishedFit | null): Usual {
   const shifts = SLOPES.map((slope) => density_ratio ** slope);
   const mixture = (end: End): Range => {
-    const [leanest, richest] = MIXTURE[end];
+    const expected = Math.exp(PRIOR.intercept[end]);
     const group = fit?.groups.find((g) => g.heat_kW === heat_kW && g.end === end);
-    const seen = group && group.contributors > 0 ? Math.exp(group.intercept) : leanest;
+    const seen = group && group.contributors > 0 ? Math.exp(group.intercept) : expected;
     return [
-      Math.min(leanest, seen) * (1 - TOLERANCE) * Math.min(...shifts),
-      Math.max(richest, seen) * (1 + TOLERANCE) * Math.max(...shifts),
+      (Math.min(expected, seen) / TOLERANCE) * Math.min(...shifts),
+      Math.max(expected, seen) * TOLERANCE * Math.max(...shifts),
     ];
   };
   return {
@@ -64,8 +63,24 @@ export function unitsOutside(value: number, [lower, upper]: Range): number {
   return 0;
 }
 
-export function perKrpm({ pump_Hz, fan_rpm }: EndSetting): number {
+function perKrpm({ pump_Hz, fan_rpm }: EndSetting): number {
   return pump_Hz / (fan_rpm / 1000);
+}
+
+/** Units by which a setting's mixture lies outside a range, its pump rate known no finer than it was set. */
+export function mixtureOutside({ pump_Hz, fan_rpm }: EndSetting, range: Range): number {
+  const half = resolution(pump_Hz) / 2;
+  const outside = (Hz: number) => unitsOutside(perKrpm({ pump_Hz: Hz, fan_rpm }), range);
+  return (
+    Math.max(0, outside(Math.max(pump_Hz - half, pump_Hz / 2))) +
+    Math.min(0, outside(pump_Hz + half))
+  );
+}
+
+/** Hz: a rate in whole steps is as fine as the controller, any other was read finer than it. */
+function resolution(pump_Hz: number): number {
+  const steps = pump_Hz / PUMP_STEP_Hz;
+  return Math.abs(steps - Math.round(steps)) < 1e-6 ? PUMP_STEP_Hz : PUMP_STEP_Hz / 10;
 }
 
 /** Squared units outside what is usual, over both ends' fan speeds and mixtures; ends out of order add 100 each. */
@@ -73,7 +88,7 @@ export function oddness(settings: Settings, usual: Usual): number {
   let sum = 0;
   for (const end of ENDS) {
     sum += unitsOutside(settings[end].fan_rpm, usual.fan_rpm[end]) ** 2;
-    sum += unitsOutside(perKrpm(settings[end]), usual.mixture[end]) ** 2;
+    sum += mixtureOutside(settings[end], usual.mixture[end]) ** 2;
   }
   if (settings.low.pump_Hz >= settings.high.pump_Hz) sum += OUT_OF_ORDER;
   if (settings.low.fan_rpm >= settings.high.fan_rpm) sum += OUT_OF_ORDER;

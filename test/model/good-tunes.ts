@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { airAt, standardPressure, stationPressureFromQnh } from "../../model/air.ts";
 import { ENDS, type End } from "../../model/fit/group.ts";
+import { PRIOR } from "../../model/fit/prior.ts";
 import type { ScreenContext } from "../../model/screen.ts";
 import type { Tune } from "../../model/tune.ts";
 
@@ -9,8 +10,11 @@ import type { Tune } from "../../model/tune.ts";
  * the raw material of the screening tests.
  */
 
-/** Mixture of a well-tuned heater in standard sea-level air, Hz per 1,000 rpm (our own working values). */
-export const PRIOR_MIXTURE: Record<End, number> = { low: 0.82, high: 0.97 };
+/** Mixture of a well-tuned heater in standard sea-level air by the physics prior, Hz per 1,000 rpm. */
+export const PRIOR_MIXTURE: Record<End, number> = {
+  low: Math.exp(PRIOR.intercept.low),
+  high: Math.exp(PRIOR.intercept.high),
+};
 
 export interface GoodTune {
   tune: Tune;
@@ -58,7 +62,7 @@ const drawn = fc.record({
 
 type Drawn = typeof drawn extends fc.Arbitrary<infer T> ? T : never;
 
-/** Every good tune has its low end below its high end: that is what the ends are. */
+/** Every good tune has its low end well below its high end in fan speed, and below in pump rate: that is what the ends are. */
 export const goodTunes: fc.Arbitrary<GoodTune> = drawn
   .map(build)
   .filter(({ tune: { low, high } }) => low.pump_Hz < high.pump_Hz && low.fan_rpm < high.fan_rpm);

@@ -29,8 +29,9 @@ interface Case {
 
 const scaled =
   (quantity: "pump_Hz" | "fan_rpm", factor: number, ends: ("low" | "high")[]) => (tune: Tune) => {
-    for (const end of ends) tune[end][quantity] *= factor;
+    for (const end of ends) tune[end][quantity] = tidy(tune[end][quantity] * factor);
   };
+const tidy = (value: number) => Number(value.toPrecision(10));
 const swapped = (quantities: ("pump_Hz" | "fan_rpm")[]) => (tune: Tune) => {
   for (const q of quantities) [tune.low[q], tune.high[q]] = [tune.high[q], tune.low[q]];
 };
@@ -73,7 +74,7 @@ function scaleCases(
 
 const always = { both: 1, low: 1, high: 1 };
 /** A pump rate ten times off now and then passes for one swapped with the other end's. */
-const nearly = { both: 1, low: 0.99, high: 0.99 };
+const nearly = { both: 0.99, low: 0.98, high: 0.99 };
 /** Doubled or halved at one end only, the other end and the mixture must betray it; at the low end they often cannot. */
 const doubled = { both: 0.97, low: 0.6, high: 0.88 };
 const halved = { both: 0.95, low: 0.45, high: 0.88 };
@@ -148,7 +149,7 @@ const CASES: Case[] = [
     code: "ends_swapped",
     fields: atBoth("pump_Hz"),
     slip: swapped(["pump_Hz"]),
-    rate: 0.99,
+    rate: 0.98,
     sentence: /low end's .* look swapped\. Did you mean/,
   },
   {

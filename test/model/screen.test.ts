@@ -180,7 +180,7 @@ describe("sentences", () => {
         code: "mixture_out_of_range",
         field: "low.pump_Hz",
         sentence:
-          "A pump rate of 0.03 Hz at 1,650 rpm is far too lean to burn at 1,300 m; 0.7 to 2.1 Hz is usual. Check both figures of the low end.",
+          "A pump rate of 0.03 Hz at 1,650 rpm is far too lean to burn at 1,300 m; 0.7 to 1.8 Hz is usual. Check both figures of the low end.",
       },
     ],
     [
