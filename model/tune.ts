@@ -7,9 +7,20 @@ import { z } from "zod";
  * a number beyond them cannot be meant at all.
  */
 
+/** What to say when a value is not there, or is not of its kind. */
+const asked = (what: string, kind: string) => ({
+  error: (issue: { code?: string | undefined; input?: unknown }) =>
+    issue.code !== "invalid_type"
+      ? undefined
+      : issue.input === undefined
+        ? `${what}${MISSING} Give ${kind}.`
+        : `${what} must be ${kind}.`,
+});
+const MISSING = " is missing.";
+
 const number = (field: string, unit: string, min: number, max: number) =>
   z
-    .number({ error: `${field} must be a number in ${unit}.` })
+    .number(asked(field, `a number in ${unit}`))
     .min(min, `${field} must be at least ${min} ${unit}.`)
     .max(max, `${field} must be at most ${max} ${unit}.`);
 
@@ -38,77 +49,110 @@ export const fan_rpm = number("Fan speed", "rpm", 5, 20_000);
 /** What a meter can show: most saturate at 1,000 or 2,000 ppm. */
 export const co_ppm = number("Final CO", "ppm", 0, 10_000);
 
-const end = z
-  .strictObject({
-    pump_Hz,
-    fan_rpm,
-    co_ppm: co_ppm.optional(),
-    /** The meter's floor when it shows nothing: "below 30" is not 0. */
-    co_below_ppm: number("The meter's floor", "ppm", 1, 100).optional(),
-    /** Plain number of the power setting, where the controller has one. */
-    power: number("Power setting", "(a plain number)", 0, 100).optional(),
-  })
-  .refine((e) => (e.co_ppm === undefined) !== (e.co_below_ppm === undefined), {
-    path: ["co_ppm"],
-    message:
-      "Give the final CO as co_ppm, or, when the meter shows nothing, its floor as co_below_ppm: one of the two.",
-  });
+/** Cross-checks are asked even when fields are wrong, so that everything is reported at once. */
+const atOnce = { when: () => true };
+const isObject = (value: unknown) => typeof value === "object" && value !== null;
+const isGiven = (value: unknown, key: string) =>
+  isObject(value) && Object(value)[key] !== undefined;
+
+const end = (which: "low" | "high") =>
+  z
+    .strictObject(
+      {
+        pump_Hz,
+        fan_rpm,
+        co_ppm: co_ppm.optional(),
+        /** The meter's floor when it shows nothing: "below 30" is not 0. */
+        co_below_ppm: number("The meter's floor", "ppm", 1, 100).optional(),
+        /** Plain number of the power setting, where the controller has one. */
+        power: number("Power setting", "(a plain number)", 0, 100).optional(),
+      },
+      asked(`The ${which} end`, "an object with pump_Hz, fan_rpm and co_ppm or co_below_ppm"),
+    )
+    .refine((e) => !isObject(e) || isGiven(e, "co_ppm") !== isGiven(e, "co_below_ppm"), {
+      ...atOnce,
+      path: ["co_ppm"],
+      message:
+        "Give the final CO as co_ppm, or, when the meter shows nothing, its floor as co_below_ppm: one of the two.",
+    });
 
 /** Kinds of meter in general words: what a reading can be compared with depends on it. */
 export const METER_KINDS = ["room alarm", "portable meter", "flue analyser", "other"] as const;
 
-/** A tune as submitted. Unknown fields are refused, so a misspelt one is never silently lost. */
-export const tuneSchema = z.strictObject({
-  heater: z.strictObject({
+const heater = z.strictObject(
+  {
     heat_kW,
     dose_uL: dose_uL.optional(),
     /** 12 or 24 V supplies, from a flat battery to full charge. */
     supply_V: number("Supply voltage", "V", 6, 36).optional(),
-  }),
-  site: z
-    .strictObject({ elevation_m, lat: lat.optional(), lon: lon.optional() })
-    .refine((s) => (s.lat === undefined) === (s.lon === undefined), {
-      path: ["lat"],
-      message: "Give latitude and longitude together, or neither.",
-    }),
-  air: z
-    .strictObject({
+  },
+  asked("The heater", "an object with heat_kW"),
+);
+
+const site = z
+  .strictObject(
+    { elevation_m, lat: lat.optional(), lon: lon.optional() },
+    asked("The site", "an object with elevation_m"),
+  )
+  .refine((s) => isGiven(s, "lat") === isGiven(s, "lon"), {
+    ...atOnce,
+    path: ["lat"],
+    message: "Give latitude and longitude together, or neither.",
+  });
+
+const air = z
+  .strictObject(
+    {
       temperature_C: temperature_C.optional(),
       pressure_hPa: pressure_hPa.optional(),
       qnh_hPa: qnh_hPa.optional(),
       humidity_pct: humidity_pct.optional(),
-    })
-    .refine((a) => a.pressure_hPa === undefined || a.qnh_hPa === undefined, {
-      path: ["qnh_hPa"],
-      message:
-        "Give station pressure (pressure_hPa) or sea-level pressure (qnh_hPa), not both: they differ by over 20 % at 1,700 m.",
-    })
-    .optional(),
-  low: end,
-  high: end,
-  meter: z
-    .strictObject({
-      kind: z
-        .enum(METER_KINDS, { error: `Kind of meter is one of: ${METER_KINDS.join(", ")}.` })
-        .optional(),
-      /** Distance from the exhaust's mouth; usual is about 0.3 m (common practice, no source). */
-      distance_m: number("Meter distance", "m", 0.01, 10).optional(),
-    })
-    .optional(),
-  tuned_on: z
-    .string()
-    .regex(
-      /^20\d\d-(0[1-9]|1[0-2])$/,
-      'Month of the tune must look like "2026-10": year and month, no day.',
-    )
-    .optional(),
-  contributor: z
-    .string({ error: "Contributor must be this browser's random key." })
-    .regex(
-      /^[A-Za-z0-9_-]{16,64}$/,
-      "Contributor must be a random key of 16 to 64 letters, digits, - or _ (no name, no address).",
-    ),
-});
+    },
+    asked("The air", "an object, for example with temperature_C, or leave it out"),
+  )
+  .refine((a) => !(isGiven(a, "pressure_hPa") && isGiven(a, "qnh_hPa")), {
+    ...atOnce,
+    path: ["qnh_hPa"],
+    message:
+      "Give station pressure (pressure_hPa) or sea-level pressure (qnh_hPa), not both: they differ by over 20 % at 1,700 m.",
+  });
+
+const meter = z.strictObject(
+  {
+    kind: z
+      .enum(METER_KINDS, { error: `Kind of meter is one of: ${METER_KINDS.join(", ")}.` })
+      .optional(),
+    /** Distance from the exhaust's mouth; usual is about 0.3 m (common practice, no source). */
+    distance_m: number("Meter distance", "m", 0.01, 10).optional(),
+  },
+  asked("The meter", "an object, for example with kind, or leave it out"),
+);
+
+/** A tune as submitted. Unknown fields are refused, so a misspelt one is never silently lost. */
+export const tuneSchema = z.strictObject(
+  {
+    heater,
+    site,
+    air: air.optional(),
+    low: end("low"),
+    high: end("high"),
+    meter: meter.optional(),
+    tuned_on: z
+      .string(asked("Month of the tune", 'year and month as text, like "2026-10"'))
+      .regex(
+        /^20\d\d-(0[1-9]|1[0-2])$/,
+        'Month of the tune must look like "2026-10": year and month, no day.',
+      )
+      .optional(),
+    contributor: z
+      .string(asked("Contributor", "this browser's random key as text"))
+      .regex(
+        /^[A-Za-z0-9_-]{16,64}$/,
+        "Contributor must be a random key of 16 to 64 letters, digits, - or _ (no name, no address).",
+      ),
+  },
+  asked("The tune", "an object with heater, site, low, high and contributor"),
+);
 
 export type Tune = z.infer<typeof tuneSchema>;
 export type TuneEnd = Tune["low"];
@@ -120,18 +164,21 @@ export interface FieldError {
   message: string;
 }
 
-/** Every zod issue as field, code, message: all bad fields at once, paths joined by dots. */
+/** Every zod issue as field, code, message: all bad fields at once, paths joined by dots, the whole called "tune". */
 export function fieldErrors(error: z.ZodError): FieldError[] {
   return error.issues.flatMap((issue) => {
-    const field = issue.path.join(".");
+    const path = issue.path.join(".");
     if (issue.code === "unrecognized_keys") {
       return issue.keys.map((key) => ({
-        field: field ? `${field}.${key}` : key,
+        field: path ? `${path}.${key}` : key,
         code: "unknown_field",
         message: "This field is not known. Check its spelling, or leave it out.",
       }));
     }
-    const missing = issue.code === "invalid_type" && issue.input === undefined;
-    return [{ field, code: missing ? "missing" : issue.code, message: issue.message }];
+    // An issue no longer holds what was sent, so its own sentence tells a missing value from a wrong one.
+    const isMissing = issue.code === "invalid_type" && issue.message.includes(MISSING);
+    return [
+      { field: path || "tune", code: isMissing ? "missing" : issue.code, message: issue.message },
+    ];
   });
 }
