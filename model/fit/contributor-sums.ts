@@ -6,57 +6,71 @@ export interface ContributorSums {
   /** Contributors with at least one kept row. */
   each: Sums[];
   total: Sums;
-  /** Σ over kept rows of vote share × squared residual about a line. */
-  squares: number;
+  /** Σ vote share × y² over the kept rows. */
+  yy: number;
   /** (Σ votes)² ÷ Σ votes²: as how many equal votes they count (Kish). */
   effective: number;
 }
 
+/** Rows as columns: coordinates, contributor, and share of its vote. */
+export interface Columns {
+  x: Float64Array;
+  y: Float64Array;
+  owner: Int32Array;
+  share: Float64Array;
+}
+
+const SUMS = 5;
+
 /** Adds up the kept rows. `keep[i]` is 1 for rows that count. */
-export function addUp(
-  rows: { x: Float64Array; y: Float64Array; owner: Int32Array; share: Float64Array },
-  keep: Uint8Array,
-  contributors: number,
-  { intercept, slope }: Line,
-): ContributorSums {
-  const columns = Array.from({ length: 5 }, () => new Float64Array(contributors));
-  const [w, x, y, xx, xy] = columns as [
-    Float64Array,
-    Float64Array,
-    Float64Array,
-    Float64Array,
-    Float64Array,
-  ];
-  let squares = 0;
+export function addUp(rows: Columns, keep: Uint8Array, contributors: number): ContributorSums {
+  // One contributor's five sums lie side by side.
+  const sums = new Float64Array(SUMS * contributors);
+  let yy = 0;
+  const add = (at: number, term: number) => {
+    sums[at] = (sums[at] as number) + exactTerm(term);
+  };
   for (let i = 0; i < keep.length; i++) {
     if (!keep[i]) continue;
-    const c = rows.owner[i] as number;
-    const [wi, xi, yi] = [rows.share[i] as number, rows.x[i] as number, rows.y[i] as number];
-    w[c] = (w[c] as number) + exactTerm(wi);
-    x[c] = (x[c] as number) + exactTerm(wi * xi);
-    y[c] = (y[c] as number) + exactTerm(wi * yi);
-    xx[c] = (xx[c] as number) + exactTerm(wi * xi * xi);
-    xy[c] = (xy[c] as number) + exactTerm(wi * xi * yi);
-    squares += exactTerm(wi * (yi - intercept - slope * xi) ** 2);
+    const at = SUMS * (rows.owner[i] as number);
+    const [w, x, y] = [rows.share[i] as number, rows.x[i] as number, rows.y[i] as number];
+    add(at, w);
+    add(at + 1, w * x);
+    add(at + 2, w * y);
+    add(at + 3, w * x * x);
+    add(at + 4, w * x * y);
+    yy += exactTerm(w * y * y);
   }
+  return { ...gatherSums(sums), yy };
+}
+
+function gatherSums(sums: Float64Array) {
   const each: Sums[] = [];
   const total: Sums = { w: 0, x: 0, y: 0, xx: 0, xy: 0 };
   let voteSquares = 0;
-  for (let c = 0; c < contributors; c++) {
-    const votes = w[c] as number;
-    if (votes === 0) continue;
-    const sums: Sums = {
-      w: votes,
-      x: x[c] as number,
-      y: y[c] as number,
-      xx: xx[c] as number,
-      xy: xy[c] as number,
-    };
-    each.push(sums);
-    for (const key of ["w", "x", "y", "xx", "xy"] as const) total[key] += sums[key];
-    voteSquares += exactTerm(sums.w ** 2);
+  for (let at = 0; at < sums.length; at += SUMS) {
+    const [w, x, y, xx, xy] = sums.subarray(at, at + SUMS) as unknown as Five;
+    if (w === 0) continue;
+    each.push({ w, x, y, xx, xy });
+    total.w += w;
+    total.x += x;
+    total.y += y;
+    total.xx += xx;
+    total.xy += xy;
+    voteSquares += exactTerm(w * w);
   }
-  return { each, total, squares, effective: voteSquares ? total.w ** 2 / voteSquares : 0 };
+  return { each, total, effective: voteSquares ? total.w ** 2 / voteSquares : 0 };
+}
+
+type Five = [number, number, number, number, number];
+
+/** Σ vote share × squared residual of the kept rows about a line. */
+export function squaresAbout(
+  { total, yy }: ContributorSums,
+  { intercept: a, slope: b }: Line,
+): number {
+  const { w, x, y, xx, xy } = total;
+  return Math.max(0, yy - 2 * (a * y + b * xy) + a * a * w + 2 * a * b * x + b * b * xx);
 }
 
 /** What leaving out one contributor at a time says of the mean. */

@@ -6,10 +6,11 @@
 
 /** 2⁻³²: far below what any of these quantities is known by, room for two million units. */
 const STEP = 2 ** -32;
+const STEPS_PER_UNIT = 2 ** 32;
 
 /** A value rounded so that sums of many such values are exact. */
 export function exactTerm(value: number): number {
-  return Math.round(value / STEP) * STEP;
+  return Math.round(value * STEPS_PER_UNIT) * STEP;
 }
 
 /** Terms a sum must have room for without rounding. */

@@ -1,8 +1,8 @@
 import { STANDARD_DENSITY_kg_m3 } from "../air.ts";
-import { addUp, leaveOut } from "./contributor-sums.ts";
+import { addUp, type ContributorSums, leaveOut, squaresAbout } from "./contributor-sums.ts";
 import { exactTerm } from "./exact-sum.ts";
 import { ENDS, type FitRow, type GroupFit, type RejectedRow } from "./group.ts";
-import { lineFrom, posteriorCovariance } from "./line.ts";
+import { type Line, lineFrom, posteriorCovariance } from "./line.ts";
 import { gather } from "./points.ts";
 import { PRIOR } from "./prior.ts";
 import { type RobustLine, robustLine } from "./robust-line.ts";
@@ -53,10 +53,9 @@ function fitGroup(rows: FitRow[]): { group: GroupFit; rejected: RejectedRow[] } 
   const y = Float64Array.from(rows, (r) => exactTerm(Math.log((r.pump_Hz * 1000) / r.fan_rpm)));
   const robust = robustLine(gather(x, y, share.map(exactTerm)), prior);
   const { keep, rejected } = setAside(rows, x, y, robust, vote.length);
-  const first = addUp({ x, y, owner, share }, keep, vote.length, robust.line);
-  const line = lineFrom(first.total, robust.scale, prior);
-  const sums = addUp({ x, y, owner, share }, keep, vote.length, line);
-  const { spread, spread_df } = spreadOf(sums, robust.scale);
+  const sums = addUp({ x, y, owner, share }, keep, vote.length);
+  const line = lineFrom(sums.total, robust.scale, prior);
+  const { spread, spread_df } = spreadOf(sums, line, robust.scale);
   return {
     rejected,
     group: {
@@ -113,15 +112,18 @@ function reasonFor(row: FitRow, spreads: number, expected: number, contributors:
  * shrunk to the prior spread.
  */
 function spreadOf(
-  { total, squares, effective }: ReturnType<typeof addUp>,
+  sums: ContributorSums,
+  line: Line,
   scale: number,
 ): { spread: number; spread_df: number } {
+  const { total, effective } = sums;
   // The slope costs a degree of freedom only as far as the data, not the prior, decide it.
   const slopeInformation = total.w > 0 ? total.xx - total.x ** 2 / total.w : 0;
   const priorInformation = (scale / PRIOR.slope_sd) ** 2;
   const fitted = 1 + slopeInformation / (slopeInformation + priorInformation);
   const df = Math.max(0, effective - fitted);
-  const own = df > 0 ? ((squares / total.w) * (effective / df)) / VARIANCE_LEFT_BY_CUT : 0;
+  const own =
+    df > 0 ? ((squaresAbout(sums, line) / total.w) * (effective / df)) / VARIANCE_LEFT_BY_CUT : 0;
   const spread_df = df + PRIOR.spread_df;
   const variance = (df * own + PRIOR.spread_df * PRIOR.spread ** 2) / spread_df;
   return { spread: Math.sqrt(variance), spread_df };

@@ -19,19 +19,20 @@ export interface Votes {
 export function castVotes(rows: readonly FitRow[]): Votes {
   const index = new Map<string, number>();
   const rowCount: number[] = [];
-  const places: string[][] = [];
-  const owner = Int32Array.from(rows, ({ contributor, cell }) => {
+  const places: Places[] = [];
+  const owner = new Int32Array(rows.length);
+  for (const [i, { contributor, cell }] of rows.entries()) {
     let c = index.get(contributor);
     if (c === undefined) {
       c = index.size;
       index.set(contributor, c);
       rowCount.push(0);
-      places.push([]);
+      places.push(undefined);
     }
+    owner[i] = c;
     rowCount[c] = (rowCount[c] as number) + 1;
-    if (cell) places[c]?.push(cell);
-    return c;
-  });
+    if (cell) places[c] = withPlace(places[c], cell);
+  }
   const homes = places.map(home);
   const neighbours = new Map<string, number>();
   for (const place of homes) if (place) neighbours.set(place, (neighbours.get(place) ?? 0) + 1);
@@ -40,11 +41,18 @@ export function castVotes(rows: readonly FitRow[]): Votes {
   return { owner, share, vote };
 }
 
-function home(places: string[]): string | undefined {
-  if (places.length < 2) return places[0];
-  const counts = new Map<string, number>();
-  for (const place of places) counts.set(place, (counts.get(place) ?? 0) + 1);
-  return [...counts].reduce((best, next) =>
+/** Places of a contributor's rows: most have one, so counts are kept only once a second one turns up. */
+type Places = string | Map<string, number> | undefined;
+
+function withPlace(places: Places, cell: string): Places {
+  if (places === undefined) return cell;
+  const counts = typeof places === "string" ? new Map([[places, 1]]) : places;
+  return counts.set(cell, (counts.get(cell) ?? 0) + 1);
+}
+
+function home(places: Places): string | undefined {
+  if (typeof places !== "object") return places;
+  return [...places].reduce((best, next) =>
     next[1] > best[1] || (next[1] === best[1] && next[0] < best[0]) ? next : best,
   )[0];
 }
