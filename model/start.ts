@@ -113,8 +113,8 @@ export function startTune(fit: PublishedFit, question: StartQuestion): StartTune
   };
   const gain = { low: perFan(groups.low, air), high: perFan(groups.high, air) };
   const raised = {
-    low: toStep(Math.min(limit, fans.low / gain.low), FAN_STEP_rpm),
-    high: toStep(Math.min(limit, fans.high / gain.high), FAN_STEP_rpm),
+    low: Math.min(limit, toStep(fans.low / gain.low, FAN_STEP_rpm)),
+    high: Math.min(limit, toStep(fans.high / gain.high, FAN_STEP_rpm)),
   };
   return {
     site,
