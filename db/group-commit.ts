@@ -1,0 +1,58 @@
+import type { Database, Statement } from "./database.ts";
+
+interface Waiting {
+  statements: Statement[];
+  done: () => void;
+  failed: (error: unknown) => void;
+}
+
+/** Statements that share one commit at most: D1 allows 1,000 queries an invocation. */
+const MOST_TOGETHER = 300;
+
+/**
+ * Writes that arrive while another commit is on its way share the next one, so that many submissions cost one
+ * flush to disk. Each is acknowledged only after its own commit; each is all or nothing.
+ */
+export function groupCommit(db: Database): (statements: Statement[]) => Promise<void> {
+  const waiting: Waiting[] = [];
+  let busy = false;
+
+  async function drain(): Promise<void> {
+    busy = true;
+    // Let what arrived in this turn of the event loop come along.
+    await Promise.resolve();
+    while (waiting.length > 0) {
+      const together = take();
+      try {
+        await run(together.flatMap((w) => w.statements));
+        for (const { done } of together) done();
+      } catch {
+        // One bad write must not fail its neighbours: each on its own.
+        for (const one of together) await run(one.statements).then(one.done, one.failed);
+      }
+    }
+    busy = false;
+  }
+
+  function take(): Waiting[] {
+    let count = 0;
+    const fits = waiting.findIndex((w) => {
+      count += w.statements.length;
+      return count > MOST_TOGETHER;
+    });
+    const together =
+      fits < 1 ? waiting.splice(0, fits === 0 ? 1 : waiting.length) : waiting.splice(0, fits);
+    return together;
+  }
+
+  async function run(statements: Statement[]): Promise<void> {
+    const [first, ...rest] = statements;
+    if (first) await db.batch([first, ...rest]);
+  }
+
+  return (statements) =>
+    new Promise((done, failed) => {
+      waiting.push({ statements, done, failed });
+      if (!busy) void drain();
+    });
+}

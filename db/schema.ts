@@ -1,0 +1,85 @@
+import { index, integer, real, sqliteTable, text } from "drizzle-orm/sqlite-core";
+
+/** One tune. Never finer than it must be: cell not position, month not date, keyed hashes not keys. */
+export const tunes = sqliteTable(
+  "tunes",
+  {
+    id: text().primaryKey(),
+    /** SHA-256 of the receipt, hex. */
+    receipt_sha256: text().notNull(),
+    /** Keyed hash of the contributor's key, hex. */
+    contributor: text().notNull(),
+    /** The tune as sent, JSON, without the contributor's key and with the position already a cell's centre. */
+    sent: text().notNull(),
+    heat_kW: real().notNull(),
+    dose_uL: real(),
+    supply_V: real(),
+    /** To 10 m. */
+    elevation_m: real().notNull(),
+    /** H3 cell of resolution 5, and its parent of resolution 3 in which contributors share votes. */
+    cell: text(),
+    place: text(),
+    temperature_C: real(),
+    pressure_hPa: real(),
+    qnh_hPa: real(),
+    humidity_pct: real(),
+    /** Density the fit uses, and which of temperature, pressure, humidity it assumes (comma separated). */
+    density_kg_m3: real().notNull(),
+    density_assumed: text().notNull(),
+    low_pump_Hz: real().notNull(),
+    low_fan_rpm: real().notNull(),
+    low_co_ppm: real(),
+    low_co_below_ppm: real(),
+    low_power: real(),
+    high_pump_Hz: real().notNull(),
+    high_fan_rpm: real().notNull(),
+    high_co_ppm: real(),
+    high_co_below_ppm: real(),
+    high_power: real(),
+    meter_kind: text(),
+    meter_distance_m: real(),
+    /** Months, "YYYY-MM". */
+    tuned_on: text(),
+    submitted_on: text().notNull(),
+    verdict: text({ enum: ["accepted", "held"] }).notNull(),
+  },
+  (t) => [index("tunes_by_verdict").on(t.verdict, t.heat_kW), index("tunes_by_place").on(t.place)],
+);
+
+/** Who or what decided on a tune, and why: append-only while the tune exists. */
+export const decisions = sqliteTable(
+  "decisions",
+  {
+    id: integer().primaryKey({ autoIncrement: true }),
+    tune: text().notNull(),
+    /** "screening", "fit", "steward" or "contributor". */
+    by: text().notNull(),
+    verdict: text({ enum: ["accepted", "held", "rejected", "withdrawn"] }).notNull(),
+    /** JSON list of reasons. */
+    reasons: text().notNull(),
+    /** Day, "YYYY-MM-DD". */
+    decided_on: text().notNull(),
+  },
+  (t) => [index("decisions_by_tune").on(t.tune)],
+);
+
+/** Published versions of the fit. Never changed once written. */
+export const fits = sqliteTable("fits", {
+  /** Running number: the newest is the published one. */
+  number: integer().primaryKey({ autoIncrement: true }),
+  version: text().notNull().unique(),
+  rows_sha256: text().notNull(),
+  /** The published fit, JSON. */
+  fit: text().notNull(),
+  /** Rows it set aside, JSON. */
+  rejected: text().notNull(),
+});
+
+/** What an Idempotency-Key was used for: keyed hash of key and contributor, hash of the body, and the answer. */
+export const idempotencyKeys = sqliteTable("idempotency_keys", {
+  key: text().primaryKey(),
+  body_sha256: text().notNull(),
+  tune: text().notNull(),
+  /** The answer without its receipt, JSON; the receipt follows from the key again. */
+  answer: text().notNull(),
+});

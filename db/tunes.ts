@@ -1,0 +1,168 @@
+import { and, asc, desc, eq, gt, isNotNull, sql } from "drizzle-orm";
+import type { FitRow } from "../model/fit/group.ts";
+import type { Database, Statement } from "./database.ts";
+import { decisions, idempotencyKeys, tunes } from "./schema.ts";
+
+export type TuneRow = typeof tunes.$inferSelect;
+export type DecisionRow = typeof decisions.$inferSelect;
+export type NewDecision = typeof decisions.$inferInsert;
+export type IdempotencyRow = typeof idempotencyKeys.$inferSelect;
+
+/** Everything one submission writes, to be run in one batch. */
+export function insertTune(
+  db: Database,
+  tune: TuneRow,
+  decision: NewDecision,
+  key?: IdempotencyRow,
+): Statement[] {
+  return [
+    db.insert(tunes).values(tune),
+    db.insert(decisions).values(decision),
+    ...(key ? [db.insert(idempotencyKeys).values(key)] : []),
+  ];
+}
+
+/** A revision: the tune's new values under its old id and receipt, and the new decision. */
+export function reviseTune(db: Database, tune: TuneRow, decision: NewDecision): Statement[] {
+  const { id, ...values } = tune;
+  return [
+    db.update(tunes).set(values).where(eq(tunes.id, id)),
+    db.insert(decisions).values(decision),
+  ];
+}
+
+/** Withdrawn means gone: the tune, what was decided on it and why, and the answer kept for its idempotency key. */
+export function withdrawTune(db: Database, id: string): Statement[] {
+  return [
+    db.delete(tunes).where(eq(tunes.id, id)),
+    db.delete(decisions).where(eq(decisions.tune, id)),
+    db.update(idempotencyKeys).set({ answer: "" }).where(eq(idempotencyKeys.tune, id)),
+  ];
+}
+
+export async function findTune(db: Database, id: string): Promise<TuneRow | undefined> {
+  return (await db.select().from(tunes).where(eq(tunes.id, id)).limit(1))[0];
+}
+
+export async function findIdempotencyKey(
+  db: Database,
+  key: string,
+): Promise<IdempotencyRow | undefined> {
+  return (await db.select().from(idempotencyKeys).where(eq(idempotencyKeys.key, key)).limit(1))[0];
+}
+
+/** Decisions on one tune, oldest first. */
+export function decisionsOn(db: Database, tune: string): Promise<DecisionRow[]> {
+  return db.select().from(decisions).where(eq(decisions.tune, tune)).orderBy(asc(decisions.id));
+}
+
+export async function appendDecisions(db: Database, rows: NewDecision[]): Promise<void> {
+  // D1 allows 100 bound parameters a statement; a decision has five.
+  const statements = chunks(rows, 20).map((part) => db.insert(decisions).values(part));
+  const [first, ...rest] = statements;
+  if (first) await db.batch([first, ...rest]);
+}
+
+/** Letters of a contributor's hash that its public pseudonym shows. */
+const PSEUDONYM_LETTERS = 16;
+
+/** The public pseudonym of a contributor: joins its tunes, leads nowhere else. */
+export function pseudonym(contributor: string): string {
+  return contributor.slice(0, PSEUDONYM_LETTERS);
+}
+
+/** Both ends of a tune as the fit sees them. */
+export function fitRows(tune: Pick<TuneRow, FitColumn>): [FitRow, FitRow] {
+  const both = {
+    row: tune.id,
+    contributor: pseudonym(tune.contributor),
+    cell: tune.place ?? undefined,
+    heat_kW: tune.heat_kW,
+    density_kg_m3: tune.density_kg_m3,
+  };
+  return [
+    { ...both, end: "low", pump_Hz: tune.low_pump_Hz, fan_rpm: tune.low_fan_rpm },
+    { ...both, end: "high", pump_Hz: tune.high_pump_Hz, fan_rpm: tune.high_fan_rpm },
+  ];
+}
+
+const fitColumns = {
+  id: tunes.id,
+  contributor: tunes.contributor,
+  place: tunes.place,
+  heat_kW: tunes.heat_kW,
+  density_kg_m3: tunes.density_kg_m3,
+  low_pump_Hz: tunes.low_pump_Hz,
+  low_fan_rpm: tunes.low_fan_rpm,
+  high_pump_Hz: tunes.high_pump_Hz,
+  high_fan_rpm: tunes.high_fan_rpm,
+};
+type FitColumn = keyof typeof fitColumns;
+
+/** All rows the fit is made from, in the order of the tunes' ids. */
+export async function acceptedFitRows(db: Database): Promise<FitRow[]> {
+  const rows = await db
+    .select(fitColumns)
+    .from(tunes)
+    .where(eq(tunes.verdict, "accepted"))
+    .orderBy(asc(tunes.id));
+  return rows.flatMap(fitRows);
+}
+
+/** Accepted tunes in the order of their ids, a page at a time, so that an export never holds them all. */
+export async function* acceptedTunes(db: Database, page = 1000): AsyncGenerator<TuneRow[]> {
+  let after = "";
+  for (;;) {
+    const rows = await db
+      .select()
+      .from(tunes)
+      .where(and(eq(tunes.verdict, "accepted"), gt(tunes.id, after)))
+      .orderBy(asc(tunes.id))
+      .limit(page);
+    const last = rows.at(-1);
+    if (!last) return;
+    yield rows;
+    after = last.id;
+  }
+}
+
+/** Tunes of one heat class, accepted and held, at most so many, in an even sample by id (ids are random). */
+export function tunesOfClass(db: Database, heat_kW: number, most: number): Promise<TuneRow[]> {
+  return db
+    .select()
+    .from(tunes)
+    .where(eq(tunes.heat_kW, heat_kW))
+    .orderBy(asc(tunes.id))
+    .limit(most);
+}
+
+export async function countTunes(db: Database, heat_kW?: number): Promise<number> {
+  const [row] = await db
+    .select({ count: sql<number>`count(*)` })
+    .from(tunes)
+    .where(heat_kW === undefined ? undefined : eq(tunes.heat_kW, heat_kW));
+  return row?.count ?? 0;
+}
+
+/** Contributors per cell of accepted tunes: tells how finely a cell may be shown. */
+export function cellContributors(db: Database): Promise<{ cell: string; contributor: string }[]> {
+  return db
+    .selectDistinct({ cell: sql<string>`${tunes.cell}`, contributor: tunes.contributor })
+    .from(tunes)
+    .where(and(eq(tunes.verdict, "accepted"), isNotNull(tunes.cell)));
+}
+
+/** Accepted tunes of some places (H3 cells of resolution 3). */
+export function acceptedInPlace(db: Database, place: string): Promise<TuneRow[]> {
+  return db
+    .select()
+    .from(tunes)
+    .where(and(eq(tunes.verdict, "accepted"), eq(tunes.place, place)))
+    .orderBy(desc(tunes.id));
+}
+
+function chunks<T>(items: T[], size: number): T[][] {
+  return Array.from({ length: Math.ceil(items.length / size) }, (_, i) =>
+    items.slice(i * size, (i + 1) * size),
+  );
+}
