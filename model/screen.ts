@@ -12,7 +12,7 @@ export type { Reason, ScreenContext, Verdict } from "./screen/reason.ts";
  *
  * Bounds are those that physics sets. A slip has a name when the row becomes plausible once it is undone; its reason
  * then suggests the value meant. A missed slip is better than a held good row: what could be an honest tune, that of
- * a crew that never re-tunes included, is accepted and left to the robust fit. What that means for each slip, as
+ * a crew that never re-tunes or of an odd dose included, is accepted and left to the robust fit. What that means for each slip, as
  * shares of rows measured over the whole range of heaters, air and elevations:
  *
  * - always: pulses a minute as Hz, fan speed in tens or hundreds of rpm, dose in mL, ends swapped, a pump rate ten

@@ -1,7 +1,7 @@
 import { ENDS, type PublishedFit } from "../fit/group.ts";
 import type { Tune } from "../tune.ts";
 import { type Reason, say, tidy } from "./reason.ts";
-import { PAIRS, SLIPS, type Slip } from "./slips.ts";
+import { PAIRS, SINGLES, type Slip } from "./slips.ts";
 import {
   mixtureOutside,
   oddness,
@@ -19,8 +19,8 @@ import {
 
 /** Three units at one place, about 35 % outside what is usual: a row less odd is never questioned. */
 const ODD = 9;
-/** Two slips at once are believed only of a row so odd that no honest one is. */
-const VERY_ODD = 64;
+/** Two slips at once are believed only of a row so odd that no honest one is, out of order or not. */
+const VERY_ODD = 164;
 /** An undone slip must leave at most this share of the oddness, and less than would be questioned. */
 const LEFT_OVER = 1 / 6;
 /** Ten units, a factor of 2.7 beyond the widest range: no flame burns so rich or so lean, no fan turns so. */
@@ -37,12 +37,8 @@ export function screenSettings(
   const odd = oddness(stated, usual);
   if (odd < ODD) return [];
   const repair =
-    bestRepair(
-      SLIPS.map((slip) => [slip]),
-      stated,
-      usual,
-      odd,
-    ) ?? (odd < VERY_ODD ? undefined : bestRepair(PAIRS, stated, usual, odd));
+    bestRepair(SINGLES, stated, usual, odd) ??
+    (odd < VERY_ODD ? undefined : bestRepair(PAIRS, stated, usual, odd));
   return repair
     ? explained(stated, repair)
     : [...outOfOrder(stated), ...impossible(stated, usual, tune)];
@@ -63,6 +59,7 @@ function bestRepair(
   odd: number,
 ): Repair | undefined {
   return made
+    .filter((slips) => slips.every((slip) => isOpen(slip, stated, usual)))
     .map((slips) => {
       const settings = slips.reduce((s, slip) => slip.undo(s), stated);
       return {
@@ -74,6 +71,14 @@ function bestRepair(
     })
     .filter(({ left }) => left < ODD && left <= odd * LEFT_OVER)
     .sort((a, b) => a.left - b.left || a.off - b.off)[0];
+}
+
+/** A figure within its own usual range is never questioned for the mixture's sake: an odd dose explains that as well. */
+function isOpen({ quantity, ends }: Slip, stated: Settings, usual: Usual): boolean {
+  const questioned = quantity === "both" ? (["pump_Hz", "fan_rpm"] as const) : [quantity];
+  return questioned.some((key) =>
+    ends.some((end) => unitsOutside(stated[end][key], usual[key][end]) !== 0),
+  );
 }
 
 const QUANTITIES = [

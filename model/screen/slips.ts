@@ -9,6 +9,7 @@ type Quantity = "pump_Hz" | "fan_rpm";
 export interface Slip {
   code: string;
   quantity: Quantity | "both";
+  ends: readonly End[];
   undo: (settings: Settings) => Settings;
   /** Completes "The low end's pump rate of 14 Hz …". */
   because: string;
@@ -32,11 +33,12 @@ const RARE = 0.2;
 /** A slip is made at both ends alike, or at one. */
 const WHERE: readonly (readonly End[])[] = [ENDS, ["low"], ["high"]];
 
-export const SLIPS: readonly Slip[] = [
+const SLIPS: readonly Slip[] = [
   ...SCALES.flatMap(([code, quantity, factor, because]) =>
     WHERE.map((ends) => ({
       code,
       quantity,
+      ends,
       because,
       undo: scaled(quantity, factor, ends),
       // A count of magnets is set once, for both ends.
@@ -46,11 +48,14 @@ export const SLIPS: readonly Slip[] = [
   ...(["both", "pump_Hz", "fan_rpm"] as const).map((quantity) => ({
     code: "ends_swapped",
     quantity,
+    ends: ENDS,
     undo: swapped(quantity === "both" ? ["pump_Hz", "fan_rpm"] : [quantity]),
     because: "belongs to the other end: the two look swapped",
     rare: 0,
   })),
 ];
+
+export const SINGLES: readonly (readonly Slip[])[] = SLIPS.map((slip) => [slip]);
 
 /** Pairs of slips that can be made at once: one of the pump, one of the fan, or one of them and a swap. */
 export const PAIRS: readonly (readonly Slip[])[] = SLIPS.flatMap((a, i) =>

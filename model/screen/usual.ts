@@ -11,12 +11,14 @@ import type { EndSetting } from "../mixture.ts";
 export type Settings = Record<End, EndSetting>;
 export type Range = readonly [number, number];
 
-/** Usual fan speed and mixture (Hz per 1,000 rpm) of each end in this air. */
+/** What is usual at each end in this air; mixture in Hz per 1,000 rpm. */
 export interface Usual {
+  pump_Hz: Record<End, Range>;
   fan_rpm: Record<End, Range>;
   mixture: Record<End, Range>;
 }
 
+const PUMP_Hz: Record<End, Range> = { low: [0.8, 2.5], high: [3, 7] };
 const FAN_rpm: Record<End, Range> = { low: [1200, 2400], high: [3500, 5000] };
 
 /** Heaters, doses and people differ from the physics prior by up to 1.5 of its standard deviations: 57 % either way. */
@@ -45,6 +47,7 @@ export function usualIn(density_ratio: number, heat_kW: number, fit: PublishedFi
     ];
   };
   return {
+    pump_Hz: PUMP_Hz,
     fan_rpm: { low: lowFanIn(density_ratio), high: FAN_rpm.high },
     mixture: { low: mixture("low"), high: mixture("high") },
   };

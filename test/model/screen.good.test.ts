@@ -17,6 +17,29 @@ test("a good tune is never held, over the whole realistic range", () => {
   );
 });
 
+test("no combination of usual figures is held at any elevation, however odd their mixture: low end 0.8–2.5 Hz at 1,200–2,400 rpm, high end 3–7 Hz at 3,500–5,000 rpm (common practice, no source)", () => {
+  const held: unknown[] = [];
+  for (const elevation_m of [0, 2500, 5000]) {
+    for (const low_Hz of [0.8, 1.1, 1.5, 2, 2.5]) {
+      for (const low_rpm of [1200, 1500, 1800, 2100, 2400]) {
+        for (const high_Hz of [3, 4, 5, 6, 7]) {
+          for (const high_rpm of [3500, 4000, 4500, 5000]) {
+            const tune: Tune = {
+              heater: { heat_kW: 5 },
+              site: { elevation_m },
+              low: { pump_Hz: low_Hz, fan_rpm: low_rpm, co_ppm: 10 },
+              high: { pump_Hz: high_Hz, fan_rpm: high_rpm, co_ppm: 10 },
+              contributor: "an-invented-key-of-a-crew",
+            };
+            if (screen(tune).verdict === "held") held.push(tune);
+          }
+        }
+      }
+    }
+  }
+  expect(held).toEqual([]);
+});
+
 test("a good tune is never held beside a published fit, however far the fit lies from the usual", () => {
   const far = fc.double({ min: -1, max: 1, noNaN: true });
   fc.assert(
