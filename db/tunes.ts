@@ -31,12 +31,18 @@ export function reviseTune(db: Database, tune: TuneRow, decision: NewDecision): 
   ];
 }
 
-/** Withdrawn means gone: the tune, what was decided on it and why, and the answer kept for its idempotency key. */
-export function withdrawTune(db: Database, id: string): Statement[] {
+/**
+ * Withdrawn means gone: the tune, what was decided on it and why, and the answer kept for its idempotency key.
+ * That something was withdrawn that day stays in the log, without saying what.
+ */
+export function withdrawTune(db: Database, id: string, decided_on: string): Statement[] {
   return [
     db.delete(tunes).where(eq(tunes.id, id)),
     db.delete(decisions).where(eq(decisions.tune, id)),
     db.update(idempotencyKeys).set({ answer: "" }).where(eq(idempotencyKeys.tune, id)),
+    db
+      .insert(decisions)
+      .values({ tune: "", by: "contributor", verdict: "withdrawn", reasons: "[]", decided_on }),
   ];
 }
 
@@ -61,6 +67,14 @@ export async function appendDecisions(db: Database, rows: NewDecision[]): Promis
   const statements = chunks(rows, 20).map((part) => db.insert(decisions).values(part));
   const [first, ...rest] = statements;
   if (first) await db.batch([first, ...rest]);
+}
+
+/** Grows with every submission, revision, withdrawal and change of mind: tells whether data changed. */
+export async function dataRevision(db: Database): Promise<number> {
+  const [row] = await db
+    .select({ newest: sql<number | null>`max(${decisions.id})` })
+    .from(decisions);
+  return row?.newest ?? 0;
 }
 
 /** Letters of a contributor's hash that its public pseudonym shows. */

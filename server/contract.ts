@@ -28,7 +28,8 @@ export interface Submitted {
 
 /** One decision on a tune: append-only. */
 export interface Decision {
-  decided_at: string;
+  /** Day. */
+  decided_on: string;
   /** "screening", "fit" or "steward". */
   by: string;
   verdict: Verdict | "rejected" | "withdrawn";
@@ -50,6 +51,7 @@ export interface KeptTune {
   };
   air: Air;
   compared: Compared[];
+  accepted_means: string;
   decisions: Decision[];
   safety: Safety;
 }
@@ -142,6 +144,8 @@ export interface Health {
   tunes: number;
   fit: string;
   fit_age_s: number | null;
+  /** Whether a refresh of the fit is on its way. */
+  fit_pending: boolean;
   /** Whether place search and elevations are there. */
   geography: boolean;
 }
@@ -152,5 +156,11 @@ export interface Problem {
   title: string;
   status: number;
   detail?: string;
-  errors?: { field: string; code: string; message: string }[];
+  errors?: { field: string; code: string; message: string }[] | undefined;
+}
+
+/** Map sources set by the configuration; null for the built-in ones. */
+export interface MapConfiguration {
+  basemap_style: string | null;
+  elevation_tiles: string | null;
 }

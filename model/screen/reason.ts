@@ -11,7 +11,7 @@ export interface Reason {
   field: string;
   sentence: string;
   /** What the field would be once the slip is undone. */
-  suggestion?: number;
+  suggestion?: number | undefined;
 }
 
 /** What the caller knows beside the tune itself; everything is optional. */

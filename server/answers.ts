@@ -1,0 +1,251 @@
+import { z } from "zod";
+import type { Air } from "../model/air.ts";
+import type { Compared } from "../model/compare.ts";
+import type { Band } from "../model/fit/bands.ts";
+import type { GroupFit, PublishedFit } from "../model/fit/group.ts";
+import type { Safety } from "../model/safety.ts";
+import type { StartTune } from "../model/start.ts";
+import { tuneSchema } from "../model/tune.ts";
+import type * as contract from "./contract.ts";
+
+/**
+ * The shapes of the API's answers as schemas, for its description. Each is held to the type the routes answer
+ * with (`satisfies`), and a test parses real answers with them.
+ */
+
+const num = z.number();
+const end = z.enum(["low", "high"]);
+
+export const safety = z.object({
+  notice: z.string(),
+  not_for: z.array(z.string()),
+  defer_to: z.array(z.string()),
+}) satisfies z.ZodType<Safety>;
+
+export const air = z.object({
+  density_kg_m3: num,
+  density_ratio: num.describe("Against 1.225 kg/m³"),
+  pressure_hPa: num.describe("Station pressure"),
+  temperature_C: num,
+  humidity_pct: num,
+  density_altitude_m: num,
+  assumed: z.array(z.enum(["temperature", "pressure", "humidity"])),
+  ln_density_sd: num.describe("Standard deviation of ln density that the assumptions bring"),
+}) satisfies z.ZodType<Air>;
+
+const reason = z.object({
+  code: z.string(),
+  field: z.string(),
+  sentence: z.string(),
+  suggestion: num.optional(),
+}) satisfies z.ZodType<contract.Reason>;
+
+const compared = z.object({
+  end,
+  mixture_shift_pct: num.describe("Plus is rich, minus is lean"),
+  inside_band: z.boolean(),
+  sentence: z.string(),
+}) satisfies z.ZodType<Compared>;
+
+const verdict = z.enum(["accepted", "held"]);
+
+export const submitted = z.object({
+  id: z.string(),
+  receipt: z
+    .string()
+    .optional()
+    .describe("Shown once: reading, revising and withdrawing need nothing else"),
+  verdict,
+  reasons: z.array(reason),
+  air,
+  compared: z.array(compared),
+  accepted_means: z.string(),
+  safety,
+});
+
+const standing = z.enum(["kept", "rejected", "not in it"]);
+
+export const keptTune = z.object({
+  id: z.string(),
+  tune: tuneSchema.omit({ contributor: true }),
+  cell: z.string().nullable(),
+  verdict,
+  reasons: z.array(reason),
+  fit: z.object({ version: z.string(), low: standing, high: standing }),
+  air,
+  compared: z.array(compared),
+  accepted_means: z.string(),
+  decisions: z.array(
+    z.object({
+      decided_on: z.string(),
+      by: z.string(),
+      verdict: z.enum(["accepted", "held", "rejected", "withdrawn"]),
+      reasons: z.array(reason),
+    }),
+  ),
+  safety,
+});
+
+const band = z.object({ level: num, lower: num, upper: num }) satisfies z.ZodType<Band>;
+
+const startEnd = z.object({
+  fan_rpm: num,
+  pump_Hz: num.describe("Rounded to what a controller can be set to"),
+  pump_Hz_exact: num,
+  mean_band_Hz: band,
+  new_heater_bands_Hz: z.array(band),
+  fuel_L_h: num.optional(),
+  heat_kW: num.optional(),
+});
+const keepFan = z.object({ low: startEnd, high: startEnd, heat_fraction: num });
+
+export const startTune = z.object({
+  site: z.object({ elevation_m: num, elevation_sd_m: num, elevation_source: z.string() }),
+  air,
+  low: startEnd,
+  high: startEnd,
+  strategies: z.object({
+    keep_fan: keepFan,
+    keep_heat: keepFan.extend({ fan_suffices: z.boolean(), fan_limit_rpm: num }),
+  }),
+  basis: z.object({
+    heat_kW: num,
+    tunes: num,
+    contributors: num,
+    density_range: z.tuple([num, num]).nullable(),
+    extrapolated: z.boolean(),
+    prior_only: z.boolean(),
+    fit: z.string(),
+    demo: z.boolean(),
+  }) satisfies z.ZodType<StartTune["basis"]>,
+  safety,
+});
+
+const pair = z.tuple([num, num]);
+const covariance = z.tuple([pair, pair]);
+
+export const publishedFit = z.object({
+  version: z.string(),
+  published_at: z.string().nullable(),
+  code: z.string(),
+  rows_sha256: z.string().nullable(),
+  demo: z.boolean(),
+  groups: z.array(
+    z.object({
+      heat_kW: num,
+      end,
+      intercept: num.describe("ln(Hz per 1,000 rpm) at density 1.225 kg/m³"),
+      slope: num.describe("Per ln(density/1.225)"),
+      covariance,
+      posterior: covariance,
+      fourth_moments: z.tuple([num, num, num, num, num]),
+      spread: num,
+      spread_df: num,
+      contributors: num,
+      tunes: num,
+      rejected: num,
+      density_range: pair.nullable(),
+    }) satisfies z.ZodType<GroupFit>,
+  ),
+}) satisfies z.ZodType<PublishedFit>;
+
+export const places = z.object({
+  places: z.array(
+    z.object({
+      name: z.string(),
+      region: z.string().nullable(),
+      country: z.string().nullable(),
+      lat: num,
+      lon: num,
+      elevation_m: num.nullable(),
+      population: num,
+      kind: z.string(),
+    }),
+  ),
+  credit: z.string(),
+}) satisfies z.ZodType<contract.PlacesAnswer>;
+
+export const elevation = z.object({
+  lat: num,
+  lon: num,
+  elevation_m: num,
+  sd_m: num,
+  uncertainty_68_m: num,
+  uncertainty_95_m: num,
+  source: z.string(),
+  nearest: z.object({ name: z.string().nullable(), distance_m: num }).nullable(),
+  credit: z.string(),
+}) satisfies z.ZodType<contract.ElevationAnswer>;
+
+export const scaling = z.object({
+  heat_kW: num,
+  end,
+  fit: z.string(),
+  prior_only: z.boolean(),
+  demo: z.boolean(),
+  points: z.array(
+    z.object({
+      contributor: z.string(),
+      elevation_m: num,
+      density_kg_m3: num,
+      pump_Hz: num,
+      fan_rpm: num,
+      pump_Hz_per_krpm: num,
+      status: z.enum(["kept", "rejected", "held"]),
+      reason: z.string().nullable(),
+    }),
+  ),
+  points_total: num,
+  curve: z.array(
+    z.object({
+      density_kg_m3: num,
+      elevation_m: num,
+      pump_Hz_per_krpm: num,
+      mean_band: band,
+      new_heater_bands: z.array(band),
+    }),
+  ),
+  safety,
+}) satisfies z.ZodType<contract.ScalingAnswer>;
+
+export const cells = z.object({
+  parent: z.string(),
+  cells: z.array(
+    z.object({
+      cell: z.string(),
+      lat: num,
+      lon: num,
+      tunes: num,
+      contributors: num,
+      elevation_m: num,
+      mixture_shift_pct: z.object({ low: num, high: num }),
+    }),
+  ),
+  demo: z.boolean(),
+}) satisfies z.ZodType<contract.CellsAnswer>;
+
+export const health = z.object({
+  ok: z.boolean(),
+  demo: z.boolean(),
+  tunes: num,
+  fit: z.string(),
+  fit_age_s: num.nullable(),
+  fit_pending: z.boolean(),
+  geography: z.boolean(),
+}) satisfies z.ZodType<contract.Health>;
+
+export const map = z.object({
+  basemap_style: z.string().nullable(),
+  elevation_tiles: z.string().nullable(),
+}) satisfies z.ZodType<contract.MapConfiguration>;
+
+export const problem = z.object({
+  type: z.string(),
+  title: z.string(),
+  status: num,
+  detail: z.string().optional(),
+  errors: z
+    .array(z.object({ field: z.string(), code: z.string(), message: z.string() }))
+    .optional()
+    .describe("Every bad field at once"),
+});

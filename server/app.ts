@@ -1,0 +1,98 @@
+import { Hono } from "hono";
+import { bodyLimit } from "hono/body-limit";
+import { cors } from "hono/cors";
+import { HTTPException } from "hono/http-exception";
+import type { Services } from "./context.ts";
+import { describeApi } from "./description.ts";
+import { GeographyMissing } from "./geography/geography.ts";
+import { RequestProblem, renderProblem } from "./problem.ts";
+import { aboutRoutes } from "./routes/about.ts";
+import { cellRoutes } from "./routes/cells.ts";
+import { fitRoutes } from "./routes/fit.ts";
+import { openDataRoutes } from "./routes/open-data.ts";
+import { placeRoutes } from "./routes/places.ts";
+import { startRoutes } from "./routes/start.ts";
+import { tuneRoutes } from "./routes/tunes.ts";
+import { security } from "./security.ts";
+
+/** A tune is under 2 KB; this leaves room for spaces and mistakes. */
+const BODY_MOST_BYTES = 64 * 1024;
+
+/** The whole API over some services. No sockets, files or environment: the entries bring those. */
+export function createApp(services: Services): Hono {
+  const app = new Hono();
+  app.use(security(services.mapOrigins));
+  app.use(
+    "/api/*",
+    cors({
+      origin: "*",
+      allowMethods: ["GET", "POST", "PUT", "DELETE"],
+      allowHeaders: ["Authorization", "Content-Type", "Idempotency-Key", "If-None-Match"],
+      exposeHeaders: ["ETag", "Location", "Retry-After"],
+    }),
+  );
+  app.use(
+    "/api/*",
+    bodyLimit({
+      maxSize: BODY_MOST_BYTES,
+      onError: () => {
+        throw new RequestProblem(
+          413,
+          `A tune is at most ${BODY_MOST_BYTES / 1024} KB. Nothing was stored.`,
+        );
+      },
+    }),
+  );
+  for (const routes of [
+    tuneRoutes,
+    startRoutes,
+    fitRoutes,
+    cellRoutes,
+    placeRoutes,
+    openDataRoutes,
+    aboutRoutes,
+  ]) {
+    app.route("/api", routes(services));
+  }
+  const description = JSON.stringify(describeApi());
+  app.get("/api/openapi.json", (c) =>
+    c.body(description, 200, { "Content-Type": "application/json" }),
+  );
+  const known = knownPaths(app);
+  app.all("/api/*", (c) => {
+    const methods = known.filter(({ pattern }) => pattern.test(c.req.path)).map((r) => r.method);
+    if (methods.length === 0) {
+      throw new RequestProblem(
+        404,
+        "The API has no such address. GET /api/openapi.json lists them.",
+      );
+    }
+    throw new RequestProblem(405, `This address takes ${methods.join(", ")}.`, {
+      headers: { Allow: methods.join(", ") },
+    });
+  });
+  app.onError((error, c) => renderProblem(c, asProblem(error)));
+  return app;
+}
+
+function knownPaths(app: Hono): { method: string; pattern: RegExp }[] {
+  return app.routes
+    .filter(({ method, path }) => method !== "ALL" && path.startsWith("/api/"))
+    .map(({ method, path }) => ({
+      method,
+      pattern: new RegExp(`^${path.replaceAll(".", "\\.").replaceAll(/:\w+/g, "[^/]+")}$`),
+    }));
+}
+
+function asProblem(error: Error): RequestProblem {
+  if (error instanceof RequestProblem) return error;
+  if (error instanceof GeographyMissing) {
+    return new RequestProblem(
+      404,
+      "This atlas has no elevations of its own. Give elevation_m instead.",
+    );
+  }
+  if (error instanceof HTTPException) return new RequestProblem(error.status, error.message);
+  console.error(error);
+  return new RequestProblem(500, "The atlas failed on this request. It is not your mistake.");
+}

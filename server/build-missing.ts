@@ -1,0 +1,25 @@
+import { spawnSync } from "node:child_process";
+import { existsSync, globSync, statSync } from "node:fs";
+import { join } from "node:path";
+import { ensureGeography } from "./geography/build.ts";
+
+/** Builds what a start needs and is not there or older than its sources: places and elevations, and the page. */
+export async function buildMissing(dirs: { geographyDir: string; pageDir: string }): Promise<void> {
+  await ensureGeography(dirs.geographyDir, { log: console.log });
+  if (isFresh(join(dirs.pageDir, "index.html"))) return;
+  console.log("Building the page …");
+  const { status, stderr } = spawnSync("vite", ["build", "--logLevel", "warn"], {
+    encoding: "utf8",
+    shell: true,
+    env: { ...process.env, PATH: `node_modules/.bin:${process.env.PATH}` },
+  });
+  if (status !== 0) throw new Error(`The page could not be built:\n${stderr}`);
+}
+
+const SOURCES = ["client/**/*", "model/**/*.ts", "vite.config.ts", "package-lock.json"];
+
+function isFresh(built: string): boolean {
+  if (!existsSync(built)) return false;
+  const made = statSync(built).mtimeMs;
+  return SOURCES.flatMap((pattern) => globSync(pattern)).every((f) => statSync(f).mtimeMs <= made);
+}

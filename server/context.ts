@@ -1,0 +1,34 @@
+import type { Context } from "hono";
+import type { Database, Statement } from "../db/database.ts";
+import type { ElevationAnswer, MapConfiguration, Place } from "./contract.ts";
+import type { Keys } from "./keys.ts";
+import type { FitKeeper } from "./published-fit.ts";
+
+/** Places and elevations, wherever their files are read from. Throws GeographyMissing when they are not there. */
+export interface Gazetteer {
+  search(query: string, limit: number): Promise<Place[]>;
+  elevation(lat: number, lon: number): Promise<Omit<ElevationAnswer, "credit">>;
+  ready(): Promise<boolean>;
+}
+
+/** All that the API stands on. The two entries fill it; nothing in the routes knows which one did. */
+export interface Services {
+  db: Database;
+  /** Writes statements, all or nothing, and answers once they are durable. */
+  commit: (statements: Statement[]) => Promise<void>;
+  keys: Keys;
+  fit: FitKeeper;
+  gazetteer: Gazetteer;
+  now: () => Date;
+  demo: boolean;
+  /** Writes a minute per client; 0 for no limit. */
+  writeLimit: number;
+  /** Address of the client, for the write limit only. */
+  clientAddress: (c: Context) => string;
+  /** Called after every write: starts a refresh of the fit without making anyone wait. */
+  afterWrite: (c: Context) => void;
+  /** Origins besides our own that the page may load map data from. */
+  mapOrigins: readonly string[];
+  /** What the page needs to know of the configuration. */
+  map: MapConfiguration;
+}

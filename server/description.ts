@@ -1,0 +1,208 @@
+import { z } from "zod";
+import { tuneSchema } from "../model/tune.ts";
+import * as answers from "./answers.ts";
+import { scalingQuery } from "./routes/fit.ts";
+import { elevationQuery, placesQuery } from "./routes/places.ts";
+import { startQuery } from "./routes/start.ts";
+import { CODE_VERSION } from "./version.ts";
+
+type Json = Record<string, unknown>;
+
+/** An operation in brief: what goes in, what comes out. */
+interface Operation {
+  summary: string;
+  query?: z.ZodObject;
+  body?: z.ZodType;
+  receipt?: true;
+  headers?: Json[];
+  status?: number;
+  answer?: z.ZodType | string;
+  problems?: number[];
+}
+
+const idempotencyKey: Json = {
+  name: "Idempotency-Key",
+  in: "header",
+  required: false,
+  description:
+    "8 to 200 printable characters. The same key and tune get the same answer again, receipt included.",
+  schema: { type: "string", minLength: 8, maxLength: 200 },
+};
+
+/** Every route of the API, by path and method. */
+const paths: Record<string, Record<string, Operation>> = {
+  "/api/tunes": {
+    post: {
+      summary: "Submit a tune",
+      headers: [idempotencyKey],
+      body: tuneSchema,
+      status: 201,
+      answer: answers.submitted,
+      problems: [400, 409, 413, 415, 422, 429],
+    },
+  },
+  "/api/tunes/{id}": {
+    get: { summary: "Read a tune", receipt: true, answer: answers.keptTune, problems: [401, 404] },
+    put: {
+      summary: "Revise a tune",
+      receipt: true,
+      body: tuneSchema,
+      answer: answers.submitted,
+      problems: [400, 401, 404, 413, 415, 422, 429],
+    },
+    delete: {
+      summary: "Withdraw a tune: gone from data, fit and export",
+      receipt: true,
+      status: 204,
+      problems: [401, 404, 429],
+    },
+  },
+  "/api/start": {
+    get: {
+      summary: "Start tune at a place: elevation_m, or lat and lon",
+      query: startQuery,
+      answer: answers.startTune,
+      problems: [404, 422],
+    },
+  },
+  "/api/fit": { get: { summary: "The published fit", answer: answers.publishedFit } },
+  "/api/fit/{version}": {
+    get: {
+      summary: "A version of the fit; never changes",
+      answer: answers.publishedFit,
+      problems: [404],
+    },
+  },
+  "/api/scaling": {
+    get: {
+      summary: "Points, curve and bands of a heat class and end",
+      query: scalingQuery,
+      answer: answers.scaling,
+      problems: [422],
+    },
+  },
+  "/api/cells/{parent}": {
+    get: {
+      summary: 'Accepted tunes summed per H3 cell under a parent cell, or over the "world"',
+      answer: answers.cells,
+      problems: [404],
+    },
+  },
+  "/api/places": {
+    get: {
+      summary: "Places by name, with elevation",
+      query: placesQuery,
+      answer: answers.places,
+      problems: [404, 422],
+    },
+  },
+  "/api/elevation": {
+    get: {
+      summary: "Elevation of any point, with its uncertainty",
+      query: elevationQuery,
+      answer: answers.elevation,
+      problems: [404, 422],
+    },
+  },
+  "/api/tunes.csv": { get: { summary: "All accepted tunes, CSV (CC0)", answer: "text/csv" } },
+  "/api/tunes.geojson": {
+    get: { summary: "All accepted tunes, GeoJSON (CC0)", answer: "application/geo+json" },
+  },
+  "/api/dictionary.json": {
+    get: { summary: "What the columns of the open data mean", answer: "application/json" },
+  },
+  "/api/map": { get: { summary: "Map sources set by the configuration", answer: answers.map } },
+  "/api/health": { get: { summary: "Liveness, and the age of the fit", answer: answers.health } },
+  "/api/openapi.json": { get: { summary: "This description", answer: "application/json" } },
+};
+
+/** The API's description, OpenAPI 3.1, from the same schemas that check what comes in. */
+export function describeApi(): Json {
+  return {
+    openapi: "3.1.0",
+    info: {
+      title: "Hypsotune",
+      version: CODE_VERSION,
+      summary: "Start tunes for small diesel air heaters by place, with confidence bands",
+      description:
+        "Every answer that could set a heater carries its cautions: a starting point only; carbon monoxide kills. " +
+        "Field names carry their units. A pressure is station pressure; sea-level pressure is qnh_hPa.",
+      license: { name: "MIT (code); CC0 1.0 (tunes)", identifier: "MIT" },
+    },
+    servers: [{ url: "/" }],
+    paths: Object.fromEntries(
+      Object.entries(paths).map(([path, methods]) => [
+        path,
+        Object.fromEntries(Object.entries(methods).map(([m, o]) => [m, operation(path, m, o)])),
+      ]),
+    ),
+    components: {
+      schemas: { Problem: jsonSchema(answers.problem) },
+      securitySchemes: {
+        receipt: { type: "http", scheme: "bearer", description: "The receipt of one tune" },
+      },
+    },
+  };
+}
+
+function operation(path: string, method: string, o: Operation): Json {
+  const inPath = [...path.matchAll(/\{(\w+)\}/g)].map(([, name]) => ({
+    name,
+    in: "path",
+    required: true,
+    schema: { type: "string" },
+  }));
+  const parameters = [
+    ...inPath,
+    ...(o.headers ?? []),
+    ...(o.query ? queryParameters(o.query) : []),
+  ];
+  return {
+    operationId: `${method}${path.replace("/api", "").replaceAll(/\W+(\w)?/g, (_, letter?: string) => letter?.toUpperCase() ?? "")}`,
+    summary: o.summary,
+    ...(o.receipt ? { security: [{ receipt: [] }] } : {}),
+    ...(parameters.length > 0 ? { parameters } : {}),
+    ...(o.body
+      ? {
+          requestBody: {
+            required: true,
+            content: { "application/json": { schema: jsonSchema(o.body) } },
+          },
+        }
+      : {}),
+    responses: {
+      [o.status ?? 200]: { description: "Done", ...content(o.answer) },
+      ...Object.fromEntries((o.problems ?? []).map((status) => [status, PROBLEM])),
+    },
+  };
+}
+
+const PROBLEM = {
+  description: "RFC 9457 problem details; errors name every bad field",
+  content: { "application/problem+json": { schema: { $ref: "#/components/schemas/Problem" } } },
+};
+
+function content(answer: Operation["answer"]): Json {
+  if (answer === undefined) return {};
+  if (typeof answer === "string") return { content: { [answer]: {} } };
+  return { content: { "application/json": { schema: jsonSchema(answer) } } };
+}
+
+function queryParameters(query: z.ZodObject): Json[] {
+  const { properties = {}, required = [] } = jsonSchema(query) as {
+    properties?: Record<string, Json>;
+    required?: string[];
+  };
+  return Object.entries(properties).map(([name, schema]) => ({
+    name,
+    in: "query",
+    required: required.includes(name),
+    schema,
+  }));
+}
+
+function jsonSchema(schema: z.ZodType): Json {
+  // As sent: what a preprocessing step lets in, not what it makes of it.
+  const { $schema: _, ...rest } = z.toJSONSchema(schema, { io: "output" });
+  return rest;
+}

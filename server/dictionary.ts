@@ -1,0 +1,94 @@
+import { pseudonym, type TuneRow } from "../db/tunes.ts";
+
+/** Licence of the contributed tunes, as the share form says. */
+export const LICENCE = {
+  name: "CC0 1.0 Universal",
+  url: "https://creativecommons.org/publicdomain/zero/1.0/",
+} as const;
+
+/** One column of the open data. */
+export interface Column {
+  name: string;
+  unit: string | null;
+  meaning: string;
+}
+
+const end = (name: "low" | "high"): Column[] => [
+  { name: `${name}_pump_Hz`, unit: "Hz", meaning: `Pump rate at the ${name} end` },
+  { name: `${name}_fan_rpm`, unit: "rpm", meaning: `Combustion fan speed at the ${name} end` },
+  {
+    name: `${name}_co_ppm`,
+    unit: "ppm",
+    meaning:
+      "Final CO as the meter showed it: diluted by an unknown amount, comparable only with the same meter at the same spot. Empty when the meter showed nothing",
+  },
+  {
+    name: `${name}_co_below_ppm`,
+    unit: "ppm",
+    meaning: "The meter's floor when it showed nothing",
+  },
+  { name: `${name}_power`, unit: null, meaning: "Power setting as a plain number, where given" },
+];
+
+/** The columns of /api/tunes.csv in their order; /api/tunes.geojson has the same as properties. Missing is empty (null), never 0. */
+export const COLUMNS: readonly Column[] = [
+  { name: "id", unit: null, meaning: "The tune's random id" },
+  {
+    name: "contributor",
+    unit: null,
+    meaning: "Pseudonym: joins the tunes of one contributor, leads nowhere else",
+  },
+  {
+    name: "cell",
+    unit: "H3",
+    meaning:
+      "Cell the tune is shown in: resolution 5, coarser where fewer than 3 contributors would show",
+  },
+  { name: "place", unit: "H3", meaning: "Cell of resolution 3 in which contributors share votes" },
+  { name: "heat_kW", unit: "kW", meaning: "Heat class: nominal full heat output" },
+  { name: "dose_uL", unit: "µL", meaning: "Fuel per pump pulse" },
+  { name: "supply_V", unit: "V", meaning: "Supply voltage" },
+  { name: "elevation_m", unit: "m", meaning: "Elevation above mean sea level, to 10 m" },
+  { name: "temperature_C", unit: "°C", meaning: "Air temperature at the intake" },
+  { name: "pressure_hPa", unit: "hPa", meaning: "Station pressure, where measured" },
+  { name: "qnh_hPa", unit: "hPa", meaning: "Sea-level pressure (QNH), where given instead" },
+  { name: "humidity_pct", unit: "%", meaning: "Relative humidity" },
+  { name: "density_kg_m3", unit: "kg/m³", meaning: "Moist air density the fit uses" },
+  {
+    name: "density_assumed",
+    unit: null,
+    meaning: "What of temperature, pressure, humidity that density assumes",
+  },
+  ...end("low"),
+  ...end("high"),
+  { name: "meter_kind", unit: null, meaning: "Kind of carbon monoxide meter" },
+  {
+    name: "meter_distance_m",
+    unit: "m",
+    meaning: "Distance of the meter from the exhaust's mouth",
+  },
+  { name: "tuned_on", unit: "month", meaning: "Month of the tune" },
+  { name: "submitted_on", unit: "month", meaning: "Month it was submitted" },
+];
+
+export type OpenRecord = Record<string, string | number | null>;
+
+/** A tune as the open data shows it: pseudonym for contributor, shown cell for cell. */
+export function openRecord(tune: TuneRow, shown: Map<string, string>): OpenRecord {
+  const values: OpenRecord = {
+    ...tune,
+    contributor: pseudonym(tune.contributor),
+    cell: (tune.cell && shown.get(tune.cell)) ?? null,
+  };
+  return Object.fromEntries(COLUMNS.map(({ name }) => [name, values[name] ?? null]));
+}
+
+/** One line of CSV (RFC 4180). Numbers at full precision: the fit can be reproduced to the last digit. */
+export function csvLine(values: readonly (string | number | null | undefined)[]): string {
+  return `${values.map(csvField).join(",")}\r\n`;
+}
+
+function csvField(value: string | number | null | undefined): string {
+  const text = value === null || value === undefined ? "" : String(value);
+  return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
+}

@@ -1,0 +1,23 @@
+import type { Context } from "hono";
+
+/** Reads may be kept a little while and then asked for again with If-None-Match. */
+const READ_FOR = "public, max-age=30, must-revalidate";
+const FOR_EVER = "public, max-age=31536000, immutable";
+
+/**
+ * Marks an answer with what it was made from, and answers 304 when the client has just that (RFC 9110 §13.1.2).
+ * An answer is a function of its address and of the published fit or the data's revision, so that is its tag.
+ */
+export function unchangedSince(
+  c: Context,
+  madeFrom: string,
+  forEver = false,
+): Response | undefined {
+  const tag = `"${madeFrom}"`;
+  c.header("ETag", tag);
+  c.header("Cache-Control", forEver ? FOR_EVER : READ_FOR);
+  const asked = c.req.header("If-None-Match");
+  if (!asked) return undefined;
+  const known = asked.split(",").map((t) => t.trim().replace(/^W\//, ""));
+  return known.includes(tag) || known.includes("*") ? c.body(null, 304) : undefined;
+}

@@ -1,0 +1,151 @@
+import { existsSync } from "node:fs";
+import { mkdir, readFile, writeFile } from "node:fs/promises";
+import { join } from "node:path";
+import { serve } from "@hono/node-server";
+import { getConnInfo } from "@hono/node-server/conninfo";
+import type { Hono } from "hono";
+import { groupCommit } from "../db/group-commit.ts";
+import { NewerDatabase, type OpenDatabase, openDatabase } from "../db/open.ts";
+import { createApp } from "./app.ts";
+import { buildMissing } from "./build-missing.ts";
+import { openGeography } from "./geography/geography.ts";
+import { readFrom } from "./geography/read-files.ts";
+import { openKeys, randomReceipt } from "./keys.ts";
+import { FitKeeper } from "./published-fit.ts";
+import { servePage } from "./static-files.ts";
+
+/** How an atlas is run on Node. */
+export interface Settings {
+  database: string;
+  secret?: string | undefined;
+  demo: boolean;
+  writeLimit: number;
+  elevationTiles?: string | undefined;
+  basemapStyle?: string | undefined;
+  geographyDir: string;
+  pageDir: string;
+}
+
+export interface Atlas {
+  app: Hono;
+  /** Waits for a refresh of the fit under way and closes the database. */
+  close: () => Promise<void>;
+}
+
+/** Waits so long after a write for more of them before the fit is made again, ms. */
+const SETTLE_ms = 150;
+
+/** Opens the database and puts the API and the page together. */
+export async function openAtlas(settings: Settings): Promise<Atlas> {
+  const { db, close }: OpenDatabase = await openDatabase(settings.database);
+  const secret = settings.secret || (await keptSecret(settings.database));
+  const fit = new FitKeeper({
+    db,
+    now: () => new Date(),
+    demo: settings.demo,
+    believe_ms: Number.POSITIVE_INFINITY,
+  });
+  let timer: NodeJS.Timeout | undefined;
+  const refresh = () =>
+    fit.refresh().catch((error) => console.error("The fit was not refreshed:", error));
+  const app = createApp({
+    db,
+    commit: groupCommit(db),
+    keys: await openKeys(secret),
+    fit,
+    gazetteer: openGeography(readFrom(settings.geographyDir)),
+    now: () => new Date(),
+    demo: settings.demo,
+    writeLimit: settings.writeLimit,
+    clientAddress: (c) => getConnInfo(c).remote.address ?? "unknown",
+    afterWrite: () => {
+      timer ??= setTimeout(() => {
+        timer = undefined;
+        void refresh();
+      }, SETTLE_ms);
+    },
+    mapOrigins: [settings.elevationTiles, settings.basemapStyle].flatMap(originOf),
+    map: {
+      basemap_style: settings.basemapStyle || null,
+      elevation_tiles: settings.elevationTiles || null,
+    },
+  });
+  servePage(app, settings.pageDir, settings.geographyDir);
+  // What was accepted just before the last stop may not be in the published version yet.
+  await refresh();
+  return {
+    app,
+    close: async () => {
+      clearTimeout(timer);
+      await refresh();
+      close();
+    },
+  };
+}
+
+function originOf(url: string | undefined): string[] {
+  return url ? [new URL(url.replaceAll(/[{}]/g, "")).origin] : [];
+}
+
+/** The secret beside the database: made once, readable by its owner alone. */
+async function keptSecret(database: string): Promise<string> {
+  if (database === ":memory:") return randomReceipt();
+  const file = `${database}.secret`;
+  if (!existsSync(file)) await writeFile(file, randomReceipt(), { mode: 0o600, flag: "wx" });
+  return (await readFile(file, "utf8")).trim();
+}
+
+/** Settings from the environment; `--demo` marks everything as invented and keeps it in a file of its own. */
+export function settingsFrom(env: NodeJS.ProcessEnv, demo: boolean): Settings & { port: number } {
+  return {
+    port: wholeNumber(env, "PORT", 8787),
+    database: env.ATLAS_DB || join("data", demo ? "demo.db" : "atlas.db"),
+    secret: env.ATLAS_SECRET,
+    demo,
+    writeLimit: wholeNumber(env, "WRITE_LIMIT", demo ? 0 : 30),
+    elevationTiles: env.ELEVATION_TILES,
+    basemapStyle: env.BASEMAP_STYLE,
+    geographyDir: join("data", "geography"),
+    pageDir: "dist",
+  };
+}
+
+function wholeNumber(env: NodeJS.ProcessEnv, name: string, otherwise: number): number {
+  const text = env[name];
+  if (text === undefined || text === "") return otherwise;
+  if (!/^\d{1,9}$/.test(text)) throw new Error(`${name} must be a whole number, not "${text}".`);
+  return Number(text);
+}
+
+async function main(): Promise<void> {
+  const settings = settingsFrom(process.env, process.argv.includes("--demo"));
+  await mkdir("data", { recursive: true });
+  await buildMissing(settings);
+  const atlas = await openAtlas(settings);
+  const server = serve({ fetch: atlas.app.fetch, port: settings.port }, ({ port }) => {
+    console.log(
+      `The atlas is open at http://localhost:${port}${settings.demo ? " (invented demo data)" : ""}`,
+    );
+  });
+  server.on("error", (error: NodeJS.ErrnoException) => {
+    const taken = error.code === "EADDRINUSE";
+    console.error(
+      taken ? `Port ${settings.port} is taken. Set PORT to another one.` : error.message,
+    );
+    process.exit(1);
+  });
+  for (const signal of ["SIGINT", "SIGTERM"] as const) {
+    process.once(signal, () => {
+      server.close(() => void atlas.close().then(() => process.exit(0)));
+      // Kept-alive connections would hold the server open for ever.
+      if ("closeAllConnections" in server) server.closeAllConnections();
+    });
+  }
+}
+
+if (import.meta.main) {
+  main().catch((error) => {
+    console.error(error instanceof NewerDatabase || error instanceof Error ? error.message : error);
+    process.exit(1);
+  });
+}

@@ -1,0 +1,56 @@
+import type { Context } from "hono";
+import type { ContentfulStatusCode } from "hono/utils/http-status";
+import type { FieldError } from "../model/tune.ts";
+import type { Problem } from "./contract.ts";
+
+const TITLES: Record<number, string> = {
+  400: "The request could not be read",
+  401: "A receipt is needed",
+  404: "Nothing is there",
+  405: "This address does not take that method",
+  409: "The idempotency key was used for another tune",
+  413: "The body is too large",
+  415: "The body must be JSON",
+  422: "Some fields are not right",
+  429: "Too many writes",
+  503: "Not ready yet",
+};
+
+/** Anything wrong with a request: thrown anywhere below a route, rendered once, as RFC 9457 problem details. */
+export class RequestProblem extends Error {
+  readonly status: ContentfulStatusCode;
+  readonly errors: FieldError[] | undefined;
+  readonly headers: Record<string, string>;
+
+  constructor(
+    status: ContentfulStatusCode,
+    detail: string,
+    { errors, headers = {} }: { errors?: FieldError[]; headers?: Record<string, string> } = {},
+  ) {
+    super(detail);
+    this.status = status;
+    this.errors = errors;
+    this.headers = headers;
+  }
+}
+
+/** A 422 that names every bad field at once. */
+export function invalid(errors: FieldError[]): RequestProblem {
+  const fields = errors.map((e) => e.field || "the body").join(", ");
+  return new RequestProblem(422, `Please mend: ${fields}.`, { errors });
+}
+
+export function renderProblem(c: Context, problem: RequestProblem): Response {
+  const body: Problem = {
+    type: "about:blank",
+    title: TITLES[problem.status] ?? "The request failed",
+    status: problem.status,
+    detail: problem.message,
+    ...(problem.errors ? { errors: problem.errors } : {}),
+  };
+  return c.body(JSON.stringify(body), problem.status, {
+    ...problem.headers,
+    "Content-Type": "application/problem+json",
+    "Cache-Control": "no-store",
+  });
+}

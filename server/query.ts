@@ -1,0 +1,29 @@
+import type { Context } from "hono";
+import { z } from "zod";
+import { type FieldError, fieldErrors } from "../model/tune.ts";
+import { invalid } from "./problem.ts";
+
+const NUMBER = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i;
+
+/** A number schema for a query parameter: strict decimal text in, anything else left for the schema to refuse. */
+export function fromText<S extends z.ZodType>(schema: S) {
+  return z.preprocess(
+    (value) => (typeof value === "string" && NUMBER.test(value.trim()) ? Number(value) : value),
+    schema,
+  );
+}
+
+/** Query parameters by a strict schema; unknown, repeated and bad ones are all named in one 422. */
+export function readQuery<S extends z.ZodObject>(c: Context, schema: S): z.infer<S> {
+  const values: Record<string, string> = {};
+  const repeated: FieldError[] = [];
+  for (const [name, all] of Object.entries(c.req.queries())) {
+    if (all.length > 1) {
+      repeated.push({ field: name, code: "repeated", message: "Give this parameter once." });
+    }
+    values[name] = all[0] as string;
+  }
+  const result = schema.safeParse(values, { reportInput: true });
+  if (result.success && repeated.length === 0) return result.data;
+  throw invalid([...repeated, ...(result.success ? [] : fieldErrors(result.error))]);
+}

@@ -1,0 +1,110 @@
+import { Hono } from "hono";
+import { z } from "zod";
+import { fitByVersion } from "../../db/fits.ts";
+import { countTunes, dataRevision, pseudonym, type TuneRow, tunesOfClass } from "../../db/tunes.ts";
+import { densityAltitude, geometric } from "../../model/air.ts";
+import { bandsAt } from "../../model/fit/bands.ts";
+import type { End, GroupFit, RejectedRow } from "../../model/fit/group.ts";
+import { SAFETY } from "../../model/safety.ts";
+import { groupOf, MEAN_LEVEL, NEW_HEATER_LEVELS } from "../../model/start.ts";
+import { heat_kW } from "../../model/tune.ts";
+import type { Services } from "../context.ts";
+import type { ScalingAnswer, ScalingCurvePoint, ScalingPoint } from "../contract.ts";
+import { unchangedSince } from "../freshness.ts";
+import { RequestProblem } from "../problem.ts";
+import { fromText, readQuery } from "../query.ts";
+
+/** Points a chart gets at most. */
+const POINTS_MOST = 2000;
+
+export const scalingQuery = z.strictObject({
+  heat_kW: fromText(heat_kW),
+  end: z.enum(["low", "high"], { error: 'End must be "low" or "high".' }),
+});
+
+/** The published fit, its versions, and how settings scale with the air. */
+export function fitRoutes(services: Services): Hono {
+  const app = new Hono();
+
+  app.get("/fit", async (c) => {
+    const { fit } = await services.fit.current();
+    return unchangedSince(c, fit.version) ?? c.json(fit);
+  });
+
+  app.get("/fit/:version", async (c) => {
+    const version = c.req.param("version");
+    const current = (await services.fit.current()).fit;
+    const fit =
+      version === current.version ? current : (await fitByVersion(services.db, version))?.fit;
+    if (!fit)
+      throw new RequestProblem(404, "No fit has that version. GET /api/fit names the newest.");
+    // Only the prior may change under its name, with a new release of the code.
+    return unchangedSince(c, fit.version, fit.version !== "prior") ?? c.json(fit);
+  });
+
+  app.get("/scaling", async (c) => {
+    const query = readQuery(c, scalingQuery);
+    const { fit, rejected } = await services.fit.current();
+    const revision = await dataRevision(services.db);
+    const unchanged = unchangedSince(c, `${fit.version}.${revision}`);
+    if (unchanged) return unchanged;
+    const rows = await tunesOfClass(services.db, query.heat_kW, POINTS_MOST);
+    const group = groupOf(fit, query.heat_kW, query.end);
+    const reasons = reasonsByRow(rejected, query.end);
+    return c.json({
+      ...query,
+      fit: fit.version,
+      prior_only: group.contributors === 0,
+      demo: services.demo,
+      points: rows.map((row) => pointOf(row, query.end, reasons)),
+      points_total: await countTunes(services.db, query.heat_kW),
+      curve: curveOf(group),
+      safety: SAFETY,
+    } satisfies ScalingAnswer);
+  });
+
+  return app;
+}
+
+function reasonsByRow(rejected: readonly RejectedRow[], end: End): Map<string, string> {
+  return new Map(rejected.filter((r) => r.end === end).map((r) => [String(r.row), r.reason]));
+}
+
+function pointOf(row: TuneRow, end: End, reasons: Map<string, string>): ScalingPoint {
+  const pump_Hz = row[`${end}_pump_Hz`];
+  const fan_rpm = row[`${end}_fan_rpm`];
+  const held = row.verdict === "held";
+  const reason = reasons.get(row.id);
+  return {
+    contributor: pseudonym(row.contributor),
+    elevation_m: row.elevation_m,
+    density_kg_m3: row.density_kg_m3,
+    pump_Hz,
+    fan_rpm,
+    pump_Hz_per_krpm: (pump_Hz * 1000) / fan_rpm,
+    status: held ? "held" : reason ? "rejected" : "kept",
+    reason: held ? "Held at the door; its contributor knows why." : (reason ?? null),
+  };
+}
+
+/** From the thinnest air people sleep in to the densest, in even steps of ln density. */
+const THINNEST_kg_m3 = 0.64;
+const DENSEST_kg_m3 = 1.5;
+const CURVE_STEPS = 48;
+
+function curveOf(group: GroupFit): ScalingCurvePoint[] {
+  return Array.from({ length: CURVE_STEPS + 1 }, (_, i) => {
+    const density_kg_m3 = THINNEST_kg_m3 * (DENSEST_kg_m3 / THINNEST_kg_m3) ** (i / CURVE_STEPS);
+    const bands = bandsAt(group, density_kg_m3, {
+      mean_levels: [MEAN_LEVEL],
+      new_heater_levels: NEW_HEATER_LEVELS,
+    });
+    return {
+      density_kg_m3,
+      elevation_m: geometric(densityAltitude(density_kg_m3)),
+      pump_Hz_per_krpm: bands.pump_Hz_per_krpm,
+      mean_band: bands.mean_bands[0] as ScalingCurvePoint["mean_band"],
+      new_heater_bands: bands.new_heater_bands,
+    };
+  });
+}

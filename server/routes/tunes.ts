@@ -1,0 +1,178 @@
+import { type Context, Hono } from "hono";
+import {
+  decisionsOn,
+  findIdempotencyKey,
+  findTune,
+  type IdempotencyRow,
+  insertTune,
+  reviseTune,
+  type TuneRow,
+  withdrawTune,
+} from "../../db/tunes.ts";
+import { airAt } from "../../model/air.ts";
+import { ENDS, type End } from "../../model/fit/group.ts";
+import type { Reason } from "../../model/screen.ts";
+import type { Tune } from "../../model/tune.ts";
+import { readTune } from "../body.ts";
+import type { Services } from "../context.ts";
+import type { KeptTune, Submitted } from "../contract.ts";
+import { randomId, randomReceipt, sha256 } from "../keys.ts";
+import { RequestProblem } from "../problem.ts";
+import { beside, judge } from "../submission.ts";
+import { writeLimit } from "../write-limit.ts";
+
+/** Submit, read, revise, withdraw. */
+export function tuneRoutes(services: Services): Hono {
+  const { db, commit, keys, now, clientAddress, afterWrite } = services;
+  const limit = writeLimit(services.writeLimit, keys, now);
+  const today = () => now().toISOString().slice(0, 10);
+  const app = new Hono();
+
+  app.post("/tunes", async (c) => {
+    await limit(clientAddress(c));
+    const tune = await readTune(c);
+    const key = await idempotency(c, tune);
+    const again = key && (await answeredBefore(key));
+    if (again) return c.json(again, 201);
+    const id = randomId();
+    const receipt = key ? await keys.receiptFor(key.hash) : randomReceipt();
+    const { kept, answer } = await judge(services, tune);
+    const row: TuneRow = { id, receipt_sha256: await sha256(receipt), ...kept };
+    const decision = screeningDecision(id, row.verdict, answer.reasons);
+    const used = key && {
+      key: key.hash,
+      body_sha256: key.body,
+      tune: id,
+      answer: JSON.stringify(answer),
+    };
+    try {
+      await commit(insertTune(db, row, decision, used));
+    } catch (error) {
+      // The same key may have been used at the same moment; then the first answer holds for both.
+      const first = key && (await answeredBefore(key));
+      if (!first) throw error;
+      return c.json(first, 201);
+    }
+    afterWrite(c);
+    return c.json({ id, receipt, ...answer } satisfies Submitted, 201, {
+      Location: `/api/tunes/${id}`,
+    });
+  });
+
+  app.get("/tunes/:id", async (c) => c.json(await keptTune(await authorised(c))));
+
+  app.put("/tunes/:id", async (c) => {
+    await limit(clientAddress(c));
+    const { id, receipt_sha256 } = await authorised(c);
+    const { kept, answer } = await judge(services, await readTune(c));
+    const row = { id, receipt_sha256, ...kept };
+    await commit(reviseTune(db, row, screeningDecision(id, row.verdict, answer.reasons)));
+    afterWrite(c);
+    return c.json({ id, ...answer } satisfies Submitted);
+  });
+
+  app.delete("/tunes/:id", async (c) => {
+    await limit(clientAddress(c));
+    const { id } = await authorised(c);
+    await commit(withdrawTune(db, id, today()));
+    afterWrite(c);
+    return c.body(null, 204);
+  });
+
+  function screeningDecision(tune: string, verdict: TuneRow["verdict"], reasons: Reason[]) {
+    return {
+      tune,
+      by: "screening",
+      verdict,
+      reasons: JSON.stringify(reasons),
+      decided_on: today(),
+    };
+  }
+
+  async function idempotency(c: Context, tune: Tune) {
+    const text = c.req.header("Idempotency-Key");
+    if (text === undefined) return undefined;
+    if (!/^[\x21-\x7e]{8,200}$/.test(text)) {
+      throw new RequestProblem(
+        400,
+        "Idempotency-Key must be 8 to 200 printable characters without spaces.",
+      );
+    }
+    return {
+      hash: await keys.hash("idempotency", `${tune.contributor}|${text}`),
+      body: await sha256(JSON.stringify(tune)),
+    };
+  }
+
+  async function answeredBefore(key: {
+    hash: string;
+    body: string;
+  }): Promise<Submitted | undefined> {
+    const used: IdempotencyRow | undefined = await findIdempotencyKey(db, key.hash);
+    if (!used) return undefined;
+    if (used.body_sha256 !== key.body) {
+      throw new RequestProblem(
+        409,
+        "This Idempotency-Key was sent with another tune. Use a new key for a new tune.",
+      );
+    }
+    if (used.answer === "") {
+      throw new RequestProblem(
+        409,
+        "The tune sent with this Idempotency-Key was withdrawn. Use a new key to share it again.",
+      );
+    }
+    return { id: used.tune, receipt: await keys.receiptFor(key.hash), ...JSON.parse(used.answer) };
+  }
+
+  /** The tune that this id and receipt open together; one answer for a wrong receipt and an unknown id. */
+  async function authorised(c: Context): Promise<TuneRow> {
+    const receipt = /^Bearer\s+(\S+)$/i.exec(c.req.header("Authorization") ?? "")?.[1];
+    if (!receipt) {
+      throw new RequestProblem(
+        401,
+        'Send the receipt of this tune as "Authorization: Bearer <receipt>".',
+        {
+          headers: { "WWW-Authenticate": "Bearer" },
+        },
+      );
+    }
+    const row = await findTune(db, c.req.param("id") ?? "");
+    if (!row || row.receipt_sha256 !== (await sha256(receipt))) {
+      throw new RequestProblem(
+        404,
+        "No tune answers to this id and receipt. It may have been withdrawn.",
+      );
+    }
+    return row;
+  }
+
+  async function keptTune(row: TuneRow): Promise<KeptTune> {
+    const { fit, rejected } = await services.fit.current();
+    const tune: KeptTune["tune"] = JSON.parse(row.sent);
+    const history = await decisionsOn(db, row.id);
+    const screened = history.findLast((d) => d.by !== "fit");
+    const standing = (end: End) => {
+      if (row.verdict === "held" || fit.version === "prior") return "not in it";
+      return rejected.some((r) => r.row === row.id && r.end === end) ? "rejected" : "kept";
+    };
+    const [low, high] = ENDS.map(standing) as [KeptTune["fit"]["low"], KeptTune["fit"]["low"]];
+    return {
+      id: row.id,
+      tune,
+      cell: row.cell,
+      verdict: row.verdict,
+      reasons: JSON.parse(screened?.reasons ?? "[]"),
+      fit: { version: fit.version, low, high },
+      ...beside(fit, tune, airAt(row.elevation_m, tune.air ?? {})),
+      decisions: history.map((d) => ({
+        decided_on: d.decided_on,
+        by: d.by,
+        verdict: d.verdict,
+        reasons: JSON.parse(d.reasons),
+      })),
+    };
+  }
+
+  return app;
+}

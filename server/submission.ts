@@ -1,0 +1,96 @@
+import type { TuneRow } from "../db/tunes.ts";
+import { type Air, airAt } from "../model/air.ts";
+import { compareWithAtlas } from "../model/compare.ts";
+import type { PublishedFit } from "../model/fit/group.ts";
+import { ACCEPTED_MEANS, SAFETY } from "../model/safety.ts";
+import { screen } from "../model/screen.ts";
+import type { Tune } from "../model/tune.ts";
+import { coarsePosition } from "./cells.ts";
+import type { Services } from "./context.ts";
+import type { Submitted } from "./contract.ts";
+
+/** A tune judged: what is kept of it, and what its sender is told. */
+export interface Judged {
+  kept: Omit<TuneRow, "id" | "receipt_sha256">;
+  answer: Omit<Submitted, "id" | "receipt">;
+}
+
+/**
+ * Screens a tune and turns it into what the atlas keeps: a cell for the position, a keyed hash for the
+ * contributor, months for dates, elevation to 10 m.
+ */
+export async function judge(services: Services, tune: Tune): Promise<Judged> {
+  const { site } = tune;
+  const position =
+    site.lat === undefined || site.lon === undefined ? null : coarsePosition(site.lat, site.lon);
+  const rough: Tune = position
+    ? { ...tune, site: { ...site, lat: position.lat, lon: position.lon } }
+    : tune;
+  const { fit } = await services.fit.current();
+  const month = services.now().toISOString().slice(0, 7);
+  const terrain = position ? await terrainAt(services, position.lat, position.lon) : null;
+  const { verdict, reasons } = screen(rough, { terrain, month, fit });
+  const elevation_m = Math.round(site.elevation_m / 10) * 10;
+  const air = airAt(elevation_m, tune.air ?? {});
+  const { contributor: key, ...sent } = rough;
+  const contributor = await services.keys.hash("contributor", key);
+  return {
+    kept: {
+      ...columns(rough, air),
+      contributor,
+      sent: JSON.stringify(sent),
+      elevation_m,
+      cell: position?.cell ?? null,
+      place: position?.place ?? null,
+      submitted_on: month,
+      verdict,
+    },
+    answer: { verdict, reasons, ...beside(fit, tune, air) },
+  };
+}
+
+/** How a tune stands in its air beside a fit, with the cautions. */
+export function beside(fit: PublishedFit, tune: Pick<Tune, "heater" | "low" | "high">, air: Air) {
+  return {
+    air,
+    compared: compareWithAtlas(fit, tune.heater.heat_kW, air.density_kg_m3, tune),
+    accepted_means: ACCEPTED_MEANS,
+    safety: SAFETY,
+  };
+}
+
+/** Terrain at a place; where no elevations are to be had, that check is left out. */
+async function terrainAt({ gazetteer }: Services, lat: number, lon: number) {
+  try {
+    return await gazetteer.elevation(lat, lon);
+  } catch {
+    return null;
+  }
+}
+
+function columns({ heater, air: given, low, high, meter, tuned_on }: Tune, air: Air) {
+  return {
+    heat_kW: heater.heat_kW,
+    dose_uL: heater.dose_uL ?? null,
+    supply_V: heater.supply_V ?? null,
+    temperature_C: given?.temperature_C ?? null,
+    pressure_hPa: given?.pressure_hPa ?? null,
+    qnh_hPa: given?.qnh_hPa ?? null,
+    humidity_pct: given?.humidity_pct ?? null,
+    density_kg_m3: air.density_kg_m3,
+    density_assumed: air.assumed.join(","),
+    low_pump_Hz: low.pump_Hz,
+    low_fan_rpm: low.fan_rpm,
+    low_co_ppm: low.co_ppm ?? null,
+    low_co_below_ppm: low.co_below_ppm ?? null,
+    low_power: low.power ?? null,
+    high_pump_Hz: high.pump_Hz,
+    high_fan_rpm: high.fan_rpm,
+    high_co_ppm: high.co_ppm ?? null,
+    high_co_below_ppm: high.co_below_ppm ?? null,
+    high_power: high.power ?? null,
+    meter_kind: meter?.kind ?? null,
+    meter_distance_m: meter?.distance_m ?? null,
+    tuned_on: tuned_on ?? null,
+  };
+}

@@ -1,0 +1,112 @@
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import type { Hono } from "hono";
+import { groupCommit } from "../../db/group-commit.ts";
+import { openDatabase } from "../../db/open.ts";
+import type { Tune } from "../../model/tune.ts";
+import { createApp } from "../../server/app.ts";
+import type { Gazetteer } from "../../server/context.ts";
+import { openKeys } from "../../server/keys.ts";
+import { FitKeeper } from "../../server/published-fit.ts";
+
+/** Flat invented country at 1,300 m with one town, so that server tests need no built geography. */
+export const flatCountry: Gazetteer = {
+  search: async (query, limit) =>
+    [
+      {
+        name: "Flatfield",
+        region: null,
+        country: "Nowhere",
+        lat: 41.2,
+        lon: 74.9,
+        elevation_m: 1300,
+        population: 100,
+        kind: "place",
+      },
+    ]
+      .filter(({ name }) => name.toLowerCase().includes(query.toLowerCase()))
+      .slice(0, limit),
+  elevation: async (lat, lon) => ({
+    lat,
+    lon,
+    elevation_m: 1300,
+    sd_m: 20,
+    uncertainty_68_m: 20,
+    uncertainty_95_m: 80,
+    source: "grid",
+    nearest: null,
+  }),
+  ready: async () => true,
+};
+
+export interface TestAtlas {
+  app: Hono;
+  fit: FitKeeper;
+  file: string;
+  /** Moves the atlas's clock, ms. */
+  pass: (ms: number) => void;
+  close: () => void;
+}
+
+/** An atlas on a real SQLite file in a temporary folder, with a clock that tests can move. */
+export async function openTestAtlas(
+  options: { writeLimit?: number; demo?: boolean } = {},
+): Promise<TestAtlas> {
+  const folder = mkdtempSync(join(tmpdir(), "hypsotune-"));
+  const file = join(folder, "atlas.db");
+  const { db, close } = await openDatabase(file);
+  let time = Date.parse("2026-11-25T12:00:00Z");
+  const now = () => new Date(time);
+  const demo = options.demo ?? false;
+  const fit = new FitKeeper({ db, now, demo, believe_ms: Number.POSITIVE_INFINITY });
+  const app = createApp({
+    db,
+    commit: groupCommit(db),
+    keys: await openKeys("a secret for tests only"),
+    fit,
+    gazetteer: flatCountry,
+    now,
+    demo,
+    writeLimit: options.writeLimit ?? 0,
+    clientAddress: (c) => c.req.header("X-Test-Client") ?? "one client",
+    afterWrite: () => void fit.refresh(),
+    mapOrigins: [],
+    map: { basemap_style: null, elevation_tiles: null },
+  });
+  await fit.current();
+  return {
+    app,
+    fit,
+    file,
+    pass: (ms) => {
+      time += ms;
+    },
+    close: () => {
+      close();
+      rmSync(folder, { recursive: true });
+    },
+  };
+}
+
+/** A plausible invented tune; `n` varies contributor and mixture a little. */
+export function goodTune(n = 0): Tune {
+  return {
+    heater: { heat_kW: 5, dose_uL: 22, supply_V: 12 },
+    site: { elevation_m: 1300, lat: 41.2, lon: 74.9 },
+    air: { temperature_C: -3 - (n % 7), humidity_pct: 60 },
+    low: { pump_Hz: 1.1 + 0.02 * (n % 5), fan_rpm: 1700, co_ppm: 14, power: 1 },
+    high: { pump_Hz: 3.9 + 0.06 * (n % 5), fan_rpm: 4400, co_ppm: 11, power: 10 },
+    meter: { kind: "portable meter", distance_m: 0.3 },
+    tuned_on: "2026-10",
+    contributor: `contributor-key-${String(n).padStart(4, "0")}`,
+  };
+}
+
+export function post(app: Hono, body: unknown, headers: Record<string, string> = {}) {
+  return app.request("/api/tunes", {
+    method: "POST",
+    headers: { "Content-Type": "application/json", ...headers },
+    body: typeof body === "string" ? body : JSON.stringify(body),
+  });
+}
