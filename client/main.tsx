@@ -1,0 +1,99 @@
+import { render } from "preact";
+import { lazy, Suspense } from "preact/compat";
+import { useEffect, useState } from "preact/hooks";
+import { useFit } from "./fit-store.ts";
+import { Cautions } from "./parts/cautions.tsx";
+import { FIRST_QUESTION, type Question } from "./question.ts";
+import { recall, remember } from "./remember.ts";
+import "./style.css";
+import { t } from "./texts/en.ts";
+import { Atlas } from "./views/atlas.tsx";
+
+// Loaded when first opened: they bring the schema, the charts and the cells along.
+const Share = lazy(() => import("./views/share.tsx").then((m) => m.Share));
+const Scaling = lazy(() => import("./views/scaling.tsx").then((m) => m.Scaling));
+const Data = lazy(() => import("./views/data.tsx").then((m) => m.Data));
+
+const VIEWS = ["atlas", "share", "scaling", "data"] as const;
+type View = (typeof VIEWS)[number];
+
+function viewInAddress(): View {
+  const name = location.hash.replace(/^#\/?/, "");
+  return VIEWS.find((view) => view === name) ?? "atlas";
+}
+
+function App() {
+  const [view, setView] = useState(viewInAddress);
+  const { fit, stale, reload } = useFit();
+  const [question, setQuestion] = useState<Question>(() => ({
+    ...FIRST_QUESTION,
+    ...recall<Question>("question"),
+  }));
+  useEffect(() => {
+    const onHash = () => {
+      setView(viewInAddress());
+      window.scrollTo(0, 0);
+    };
+    addEventListener("hashchange", onHash);
+    return () => removeEventListener("hashchange", onHash);
+  }, []);
+  useEffect(() => {
+    document.title = view === "atlas" ? t.name : `${t.views[view]} · ${t.name}`;
+  }, [view]);
+  const ask = (next: Question) => {
+    setQuestion(next);
+    remember("question", next);
+  };
+  return (
+    <>
+      <button
+        type="button"
+        class="skip"
+        onClick={() => document.getElementById("content")?.focus()}
+      >
+        {t.skip}
+      </button>
+      <header>
+        <h1>
+          <a href="#/">{t.name}</a>
+        </h1>
+        <p class="tagline">{t.tagline}</p>
+        <nav aria-label={t.name}>
+          {VIEWS.map((name) => (
+            <a key={name} href={`#/${name}`} aria-current={name === view ? "page" : undefined}>
+              {t.views[name]}
+            </a>
+          ))}
+        </nav>
+      </header>
+      {fit?.demo && <p class="demo-mark">{t.demo}</p>}
+      {stale && fit && <p class="warning banner">{t.unreachable}</p>}
+      <main id="content" tabIndex={-1}>
+        {fit ? (
+          <Suspense fallback={<p>{t.loading}</p>}>
+            {view === "atlas" && <Atlas fit={fit} question={question} onQuestion={ask} />}
+            {view === "share" && <Share fit={fit} onShared={reload} />}
+            {view === "scaling" && <Scaling fit={fit} />}
+            {view === "data" && <Data />}
+          </Suspense>
+        ) : stale ? (
+          <p class="warning">
+            {t.noFit}{" "}
+            <button type="button" onClick={() => void reload()}>
+              {t.retry}
+            </button>
+          </p>
+        ) : (
+          <p>{t.loading}</p>
+        )}
+        <Cautions />
+      </main>
+    </>
+  );
+}
+
+const root = document.getElementById("app");
+if (root) {
+  root.replaceChildren();
+  render(<App />, root);
+}

@@ -1,0 +1,28 @@
+import { SAFETY } from "../../model/safety.ts";
+import { t } from "../texts/en.ts";
+
+/** The cautions, on every view: the notice always in full, the lists on a press. */
+export function Cautions() {
+  return (
+    <aside class="cautions" aria-label={t.safety.title}>
+      <p>
+        <strong>{t.safety.title}.</strong> {SAFETY.notice}
+      </p>
+      <details>
+        <summary>{t.safety.more}</summary>
+        <h3>{t.safety.notFor}</h3>
+        <ul>
+          {SAFETY.not_for.map((line) => (
+            <li key={line}>{line}</li>
+          ))}
+        </ul>
+        <h3>{t.safety.deferTo}</h3>
+        <ul>
+          {SAFETY.defer_to.map((line) => (
+            <li key={line}>{line}</li>
+          ))}
+        </ul>
+      </details>
+    </aside>
+  );
+}

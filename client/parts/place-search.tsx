@@ -1,0 +1,123 @@
+import { useEffect, useId, useRef, useState } from "preact/hooks";
+import type { Place } from "../../server/contract.ts";
+import { api } from "../api.ts";
+import { t } from "../texts/en.ts";
+import { formatIn, type Unit } from "../units.ts";
+
+const TYPING_PAUSE_ms = 150;
+
+/** Place search as a combobox: type, choose with arrows or a tap. */
+export function PlaceSearch(props: {
+  chosen: string | null;
+  unit: Unit;
+  onPlace: (place: Place) => void;
+}) {
+  const id = useId();
+  const [text, setText] = useState(props.chosen ?? "");
+  const [places, setPlaces] = useState<Place[] | null>(null);
+  const [active, setActive] = useState(0);
+  const [open, setOpen] = useState(false);
+  const [failed, setFailed] = useState<string | null>(null);
+  const typed = useRef(false);
+
+  useEffect(() => {
+    typed.current = false;
+    setText(props.chosen ?? "");
+  }, [props.chosen]);
+
+  useEffect(() => {
+    if (!typed.current || text.trim().length < 2) {
+      setPlaces(null);
+      return;
+    }
+    const stop = new AbortController();
+    const timer = setTimeout(async () => {
+      try {
+        const found = await api.places(text.trim(), stop.signal);
+        setPlaces(found.places);
+        setActive(0);
+        setFailed(null);
+      } catch (error) {
+        if (!stop.signal.aborted) setFailed((error as Error).message);
+      }
+    }, TYPING_PAUSE_ms);
+    return () => {
+      clearTimeout(timer);
+      stop.abort();
+    };
+  }, [text]);
+
+  const choose = (place: Place | undefined) => {
+    if (!place || place.elevation_m === null) return;
+    setOpen(false);
+    setPlaces(null);
+    typed.current = false;
+    setText(nameOf(place));
+    props.onPlace(place);
+  };
+  const onKey = (e: KeyboardEvent) => {
+    if (!places?.length) return;
+    if (e.key === "ArrowDown") setActive((active + 1) % places.length);
+    else if (e.key === "ArrowUp") setActive((active + places.length - 1) % places.length);
+    else if (e.key === "Enter") choose(places[active]);
+    else if (e.key === "Escape") setOpen(false);
+    else return;
+    e.preventDefault();
+  };
+  const shown = open && places !== null;
+  return (
+    <div class="field place-search">
+      <label for={id}>{t.site.place}</label>
+      <input
+        id={id}
+        name="place"
+        type="text"
+        role="combobox"
+        autoComplete="off"
+        spellcheck={false}
+        aria-expanded={shown}
+        aria-controls={`${id}-list`}
+        aria-autocomplete="list"
+        aria-activedescendant={shown && places.length ? `${id}-${active}` : undefined}
+        placeholder={t.site.placeHint}
+        value={text}
+        onInput={(e) => {
+          typed.current = true;
+          setText(e.currentTarget.value);
+          setOpen(true);
+        }}
+        onKeyDown={onKey}
+        onBlur={() => setTimeout(() => setOpen(false), 200)}
+      />
+      <ul id={`${id}-list`} aria-label={t.site.place} hidden={!shown || !places.length}>
+        {shown &&
+          places.map((place, i) => (
+            // biome-ignore lint/a11y/useKeyWithClickEvents: the combobox above takes the keys
+            // biome-ignore lint/a11y/useAriaPropsSupportedByRole: its role is option
+            <li
+              key={`${place.lat} ${place.lon}`}
+              id={`${id}-${i}`}
+              tabIndex={-1}
+              aria-selected={i === active}
+              aria-disabled={place.elevation_m === null}
+              onClick={() => choose(place)}
+            >
+              <span>{nameOf(place)}</span>
+              <span class="figure">
+                {place.elevation_m === null
+                  ? t.site.unknownElevation
+                  : formatIn(place.elevation_m, props.unit)}
+              </span>
+            </li>
+          ))}
+      </ul>
+      <p class={failed ? "error" : "hint"} aria-live="polite">
+        {failed ?? (shown ? (places.length ? t.site.results(places.length) : t.site.noPlace) : "")}
+      </p>
+    </div>
+  );
+}
+
+export function nameOf({ name, region, country }: Place): string {
+  return [name, region, country].filter(Boolean).join(", ");
+}

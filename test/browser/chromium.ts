@@ -1,0 +1,69 @@
+import { spawnSync } from "node:child_process";
+import { existsSync, globSync } from "node:fs";
+import { homedir } from "node:os";
+import { delimiter, join } from "node:path";
+import { type Browser, chromium } from "playwright-core";
+
+const NAMES = ["chromium", "chromium-browser", "google-chrome", "google-chrome-stable", "chrome"];
+const USUAL_PLACES = [
+  "/snap/bin/chromium",
+  "/Applications/Chromium.app/Contents/MacOS/Chromium",
+  "/Applications/Google Chrome.app/Contents/MacOS/Google Chrome",
+];
+
+/** A Chromium on this machine: the one CHROMIUM names, on the path, in a usual place, or downloaded before. */
+export function findChromium(): string | undefined {
+  const named = process.env.CHROMIUM;
+  if (named) return existsSync(named) ? named : undefined;
+  const onPath = (process.env.PATH ?? "")
+    .split(delimiter)
+    .flatMap((dir) => NAMES.map((name) => join(dir, name)));
+  const downloaded = globSync(
+    join(homedir(), ".cache/ms-playwright/chromium*/*/{chrome,headless_shell,chrome-headless-shell}"),
+  );
+  return [...onPath, ...USUAL_PLACES, ...downloaded].find(existsSync);
+}
+
+/** Finds a Chromium, or gets one: by the test tool's own download, then by the system's package manager. */
+function ensureChromium(): void {
+  if (findChromium()) return;
+  const attempts: [command: string, args: string[]][] = [
+    ["node_modules/.bin/playwright-core", ["install", "chromium"]],
+    ...(process.getuid?.() === 0
+      ? ([
+          ["apt-get", ["update", "-qq"]],
+          ["apt-get", ["install", "-y", "-qq", "chromium"]],
+        ] as [string, string[]][])
+      : []),
+  ];
+  for (const [command, args] of attempts) {
+    console.log(`No Chromium found; trying: ${command} ${args.join(" ")}`);
+    spawnSync(command, args, { stdio: ["ignore", "inherit", "inherit"], timeout: 600_000 });
+    if (findChromium()) return;
+  }
+  console.error(
+    "The browser tests need a Chromium. Install one (Debian: apt-get install chromium), or set CHROMIUM to its path.",
+  );
+  process.exit(1);
+}
+
+/** A headless Chromium that draws WebGL in software and asks nothing of the network. */
+export function launchChromium(): Promise<Browser> {
+  const executablePath = findChromium();
+  if (!executablePath) throw new Error("No Chromium: run node test/browser/chromium.ts");
+  return chromium.launch({
+    executablePath,
+    args: [
+      "--no-sandbox",
+      "--use-angle=swiftshader",
+      "--enable-unsafe-swiftshader",
+      "--disable-quic",
+      "--no-first-run",
+      "--disable-background-networking",
+      "--disable-component-update",
+      "--disable-sync",
+    ],
+  });
+}
+
+if (import.meta.main) ensureChromium();
