@@ -24,6 +24,7 @@ export function foldName(name: string): string {
     .normalize("NFKD")
     .toLowerCase()
     .replaceAll(/\p{M}/gu, "")
+    .replaceAll(/[ʻʼʾʿ]/g, "")
     .replaceAll(/[ßæœøđðþłıħŋ]/g, (letter) => APART[letter] ?? letter)
     .replaceAll(/[^\p{L}\p{N}]+/gu, " ")
     .trim();

@@ -1,8 +1,12 @@
 import { foldName } from "./fold.ts";
+import { middleSwapped, oneLetterApart } from "./letters.ts";
+import { type Side, shardOf, unpackNames } from "./name-shards.ts";
+import { readRecord, whereabouts } from "./place-records.ts";
 
 /** A place the search can answer with. */
 export interface Place {
   name: string;
+  /** State or province, where its name is known. */
   region: string | null;
   country: string | null;
   lat: number;
@@ -13,132 +17,118 @@ export interface Place {
   kind: "place" | "pass";
 }
 
-/** How well a place's name matches: the whole name, its beginning, or either with one wrong letter. */
+/** How well a place's name matches: the whole name, its beginning, or the name with one wrong letter. */
 export type Match = "name" | "beginning" | "nearly";
 
-/** A place as its record keeps it: name, region, country, lat, lon, elevation, population, 1 for a pass. */
-export type PlaceRecord = [
-  string,
-  string | null,
-  string | null,
-  number,
-  number,
-  number | null,
-  number,
-  0 | 1,
-];
-
-/** Places per file of records. Places are numbered by population, the largest first. */
-export const RECORDS_PER_FILE = 500;
-/** Names are spread over so many shards a direction. */
-export const SHARDS = 512;
+export type FoundPlace = Place & { match: Match };
 
 /** Reads one of the files the build makes; null when it is not there. */
 export type ReadText = (path: string) => Promise<string | null>;
 
-/** Letters a shard is chosen by. */
-const KEY_LETTERS = 2;
 /** Shorter names have too many neighbours one letter away. */
 const NEARLY_FROM_LETTERS = 4;
 const QUERY_MOST_LETTERS = 60;
-
-/** File with the names that begin like this one. */
-export function shardByBeginning(folded: string): string {
-  return `names/b${shard([...folded].slice(0, KEY_LETTERS))}.txt`;
-}
-
-/** File with the names that end like this one: finds a name whose first letters are wrong. */
-export function shardByEnd(folded: string): string {
-  return `names/e${shard([...folded].slice(-KEY_LETTERS))}.txt`;
-}
-
-export function recordFile(number: number): string {
-  return `places/${Math.floor(number / RECORDS_PER_FILE)}.json`;
-}
-
-function shard(letters: string[]): number {
-  let hash = 0;
-  for (const letter of letters) hash = (hash * 31 + (letter.codePointAt(0) ?? 0)) % 1_000_003;
-  return hash % SHARDS;
-}
-
 const RANK: Record<Match, number> = { name: 0, beginning: 1, nearly: 2 };
 
+/** A place found: how its name matches, and where in the order of population it counts. */
+interface Hit {
+  match: Match;
+  standing: number;
+}
+
+/** The places found by number, with the best hit of each. */
+type Found = Map<number, Hit>;
+
 /**
- * Places by name, whatever its accents, in any script its people write it in, and with one wrong letter.
- * Ranked by match, then by population.
+ * A place under another name than its own counts as one so many times further down by population: a city known
+ * abroad by another name comes before a village of that name, a town that was once called so comes after it.
+ */
+const OTHER_NAME_COUNTS = 20;
+
+/**
+ * Places by name, whatever its accents, in any script its people write it in, and with one wrong letter; a state,
+ * province or country may follow the name. Ranked by match, then by population.
  * @param read reads the files of the place index
  * @param limit how many at most
- * @throws when the index is not there
+ * @throws when a file of the index holds less than another says
  */
 export async function searchPlaces(
   query: string,
   read: ReadText,
   limit = 10,
-): Promise<(Place & { match: Match })[]> {
-  const folded = [...foldName(query)].slice(0, QUERY_MOST_LETTERS).join("");
+): Promise<FoundPlace[]> {
+  const folded = folding(query);
   if (folded === "") return [];
-  const found = new Map<number, Match>();
-  const note = (number: number, match: Match) => {
-    const before = found.get(number);
-    if (!before || RANK[match] < RANK[before]) found.set(number, match);
-  };
-  for (const { name, number } of await entries(read, shardByBeginning(folded))) {
-    if (name === folded) note(number, "name");
-    else if (name.startsWith(folded)) note(number, "beginning");
-    else if (isNearly(folded, name)) note(number, "nearly");
-  }
-  const certain = [...found.values()].some((match) => match === "name");
-  if (!certain) {
-    for (const { name, number } of await entries(read, shardByEnd(folded))) {
-      if (isNearly(folded, name)) note(number, "nearly");
-    }
-  }
-  const best = [...found].sort(([a, x], [b, y]) => RANK[x] - RANK[y] || a - b).slice(0, limit);
+  const whole = await byName(folded, read);
+  const good: Match[] = query.includes(",") ? ["name"] : ["name", "beginning"];
+  const certain = [...whole.values()].some(({ match }) => good.includes(match));
+  const within = certain ? null : await byNameAndRegion(query, read);
+  const found = within ?? whole;
+  const best = [...found].sort(([, a], [, b]) => order(a, b)).slice(0, limit);
   return Promise.all(
-    best.map(async ([number, match]) => ({ ...(await record(read, number)), match })),
+    best.map(async ([number, { match }]) => ({ ...(await readRecord(read, number)), match })),
   );
 }
 
-async function entries(read: ReadText, file: string): Promise<{ name: string; number: number }[]> {
-  const text = await read(file);
-  return (text ?? "").split("\n").flatMap((line) => {
-    const tab = line.indexOf("\t");
-    return tab < 0
-      ? []
-      : [{ name: line.slice(0, tab), number: Number.parseInt(line.slice(tab + 1), 36) }];
-  });
+function order(a: Hit, b: Hit): number {
+  return RANK[a.match] - RANK[b.match] || a.standing - b.standing;
 }
 
-async function record(read: ReadText, number: number): Promise<Place> {
-  const text = await read(recordFile(number));
-  const row = text && (JSON.parse(text) as PlaceRecord[])[number % RECORDS_PER_FILE];
-  if (!row) throw new Error(`The place index has no record ${number}.`);
-  const [name, region, country, lat, lon, elevation_m, population, pass] = row;
-  return {
-    name,
-    region,
-    country,
-    lat,
-    lon,
-    elevation_m,
-    population,
-    kind: pass ? "pass" : "place",
-  };
+function folding(text: string): string {
+  return [...foldName(text)].slice(0, QUERY_MOST_LETTERS).join("").trim();
 }
 
-function isNearly(query: string, name: string): boolean {
-  return Math.min(query.length, name.length) >= NEARLY_FROM_LETTERS && oneLetterApart(query, name);
+async function byName(folded: string, read: ReadText): Promise<Found> {
+  const found: Found = new Map();
+  await note(found, folded, shardOf(folded, "beginning"), "beginning", read);
+  if ([...found.values()].some(({ match }) => match === "name")) return found;
+  await note(found, folded, shardOf(folded, "end"), "end", read);
+  if ([...folded].length === NEARLY_FROM_LETTERS) {
+    await note(found, folded, shardOf(middleSwapped(folded), "beginning"), "beginning", read);
+  }
+  return found;
 }
 
-/** Whether one inserted, missing, wrong or swapped letter turns one text into the other (Damerau 1964). */
-export function oneLetterApart(a: string, b: string): boolean {
-  if (Math.abs(a.length - b.length) > 1 || a === b) return false;
-  let start = 0;
-  while (start < a.length && a[start] === b[start]) start++;
-  const [restA, restB] = [a.slice(start), b.slice(start)];
-  if (a.length < b.length) return restA === restB.slice(1);
-  if (a.length > b.length) return restA.slice(1) === restB;
-  if (restA.slice(1) === restB.slice(1)) return true;
-  return restA[0] === restB[1] && restA[1] === restB[0] && restA.slice(2) === restB.slice(2);
+async function note(found: Found, query: string, file: string, side: Side, read: ReadText) {
+  for (const { name, bearers } of unpackNames((await read(file)) ?? "", side)) {
+    const match = matchOf(query, name);
+    if (!match) continue;
+    for (const { number, own } of bearers) {
+      const hit = { match, standing: own ? number : OTHER_NAME_COUNTS * number };
+      const before = found.get(number);
+      if (!before || order(hit, before) < 0) found.set(number, hit);
+    }
+  }
+}
+
+function matchOf(query: string, name: string): Match | null {
+  if (name === query) return "name";
+  if (name.startsWith(query)) return "beginning";
+  const longEnough = Math.min(query.length, name.length) >= NEARLY_FROM_LETTERS;
+  return longEnough && oneLetterApart(query, name) ? "nearly" : null;
+}
+
+/** "Leadville, Colorado", "la paz bolivia": the name first, the last words a region or country that narrows it. */
+async function byNameAndRegion(query: string, read: ReadText): Promise<Found | null> {
+  for (const [name, region] of dividedQueries(query)) {
+    const narrowed = await whereabouts(region, read);
+    if (!narrowed) continue;
+    const found = await byName(name, read);
+    const inside = [...found].filter(([number]) => narrowed(number));
+    if (inside.length > 0) return new Map(inside);
+  }
+  return null;
+}
+
+/** Ways to take a query as a name and a region: at its comma, else before its last one to three words. */
+function dividedQueries(query: string): [name: string, region: string][] {
+  const comma = query.indexOf(",");
+  if (comma >= 0) {
+    const divided: [string, string] = [folding(query.slice(0, comma)), folding(query.slice(comma))];
+    return divided.includes("") ? [] : [divided];
+  }
+  const words = folding(query).split(" ");
+  return [1, 2, 3]
+    .filter((count) => count < words.length)
+    .map((count) => [words.slice(0, -count).join(" "), words.slice(-count).join(" ")]);
 }

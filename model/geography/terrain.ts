@@ -7,9 +7,14 @@ export interface Terrain {
   /** Elevation ÷ 25 m, one byte a cell, rows from north to south, columns from 180° W to the east. */
   grid: Uint8Array;
   index: KDBush;
-  /** Elevation of each point of the index, m. */
+  /** Elevation of each point of the index, m; {@link UNKNOWN_m} where none is known. */
   elevations: Int16Array;
+  /** How many of the points, from the first, are places of the place index under the same numbers. */
+  places: number;
 }
+
+/** Stands for an elevation that the data do not give. */
+export const UNKNOWN_m = -32_768;
 
 export const GRID_COLUMNS = 2048;
 export const GRID_ROWS = 1024;
@@ -27,7 +32,16 @@ export interface PointElevation {
   uncertainty_68_m: number;
   uncertainty_95_m: number;
   source: TerrainSource;
-  nearest: { name: string | null; distance_m: number } | null;
+  nearest: NearestPoint | null;
+}
+
+/** The known point nearest to a position. */
+export interface NearestPoint {
+  /** Null until looked up in the place index, and for an airfield. */
+  name: string | null;
+  distance_m: number;
+  /** Number of the place in the place index; null for an airfield. */
+  place: number | null;
 }
 
 /** Points beyond say nothing about the ground here: the covariance has fallen to e⁻⁸. */
@@ -39,27 +53,40 @@ const KNOWN_WITHIN_km = 1;
 const SILL = 0.98;
 const RANGE_km = 8;
 
-/** Layout of the points file: count, elevations, index. */
+/** Points file: number of points, number of places among them, elevations, index; four-byte numbers little-endian. */
+const HEADER_bytes = 8;
+
+/**
+ * What elevations are estimated from, out of the two built files.
+ * @param grid one byte a cell, {@link GRID_COLUMNS} × {@link GRID_ROWS}
+ * @throws when the files are not of that form
+ */
 export function loadTerrain(grid: Uint8Array, points: Uint8Array): Terrain {
+  if (grid.length !== GRID_COLUMNS * GRID_ROWS) {
+    throw new Error(`The elevation grid has ${grid.length} cells; build the geography again.`);
+  }
   const bytes = points.slice().buffer;
-  const count = new DataView(bytes).getUint32(0, true);
-  const elevations = new Int16Array(bytes, 4, count);
-  const index = KDBush.from(bytes.slice(4 + pad8(2 * count) + 4));
-  return { grid, index, elevations };
+  const header = new DataView(bytes);
+  const [count, places] = [header.getUint32(0, true), header.getUint32(4, true)];
+  const elevations = new Int16Array(bytes, HEADER_bytes, count);
+  const index = KDBush.from(bytes.slice(indexAt(count)));
+  return { grid, index, elevations, places };
 }
 
 /** Bytes of a points file for {@link loadTerrain}. */
-export function packPoints(index: KDBush, elevations: Int16Array): Uint8Array {
+export function packPoints({ index, elevations, places }: Omit<Terrain, "grid">): Uint8Array {
   const data = new Uint8Array(index.data as ArrayBuffer);
-  const bytes = new Uint8Array(4 + pad8(2 * elevations.length) + 4 + data.length);
-  new DataView(bytes.buffer).setUint32(0, elevations.length, true);
-  new Int16Array(bytes.buffer, 4, elevations.length).set(elevations);
-  bytes.set(data, 4 + pad8(2 * elevations.length) + 4);
+  const bytes = new Uint8Array(indexAt(elevations.length) + data.length);
+  const header = new DataView(bytes.buffer);
+  header.setUint32(0, elevations.length, true);
+  header.setUint32(4, places, true);
+  new Int16Array(bytes.buffer, HEADER_bytes, elevations.length).set(elevations);
+  bytes.set(data, indexAt(elevations.length));
   return bytes;
 }
 
-function pad8(length: number): number {
-  return Math.ceil(length / 8) * 8;
+function indexAt(count: number): number {
+  return HEADER_bytes + Math.ceil((2 * count) / 8) * 8;
 }
 
 /** Grid elevation at a point, m, bilinear between cell centres; wraps round the globe, stops at the poles. */
@@ -125,7 +152,11 @@ export function elevationAt(
   const elevation = known
     ? (terrain.elevations[nearest.id] as number)
     : grid_m + krigedResidual(neighbours, terrain);
-  const [half_68, half_95] = uncertainty(steepness, nearest?.km ?? Number.POSITIVE_INFINITY);
+  const [half_68, half_95] = uncertainty(
+    steepness,
+    nearest?.km ?? Number.POSITIVE_INFINITY,
+    known ? 0 : elevation - grid_m,
+  );
   return {
     lat,
     lon,
@@ -134,8 +165,12 @@ export function elevationAt(
     uncertainty_68_m: half_68,
     uncertainty_95_m: half_95,
     source: known ? "known point" : sourceOf(neighbours, grid_m, steepness),
-    nearest: nearest ? { name: null, distance_m: Math.round(nearest.km * 1000) } : null,
+    nearest: nearest ? nearestPoint(nearest, terrain) : null,
   };
+}
+
+function nearestPoint({ id, km }: Neighbour, { places }: Terrain): NearestPoint {
+  return { name: null, distance_m: Math.round(km * 1000), place: id < places ? id : null };
 }
 
 function sourceOf(neighbours: Neighbour[], grid_m: number, steepness: number): TerrainSource {
@@ -144,8 +179,8 @@ function sourceOf(neighbours: Neighbour[], grid_m: number, steepness: number): T
 }
 
 function neighboursOf(lat: number, lon: number, terrain: Terrain, leaveOut: number): Neighbour[] {
-  const { index } = terrain;
-  const keep = leaveOut < 0 ? undefined : (id: number) => id !== leaveOut;
+  const { index, elevations } = terrain;
+  const keep = (id: number) => id !== leaveOut && elevations[id] !== UNKNOWN_m;
   const ids = around(index, lon, lat, NEIGHBOURS, REACH_km, keep);
   const positions = positionsOf(index);
   return ids.map((id) => {

@@ -57,10 +57,27 @@ const HALF_WIDTHS_m: readonly (readonly (readonly [number, number])[])[] = [
   ],
 ];
 
-/** Half-widths of the 68 % and 95 % intervals of an estimated elevation, m. */
-export function uncertainty(relief_m: number, nearest_km: number): readonly [number, number] {
+/**
+ * Where the known points pull the estimate far from the grid, the position may be on a ridge that the grid sees and
+ * the towns in the valley do not: the intervals then reach these shares of the way, at least.
+ */
+const REACH_OF_PULL = [0.3, 1.5] as const;
+
+/**
+ * Half-widths of the 68 % and 95 % intervals of an estimated elevation, m.
+ * @param relief_m highest less lowest grid cell about the position
+ * @param nearest_km distance to the nearest known point; infinite for none
+ * @param pull_m estimate less grid, 0 at a known point
+ */
+export function uncertainty(
+  relief_m: number,
+  nearest_km: number,
+  pull_m: number,
+): readonly [number, number] {
   const row = HALF_WIDTHS_m[classOf(RELIEF_FROM_m, relief_m)];
-  return row?.[classOf(DISTANCE_FROM_km, nearest_km)] ?? [420, 1010];
+  const [half_68, half_95] = row?.[classOf(DISTANCE_FROM_km, nearest_km)] ?? [420, 1010];
+  const atLeast = REACH_OF_PULL.map((share) => Math.round(share * Math.abs(pull_m)));
+  return [Math.max(half_68, atLeast[0] ?? 0), Math.max(half_95, atLeast[1] ?? 0)];
 }
 
 function classOf(from: readonly number[], value: number): number {

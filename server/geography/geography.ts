@@ -1,3 +1,4 @@
+import { readRecord } from "../../model/geography/place-records.ts";
 import { searchPlaces } from "../../model/geography/places.ts";
 import { elevationAt, loadTerrain, type Terrain } from "../../model/geography/terrain.ts";
 import type { Gazetteer } from "../context.ts";
@@ -34,7 +35,23 @@ export function openGeography(read: ReadFile): Gazetteer {
     return loadTerrain(grid, points);
   }
 
-  const ready = async () => (await read("format")) !== null;
+  let built = false;
+  /** Once there, the files stay. */
+  const ready = async () => {
+    built ||= (await read("format")) !== null;
+    return built;
+  };
+
+  function openTerrain(): Promise<Terrain> {
+    terrain ??= readTerrain().catch((error) => {
+      terrain = undefined;
+      throw error;
+    });
+    return terrain;
+  }
+
+  const nameOf = async (place: number | null) =>
+    place === null ? null : (await readRecord(readText, place)).name;
 
   return {
     async search(query, limit) {
@@ -43,13 +60,10 @@ export function openGeography(read: ReadFile): Gazetteer {
       return found.map(({ match: _, ...place }) => place);
     },
     async elevation(lat, lon) {
-      terrain ??= readTerrain();
-      try {
-        return elevationAt(lat, lon, await terrain);
-      } catch (error) {
-        terrain = undefined;
-        throw error;
-      }
+      const { nearest, ...estimate } = elevationAt(lat, lon, await openTerrain());
+      if (!nearest) return { ...estimate, nearest };
+      const { place, distance_m } = nearest;
+      return { ...estimate, nearest: { name: await nameOf(place), distance_m } };
     },
     ready,
   };

@@ -1,32 +1,106 @@
-/** A pass or high site that no settlement marks. */
+/** A pass, high site or missing town that the place data do not have. */
 export interface Pass {
   name: string;
+  /** Other names people look for. */
+  names?: readonly string[];
+  /** ISO 3166-1 code. */
   country: string;
   lat: number;
   lon: number;
   elevation_m: number;
+  /** Inhabitants, for a town; none for a pass. */
+  people?: number;
+  /** Where position and elevation are from. */
+  source: string;
 }
 
-/**
- * Well-known passes and high sites. Positions to about a kilometre and elevations as signposted:
- * written down from memory and looked over by hand, no published table read.
- */
+/** Elevation as signposted or published, position to about a kilometre; looked over by hand against the grid. */
+const MEMORY = "from memory";
+
+/** Elevation as the list of mountain passes and the articles of a public encyclopaedia give it; position from memory. */
+const ENCYCLOPAEDIA = "public encyclopaedia, list of mountain passes; position from memory";
+
+type Row = readonly [
+  name: string,
+  names: string,
+  country: string,
+  lat: number,
+  lon: number,
+  elevation_m: number,
+  source: string,
+];
+
+const ROWS: readonly Row[] = [
+  ["Stelvio Pass", "Passo dello Stelvio,Stilfser Joch", "IT", 46.5286, 10.4533, 2757, MEMORY],
+  ["Gavia Pass", "Passo di Gavia", "IT", 46.3436, 10.4878, 2621, MEMORY],
+  ["Timmelsjoch", "Passo del Rombo", "AT", 46.905, 11.097, 2474, MEMORY],
+  ["Hochtor", "Grossglockner Road", "AT", 47.082, 12.8426, 2504, MEMORY],
+  ["Col de l'Iseran", "Iseran", "FR", 45.4172, 7.0306, 2764, ENCYCLOPAEDIA],
+  ["Col de la Bonette", "Bonette", "FR", 44.3269, 6.8069, 2715, MEMORY],
+  ["Col du Galibier", "Galibier", "FR", 45.0641, 6.4078, 2642, MEMORY],
+  ["Col du Tourmalet", "Tourmalet", "FR", 42.9083, 0.145, 2115, MEMORY],
+  ["Pic du Midi Observatory", "Pic du Midi de Bigorre", "FR", 42.9364, 0.1425, 2877, MEMORY],
+  ["Furka Pass", "Furkapass", "CH", 46.5725, 8.415, 2429, MEMORY],
+  ["Grimsel Pass", "Grimselpass", "CH", 46.5614, 8.3378, 2164, MEMORY],
+  ["Susten Pass", "Sustenpass", "CH", 46.73, 8.4472, 2224, MEMORY],
+  ["Nufenen Pass", "Nufenenpass,Passo della Novena", "CH", 46.4772, 8.3878, 2478, MEMORY],
+  ["Gotthard Pass", "Passo del San Gottardo", "CH", 46.5592, 8.5614, 2106, MEMORY],
+  ["Great St Bernard Pass", "Grand Saint Bernard", "CH", 45.8689, 7.1706, 2469, MEMORY],
+  ["Teide Observatory", "Izaña", "ES", 28.3009, -16.5119, 2390, MEMORY],
+  ["Roque de los Muchachos", "", "ES", 28.7606, -17.8817, 2396, MEMORY],
+  ["Tizi n'Tichka", "", "MA", 31.286, -7.381, 2260, MEMORY],
+  ["Sani Pass", "Sani Top", "LS", -29.5847, 29.2897, 2876, MEMORY],
+  ["Sutherland Observatory", "", "ZA", -32.3783, 20.8117, 1798, MEMORY],
+  ["Independence Pass", "", "US", 39.1086, -106.5636, 3687, MEMORY],
+  ["Cottonwood Pass", "", "US", 38.8278, -106.4094, 3696, MEMORY],
+  ["Loveland Pass", "", "US", 39.6636, -105.8794, 3655, MEMORY],
+  ["Hoosier Pass", "", "US", 39.3617, -106.0625, 3518, MEMORY],
+  ["Monarch Pass", "", "US", 38.4967, -106.3256, 3448, MEMORY],
+  ["Wolf Creek Pass", "", "US", 37.4828, -106.8019, 3309, MEMORY],
+  ["Beartooth Pass", "", "US", 44.9689, -109.4711, 3337, MEMORY],
+  ["Tioga Pass", "", "US", 37.9108, -119.2583, 3031, MEMORY],
+  ["Donner Pass", "", "US", 39.316, -120.326, 2151, MEMORY],
+  ["Mauna Kea", "Maunakea", "US", 19.8207, -155.4681, 4207, MEMORY],
+  ["Ticlio", "Anticona", "PE", -11.5964, -76.1914, 4818, MEMORY],
+  ["Abra La Raya", "", "PE", -14.4833, -70.9833, 4338, MEMORY],
+  ["Chacaltaya", "", "BO", -16.3533, -68.1314, 5240, MEMORY],
+  ["Uspallata Pass", "Cristo Redentor,Paso Bermejo", "AR", -32.825, -70.0706, 3832, MEMORY],
+  ["Chajnantor Plateau", "Llano de Chajnantor", "CL", -23.0236, -67.7544, 5058, MEMORY],
+  ["Cerro Paranal", "Paranal", "CL", -24.6272, -70.4042, 2635, MEMORY],
+  ["La Silla", "", "CL", -29.2567, -70.73, 2400, MEMORY],
+  ["Khardung La", "Khardong La", "IN", 34.278, 77.604, 5359, ENCYCLOPAEDIA],
+  ["Tanglang La", "Taglang La", "IN", 33.508, 77.771, 5328, ENCYCLOPAEDIA],
+  ["Rohtang Pass", "Rohtang La", "IN", 32.3716, 77.2466, 3978, MEMORY],
+  ["Zoji La", "Zojila", "IN", 34.279, 75.472, 3528, MEMORY],
+  ["Nathu La", "", "IN", 27.3867, 88.8306, 4310, MEMORY],
+  ["Khunjerab Pass", "", "PK", 36.85, 75.4278, 4693, MEMORY],
+  ["Thorong La", "Thorung La", "NP", 28.7939, 83.9381, 5416, ENCYCLOPAEDIA],
+  ["Wuling", "Hehuanshan,武嶺", "TW", 24.137, 121.276, 3275, MEMORY],
+  ["Siding Spring", "", "AU", -31.2733, 149.0617, 1165, MEMORY],
+  ["Mount John", "", "NZ", -43.9867, 170.465, 1029, MEMORY],
+];
+
+/** A city of a million that the place data leave out; inhabitants of the 2012 census. */
+const EL_ALTO: Pass = {
+  name: "El Alto",
+  country: "BO",
+  lat: -16.505,
+  lon: -68.163,
+  elevation_m: 4150,
+  people: 848_000,
+  source: MEMORY,
+};
+
+/** Well-known passes and high sites, and a town the data miss. */
 export const PASSES: readonly Pass[] = [
-  { name: "Stelvio Pass", country: "IT", lat: 46.5286, lon: 10.4533, elevation_m: 2757 },
-  { name: "Col de l'Iseran", country: "FR", lat: 45.4172, lon: 7.0306, elevation_m: 2764 },
-  { name: "Col du Galibier", country: "FR", lat: 45.0641, lon: 6.4078, elevation_m: 2642 },
-  { name: "Furka Pass", country: "CH", lat: 46.5725, lon: 8.415, elevation_m: 2429 },
-  { name: "Hochtor", country: "AT", lat: 47.082, lon: 12.8426, elevation_m: 2504 },
-  { name: "Independence Pass", country: "US", lat: 39.1086, lon: -106.5636, elevation_m: 3687 },
-  { name: "Loveland Pass", country: "US", lat: 39.6636, lon: -105.8794, elevation_m: 3655 },
-  { name: "Tioga Pass", country: "US", lat: 37.9108, lon: -119.2583, elevation_m: 3031 },
-  { name: "Abra La Raya", country: "PE", lat: -14.4833, lon: -70.9833, elevation_m: 4338 },
-  {
-    name: "Paso de los Libertadores",
-    country: "AR",
-    lat: -32.8236,
-    lon: -70.0706,
-    elevation_m: 3832,
-  },
-  { name: "Khardung La", country: "IN", lat: 34.278, lon: 77.604, elevation_m: 5359 },
+  ...ROWS.map(([name, names, country, lat, lon, elevation_m, source]) => ({
+    name,
+    names: names.split(",").filter(Boolean),
+    country,
+    lat,
+    lon,
+    elevation_m,
+    source,
+  })),
+  EL_ALTO,
 ];

