@@ -94,7 +94,7 @@ async function note(found: Found, query: string, file: string, side: Side, read:
     const match = matchOf(query, name);
     if (!match) continue;
     for (const { number, own } of bearers) {
-      const hit = { match, standing: own ? number : OTHER_NAME_COUNTS * number };
+      const hit = { match, standing: (number + 1) * (own ? 1 : OTHER_NAME_COUNTS) };
       const before = found.get(number);
       if (!before || order(hit, before) < 0) found.set(number, hit);
     }

