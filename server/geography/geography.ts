@@ -2,6 +2,7 @@ import { readRecord } from "../../model/geography/place-records.ts";
 import { searchPlaces } from "../../model/geography/places.ts";
 import { elevationAt, loadTerrain, type Terrain } from "../../model/geography/terrain.ts";
 import type { Gazetteer } from "../context.ts";
+import { type Fetch, terrariumElevation } from "./terrarium.ts";
 
 /** Reads one of the built files; null when it is not there. */
 export type ReadFile = (path: string) => Promise<Uint8Array | null>;
@@ -12,8 +13,21 @@ export class GeographyMissing extends Error {}
 /** Files of the place index kept in memory. */
 const FILES_KEPT = 200;
 
-/** Place search and elevations over the built files, wherever they are read from; read when first needed. */
-export function openGeography(read: ReadFile): Gazetteer {
+/** A source of finer elevations, where there is a network. */
+export interface ElevationTiles {
+  /** Address of a terrarium tile with {z}, {x} and {y}. */
+  template: string;
+  fetch: Fetch;
+}
+
+/** Half-widths of the 68 % and 95 % intervals of a tile's elevation, m: usual for space-borne surveys, from memory. */
+const TILE_WITHIN_m = [15, 50] as const;
+
+/**
+ * Place search and elevations over the built files, wherever they are read from; read when first needed.
+ * @param tiles asked first for elevations; where they fail the built-in estimate answers
+ */
+export function openGeography(read: ReadFile, tiles?: ElevationTiles): Gazetteer {
   const decoder = new TextDecoder();
   const texts = new Map<string, string>();
   let terrain: Promise<Terrain> | undefined;
@@ -61,10 +75,27 @@ export function openGeography(read: ReadFile): Gazetteer {
     },
     async elevation(lat, lon) {
       const { nearest, ...estimate } = elevationAt(lat, lon, await openTerrain());
-      if (!nearest) return { ...estimate, nearest };
-      const { place, distance_m } = nearest;
-      return { ...estimate, nearest: { name: await nameOf(place), distance_m } };
+      const named = nearest && {
+        name: await nameOf(nearest.place),
+        distance_m: nearest.distance_m,
+      };
+      const finer = tiles && (await fromTiles(tiles, lat, lon));
+      return { ...estimate, ...finer, nearest: named };
     },
     ready,
+  };
+}
+
+/** What a tile says in place of the estimate; nothing where it says nothing. */
+async function fromTiles({ template, fetch }: ElevationTiles, lat: number, lon: number) {
+  const elevation_m = await terrariumElevation(template, lat, lon, fetch);
+  if (elevation_m === null) return {};
+  const [uncertainty_68_m, uncertainty_95_m] = TILE_WITHIN_m;
+  return {
+    elevation_m: Math.round(elevation_m),
+    sd_m: Math.round(uncertainty_95_m / 1.96),
+    uncertainty_68_m,
+    uncertainty_95_m,
+    source: "tiles",
   };
 }
