@@ -138,6 +138,18 @@ test("uncertainty grows with relief, with distance and with the pull of the vall
   }
 });
 
+test("a point is near across the antimeridian", () => {
+  const index = new KDBush(1, 64, Float32Array);
+  index.add(179.99, -17);
+  index.finish();
+  const points = packPoints({ index, elevations: Int16Array.of(60), places: 1 });
+  const flat = loadTerrain(new Uint8Array(2048 * 1024), points);
+  const { source, nearest } = elevationAt(-17, -179.99, flat);
+  expect(source).toBe("interpolated");
+  // 0.02° of longitude at 17° S on a sphere of 6,371 km: 2,127 m.
+  expect(Math.abs((nearest?.distance_m ?? 0) - 2127)).toBeLessThan(15);
+});
+
 test("points of unknown elevation are passed over; files of another form are refused", () => {
   const index = new KDBush(2, 64, Float32Array);
   index.add(10, 50);
