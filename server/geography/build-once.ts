@@ -1,4 +1,4 @@
-import { mkdir, mkdtemp, readFile, rename, rm, writeFile } from "node:fs/promises";
+import { mkdir, mkdtemp, readdir, readFile, rename, rm, stat, writeFile } from "node:fs/promises";
 import { basename, dirname, join } from "node:path";
 
 /** Says what a folder was built from; written last. */
@@ -22,7 +22,9 @@ export async function buildOnce(
 ): Promise<boolean> {
   if (await isBuilt(dir, stamp)) return false;
   await mkdir(dirname(dir), { recursive: true });
-  const beside = await mkdtemp(join(dirname(dir), `.${basename(dir)}-`));
+  const prefix = join(dirname(dir), `.${basename(dir)}-`);
+  await sweepDrafts(prefix);
+  const beside = await mkdtemp(prefix);
   try {
     const draft = join(beside, "new");
     await mkdir(draft);
@@ -35,6 +37,19 @@ export async function buildOnce(
   return true;
 }
 
+/** A draft untouched for so long was left by a builder that was stopped; a build takes less than a minute. */
+const DRAFT_LASTS_ms = 3_600_000;
+
+async function sweepDrafts(prefix: string): Promise<void> {
+  for (const name of await readdir(dirname(prefix))) {
+    if (!name.startsWith(basename(prefix))) continue;
+    const draft = join(dirname(prefix), name);
+    const { mtimeMs } = await stat(draft).catch(() => ({ mtimeMs: Number.POSITIVE_INFINITY }));
+    if (Date.now() - mtimeMs < DRAFT_LASTS_ms) continue;
+    await rm(draft, { recursive: true, force: true });
+  }
+}
+
 /** Another builder may move its own folder in between our two steps: then look again. */
 const ATTEMPTS = 5;
 
@@ -43,6 +58,8 @@ async function moveIntoPlace(draft: string, dir: string, stamp: string): Promise
     try {
       await rename(dir, join(dirname(draft), `old-${attempt}`)).catch(unlessGone);
       await rename(draft, dir);
+      // Whoever looks again now may see nothing there: another builder may be between its own two steps.
+      return;
     } catch (error) {
       const taken = ["ENOTEMPTY", "EEXIST", "EPERM"].includes((error as { code: string }).code);
       if (!taken || attempt >= ATTEMPTS) throw error;

@@ -1,4 +1,4 @@
-import { mkdtemp, readdir, readFile, rm, writeFile } from "node:fs/promises";
+import { mkdir, mkdtemp, readdir, readFile, rm, utimes, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { setTimeout } from "node:timers/promises";
@@ -31,12 +31,24 @@ test("builds what is missing, once, and again under another stamp", async () => 
 });
 
 test("several builders at once leave one whole folder and nothing beside it", async () => {
-  await buildOnce(dir, "before", writer("old"));
   const builders = ["a", "b", "c", "d", "e", "f"];
-  await Promise.all(builders.map((text) => buildOnce(dir, "now", writer(text))));
-  expect(builders).toContain(await part());
-  expect((await readdir(dir)).sort()).toEqual(["format", "part"]);
-  expect(await readdir(join(parent, "deep"))).toEqual(["built"]);
+  // They meet in a different order each time.
+  for (let round = 0; round < 25; round++) {
+    await Promise.all(builders.map((text) => buildOnce(dir, `round ${round}`, writer(text))));
+    expect(builders).toContain(await part());
+    expect((await readdir(dir)).sort()).toEqual(["format", "part"]);
+    expect(await readdir(join(parent, "deep"))).toEqual(["built"]);
+  }
+});
+
+test("what a stopped builder left is swept, what one at work has is not", async () => {
+  const [stopped, working] = ["stopped", "working"].map((n) => join(parent, "deep", `.built-${n}`));
+  for (const draft of [stopped, working])
+    await mkdir(join(draft as string, "new"), { recursive: true });
+  const yesterday = Date.now() / 1000 - 86_400;
+  await utimes(stopped as string, yesterday, yesterday);
+  await buildOnce(dir, "one", writer("a"));
+  expect((await readdir(join(parent, "deep"))).sort()).toEqual([".built-working", "built"]);
 });
 
 test("a build that fails leaves the old folder as it was", async () => {
