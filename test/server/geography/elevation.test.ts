@@ -28,11 +28,11 @@ beforeAll(async () => {
   terrain = loadTerrain(readFileSync(join(DIR, "grid.bin")), readFileSync(join(DIR, "points.bin")));
 });
 
-/** Grid relief within 45 km, m: what makes a place a mountain place. */
-const wideRelief = (lat: number, lon: number) => {
-  const around = [-0.4, -0.2, 0, 0.2, 0.4];
-  const heights = around.flatMap((dy) =>
-    around.map((dx) =>
+/** Grid relief in a window about a position, m: what makes a place a mountain place. */
+const windowRelief = (lat: number, lon: number, halfWidth_km: number) => {
+  const steps = [-1, -0.5, 0, 0.5, 1].map((share) => (share * halfWidth_km) / 111.2);
+  const heights = steps.flatMap((dy) =>
+    steps.map((dx) =>
       gridElevation(terrain.grid, lat + dy, lon + dx / Math.cos((lat * Math.PI) / 180)),
     ),
   );
@@ -74,11 +74,15 @@ const places = () =>
   settlements.flatMap(({ lat, lon, elevation_m }, number) =>
     elevation_m === null ? [] : [{ lat, lon, elevation_m, number }],
   );
-const isMountain = ({ lat, lon }: Known) => Math.abs(lat) < 70 && wideRelief(lat, lon) >= 600;
+const isMountain =
+  (halfWidth_km: number) =>
+  ({ lat, lon }: Known) =>
+    Math.abs(lat) < 70 && windowRelief(lat, lon, halfWidth_km) >= 600;
 
 test.each([
   ["places", 11, () => true, 17, 115],
-  ["mountain places", 12, isMountain, 48, 260],
+  ["mountain places (600 m of relief within 45 km)", 12, isMountain(45), 48, 260],
+  ["steep places (600 m of relief in a window 45 km wide)", 14, isMountain(22.5), 48, 260],
 ] as const)("%s, left out one at a time", (_, seed, wanted, median_m, p90_m) => {
   const found = leftOut(sample(seed, places().filter(wanted)), terrain);
   expect(found.median_m).toBeLessThanOrEqual(median_m);
