@@ -1,5 +1,21 @@
 import { foldName } from "./fold.ts";
-import type { Place, ReadText } from "./places.ts";
+
+/** A place the search can answer with. */
+export interface Place {
+  name: string;
+  /** State or province, where its name is known. */
+  region: string | null;
+  country: string | null;
+  lat: number;
+  lon: number;
+  /** Geometric elevation above mean sea level; null where no source knows it. */
+  elevation_m: number | null;
+  population: number;
+  kind: "place" | "pass";
+}
+
+/** Reads one of the files the build makes; null when it is not there. */
+export type ReadText = (path: string) => Promise<string | null>;
 
 /** A place as its file keeps it: name, number of its region, lat, lon, elevation, population, 1 for a pass. */
 export type PlaceRecord = [string, number, number, number, number | null, number, 0 | 1];

@@ -11,7 +11,8 @@ import { readSettlements, type Settlement } from "./settlements.ts";
 import { buildTiles } from "./tiles.ts";
 
 /** Raised whenever the files change in form or content. */
-const FORMAT = 3;
+const FORMAT = 4;
+
 interface Progress {
   log: (line: string) => void;
 }

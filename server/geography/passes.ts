@@ -5,6 +5,8 @@ export interface Pass {
   names?: readonly string[];
   /** ISO 3166-1 code. */
   country: string;
+  /** Code of its state, in the United States. */
+  state?: string;
   lat: number;
   lon: number;
   elevation_m: number;
@@ -23,7 +25,7 @@ const ENCYCLOPAEDIA = "public encyclopaedia, list of mountain passes; position f
 type Row = readonly [
   name: string,
   names: string,
-  country: string,
+  countryAndState: string,
   lat: number,
   lon: number,
   elevation_m: number,
@@ -51,16 +53,16 @@ const ROWS: readonly Row[] = [
   ["Tizi n'Tichka", "", "MA", 31.286, -7.381, 2260, MEMORY],
   ["Sani Pass", "Sani Top", "LS", -29.5847, 29.2897, 2876, MEMORY],
   ["Sutherland Observatory", "", "ZA", -32.3783, 20.8117, 1798, MEMORY],
-  ["Independence Pass", "", "US", 39.1086, -106.5636, 3687, MEMORY],
-  ["Cottonwood Pass", "", "US", 38.8278, -106.4094, 3696, MEMORY],
-  ["Loveland Pass", "", "US", 39.6636, -105.8794, 3655, MEMORY],
-  ["Hoosier Pass", "", "US", 39.3617, -106.0625, 3518, MEMORY],
-  ["Monarch Pass", "", "US", 38.4967, -106.3256, 3448, MEMORY],
-  ["Wolf Creek Pass", "", "US", 37.4828, -106.8019, 3309, MEMORY],
-  ["Beartooth Pass", "", "US", 44.9689, -109.4711, 3337, MEMORY],
-  ["Tioga Pass", "", "US", 37.9108, -119.2583, 3031, MEMORY],
-  ["Donner Pass", "", "US", 39.316, -120.326, 2151, MEMORY],
-  ["Mauna Kea", "Maunakea", "US", 19.8207, -155.4681, 4207, MEMORY],
+  ["Independence Pass", "", "US.CO", 39.1086, -106.5636, 3687, MEMORY],
+  ["Cottonwood Pass", "", "US.CO", 38.8278, -106.4094, 3696, MEMORY],
+  ["Loveland Pass", "", "US.CO", 39.6636, -105.8794, 3655, MEMORY],
+  ["Hoosier Pass", "", "US.CO", 39.3617, -106.0625, 3518, MEMORY],
+  ["Monarch Pass", "", "US.CO", 38.4967, -106.3256, 3448, MEMORY],
+  ["Wolf Creek Pass", "", "US.CO", 37.4828, -106.8019, 3309, MEMORY],
+  ["Beartooth Pass", "", "US.WY", 44.9689, -109.4711, 3337, MEMORY],
+  ["Tioga Pass", "", "US.CA", 37.9108, -119.2583, 3031, MEMORY],
+  ["Donner Pass", "", "US.CA", 39.316, -120.326, 2151, MEMORY],
+  ["Mauna Kea", "Maunakea", "US.HI", 19.8207, -155.4681, 4207, MEMORY],
   ["Ticlio", "Anticona", "PE", -11.5964, -76.1914, 4818, MEMORY],
   ["Abra La Raya", "", "PE", -14.4833, -70.9833, 4338, MEMORY],
   ["Chacaltaya", "", "BO", -16.3533, -68.1314, 5240, MEMORY],
@@ -93,10 +95,11 @@ const EL_ALTO: Pass = {
 
 /** Well-known passes and high sites, and a town the data miss. */
 export const PASSES: readonly Pass[] = [
-  ...ROWS.map(([name, names, country, lat, lon, elevation_m, source]) => ({
+  ...ROWS.map(([name, names, countryAndState, lat, lon, elevation_m, source]) => ({
     name,
     names: names.split(",").filter(Boolean),
-    country,
+    country: countryAndState.slice(0, 2),
+    state: countryAndState.slice(3),
     lat,
     lon,
     elevation_m,

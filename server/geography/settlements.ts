@@ -55,11 +55,13 @@ function settlement(line: string): Settlement {
   };
 }
 
-function pass({ name, names = [], country, lat, lon, elevation_m, people = 0 }: Pass): Settlement {
+function pass({ country, state = "", people = 0, names = [], ...rest }: Pass): Settlement {
+  const region = regionOf(country, state);
+  const { name, lat, lon, elevation_m } = rest;
   return {
     name,
-    region: null,
-    short: country,
+    region: region?.name ?? null,
+    short: region?.short ?? country,
     country: countryName(country),
     lat,
     lon,

@@ -59,6 +59,17 @@ test("a region or country after the name narrows it", async () => {
   expect(await search("asan tor, NS")).toEqual(["Asan Tor name"]);
   expect(await search("bira ns")).toEqual([]);
   expect(await search("bira land of a")).toEqual(["Bira name"]);
+  expect(await search("asa, northshire, land of b")).toEqual(["Asa name", "Asan Tor beginning"]);
+  expect(await search("asan tor ns land of b")).toEqual(["Asan Tor name"]);
+  expect(await search("asan tor ns land of a")).toEqual(["Asan Tor name"]);
+  expect(await search("asan tor land of a")).toEqual([]);
+});
+
+test("what no known region is called narrows nothing", async () => {
+  expect(await search("bira, elsewhere")).toEqual(["Bira name"]);
+  expect(await search("bira elsewhere")).toEqual(["Bira name"]);
+  expect(await search("bira, elsewhere, land of a")).toEqual(["Bira name"]);
+  expect(await search("bita elsewhere")).toEqual([]);
 });
 
 test("a place comes with all that is known of it", async () => {
@@ -131,7 +142,15 @@ test("one letter apart", () => {
 });
 
 test("the model reads nothing itself", async () => {
-  for (const file of ["places", "place-records", "name-shards", "terrain", "uncertainty"]) {
+  for (const file of [
+    "places",
+    "names",
+    "name-and-region",
+    "place-records",
+    "name-shards",
+    "terrain",
+    "uncertainty",
+  ]) {
     const text = await readFile(join("model/geography", `${file}.ts`), "utf8");
     expect(text).not.toMatch(/from "node:|fetch\(/);
   }

@@ -35,7 +35,17 @@ test.each([
   ["서울", "Seoul", null, "South Korea"],
   ["دمشق", "Damascus", null, "Syria"],
   ["El Alto", "El Alto", null, "Bolivia"],
+  ["Leadville, Colorado, USA", "Leadville", "Colorado", "United States"],
+  ["leadvile co usa", "Leadville", "Colorado", "United States"],
+  ["Leadville CO, USA", "Leadville", "Colorado", "United States"],
+  ["Leadville, CO 80461", "Leadville", "Colorado", "United States"],
+  ["san francisco california usa", "San Francisco", "California", "United States"],
+  ["Lhasa, Tibet", "Lhasa", null, "China"],
+  ["Innsbruck Tirol", "Innsbruck", null, "Austria"],
+  ["Zermatt, Wallis, Switzerland", "Zermatt", null, "Switzerland"],
   ["khardung la", "Khardung La", null, "India"],
+  ["Loveland Pass, CO", "Loveland Pass", "Colorado", "United States"],
+  ["mauna kea hawaii", "Mauna Kea", "Hawaii", "United States"],
   ["stilfser joch", "Stelvio Pass", null, "Italy"],
 ])("%s finds %s, %s, %s", async (query, name, region, country) => {
   expect(await first(query)).toMatchObject({ name, region, country });
@@ -117,6 +127,9 @@ test.each([
   "../../etc/passwd",
   "qqqqqqqq",
   ",",
+  ",,,,",
+  "Leadville, Switzerland",
+  "in ".repeat(30),
   "\ud800",
 ])("nonsense finds nothing and breaks nothing: %j", async (query) => {
   expect(await geography.search(query, 5)).toEqual([]);
