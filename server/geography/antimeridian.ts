@@ -8,9 +8,9 @@ const TURN = 360;
  * each ring, a ring round a pole closed over it, the result cut at ±180 and the far piece shifted back a turn.
  */
 export function splitAtAntimeridian(polygon: Position[][]): Position[][][] {
-  const rings = polygon.map(unwrap);
-  const longitudes = (rings[0] ?? []).map((p) => p[0] as number);
-  const [west, east] = [Math.min(...longitudes), Math.max(...longitudes)];
+  const [outer = [], ...holes] = polygon.map(unwrap);
+  const [west, east] = extent(outer);
+  const rings = [outer, ...holes.map((hole) => shiftedBetween(hole, west, east))];
   if (west >= -HALF_TURN && east <= HALF_TURN) return [rings];
   const pieces: Position[][][] = [];
   for (let turn = Math.floor((west + HALF_TURN) / TURN); TURN * turn - HALF_TURN < east; turn++) {
@@ -22,6 +22,21 @@ export function splitAtAntimeridian(polygon: Position[][]): Position[][][] {
     if (cut.length > 0) pieces.push(cut);
   }
   return pieces;
+}
+
+function extent(ring: Position[]): [west: number, east: number] {
+  const longitudes = ring.map((p) => p[0] as number);
+  return [Math.min(...longitudes), Math.max(...longitudes)];
+}
+
+/** A hole, brought by whole turns to where its outer ring has been unwrapped to. */
+function shiftedBetween(hole: Position[], west: number, east: number): Position[] {
+  const [from, to] = extent(hole);
+  const turns = Math.round(((west + east) / 2 - (from + to) / 2) / TURN);
+  const turn = [turns, turns - 1, turns + 1].find(
+    (n) => from + TURN * n >= west && to + TURN * n <= east,
+  );
+  return hole.map(([lon, lat]) => [(lon as number) + TURN * (turn ?? turns), lat as number]);
 }
 
 /** Longitudes that run on instead of jumping; a ring that comes back a turn later goes round by the pole. */

@@ -11,7 +11,7 @@ import { readSettlements, type Settlement } from "./settlements.ts";
 import { buildTiles } from "./tiles.ts";
 
 /** Raised whenever the files change in form or content. */
-const FORMAT = 4;
+const FORMAT = 5;
 
 interface Progress {
   log: (line: string) => void;

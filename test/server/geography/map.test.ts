@@ -3,9 +3,10 @@ import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { gzipSync } from "node:zlib";
 import { decode } from "fast-png";
-import type { Feature, FeatureCollection, MultiPolygon } from "geojson";
+import type { Feature, FeatureCollection, MultiPolygon, Position } from "geojson";
 import { beforeAll, expect, test } from "vitest";
 import { gridElevation } from "../../../model/geography/terrain.ts";
+import { splitAtAntimeridian } from "../../../server/geography/antimeridian.ts";
 import { ensureGeography } from "../../../server/geography/build.ts";
 
 const DIR = "data/geography";
@@ -66,6 +67,74 @@ test.each(["land", "lakes"])(
     expect(rings).toBeGreaterThan(200);
   },
 );
+
+/** Whether a position lies in the polygons: even and odd crossings (Shimrat 1962). */
+function covers(polygons: Position[][][], lon: number, lat: number): boolean {
+  const crosses = ([ax, ay]: number[], [bx, by]: number[]) =>
+    (ay as number) > lat !== (by as number) > lat &&
+    lon <
+      (((bx as number) - (ax as number)) * (lat - (ay as number))) /
+        ((by as number) - (ay as number)) +
+        (ax as number);
+  return polygons.some(
+    (rings) =>
+      rings
+        .flatMap((ring) => ring.slice(1).map((p, i) => crosses(ring[i] as Position, p)))
+        .filter(Boolean).length %
+        2 ===
+      1,
+  );
+}
+
+test.each([
+  // Any school atlas.
+  ["Colorado", -106.3, 39.2, "land"],
+  ["Chukotka west of the antimeridian", 178, 68, "land"],
+  ["Chukotka east of it", -175, 66.5, "land"],
+  ["Vanua Levu", 179.3, -16.6, "land"],
+  ["the South Pole", 0, -89.5, "land"],
+  ["Antarctica by the antimeridian", 179.5, -85, "land"],
+  ["the Caspian Sea", 51, 42, "water"],
+  ["the Black Sea", 35, 43, "water"],
+  ["Lake Superior", -87, 47.8, "water"],
+  ["Lake Titicaca", -69.5, -15.9, "water"],
+  ["the North Pole", 0, 89, "water"],
+  ["the Atlantic", -30, 30, "water"],
+  ["the Pacific by the antimeridian", -179.9, 0, "water"],
+  ["the Southern Ocean", 0, -60, "water"],
+])("%s (%f, %f) is %s", async (_, lon, lat, what) => {
+  const [land, lakes] = (await Promise.all(["land", "lakes"].map(polygons))) as [
+    Position[][][],
+    Position[][][],
+  ];
+  const dry = covers(land, lon, lat) && !covers(lakes, lon, lat);
+  expect(dry ? "land" : "water").toBe(what);
+});
+
+async function polygons(name: string): Promise<Position[][][]> {
+  const text = await readFile(join(DIR, `${name}.json`), "utf8");
+  const { features } = JSON.parse(text) as FeatureCollection<MultiPolygon>;
+  return features.flatMap((f) => f.geometry.coordinates);
+}
+
+test.each([
+  ["eastward", [170, -170], 175],
+  ["westward", [-170, 170], 175],
+])("a hole goes with its ring, unwrapped %s", (_, [from, to], lon) => {
+  // A square of 20° across the antimeridian with a hole of 2° on its western side.
+  const ring = (west: number, east: number, half: number): Position[] => [
+    [west, -half],
+    [east, -half],
+    [east, half],
+    [west, half],
+    [west, -half],
+  ];
+  const split = splitAtAntimeridian([ring(from as number, to as number, 10), ring(174, 176, 1)]);
+  expect(split).toHaveLength(2);
+  expect(covers(split, lon, 5)).toBe(true);
+  expect(covers(split, lon, 0)).toBe(false);
+  expect(covers(split, -175, 0)).toBe(true);
+});
 
 test("labels carry elevations", async () => {
   const { features } = JSON.parse(
