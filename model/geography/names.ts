@@ -29,11 +29,10 @@ export function order(a: Hit, b: Hit): number {
   return RANK[a.match] - RANK[b.match] || a.standing - b.standing;
 }
 
-/** Places of this folded name, of names that begin so, or, where none is named so, of names one letter apart. */
+/** Places of this folded name, of names that begin so, of names one letter apart. */
 export async function byName(folded: string, read: ReadText): Promise<Found> {
   const found: Found = new Map();
   await note(found, folded, shardOf(folded, "beginning"), "beginning", read);
-  if ([...found.values()].some(({ match }) => match === "name")) return found;
   await note(found, folded, shardOf(folded, "end"), "end", read);
   if ([...folded].length === NEARLY_FROM_LETTERS) {
     await note(found, folded, shardOf(middleSwapped(folded), "beginning"), "beginning", read);

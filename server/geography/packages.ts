@@ -1,4 +1,4 @@
-import { readFileSync } from "node:fs";
+import { existsSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 
 /** The packages the files are built from. */
@@ -17,6 +17,11 @@ export function packageFile(source: Source, file: string): string {
   return fileURLToPath(new URL(`../../node_modules/${source}/${file}`, import.meta.url));
 }
 
+/** @throws when the package is not installed */
 export function packageVersion(source: Source): string {
-  return JSON.parse(readFileSync(packageFile(source, "package.json"), "utf8")).version;
+  const file = packageFile(source, "package.json");
+  if (!existsSync(file)) {
+    throw new Error(`The data package ${source} is not installed: run npm ci, without --omit=dev.`);
+  }
+  return JSON.parse(readFileSync(file, "utf8")).version;
 }

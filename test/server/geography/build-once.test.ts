@@ -4,6 +4,7 @@ import { join } from "node:path";
 import { setTimeout } from "node:timers/promises";
 import { afterEach, beforeEach, expect, test } from "vitest";
 import { buildOnce } from "../../../server/geography/build-once.ts";
+import { packageVersion } from "../../../server/geography/packages.ts";
 
 let parent: string;
 let dir: string;
@@ -59,4 +60,9 @@ test("a build that fails leaves the old folder as it was", async () => {
   await expect(buildOnce(dir, "two", failing)).rejects.toThrow("no disk");
   expect(await part()).toBe("a");
   expect(await readdir(join(parent, "deep"))).toEqual(["built"]);
+});
+
+test("a data package that is not installed is named, with the remedy", () => {
+  const missing = "no-such-package" as Parameters<typeof packageVersion>[0];
+  expect(() => packageVersion(missing)).toThrow(/no-such-package is not installed: run npm ci/);
 });
