@@ -87,11 +87,16 @@ const slips: Record<string, (name: string, at: number) => string> = {
     name.slice(0, at) + (name[at + 1] ?? "") + (name[at] ?? "") + name.slice(at + 2),
 };
 
-test.each(Object.keys(slips))("a letter %s: found among the first ten, 95 in 100", async (slip) => {
+test.each([
+  // Harder than the others, 96 in 100 over 3,000 tries: what is left is often another place's name.
+  ["missing", 1000],
+  ["added", 200],
+  ["wrong", 200],
+  ["swapped", 200],
+] as const)("a letter %s: of %i, 95 in 100 found among the first ten", async (slip, tries) => {
   const { uniform } = seeded(3);
   const pick = (n: number) => Math.floor(uniform() * n);
   const named = settlements.filter((s) => foldName(s.name).length >= 5);
-  const tries = 250;
   let found = 0;
   for (let i = 0; i < tries; i++) {
     const { name, lat } = named[pick(named.length)] as Settlement;
