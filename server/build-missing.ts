@@ -8,11 +8,11 @@ export async function buildMissing(dirs: { geographyDir: string; pageDir: string
   await ensureGeography(dirs.geographyDir, { log: console.log });
   if (isFresh(join(dirs.pageDir, "index.html"))) return;
   console.log("Building the page …");
-  const { status, stderr } = spawnSync("vite", ["build", "--logLevel", "warn"], {
-    encoding: "utf8",
-    shell: true,
-    env: { ...process.env, PATH: `node_modules/.bin:${process.env.PATH}` },
-  });
+  const { status, stderr } = spawnSync(
+    process.execPath,
+    ["node_modules/vite/bin/vite.js", "build", "--logLevel", "warn"],
+    { encoding: "utf8" },
+  );
   if (status !== 0) throw new Error(`The page could not be built:\n${stderr}`);
 }
 

@@ -12,10 +12,12 @@ import {
 import workerUrl from "maplibre-gl/dist/maplibre-gl-worker.mjs?url";
 import type { Cell, MapConfiguration } from "../../server/contract.ts";
 import { HATCH, hatchTiles, registerHatch, type Tuned } from "./hatch.ts";
+import { registerSea, SEA, SEA_TILE_px, SEA_TILES } from "./sea.ts";
 import { SEA_COLOUR } from "./tint.ts";
 
 setWorkerUrl(workerUrl);
 registerHatch();
+registerSea(SEA_COLOUR);
 
 /** The built-in elevation tiles, zooms 0–4. */
 const BUILT_IN_TILES = "/geography/tiles/{z}/{x}/{y}.png";
@@ -146,7 +148,8 @@ function styleOf(elevationTiles: string, deepest: number): StyleSpecification {
         tileSize: 256,
         maxzoom: deepest,
       },
-      sea: geojson("sea"),
+      [SEA]: { type: "raster", tiles: [SEA_TILES], tileSize: SEA_TILE_px },
+      land: geojson("land"),
       lakes: geojson("lakes"),
       rivers: geojson("rivers"),
       borders: geojson("borders"),
@@ -162,11 +165,12 @@ function styleOf(elevationTiles: string, deepest: number): StyleSpecification {
         paint: { "color-relief-color": colour([0, "#d4b785", 1, "#d4b785"]) },
       },
       { id: "hatch", type: "raster", source: HATCH, paint: { "raster-fade-duration": 0 } },
+      { id: "sea", type: "raster", source: SEA, paint: { "raster-fade-duration": 0 } },
       {
-        id: "sea",
-        type: "fill",
-        source: "sea",
-        paint: { "fill-color": SEA_COLOUR, "fill-outline-color": "#6d8797" },
+        id: "coast",
+        type: "line",
+        source: "land",
+        paint: { "line-color": "#6d8797", "line-width": 0.7 },
       },
       { id: "lakes", type: "fill", source: "lakes", paint: { "fill-color": SEA_COLOUR } },
       {

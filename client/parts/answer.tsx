@@ -57,7 +57,7 @@ function EndAnswer({ end, answer }: { end: End; answer: StartEnd }) {
   );
 }
 
-const WIDTH = 320;
+const WIDTH = 220;
 const HEIGHT = 64;
 const MIDDLE = 26;
 

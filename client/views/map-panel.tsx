@@ -147,7 +147,7 @@ function CellList({ cells, unit }: { cells: CellsAnswer | null; unit: Unit }) {
         <p>{t.map.cellsNone}</p>
       ) : (
         // biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolling region must be reachable by keyboard
-        <div class="scrolls" tabIndex={0} role="region" aria-label={t.map.cells}>
+        <section class="scrolls" tabIndex={0} aria-label={t.map.cells}>
           <table>
             <thead>
               <tr>
@@ -173,7 +173,7 @@ function CellList({ cells, unit }: { cells: CellsAnswer | null; unit: Unit }) {
               ))}
             </tbody>
           </table>
-        </div>
+        </section>
       )}
     </details>
   );

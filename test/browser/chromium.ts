@@ -19,7 +19,10 @@ export function findChromium(): string | undefined {
     .split(delimiter)
     .flatMap((dir) => NAMES.map((name) => join(dir, name)));
   const downloaded = globSync(
-    join(homedir(), ".cache/ms-playwright/chromium*/*/{chrome,headless_shell,chrome-headless-shell}"),
+    join(
+      homedir(),
+      ".cache/ms-playwright/chromium*/*/{chrome,headless_shell,chrome-headless-shell}",
+    ),
   );
   return [...onPath, ...USUAL_PLACES, ...downloaded].find(existsSync);
 }
