@@ -26,7 +26,8 @@ export class Unreachable extends Error {}
 async function call<T>(path: string, init?: RequestInit): Promise<T> {
   let response: Response;
   try {
-    response = await fetch(`/api${path}`, init);
+    // What others share must show at once: the browser asks again each time, and gets 304 when nothing is new.
+    response = await fetch(`/api${path}`, { cache: "no-cache", ...init });
   } catch {
     throw new Unreachable("The atlas cannot be reached. Check the connection and try again.");
   }

@@ -8,7 +8,13 @@ export interface FitState {
   /** The atlas could not be reached; `fit`, if any, is the one kept. */
   stale: boolean;
   reload: () => Promise<void>;
+  /** Looks for the version that a tune just sent makes. */
+  follow: () => Promise<void>;
 }
+
+/** The atlas fits again within a moment of a write; after so many looks there is nothing new. */
+const LOOKS = 10;
+const BETWEEN_LOOKS_ms = 500;
 
 /** The published fit: the kept one at once, the newest as soon as the atlas answers. */
 export function useFit(): FitState {
@@ -24,8 +30,15 @@ export function useFit(): FitState {
       setStale(true);
     }
   };
+  const follow = async () => {
+    for (let look = 0; look < LOOKS; look++) {
+      await new Promise((done) => setTimeout(done, BETWEEN_LOOKS_ms));
+      const newest = await api.fit().catch(() => undefined);
+      if (newest && newest.version !== fit?.version) return reload();
+    }
+  };
   useEffect(() => {
     void reload();
   }, []);
-  return { fit, stale, reload };
+  return { fit, stale, reload, follow };
 }

@@ -24,7 +24,7 @@ function viewInAddress(): View {
 
 function App() {
   const [view, setView] = useState(viewInAddress);
-  const { fit, stale, reload } = useFit();
+  const { fit, stale, reload, follow } = useFit();
   const [question, setQuestion] = useState<Question>(() => ({
     ...FIRST_QUESTION,
     ...recall<Question>("question"),
@@ -72,7 +72,7 @@ function App() {
         {fit ? (
           <Suspense fallback={<p>{t.loading}</p>}>
             {view === "atlas" && <Atlas fit={fit} question={question} onQuestion={ask} />}
-            {view === "share" && <Share fit={fit} onShared={reload} />}
+            {view === "share" && <Share fit={fit} onShared={() => void follow()} />}
             {view === "scaling" && <Scaling fit={fit} />}
             {view === "data" && <Data />}
           </Suspense>

@@ -1,7 +1,8 @@
-import type { GivenAir } from "../model/air.ts";
+import { ELEVATION_RANGE_m, type GivenAir } from "../model/air.ts";
 import type { PublishedFit } from "../model/fit/group.ts";
 import { USUAL_CLASS_kW } from "../model/heater.ts";
 import { type StartSite, type StartTune, startTune } from "../model/start.ts";
+import type { Place } from "../server/contract.ts";
 
 /** What the Atlas view is asked: a site, its air, a heater. */
 export interface Question {
@@ -41,11 +42,60 @@ export function answer(fit: PublishedFit, question: Question): StartTune | null 
   }
 }
 
-/** An elevation typed in: no place any more, no doubt about the number. */
+/** An elevation typed in: a better one for the same place, no doubt about the number. */
 export function atElevation(question: Question, elevation_m: number): Question {
   return {
     ...question,
     site: { elevation_m, elevation_sd_m: 0, elevation_source: "given" },
     uncertainty_95_m: null,
   };
+}
+
+/** A place chosen by name, at the elevation it is listed with. */
+export function atPlace(question: Question, place: Place): Question {
+  return {
+    ...atElevation(question, place.elevation_m as number),
+    place: nameOf(place),
+    lat: place.lat,
+    lon: place.lon,
+    ...airElsewhere(question),
+  };
+}
+
+/** A point on the map or this device's position, at an estimated elevation. */
+export function atPoint(question: Question, found: EstimatedPoint): Question {
+  const [lowest, highest] = ELEVATION_RANGE_m;
+  return {
+    ...question,
+    site: {
+      elevation_m: Math.min(highest, Math.max(lowest, found.elevation_m)),
+      elevation_sd_m: found.sd_m,
+      elevation_source: found.source as StartSite["elevation_source"],
+    },
+    place: null,
+    lat: found.lat,
+    lon: found.lon,
+    uncertainty_95_m: found.uncertainty_95_m,
+    ...airElsewhere(question),
+  };
+}
+
+/** What of the given air holds at another place: a pressure was read at the old one. */
+function airElsewhere({ air }: Question): { air: GivenAir } {
+  const { pressure_hPa: _, qnh_hPa: __, ...rest } = air;
+  return { air: rest };
+}
+
+/** Name, region and country of a place. */
+export function nameOf({ name, region, country }: Place): string {
+  return [name, region, country].filter(Boolean).join(", ");
+}
+
+interface EstimatedPoint {
+  lat: number;
+  lon: number;
+  elevation_m: number;
+  sd_m: number;
+  uncertainty_95_m: number;
+  source: string;
 }

@@ -1,7 +1,8 @@
+import { useState } from "preact/hooks";
 import { type GivenAir, standardPressure } from "../../model/air.ts";
 import { recall, remember } from "../remember.ts";
 import { t } from "../texts/en.ts";
-import { formatIn } from "../units.ts";
+import { formatIn, type Unit } from "../units.ts";
 import { NumberField, useUnit } from "./number-field.tsx";
 
 /** From here up a sea-level pressure cannot be taken for a station pressure, m. */
@@ -15,59 +16,72 @@ interface AirFieldsProps {
   onAir: (air: GivenAir) => void;
   /** Where the fields sit, for their names and remembered units. */
   form: string;
-  errors?: Record<string, string> | undefined;
+  errorOf?: (field: string) => string | undefined;
 }
 
 /** Night temperature, pressure of either kind, humidity: all optional, each saying why it counts. */
-export function AirFields({ air, elevation_m, onAir, form, errors = {} }: AirFieldsProps) {
-  const [temperature, chooseTemperature] = useUnit("temperature", `${form}.temperature`);
-  const [pressure, choosePressure] = useUnit("pressure", `${form}.pressure`);
+export function AirFields(props: AirFieldsProps) {
+  return (
+    <>
+      <TemperatureField {...props} hint={t.air.temperatureWhy} />
+      <PressureFields {...props} />
+    </>
+  );
+}
+
+/** Night temperature, with the reason why it counts. */
+export function TemperatureField(
+  props: Omit<AirFieldsProps, "elevation_m"> & { hint: string; placeholder?: string | undefined },
+) {
+  const { air, onAir, form, errorOf } = props;
+  const [unit, chooseUnit] = useUnit("temperature", `${form}.temperature`);
+  return (
+    <NumberField
+      label={t.air.temperature}
+      field="air.temperature_C"
+      quantity="temperature"
+      unit={unit}
+      onUnit={chooseUnit}
+      value={air.temperature_C}
+      onValue={(temperature_C) => onAir(without(air, { temperature_C }))}
+      hint={props.hint}
+      error={errorOf?.("air.temperature_C")}
+    />
+  );
+}
+
+/** Pressure of either kind, and humidity. */
+export function PressureFields({ air, elevation_m, onAir, form, errorOf }: AirFieldsProps) {
+  const [unit, chooseUnit] = useUnit("pressure", `${form}.pressure`);
+  const [chosen, setChosen] = useState(() => recall<string>(`${form}.pressure-kind`) ?? "station");
   const kind =
-    air.qnh_hPa !== undefined ? "qnh" : (recall<string>(`${form}.pressure-kind`) ?? "station");
+    air.qnh_hPa !== undefined ? "qnh" : air.pressure_hPa !== undefined ? "station" : chosen;
   const value = air.pressure_hPa ?? air.qnh_hPa;
   const setPressure = (hPa: number | undefined, as: string) => {
+    setChosen(as);
     remember(`${form}.pressure-kind`, as);
     const { pressure_hPa: _, qnh_hPa: __, ...rest } = air;
     onAir(hPa === undefined ? rest : { ...rest, [as === "qnh" ? "qnh_hPa" : "pressure_hPa"]: hPa });
   };
-  const standard = elevation_m === undefined ? undefined : standardPressure(elevation_m);
-  const looksQnh =
-    air.pressure_hPa !== undefined &&
-    standard !== undefined &&
-    (elevation_m ?? 0) > QNH_STANDS_OUT_FROM_m &&
-    air.pressure_hPa > standard * (1 + WEATHER_SHARE);
+  const question = questionedPressure(air, elevation_m, unit);
   return (
     <>
-      <NumberField
-        label={t.air.temperature}
-        field="air.temperature_C"
-        quantity="temperature"
-        unit={temperature}
-        onUnit={chooseTemperature}
-        value={air.temperature_C}
-        onValue={(temperature_C) => onAir(without(air, { temperature_C }))}
-        hint={t.air.temperatureWhy}
-        error={errors["air.temperature_C"]}
-      />
       <NumberField
         label={t.air.pressure}
         field="air.pressure_hPa"
         quantity="pressure"
-        unit={pressure}
-        onUnit={choosePressure}
+        unit={unit}
+        onUnit={chooseUnit}
         value={value}
         onValue={(hPa) => setPressure(hPa, kind)}
         hint={t.air.pressureWhy}
-        error={
-          errors["air.pressure_hPa"] ??
-          errors["air.qnh_hPa"] ??
-          (looksQnh ? t.air.looksQnh(formatIn(standard, pressure)) : undefined)
-        }
+        error={errorOf?.("air.pressure_hPa") ?? errorOf?.("air.qnh_hPa") ?? question}
       />
       <div class="field">
         <label for={`${form}-kind`}>{t.air.pressureKind}</label>
         <select
           id={`${form}-kind`}
+          name="air.pressure_kind"
           value={kind}
           onChange={(e) => setPressure(value, e.currentTarget.value)}
         >
@@ -80,10 +94,23 @@ export function AirFields({ air, elevation_m, onAir, form, errors = {} }: AirFie
         field="air.humidity_pct"
         value={air.humidity_pct}
         onValue={(humidity_pct) => onAir(without(air, { humidity_pct }))}
-        error={errors["air.humidity_pct"]}
+        error={errorOf?.("air.humidity_pct")}
       />
     </>
   );
+}
+
+/** Asks back when a station pressure looks like a sea-level one. */
+function questionedPressure(
+  { pressure_hPa }: GivenAir,
+  elevation_m: number | undefined,
+  unit: Unit,
+): string | undefined {
+  if (pressure_hPa === undefined || elevation_m === undefined) return undefined;
+  const standard = standardPressure(elevation_m);
+  return elevation_m > QNH_STANDS_OUT_FROM_m && pressure_hPa > standard * (1 + WEATHER_SHARE)
+    ? t.air.looksQnh(formatIn(standard, unit))
+    : undefined;
 }
 
 /** Changed values in, undefined ones out: a field left empty is not given. */

@@ -1,6 +1,7 @@
 import { useEffect, useId, useRef, useState } from "preact/hooks";
 import type { Place } from "../../server/contract.ts";
 import { api } from "../api.ts";
+import { nameOf } from "../question.ts";
 import { t } from "../texts/en.ts";
 import { formatIn, type Unit } from "../units.ts";
 
@@ -116,8 +117,4 @@ export function PlaceSearch(props: {
       </p>
     </div>
   );
-}
-
-export function nameOf({ name, region, country }: Place): string {
-  return [name, region, country].filter(Boolean).join(", ");
 }

@@ -13,11 +13,10 @@ interface MapPanelProps {
   question: Question;
   unit: Unit;
   onPoint: (found: ElevationAnswer) => void;
-  elevationOf: (lat: number, lon: number) => Promise<ElevationAnswer>;
 }
 
 /** The map, loaded after the answer, with its legend and its twin in text. */
-export function MapPanel({ fit, question, unit, onPoint, elevationOf }: MapPanelProps) {
+export function MapPanel({ fit, question, unit, onPoint }: MapPanelProps) {
   const container = useRef<HTMLDivElement>(null);
   const map = useRef<AtlasMap | null>(null);
   const [state, setState] = useState<"loading" | "ready" | "none" | "lost">("loading");
@@ -28,7 +27,7 @@ export function MapPanel({ fit, question, unit, onPoint, elevationOf }: MapPanel
   pick.current = async (lat, lon) => {
     try {
       setFailed(null);
-      onPoint(await elevationOf(lat, lon));
+      onPoint(await api.elevation(lat, lon));
     } catch (error) {
       setFailed((error as Error).message);
     }

@@ -1,3 +1,199 @@
-export function Scaling(_: { fit: unknown }) {
-  return <p />;
+import { useEffect, useRef, useState } from "preact/hooks";
+import { ENDS, type End, type PublishedFit } from "../../model/fit/group.ts";
+import { USUAL_CLASS_kW } from "../../model/heater.ts";
+import type { ScalingAnswer } from "../../server/contract.ts";
+import { api } from "../api.ts";
+import { beyondFrame, type Over, scalingChart } from "../charts/scaling-chart.ts";
+import { AsideTable, PointsTable } from "../charts/scaling-tables.tsx";
+import { classesOf, HeatClassField } from "../parts/heat-class-field.tsx";
+import { useUnit } from "../parts/number-field.tsx";
+import { recall, remember } from "../remember.ts";
+import { t } from "../texts/en.ts";
+import { format, UNITS, type Unit } from "../units.ts";
+
+interface Choice {
+  heat_kW: number;
+  end: End;
+  over: Over;
+}
+
+/** How settings scale with the air: chart, what was set aside and why, and all of it as a table. */
+export function Scaling({ fit }: { fit: PublishedFit }) {
+  const [unit, chooseUnit] = useUnit("elevation", "scaling.elevation");
+  const [choice, setChoice] = useState<Choice>(() => ({
+    heat_kW: USUAL_CLASS_kW,
+    end: "low",
+    over: "density",
+    ...recall<Choice>("scaling"),
+  }));
+  const [scaling, setScaling] = useState<ScalingAnswer | null>(null);
+  const [failed, setFailed] = useState<string | null>(null);
+  const change = (part: Partial<Choice>) => {
+    const next = { ...choice, ...part };
+    setChoice(next);
+    remember("scaling", next);
+  };
+  useEffect(() => {
+    let gone = false;
+    api.scaling(choice.heat_kW, choice.end).then(
+      (answer) => {
+        if (gone) return;
+        setScaling(answer);
+        setFailed(null);
+      },
+      (error: Error) => !gone && setFailed(error.message),
+    );
+    return () => {
+      gone = true;
+    };
+  }, [fit.version, choice.heat_kW, choice.end]);
+  return (
+    <div class="page wide-page">
+      <section class="sheet" aria-labelledby="scaling">
+        <h2 id="scaling">{t.scaling.title}</h2>
+        <Choices fit={fit} choice={choice} change={change} unit={unit} onUnit={chooseUnit} />
+        {failed && <p class="error">{failed}</p>}
+        {scaling ? (
+          <>
+            {scaling.prior_only && <p class="warning">{t.scaling.prior}</p>}
+            <Chart scaling={scaling} over={choice.over} unit={unit} />
+            <ChartKey />
+            <p class="note">
+              {t.scaling.points(format(scaling.points.length), format(scaling.points_total))}{" "}
+              {beyondFrame(scaling) > 0 && t.scaling.beyond(beyondFrame(scaling))}
+            </p>
+          </>
+        ) : (
+          !failed && <p>{t.loading}</p>
+        )}
+      </section>
+      {scaling && <AsideTable points={scaling.points} unit={unit} />}
+      {scaling && <PointsTable points={scaling.points} unit={unit} />}
+    </div>
+  );
+}
+
+function Choices(props: {
+  fit: PublishedFit;
+  choice: Choice;
+  change: (part: Partial<Choice>) => void;
+  unit: Unit;
+  onUnit: (name: string) => void;
+}) {
+  const { fit, choice, change, unit, onUnit } = props;
+  return (
+    <div class="choices">
+      <HeatClassField
+        id="scaling-heat"
+        value={choice.heat_kW}
+        classes={classesOf(fit, choice.heat_kW)}
+        onValue={(heat_kW) => change({ heat_kW })}
+      />
+      <Select
+        label={t.scaling.end}
+        value={choice.end}
+        options={ENDS.map((end) => [end, t[end]])}
+        onValue={(end) => change({ end: end as End })}
+      />
+      <Select
+        label={t.scaling.over}
+        value={choice.over}
+        options={[
+          ["density", t.scaling.density],
+          ["elevation", t.scaling.elevation],
+        ]}
+        onValue={(over) => change({ over: over as Over })}
+      />
+      <Select
+        label={t.scaling.unit}
+        value={unit.name}
+        options={UNITS.elevation.map(({ name }) => [name, name])}
+        onValue={onUnit}
+      />
+    </div>
+  );
+}
+
+function Select(props: {
+  label: string;
+  value: string;
+  options: [value: string, text: string][];
+  onValue: (value: string) => void;
+}) {
+  return (
+    <label class="field">
+      <span>{props.label}</span>
+      <select value={props.value} onChange={(e) => props.onValue(e.currentTarget.value)}>
+        {props.options.map(([value, text]) => (
+          <option key={value} value={value}>
+            {text}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+}
+
+/** The chart, drawn anew for every width of its place. */
+function Chart({ scaling, over, unit }: { scaling: ScalingAnswer; over: Over; unit: Unit }) {
+  const place = useRef<HTMLDivElement>(null);
+  const [width, setWidth] = useState(0);
+  useEffect(() => {
+    const element = place.current;
+    if (!element) return;
+    const watch = new ResizeObserver(() => setWidth(Math.floor(element.clientWidth)));
+    watch.observe(element);
+    return () => watch.disconnect();
+  }, []);
+  useEffect(() => {
+    if (width > 0) place.current?.replaceChildren(scalingChart({ scaling, over, unit, width }));
+  }, [scaling, over, unit, width]);
+  return <div class="chart" ref={place} />;
+}
+
+/** What the marks mean: each differs in form as well as in colour. */
+function ChartKey() {
+  const key = t.scaling.key;
+  return (
+    <ul class="chart-key">
+      <li>
+        <svg viewBox="0 0 24 16" aria-hidden="true">
+          <path class="key-curve" d="M0 8H24" />
+        </svg>
+        {key.curve}
+      </li>
+      {(["mean", "inner", "outer"] as const).map((band) => (
+        <li key={band}>
+          <svg viewBox="0 0 24 16" aria-hidden="true">
+            <rect class={`key-${band}`} width="24" height="16" />
+          </svg>
+          {key[band]}
+        </li>
+      ))}
+      <li>
+        <svg viewBox="0 0 24 16" aria-hidden="true">
+          <circle class="key-kept" cx="12" cy="8" r="3.5" />
+        </svg>
+        {key.kept}
+      </li>
+      <li>
+        <svg viewBox="0 0 24 16" aria-hidden="true">
+          <path class="key-rejected" d="M8 4l8 8M16 4l-8 8" />
+        </svg>
+        {key.rejected}
+      </li>
+      <li>
+        <svg viewBox="0 0 24 16" aria-hidden="true">
+          <rect class="key-held" x="8" y="4" width="8" height="8" />
+        </svg>
+        {key.held}
+      </li>
+      <li>
+        <svg viewBox="0 0 24 16" aria-hidden="true">
+          <path class="key-line" d="M0 12L24 4" />
+        </svg>
+        {key.line}
+      </li>
+    </ul>
+  );
 }

@@ -1,0 +1,81 @@
+import type { ScalingPoint } from "../../server/contract.ts";
+import { t } from "../texts/en.ts";
+import { format, formatIn, type Unit } from "../units.ts";
+
+/** Rows drawn into the table at once; a crowd's thousands would stall a phone. */
+const ROWS_AT_ONCE = 200;
+
+/** What is rejected or held, and why. */
+export function AsideTable({ points, unit }: { points: ScalingPoint[]; unit: Unit }) {
+  const aside = points.filter(({ status }) => status !== "kept");
+  return (
+    <section class="sheet" aria-labelledby="aside">
+      <h2 id="aside">{t.scaling.aside}</h2>
+      {aside.length === 0 ? (
+        <p>{t.scaling.asideNone}</p>
+      ) : (
+        <Table
+          label={t.scaling.aside}
+          columns={[...t.scaling.columns, t.scaling.reason]}
+          points={aside}
+          unit={unit}
+          withReason
+        />
+      )}
+    </section>
+  );
+}
+
+/** Every point of the chart in figures. */
+export function PointsTable({ points, unit }: { points: ScalingPoint[]; unit: Unit }) {
+  return (
+    <section class="sheet" aria-labelledby="points">
+      <h2 id="points">{t.scaling.table}</h2>
+      <Table
+        label={t.scaling.table}
+        columns={t.scaling.columns}
+        points={points.slice(0, ROWS_AT_ONCE)}
+        unit={unit}
+      />
+      {points.length > ROWS_AT_ONCE && <p class="note">{t.scaling.restInCsv(ROWS_AT_ONCE)}</p>}
+    </section>
+  );
+}
+
+function Table(props: {
+  label: string;
+  columns: readonly string[];
+  points: ScalingPoint[];
+  unit: Unit;
+  withReason?: boolean;
+}) {
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolling region must be reachable by keyboard
+    <section class="scrolls" tabIndex={0} aria-label={props.label}>
+      <table>
+        <thead>
+          <tr>
+            {props.columns.map((column) => (
+              <th key={column} scope="col">
+                {column}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {props.points.map((point, i) => (
+            <tr key={`${point.contributor} ${i}`} data-status={point.status}>
+              <td>{formatIn(point.elevation_m, props.unit)}</td>
+              <td>{format(point.density_kg_m3, 3)}</td>
+              <td>{format(point.pump_Hz, 2)}</td>
+              <td>{format(point.fan_rpm)}</td>
+              <td>{format(point.pump_Hz_per_krpm, 3)}</td>
+              <td>{t.scaling.status[point.status]}</td>
+              {props.withReason && <td class="reason">{point.reason}</td>}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+}

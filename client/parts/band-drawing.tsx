@@ -1,0 +1,52 @@
+import type { StartEnd } from "../../model/start.ts";
+
+const WIDTH = 220;
+const HEIGHT = 64;
+const MIDDLE = 26;
+
+/** Bands nested like contour steps: the wider the claim, the thinner and paler the bar. */
+export function BandDrawing({ answer }: { answer: StartEnd }) {
+  const [inner, outer] = answer.new_heater_bands_Hz;
+  if (!inner || !outer) return null;
+  const margin = (outer.upper - outer.lower) * 0.08;
+  const [from, to] = [outer.lower - margin, outer.upper + margin];
+  const x = (value: number) => ((value - from) / (to - from)) * WIDTH;
+  const bar = (band: { lower: number; upper: number }, height: number, name: string) => (
+    <rect
+      class={name}
+      x={x(band.lower)}
+      y={MIDDLE - height / 2}
+      width={Math.max(1, x(band.upper) - x(band.lower))}
+      height={height}
+    />
+  );
+  return (
+    <svg class="band-drawing" viewBox={`0 0 ${WIDTH} ${HEIGHT}`} aria-hidden="true">
+      {bar(outer, 12, "band-outer")}
+      {bar(inner, 22, "band-inner")}
+      {bar(answer.mean_band_Hz, 32, "band-mean")}
+      <line
+        class="band-value"
+        x1={x(answer.pump_Hz_exact)}
+        x2={x(answer.pump_Hz_exact)}
+        y1={4}
+        y2={48}
+      />
+      {ticks(from, to).map((value) => (
+        <g key={value}>
+          <line class="tick" x1={x(value)} x2={x(value)} y1={44} y2={49} />
+          <text x={x(value)} y={62} text-anchor="middle">
+            {Number(value.toFixed(2))}
+          </text>
+        </g>
+      ))}
+    </svg>
+  );
+}
+
+/** Round values within a range, three to six of them. */
+function ticks(from: number, to: number): number[] {
+  const step = [0.05, 0.1, 0.2, 0.5, 1, 2].find((s) => (to - from) / s <= 6) ?? 5;
+  const first = Math.ceil(from / step);
+  return Array.from({ length: Math.floor(to / step) - first + 1 }, (_, i) => (first + i) * step);
+}

@@ -1,0 +1,35 @@
+import type { PublishedFit } from "../../model/fit/group.ts";
+import { HEAT_CLASSES_kW } from "../../model/heater.ts";
+import { t } from "../texts/en.ts";
+
+/** Choice of heat class. */
+export function HeatClassField(props: {
+  id: string;
+  value: number;
+  classes: number[];
+  onValue: (heat_kW: number) => void;
+}) {
+  return (
+    <div class="field">
+      <label for={props.id}>{t.heater.heat}</label>
+      <select
+        id={props.id}
+        name="heater.heat_kW"
+        value={props.value}
+        onChange={(e) => props.onValue(Number(e.currentTarget.value))}
+      >
+        {props.classes.map((kW) => (
+          <option key={kW} value={kW}>
+            {t.heater.heatOption(kW)}
+          </option>
+        ))}
+      </select>
+    </div>
+  );
+}
+
+/** Classes on offer: the usual ones, those the atlas has tunes of, and the one asked for. */
+export function classesOf(fit: PublishedFit, asked: number): number[] {
+  const all = new Set<number>([...HEAT_CLASSES_kW, ...fit.groups.map((g) => g.heat_kW), asked]);
+  return [...all].sort((a, b) => a - b);
+}

@@ -1,0 +1,42 @@
+import type { KeepFan, StartEnd, StartTune } from "../../model/start.ts";
+import { t } from "../texts/en.ts";
+import { format } from "../units.ts";
+
+/** Keep the fan or keep the heat, side by side. */
+export function Ways({ tune }: { tune: StartTune }) {
+  const { keep_fan, keep_heat } = tune.strategies;
+  const cell = ({ pump_Hz, fan_rpm }: StartEnd) =>
+    `${format(pump_Hz, 1)} Hz, ${format(fan_rpm)} rpm`;
+  const row = (name: string, way: KeepFan) => (
+    <tr>
+      <th scope="row">{name}</th>
+      <td>{cell(way.low)}</td>
+      <td>{cell(way.high)}</td>
+      <td>{format(way.heat_fraction * 100)} %</td>
+    </tr>
+  );
+  return (
+    <section aria-labelledby="ways">
+      <h3 id="ways">{t.answer.waysTitle}</h3>
+      <div class="scrolls">
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">{t.answer.way}</th>
+              <th scope="col">{t.low}</th>
+              <th scope="col">{t.high}</th>
+              <th scope="col">{t.answer.heatLeft}</th>
+            </tr>
+          </thead>
+          <tbody>
+            {row(t.answer.keepFan, keep_fan)}
+            {row(t.answer.keepHeat, keep_heat)}
+          </tbody>
+        </table>
+      </div>
+      {!keep_heat.fan_suffices && (
+        <p class="warning">{t.answer.fanShort(format(keep_heat.fan_limit_rpm))}</p>
+      )}
+    </section>
+  );
+}

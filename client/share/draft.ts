@@ -1,0 +1,101 @@
+import type { GivenAir } from "../../model/air.ts";
+import { ENDS, type End } from "../../model/fit/group.ts";
+import { USUAL_CLASS_kW } from "../../model/heater.ts";
+import type { Tune } from "../../model/tune.ts";
+
+/** One end as far as it is filled in; `nothing_shown`: the meter is below its floor. */
+export interface DraftEnd {
+  pump_Hz?: number | undefined;
+  fan_rpm?: number | undefined;
+  co_ppm?: number | undefined;
+  co_below_ppm?: number | undefined;
+  power?: number | undefined;
+  nothing_shown: boolean;
+}
+
+/** A tune as far as its form is filled in, SI throughout. */
+export interface Draft {
+  heater: { heat_kW: number; dose_uL?: number | undefined; supply_V?: number | undefined };
+  site: { elevation_m?: number | undefined; lat?: number | undefined; lon?: number | undefined };
+  /** What the person calls the place; stays in this browser. */
+  place: string | null;
+  air: GivenAir;
+  low: DraftEnd;
+  high: DraftEnd;
+  meter: { kind?: string | undefined; distance_m?: number | undefined };
+  tuned_on?: string | undefined;
+}
+
+/** The floor that many room alarms have, ppm: nothing below is shown. */
+export const USUAL_FLOOR_ppm = 30;
+
+export function emptyDraft(): Draft {
+  return {
+    heater: { heat_kW: USUAL_CLASS_kW },
+    site: {},
+    place: null,
+    air: {},
+    low: { nothing_shown: false },
+    high: { nothing_shown: false },
+    meter: {},
+  };
+}
+
+/** The same heater and meter at another place. */
+export function nextDraft({ heater, meter }: Draft): Draft {
+  return { ...emptyDraft(), heater, meter };
+}
+
+/** What a draft says, as a tune would say it: for the schema to judge. */
+export function tuneOf(draft: Draft, contributor: string): unknown {
+  const end = ({ nothing_shown, co_ppm, co_below_ppm, ...settings }: DraftEnd) => ({
+    ...settings,
+    ...(nothing_shown ? { co_below_ppm } : { co_ppm }),
+  });
+  const { heater, site, air, low, high, meter, tuned_on } = draft;
+  // Undefined fields fall away in JSON; empty parts are left out with them.
+  const said = { heater, site, air, low: end(low), high: end(high), meter, tuned_on, contributor };
+  const plain = JSON.parse(JSON.stringify(said));
+  for (const part of ["air", "meter"]) {
+    if (Object.keys(plain[part]).length === 0) delete plain[part];
+  }
+  return plain;
+}
+
+/** A shared tune back in the form, to revise it. */
+export function draftOf(tune: Omit<Tune, "contributor">, place: string | null): Draft {
+  const end = (which: End): DraftEnd => ({
+    ...tune[which],
+    nothing_shown: tune[which].co_below_ppm !== undefined,
+  });
+  return {
+    ...emptyDraft(),
+    heater: tune.heater,
+    site: tune.site,
+    place,
+    air: tune.air ?? {},
+    low: end("low"),
+    high: end("high"),
+    meter: tune.meter ?? {},
+    tuned_on: tune.tuned_on,
+  };
+}
+
+/** The number at a path such as "low.pump_Hz". */
+export function valueAt(draft: Draft, path: string): number | undefined {
+  const [part, field] = path.split(".") as [keyof Draft, string];
+  const value = (draft[part] as unknown as Record<string, unknown> | undefined)?.[field];
+  return typeof value === "number" ? value : undefined;
+}
+
+/** The draft with another number at a path. */
+export function withValue(draft: Draft, path: string, value: number | undefined): Draft {
+  const [part, field] = path.split(".") as ["low", "pump_Hz"];
+  return { ...draft, [part]: { ...draft[part], [field]: value } };
+}
+
+/** Whether anything but the heater and the meter has been filled in. */
+export function isBegun({ site, air, low, high }: Draft): boolean {
+  const filled = (part: object) => Object.values(part).some((v) => typeof v === "number");
+  return filled(site) || filled(air) || ENDS.some((end) => filled({ low, high }[end]));
+}

@@ -1,0 +1,53 @@
+import type { End } from "../../model/fit/group.ts";
+import { NumberField } from "../parts/number-field.tsx";
+import { t } from "../texts/en.ts";
+import { USUAL_FLOOR_ppm, withValue } from "./draft.ts";
+import type { TuneForm } from "./use-tune-form.ts";
+
+/** What was set at one end, and what the meter showed there. */
+export function EndFields({ end, form }: { end: End; form: TuneForm }) {
+  const { draft, setDraft, errorOf } = form;
+  const values = draft[end];
+  const field = (name: "pump_Hz" | "fan_rpm" | "co_ppm" | "co_below_ppm" | "power") => ({
+    field: `${end}.${name}`,
+    value: values[name],
+    onValue: (value: number | undefined) => setDraft(withValue(draft, `${end}.${name}`, value)),
+    error: errorOf(`${end}.${name}`),
+  });
+  const floor = { ...field("co_below_ppm") };
+  return (
+    <fieldset>
+      <legend>{t[end]}</legend>
+      <NumberField label={t.share.pump} {...field("pump_Hz")} />
+      <NumberField label={t.share.fan} {...field("fan_rpm")} />
+      {values.nothing_shown ? (
+        <NumberField
+          label={t.share.coFloor}
+          {...floor}
+          error={floor.error ?? errorOf(`${end}.co_ppm`)}
+        />
+      ) : (
+        <NumberField label={t.share.co} {...field("co_ppm")} hint={t.share.coHint} />
+      )}
+      <label class="check">
+        <input
+          type="checkbox"
+          name={`${end}.nothing_shown`}
+          checked={values.nothing_shown}
+          onChange={(e) =>
+            setDraft({
+              ...draft,
+              [end]: {
+                ...values,
+                nothing_shown: e.currentTarget.checked,
+                co_below_ppm: values.co_below_ppm ?? USUAL_FLOOR_ppm,
+              },
+            })
+          }
+        />
+        {t.share.coBelow}
+      </label>
+      <NumberField label={t.share.power} {...field("power")} />
+    </fieldset>
+  );
+}

@@ -1,0 +1,40 @@
+import type { PublishedFit } from "../../model/fit/group.ts";
+import { type Reason, type ScreenContext, screen } from "../../model/screen.ts";
+import { fieldErrors, type Tune, tuneSchema } from "../../model/tune.ts";
+import { t } from "../texts/en.ts";
+import { type Draft, tuneOf, valueAt } from "./draft.ts";
+
+/** Stands for the contributor key until a tune is sent, so that looking at the form makes none. */
+const NOBODY_YET = "key-made-on-sending";
+
+/** A draft beside schema and screening. */
+export interface Judged {
+  /** Null while the schema finds errors. */
+  tune: Tune | null;
+  /** By field: what keeps it from being sent. */
+  errors: Record<string, string>;
+  /** What looks like a slip: it can be sent, and would be held. */
+  slips: Reason[];
+}
+
+export function judge(
+  draft: Draft,
+  context: { fit: PublishedFit; terrain: ScreenContext["terrain"]; month: string },
+): Judged {
+  const parsed = tuneSchema.safeParse(tuneOf(draft, NOBODY_YET));
+  if (parsed.success) {
+    return { tune: parsed.data, errors: {}, slips: screen(parsed.data, context).reasons };
+  }
+  const errors: Record<string, string> = {};
+  for (const { field, code, message } of fieldErrors(parsed.error)) {
+    errors[field] ??= code === "missing" || field.endsWith("co_ppm") ? missing(field) : message;
+  }
+  return { tune: null, errors, slips: [] };
+
+  function missing(field: string): string {
+    const end = field.startsWith("low") ? draft.low : draft.high;
+    if (!field.endsWith("co_ppm")) return t.share.missing;
+    if (end.nothing_shown) return t.share.missingFloor;
+    return valueAt(draft, field) === undefined ? t.share.missingCo : t.share.badCo;
+  }
+}

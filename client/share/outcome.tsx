@@ -1,0 +1,58 @@
+import { useEffect, useRef, useState } from "preact/hooks";
+import type { Submitted } from "../../server/contract.ts";
+import { t } from "../texts/en.ts";
+import { Reasons } from "./slips.tsx";
+
+/** What the atlas answered: verdict, reasons, comparison, and the receipt, shown this once. */
+export function Outcome(props: {
+  answer: Submitted;
+  /** Whether this browser kept the receipt. */
+  kept: boolean;
+  onUse: (field: string, value: number) => void;
+}) {
+  const { answer, kept, onUse } = props;
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => heading.current?.focus(), [answer]);
+  const held = answer.verdict === "held";
+  return (
+    <section class="sheet outcome" aria-labelledby="verdict" data-verdict={answer.verdict}>
+      <h2 id="verdict" class="verdict" tabIndex={-1} ref={heading}>
+        {t.share[answer.verdict]}
+      </h2>
+      <p>{held ? t.share.heldMeans : answer.accepted_means}</p>
+      {answer.reasons.length > 0 && <Reasons reasons={answer.reasons} onUse={onUse} />}
+      <ul>
+        {answer.compared.map(({ end, sentence, inside_band }) => (
+          <li key={end}>
+            {sentence} {inside_band ? t.share.insideBand : t.share.outsideBand}
+          </li>
+        ))}
+      </ul>
+      {answer.receipt && <Receipt receipt={answer.receipt} kept={kept} />}
+    </section>
+  );
+}
+
+function Receipt({ receipt, kept }: { receipt: string; kept: boolean }) {
+  const [copied, setCopied] = useState(false);
+  return (
+    <>
+      <h3>{t.share.receipt}</h3>
+      <p class="receipt">{receipt}</p>
+      <div class="row">
+        <button
+          type="button"
+          onClick={() =>
+            navigator.clipboard?.writeText(receipt).then(
+              () => setCopied(true),
+              () => {},
+            )
+          }
+        >
+          {copied ? t.share.copied : t.share.copy}
+        </button>
+      </div>
+      <p class={kept ? "hint" : "warning"}>{kept ? t.share.receiptNote : t.share.receiptLost}</p>
+    </>
+  );
+}

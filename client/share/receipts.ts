@@ -1,0 +1,38 @@
+import type { Verdict } from "../../server/contract.ts";
+import { recall, remember } from "../remember.ts";
+
+/** What this browser keeps of a tune it shared. */
+export interface KeptReceipt {
+  id: string;
+  receipt: string;
+  shared_on: string;
+  verdict: Verdict;
+  place: string | null;
+  heat_kW: number;
+  elevation_m: number;
+  low_pump_Hz: number;
+  high_pump_Hz: number;
+}
+
+const KEPT_AS = "receipts";
+
+export function keptReceipts(): KeptReceipt[] {
+  return recall<KeptReceipt[]>(KEPT_AS) ?? [];
+}
+
+/** Keeps a receipt, in place of an older one of the same tune. @returns whether the browser kept it */
+export function keepReceipt(kept: KeptReceipt): boolean {
+  return remember(KEPT_AS, [kept, ...keptReceipts().filter(({ id }) => id !== kept.id)]);
+}
+
+export function dropReceipt(id: string): void {
+  remember(
+    KEPT_AS,
+    keptReceipts().filter((kept) => kept.id !== id),
+  );
+}
+
+/** The receipts as a file, for another browser or for safety. */
+export function receiptsFile(): Blob {
+  return new Blob([JSON.stringify(keptReceipts(), null, 2)], { type: "application/json" });
+}

@@ -1,0 +1,147 @@
+import { useRef, useState } from "preact/hooks";
+import { ENDS, type PublishedFit } from "../../model/fit/group.ts";
+import { AtlasProblem } from "../api.ts";
+import { AirFields } from "../parts/air-fields.tsx";
+import { classesOf } from "../parts/heat-class-field.tsx";
+import { t } from "../texts/en.ts";
+import { withValue } from "./draft.ts";
+import { EndFields } from "./end-fields.tsx";
+import { HeaterFields, MeterFields } from "./heater-fields.tsx";
+import { SiteFields } from "./site-fields.tsx";
+import { Reasons } from "./slips.tsx";
+import type { TuneForm } from "./use-tune-form.ts";
+
+interface TuneFieldsProps {
+  form: TuneForm;
+  fit: PublishedFit;
+  revising: boolean;
+  onSend: () => Promise<void>;
+  onCancel: () => void;
+}
+
+/** The form: what was done, checked while typing; a slip must be seen before it can be sent. */
+export function TuneFields({ form, fit, revising, onSend, onCancel }: TuneFieldsProps) {
+  const { draft, setDraft, judged, errorOf, showMissing } = form;
+  const [consent, setConsent] = useState(false);
+  const [tried, setTried] = useState(false);
+  const [sending, setSending] = useState(false);
+  const [problem, setProblem] = useState<string[]>([]);
+  const [slipsSeen, setSlipsSeen] = useState("");
+  const element = useRef<HTMLFormElement>(null);
+  const slips = JSON.stringify(judged.slips);
+  const mustLook = judged.slips.length > 0 && slips !== slipsSeen;
+  const ready = judged.tune !== null && consent;
+
+  const submit = async () => {
+    setTried(true);
+    showMissing(true);
+    setSlipsSeen(slips);
+    // The first thing to mend takes the focus once it is drawn.
+    if (!ready || mustLook) {
+      setTimeout(() =>
+        element.current?.querySelector<HTMLElement>("[aria-invalid], .slips")?.focus(),
+      );
+      return;
+    }
+    setSending(true);
+    setProblem([]);
+    try {
+      await onSend();
+      setTried(false);
+      setConsent(false);
+      showMissing(false);
+    } catch (error) {
+      setProblem(sentencesOf(error));
+    }
+    setSending(false);
+  };
+  return (
+    <form
+      ref={element}
+      noValidate
+      onSubmit={(e) => {
+        e.preventDefault();
+        if (!sending) void submit();
+      }}
+    >
+      <fieldset class="columns">
+        <legend>{t.share.whereTuned}</legend>
+        <SiteFields form={form} />
+      </fieldset>
+      <fieldset class="columns">
+        <legend>{t.air.title}</legend>
+        <AirFields
+          form="share"
+          air={draft.air}
+          elevation_m={draft.site.elevation_m}
+          onAir={(air) => setDraft({ ...draft, air })}
+          errorOf={errorOf}
+        />
+      </fieldset>
+      <fieldset class="columns">
+        <legend>{t.heater.title}</legend>
+        <HeaterFields form={form} classes={classesOf(fit, draft.heater.heat_kW)} />
+      </fieldset>
+      <div class="columns">
+        {ENDS.map((end) => (
+          <EndFields key={end} end={end} form={form} />
+        ))}
+      </div>
+      <fieldset class="columns">
+        <legend>{t.share.meter}</legend>
+        <MeterFields form={form} />
+      </fieldset>
+      {judged.slips.length > 0 && (
+        <section class="warning slips" tabIndex={-1} aria-labelledby="slips">
+          <h3 id="slips">{t.share.slips}</h3>
+          <Reasons
+            reasons={judged.slips}
+            onUse={(field, value) => setDraft(withValue(draft, field, value))}
+          />
+          <p>{t.share.sendAnyway}</p>
+        </section>
+      )}
+      <label class="check">
+        <input
+          type="checkbox"
+          name="consent"
+          checked={consent}
+          aria-invalid={tried && !consent ? "true" : undefined}
+          onChange={(e) => setConsent(e.currentTarget.checked)}
+        />
+        {t.share.consent}
+      </label>
+      {tried && !consent && <p class="error">{t.share.needConsent}</p>}
+      {tried && judged.tune === null && <p class="error">{t.share.fix}</p>}
+      {problem.length > 0 && (
+        <div class="error" role="alert">
+          {problem.map((line) => (
+            <p key={line}>{line}</p>
+          ))}
+          <p>{t.share.keptForm}</p>
+        </div>
+      )}
+      <div class="row">
+        <button type="submit" class="main" aria-disabled={sending}>
+          {sending
+            ? t.share.sending
+            : judged.slips.length > 0 && !mustLook
+              ? t.share.sendAsIs
+              : revising
+                ? t.share.sendRevision
+                : t.share.send}
+        </button>
+        {revising && (
+          <button type="button" onClick={onCancel}>
+            {t.share.cancelRevision}
+          </button>
+        )}
+      </div>
+    </form>
+  );
+}
+
+function sentencesOf(error: unknown): string[] {
+  const fields = error instanceof AtlasProblem ? (error.problem.errors ?? []) : [];
+  return [(error as Error).message, ...fields.map(({ message }) => message)];
+}

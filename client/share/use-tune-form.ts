@@ -1,0 +1,68 @@
+import { useEffect, useState } from "preact/hooks";
+import type { PublishedFit } from "../../model/fit/group.ts";
+import { api } from "../api.ts";
+import { recall, remember } from "../remember.ts";
+import { type Draft, emptyDraft } from "./draft.ts";
+import { type Judged, judge } from "./judge.ts";
+
+/** Ground at the stated place, for screening. */
+type Terrain = Parameters<typeof judge>[1]["terrain"];
+
+/** "2026-10": a month half typed is no error yet. */
+const MONTH_LETTERS = 7;
+
+export interface TuneForm {
+  draft: Draft;
+  setDraft: (draft: Draft) => void;
+  judged: Judged;
+  /** The error of a field, once it was filled in or sending was tried. */
+  errorOf: (field: string) => string | undefined;
+  /** From now on missing fields are errors too. */
+  showMissing: (show: boolean) => void;
+}
+
+/** The draft, kept in this browser while it is filled in, judged at every change. */
+export function useTuneForm(fit: PublishedFit): TuneForm {
+  const [draft, keep] = useState<Draft>(() => ({ ...emptyDraft(), ...recall<Draft>("draft") }));
+  const [missingShown, showMissing] = useState(false);
+  const terrain = useTerrain(draft.site.lat, draft.site.lon);
+  const setDraft = (next: Draft) => {
+    keep(next);
+    remember("draft", next);
+  };
+  const month = new Date().toISOString().slice(0, 7);
+  const judged = judge(draft, { fit, terrain, month });
+  const isFilled = (field: string) => {
+    if (field === "tuned_on") return (draft.tuned_on?.length ?? 0) >= MONTH_LETTERS;
+    const [part, name] = field.split(".") as ["low", "pump_Hz"];
+    return draft[part]?.[name] !== undefined;
+  };
+  return {
+    draft,
+    setDraft,
+    judged,
+    showMissing,
+    errorOf: (field) =>
+      missingShown || isFilled(field)
+        ? (judged.errors[field] ?? judged.slips.find((slip) => slip.field === field)?.sentence)
+        : undefined,
+  };
+}
+
+function useTerrain(lat: number | undefined, lon: number | undefined): Terrain {
+  const [terrain, setTerrain] = useState<Terrain>(null);
+  useEffect(() => {
+    setTerrain(null);
+    if (lat === undefined || lon === undefined) return;
+    let gone = false;
+    // Without it one check less is made here; the atlas makes it again.
+    api.elevation(lat, lon).then(
+      (found) => !gone && setTerrain(found),
+      () => {},
+    );
+    return () => {
+      gone = true;
+    };
+  }, [lat, lon]);
+  return terrain;
+}
