@@ -5,6 +5,7 @@ export default defineConfig({
     // Two workers: the suite is sized for two cores, and the browser tests share them.
     maxWorkers: 2,
     include: ["test/**/*.test.ts", "test/**/*.test.tsx"],
+    globalSetup: ["test/build-page.ts"],
     testTimeout: 60_000,
     hookTimeout: 180_000,
   },

@@ -16,7 +16,7 @@ export function AsideTable({ points, unit }: { points: ScalingPoint[]; unit: Uni
       ) : (
         <Table
           label={t.scaling.aside}
-          columns={[...t.scaling.columns, t.scaling.reason]}
+          columns={[t.scaling.reason, ...t.scaling.columns]}
           points={aside}
           unit={unit}
           withReason
@@ -65,13 +65,13 @@ function Table(props: {
         <tbody>
           {props.points.map((point, i) => (
             <tr key={`${point.contributor} ${i}`} data-status={point.status}>
+              {props.withReason && <td class="reason">{point.reason}</td>}
               <td>{formatIn(point.elevation_m, props.unit)}</td>
               <td>{format(point.density_kg_m3, 3)}</td>
               <td>{format(point.pump_Hz, 2)}</td>
               <td>{format(point.fan_rpm)}</td>
               <td>{format(point.pump_Hz_per_krpm, 3)}</td>
               <td>{t.scaling.status[point.status]}</td>
-              {props.withReason && <td class="reason">{point.reason}</td>}
             </tr>
           ))}
         </tbody>

@@ -1,18 +1,17 @@
 import "maplibre-gl/dist/maplibre-gl.css";
 import {
-  type ColorReliefLayerSpecification,
   type GeoJSONSource,
   Map as GlMap,
   Marker,
   NavigationControl,
   type RasterTileSource,
-  type StyleSpecification,
   setWorkerUrl,
 } from "maplibre-gl";
 import workerUrl from "maplibre-gl/dist/maplibre-gl-worker.mjs?url";
 import type { Cell, MapConfiguration } from "../../server/contract.ts";
 import { HATCH, hatchTiles, registerHatch, type Tuned } from "./hatch.ts";
-import { registerSea, SEA, SEA_TILE_px, SEA_TILES } from "./sea.ts";
+import { registerSea } from "./sea.ts";
+import { reliefColour, sheetStyle } from "./sheet-style.ts";
 import { SEA_COLOUR } from "./tint.ts";
 
 setWorkerUrl(workerUrl);
@@ -46,7 +45,7 @@ export class AtlasMap {
       .replaceAll("%7D", "}");
     this.#map = new GlMap({
       container,
-      style: styleOf(configured ?? this.#tiles, configured ? 12 : DEEPEST_BUILT_IN_ZOOM),
+      style: sheetStyle(configured ?? this.#tiles, configured ? 12 : DEEPEST_BUILT_IN_ZOOM),
       center: [10, 25],
       zoom: 1,
       minZoom: 0,
@@ -63,19 +62,22 @@ export class AtlasMap {
       onPoint(lat, lng);
     });
     this.#map.on("webglcontextlost", onLost);
+    this.#map.on("movestart", () => this.#busy(true));
+    this.#map.on("idle", () => this.#busy(false));
     this.#ready = new Promise((done) => this.#map.once("load", () => done()));
   }
 
   /** Tints the land and hatches what lies outside the tuned elevations. */
   async tint(stops: (number | string)[], tuned: Tuned): Promise<void> {
     await this.#ready;
-    this.#map.setPaintProperty("tint", "color-relief-color", colour(stops));
+    this.#busy(true);
+    this.#map.setPaintProperty("tint", "color-relief-color", reliefColour(stops));
     this.#map.getSource<RasterTileSource>(HATCH)?.setTiles([hatchTiles(tuned, this.#tiles)]);
   }
 
   /** Place labels carry their elevation in the person's unit. */
   async label(format: (elevation_m: number) => string): Promise<void> {
-    await this.#ready;
+    await Promise.all([this.#ready, document.fonts.load('12px "Noto Sans"')]);
     const response = await fetch("/geography/labels.json");
     if (!response.ok) return;
     const labels = await response.json();
@@ -85,10 +87,18 @@ export class AtlasMap {
     this.#map.getSource<GeoJSONSource>("labels")?.setData(labels);
   }
 
-  /** Community cells, darker with more contributors. */
+  /** Community cells with their number of tunes: a disc from afar, the cell itself from near. */
   async showCells(cells: readonly Cell[]): Promise<void> {
     const { cellToBoundary } = await import("h3-js");
     await this.#ready;
+    this.#map.getSource<GeoJSONSource>("cell-centres")?.setData({
+      type: "FeatureCollection",
+      features: cells.map(({ lat, lon, tunes }) => ({
+        type: "Feature",
+        properties: { tunes },
+        geometry: { type: "Point", coordinates: [lon, lat] },
+      })),
+    });
     this.#map.getSource<GeoJSONSource>("cells")?.setData({
       type: "FeatureCollection",
       features: cells.map(({ cell, tunes }) => ({
@@ -108,6 +118,11 @@ export class AtlasMap {
     }
   }
 
+  /** Tells whether the map is still being drawn. */
+  #busy(busy: boolean): void {
+    this.#map.getContainer().setAttribute("aria-busy", String(busy));
+  }
+
   remove(): void {
     this.#map.remove();
   }
@@ -120,107 +135,4 @@ function unwrapped(ring: [number, number][]): [number, number][] {
     if (lon - first > 180) return [lon - 360, lat];
     return lon - first < -180 ? [lon + 360, lat] : [lon, lat];
   });
-}
-
-function colour(stops: (number | string)[]) {
-  return ["interpolate", ["linear"], ["elevation"], ...stops] as unknown as NonNullable<
-    NonNullable<ColorReliefLayerSpecification["paint"]>["color-relief-color"]
-  >;
-}
-
-function styleOf(elevationTiles: string, deepest: number): StyleSpecification {
-  const geojson = (name: string) => ({ type: "geojson" as const, data: `/geography/${name}.json` });
-  const empty = { type: "FeatureCollection" as const, features: [] };
-  const ink = "#4b3a26";
-  return {
-    version: 8,
-    sources: {
-      elevation: {
-        type: "raster-dem",
-        tiles: [elevationTiles],
-        tileSize: 256,
-        maxzoom: deepest,
-        encoding: "terrarium",
-      },
-      [HATCH]: {
-        type: "raster",
-        tiles: [hatchTiles(null, elevationTiles)],
-        tileSize: 256,
-        maxzoom: deepest,
-      },
-      [SEA]: { type: "raster", tiles: [SEA_TILES], tileSize: SEA_TILE_px },
-      land: geojson("land"),
-      lakes: geojson("lakes"),
-      rivers: geojson("rivers"),
-      borders: geojson("borders"),
-      cells: { type: "geojson", data: empty },
-      labels: { type: "geojson", data: empty },
-    },
-    layers: [
-      { id: "paper", type: "background", paint: { "background-color": SEA_COLOUR } },
-      {
-        id: "tint",
-        type: "color-relief",
-        source: "elevation",
-        paint: { "color-relief-color": colour([0, "#d4b785", 1, "#d4b785"]) },
-      },
-      { id: "hatch", type: "raster", source: HATCH, paint: { "raster-fade-duration": 0 } },
-      { id: "sea", type: "raster", source: SEA, paint: { "raster-fade-duration": 0 } },
-      {
-        id: "coast",
-        type: "line",
-        source: "land",
-        paint: { "line-color": "#6d8797", "line-width": 0.7 },
-      },
-      { id: "lakes", type: "fill", source: "lakes", paint: { "fill-color": SEA_COLOUR } },
-      {
-        id: "rivers",
-        type: "line",
-        source: "rivers",
-        minzoom: 2.5,
-        paint: { "line-color": "#7f9bab", "line-width": 0.6 },
-      },
-      {
-        id: "borders",
-        type: "line",
-        source: "borders",
-        paint: {
-          "line-color": ink,
-          "line-width": 0.6,
-          "line-dasharray": [4, 3],
-          "line-opacity": 0.6,
-        },
-      },
-      {
-        id: "cells",
-        type: "fill",
-        source: "cells",
-        paint: {
-          "fill-color": "#7a1f1f",
-          "fill-opacity": ["interpolate", ["linear"], ["get", "tunes"], 1, 0.25, 30, 0.6],
-        },
-      },
-      {
-        id: "cell-edges",
-        type: "line",
-        source: "cells",
-        paint: { "line-color": "#7a1f1f", "line-width": 1.2 },
-      },
-      {
-        id: "labels",
-        type: "symbol",
-        source: "labels",
-        layout: {
-          "text-field": ["get", "text"],
-          "text-font": ["Noto Sans"],
-          "text-size": 12,
-          "text-anchor": "top",
-          "text-offset": [0, 0.2],
-          "symbol-sort-key": ["get", "rank"],
-          "text-padding": 6,
-        },
-        paint: { "text-color": "#2c2216", "text-halo-color": "#fbf8ef", "text-halo-width": 1.4 },
-      },
-    ],
-  };
 }

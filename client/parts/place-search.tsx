@@ -90,12 +90,17 @@ export function PlaceSearch(props: {
         onKeyDown={onKey}
         onBlur={() => setTimeout(() => setOpen(false), 200)}
       />
-      <ul id={`${id}-list`} aria-label={t.site.place} hidden={!shown || !places.length}>
+      <div
+        id={`${id}-list`}
+        role="listbox"
+        aria-label={t.site.place}
+        hidden={!shown || !places.length}
+      >
         {shown &&
           places.map((place, i) => (
             // biome-ignore lint/a11y/useKeyWithClickEvents: the combobox above takes the keys
-            // biome-ignore lint/a11y/useAriaPropsSupportedByRole: its role is option
-            <li
+            <div
+              role="option"
               key={`${place.lat} ${place.lon}`}
               id={`${id}-${i}`}
               tabIndex={-1}
@@ -109,9 +114,9 @@ export function PlaceSearch(props: {
                   ? t.site.unknownElevation
                   : formatIn(place.elevation_m, props.unit)}
               </span>
-            </li>
+            </div>
           ))}
-      </ul>
+      </div>
       <p class={failed ? "error" : "hint"} aria-live="polite">
         {failed ?? (shown ? (places.length ? t.site.results(places.length) : t.site.noPlace) : "")}
       </p>

@@ -25,6 +25,7 @@ export function PositionButton(props: { onPosition: (found: PointElevation) => v
   };
   return (
     <div class="field">
+      <span>{t.site.positionLabel}</span>
       <button type="button" onClick={ask}>
         {t.site.position}
       </button>

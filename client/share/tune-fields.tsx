@@ -1,5 +1,6 @@
 import { useRef, useState } from "preact/hooks";
 import { ENDS, type PublishedFit } from "../../model/fit/group.ts";
+import { ACCEPTED_MEANS } from "../../model/safety.ts";
 import { AtlasProblem } from "../api.ts";
 import { AirFields } from "../parts/air-fields.tsx";
 import { classesOf } from "../parts/heat-class-field.tsx";
@@ -121,6 +122,7 @@ export function TuneFields({ form, fit, revising, onSend, onCancel }: TuneFields
           <p>{t.share.keptForm}</p>
         </div>
       )}
+      <p class="note">{ACCEPTED_MEANS}</p>
       <div class="row">
         <button type="submit" class="main" aria-disabled={sending}>
           {sending

@@ -1,9 +1,9 @@
 /** Every word the app says, in English. */
 export const t = {
   name: "Hypsotune",
-  tagline: "Start tunes for small diesel air heaters",
+  tagline: "Start tunes for diesel air heaters",
   skip: "Skip to the content",
-  demo: "Invented demo data: the Long Night Society and its tunes do not exist.",
+  demo: "Invented data: no tune here is real.",
   views: { atlas: "Atlas", share: "Share", scaling: "Scaling", data: "Data" },
   low: "Low end",
   high: "High end",
@@ -26,6 +26,7 @@ export const t = {
     place: "Place",
     placeHint: "Town, pass or airfield",
     elevation: "Elevation",
+    positionLabel: "Or where you are",
     position: "Use my position",
     positionNote: "Your position stays on this device.",
     positionDenied: "This device does not tell its position. Type an elevation or a place instead.",
@@ -42,7 +43,7 @@ export const t = {
   air: {
     title: "Night air",
     temperature: "Night temperature",
-    temperatureShort: "Counts as much as height.",
+    temperatureShort: "Counts like height does.",
     temperatureWhy:
       "It counts as much as height: −20 against +20 °C is 16 % of density, like 1,500 m. Left empty, the standard atmosphere's is taken and the bands widen.",
     pressure: "Pressure",
@@ -57,11 +58,12 @@ export const t = {
   },
   heater: {
     title: "Heater",
-    heat: "Heat class, kW on the label",
+    heat: "Heat class",
     heatOption: (kW: number) => `${kW} kW`,
     lowFan: "Fan speed, low end, rpm",
     highFan: "Fan speed, high end, rpm",
-    fanWhy: "Your own fan speeds. Left empty, the class's usual ones are taken.",
+    fanWhy:
+      "The heat class is the full output on the label. Left empty, its usual fan speeds are taken: your own are better.",
     dose: "Dose, µL per pulse",
     doseWhy: "Fuel per pump pulse, if you know it: adds fuel use and heat.",
   },
@@ -114,7 +116,8 @@ export const t = {
     title: "Suggested pump rate on the map",
     end: "End shown",
     legend: (end: string) => `Pump rate, ${end}, Hz`,
-    hatched: "Hatched: outside the air anyone has tuned in",
+    hatched: "outside the air anyone has tuned in",
+    cellMark: "tunes from here, with their number",
     none: "This browser draws no map (WebGL is off or missing). Everything else works without it.",
     lost: "The map lost its drawing context. The rest of the page works; reload to see it again.",
     loading: "Loading the map …",

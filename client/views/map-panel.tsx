@@ -3,10 +3,12 @@ import type { End, PublishedFit } from "../../model/fit/group.ts";
 import type { CellsAnswer, ElevationAnswer } from "../../server/contract.ts";
 import { api } from "../api.ts";
 import type { AtlasMap } from "../map/atlas-map.ts";
-import { colourOf, RAMP, tintRange, tintStops, tunedElevations } from "../map/tint.ts";
+import { CellList } from "../map/cell-list.tsx";
+import { Legend } from "../map/legend.tsx";
+import { tintStops, tunedElevations } from "../map/tint.ts";
 import type { Question } from "../question.ts";
 import { t } from "../texts/en.ts";
-import { format, formatIn, type Unit } from "../units.ts";
+import { formatIn, type Unit } from "../units.ts";
 
 interface MapPanelProps {
   fit: PublishedFit;
@@ -107,73 +109,5 @@ export function MapPanel({ fit, question, unit, onPoint }: MapPanelProps) {
       </p>
       <CellList cells={cells} unit={unit} />
     </section>
-  );
-}
-
-/** Steps of the tint with their pump rates. */
-function Legend({ fit, question, end }: { fit: PublishedFit; question: Question; end: End }) {
-  const range = tintRange(fit, question, end);
-  const steps = RAMP.map(
-    (_, i) => range.from_Hz + ((range.to_Hz - range.from_Hz) * i) / (RAMP.length - 1),
-  );
-  return (
-    <figure class="legend">
-      <figcaption>{t.map.legend(t.endWord[end])}</figcaption>
-      <ol>
-        {steps.map((value) => (
-          <li key={value}>
-            <svg viewBox="0 0 40 16" aria-hidden="true">
-              <rect width="40" height="16" fill={colourOf(value, range)} />
-            </svg>
-            {format(value, end === "low" ? 2 : 1)}
-          </li>
-        ))}
-      </ol>
-      <p class="hint">{t.map.hatched}</p>
-    </figure>
-  );
-}
-
-/** Every fact of the cells as text. */
-function CellList({ cells, unit }: { cells: CellsAnswer | null; unit: Unit }) {
-  if (!cells) return null;
-  return (
-    <details>
-      <summary>
-        {t.map.cells} ({cells.cells.length})
-      </summary>
-      {cells.cells.length === 0 ? (
-        <p>{t.map.cellsNone}</p>
-      ) : (
-        // biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolling region must be reachable by keyboard
-        <section class="scrolls" tabIndex={0} aria-label={t.map.cells}>
-          <table>
-            <thead>
-              <tr>
-                {t.map.cellColumns.map((column) => (
-                  <th key={column} scope="col">
-                    {column}
-                  </th>
-                ))}
-              </tr>
-            </thead>
-            <tbody>
-              {cells.cells.map((cell) => (
-                <tr key={cell.cell}>
-                  <th scope="row">
-                    {format(cell.lat, 1)}, {format(cell.lon, 1)}
-                  </th>
-                  <td>{formatIn(cell.elevation_m, unit)}</td>
-                  <td>{cell.tunes}</td>
-                  <td>{cell.contributors}</td>
-                  <td>{t.map.shift(cell.mixture_shift_pct.low)}</td>
-                  <td>{t.map.shift(cell.mixture_shift_pct.high)}</td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
-        </section>
-      )}
-    </details>
   );
 }

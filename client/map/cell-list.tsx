@@ -1,0 +1,47 @@
+import type { CellsAnswer } from "../../server/contract.ts";
+import { t } from "../texts/en.ts";
+import { format, formatIn, type Unit } from "../units.ts";
+
+/** Every fact of the cells as text. */
+export function CellList({ cells, unit }: { cells: CellsAnswer | null; unit: Unit }) {
+  if (!cells) return null;
+  return (
+    <details>
+      <summary>
+        {t.map.cells} ({cells.cells.length})
+      </summary>
+      {cells.cells.length === 0 ? (
+        <p>{t.map.cellsNone}</p>
+      ) : (
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolling region must be reachable by keyboard
+        <section class="scrolls" tabIndex={0} aria-label={t.map.cells}>
+          <table>
+            <thead>
+              <tr>
+                {t.map.cellColumns.map((column) => (
+                  <th key={column} scope="col">
+                    {column}
+                  </th>
+                ))}
+              </tr>
+            </thead>
+            <tbody>
+              {cells.cells.map((cell) => (
+                <tr key={cell.cell}>
+                  <th scope="row">
+                    {format(cell.lat, 1)}, {format(cell.lon, 1)}
+                  </th>
+                  <td>{formatIn(cell.elevation_m, unit)}</td>
+                  <td>{cell.tunes}</td>
+                  <td>{cell.contributors}</td>
+                  <td>{t.map.shift(cell.mixture_shift_pct.low)}</td>
+                  <td>{t.map.shift(cell.mixture_shift_pct.high)}</td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </section>
+      )}
+    </details>
+  );
+}

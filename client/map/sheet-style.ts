@@ -1,0 +1,144 @@
+import type { ColorReliefLayerSpecification, StyleSpecification } from "maplibre-gl";
+import { HATCH, hatchTiles } from "./hatch.ts";
+import { SEA, SEA_TILE_px, SEA_TILES } from "./sea.ts";
+import { SEA_COLOUR } from "./tint.ts";
+
+/**
+ * The map as a sheet: tinted land, hatching, sea, water, borders, community cells, labels.
+ * @param deepest zoom of the deepest elevation tiles there are
+ */
+export function sheetStyle(elevationTiles: string, deepest: number): StyleSpecification {
+  const geojson = (name: string) => ({ type: "geojson" as const, data: `/geography/${name}.json` });
+  const empty = { type: "FeatureCollection" as const, features: [] };
+  const ink = "#4b3a26";
+  return {
+    version: 8,
+    sources: {
+      elevation: {
+        type: "raster-dem",
+        tiles: [elevationTiles],
+        tileSize: 256,
+        maxzoom: deepest,
+        encoding: "terrarium",
+      },
+      [HATCH]: {
+        type: "raster",
+        tiles: [hatchTiles(null, elevationTiles)],
+        tileSize: 256,
+        maxzoom: deepest,
+      },
+      [SEA]: { type: "raster", tiles: [SEA_TILES], tileSize: SEA_TILE_px },
+      land: geojson("land"),
+      lakes: geojson("lakes"),
+      rivers: geojson("rivers"),
+      borders: geojson("borders"),
+      cells: { type: "geojson", data: empty },
+      "cell-centres": { type: "geojson", data: empty },
+      labels: { type: "geojson", data: empty },
+    },
+    layers: [
+      { id: "paper", type: "background", paint: { "background-color": SEA_COLOUR } },
+      {
+        id: "tint",
+        type: "color-relief",
+        source: "elevation",
+        paint: { "color-relief-color": reliefColour([0, "#d4b785", 1, "#d4b785"]) },
+      },
+      { id: "hatch", type: "raster", source: HATCH, paint: { "raster-fade-duration": 0 } },
+      { id: "sea", type: "raster", source: SEA, paint: { "raster-fade-duration": 0 } },
+      {
+        id: "coast",
+        type: "line",
+        source: "land",
+        paint: { "line-color": "#6d8797", "line-width": 0.7 },
+      },
+      { id: "lakes", type: "fill", source: "lakes", paint: { "fill-color": SEA_COLOUR } },
+      {
+        id: "rivers",
+        type: "line",
+        source: "rivers",
+        minzoom: 2.5,
+        paint: { "line-color": "#7f9bab", "line-width": 0.6 },
+      },
+      {
+        id: "borders",
+        type: "line",
+        source: "borders",
+        paint: {
+          "line-color": ink,
+          "line-width": 0.6,
+          "line-dasharray": [4, 3],
+          "line-opacity": 0.6,
+        },
+      },
+      ...cellLayers(),
+      {
+        id: "labels",
+        type: "symbol",
+        source: "labels",
+        layout: {
+          "text-field": ["get", "text"],
+          "text-font": ["Noto Sans"],
+          "text-size": 12,
+          "text-anchor": "top",
+          "text-offset": [0, 0.2],
+          "symbol-sort-key": ["get", "rank"],
+          "text-padding": 6,
+        },
+        paint: { "text-color": "#2c2216", "text-halo-color": "#fbf8ef", "text-halo-width": 1.4 },
+      },
+    ],
+  };
+}
+
+/** Zoom from which a cell of about 250 km² is wider than its disc. */
+const CELLS_FROM_ZOOM = 6;
+
+function cellLayers(): StyleSpecification["layers"] {
+  const mark = "#7a1f1f";
+  return [
+    {
+      id: "cells",
+      type: "fill",
+      source: "cells",
+      paint: { "fill-color": mark, "fill-opacity": 0.3 },
+    },
+    {
+      id: "cell-edges",
+      type: "line",
+      source: "cells",
+      paint: { "line-color": mark, "line-width": 1.2 },
+    },
+    {
+      id: "cell-discs",
+      type: "circle",
+      source: "cell-centres",
+      maxzoom: CELLS_FROM_ZOOM,
+      paint: {
+        "circle-color": mark,
+        "circle-radius": ["interpolate", ["linear"], ["sqrt", ["get", "tunes"]], 1, 8, 10, 16],
+        "circle-stroke-color": "#fbf8ef",
+        "circle-stroke-width": 1.5,
+      },
+    },
+    {
+      id: "cell-counts",
+      type: "symbol",
+      source: "cell-centres",
+      layout: {
+        "text-field": ["to-string", ["get", "tunes"]],
+        "text-font": ["Noto Sans"],
+        "text-size": 12,
+        "text-overlap": "always",
+      },
+      paint: { "text-color": "#ffffff", "text-halo-color": mark, "text-halo-width": 1.2 },
+    },
+  ];
+}
+
+/** Colours over elevation, m: [elevation, colour, elevation, colour, …]. */
+export function reliefColour(stops: (number | string)[]) {
+  return ["interpolate", ["linear"], ["elevation"], ...stops] as unknown as NonNullable<
+    NonNullable<ColorReliefLayerSpecification["paint"]>["color-relief-color"]
+  >;
+}

@@ -1,0 +1,170 @@
+import type { Browser } from "playwright-core";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { t } from "../../client/texts/en.ts";
+import { format } from "../../client/units.ts";
+import type { StartTune } from "../../model/start.ts";
+import { launchChromium } from "./chromium.ts";
+import { inventedTunes, tuneFarOff } from "./crowd.ts";
+import { askedRates, choosePlace, field, openPage, shownRates } from "./open-page.ts";
+import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
+
+let browser: Browser;
+let atlas: RunningAtlas;
+
+beforeAll(async () => {
+  [browser, atlas] = await Promise.all([launchChromium(), runAtlas(["--demo"])]);
+  await atlas.load([...inventedTunes(), tuneFarOff(2)]);
+});
+
+afterAll(async () => {
+  await browser?.close();
+  await atlas?.close();
+});
+
+const LEADVILLE_m = 3097;
+
+test("a mountain town searched gives the start tune of both ends with its bands", async () => {
+  const { page, complaints, close } = await openPage(browser, atlas.url);
+  await choosePlace(page, "leadvile", /Leadville, Colorado.*3,097 m/);
+  await page.getByText("Leadville, Colorado, United States, 3,097 m").waitFor();
+  const question = { heat_kW: 5, elevation_m: LEADVILLE_m };
+  expect(await shownRates(page)).toEqual(await askedRates(atlas.get, question));
+
+  const asked = await atlas.get<StartTune>("/start?heat_kW=5&elevation_m=3097");
+  for (const end of ["low", "high"] as const) {
+    const section = page.locator(`.end[data-end=${end}]`);
+    expect(await section.locator("output").textContent()).toBe(format(asked[end].pump_Hz, 1));
+    const bands = await section.locator("dd").allTextContents();
+    const told = [asked[end].mean_band_Hz, ...asked[end].new_heater_bands_Hz];
+    expect(bands).toEqual(
+      told.map(({ lower, upper }) => t.answer.range(format(lower, 2), format(upper, 2))),
+    );
+    expect(await section.locator("svg rect").count()).toBe(3);
+  }
+  const { tunes, contributors } = asked.basis;
+  expect(contributors).toBeGreaterThan(30);
+  await page.getByText(t.basis.tunes(String(tunes), String(contributors), "5")).waitFor();
+  await page.getByText(t.demo).waitFor();
+  expect(complaints).toEqual([]);
+  await close();
+});
+
+test("elevation, temperature, pressure, humidity, fans, dose and class change it live, as the API answers", async () => {
+  const { page, complaints, close } = await openPage(browser, atlas.url);
+  const question: Record<string, number> = { heat_kW: 5, elevation_m: LEADVILLE_m };
+  const matches = async () => {
+    await expect.poll(() => shownRates(page)).toEqual(await askedRates(atlas.get, question));
+  };
+  await field(page, "site.elevation_m").fill("3097");
+  await matches();
+  const changes: [name: string, asked: string, value: number][] = [
+    ["air.temperature_C", "temperature_C", -15],
+    ["air.pressure_hPa", "pressure_hPa", 691.5],
+    ["air.humidity_pct", "humidity_pct", 80],
+    ["low.fan_rpm", "low_fan_rpm", 1500],
+    ["high.fan_rpm", "high_fan_rpm", 4700],
+    ["heater.dose_uL", "dose_uL", 22],
+  ];
+  for (const [name, asked, value] of changes) {
+    const before = await shownRates(page);
+    await field(page, name).fill(String(value));
+    question[asked] = value;
+    await matches();
+    // A dose adds fuel and heat, and leaves the pump rate as it is.
+    if (asked !== "dose_uL") expect(await shownRates(page)).not.toEqual(before);
+  }
+  await page
+    .locator(".end")
+    .first()
+    .getByText(/L\/h, about [\d.]+ kW/)
+    .waitFor();
+  await field(page, "heater.heat_kW").selectOption("2");
+  question.heat_kW = 2;
+  await matches();
+  await page.getByText(t.basis.prior("2")).waitFor();
+  expect(complaints).toEqual([]);
+  await close();
+});
+
+test("keeping the fan and keeping the heat stand side by side, as the API answers", async () => {
+  const { page, close } = await openPage(browser, atlas.url);
+  await field(page, "site.elevation_m").fill("4300");
+  await expect
+    .poll(() => shownRates(page))
+    .toEqual(await askedRates(atlas.get, { heat_kW: 5, elevation_m: 4300 }));
+  const asked = await atlas.get<StartTune>("/start?heat_kW=5&elevation_m=4300");
+  const { keep_fan, keep_heat } = asked.strategies;
+  const rows = await page.locator("section[aria-labelledby=ways] tbody tr").allTextContents();
+  const cells = (way: typeof keep_fan) =>
+    [way.low, way.high].map((e) => `${format(e.pump_Hz, 1)} Hz, ${format(e.fan_rpm)} rpm`).join("");
+  expect(rows[0]).toContain(`${t.answer.keepFan}${cells(keep_fan)}`);
+  expect(rows[1]).toContain(`${t.answer.keepHeat}${cells(keep_heat)}`);
+  expect(keep_heat.fan_suffices).toBe(false);
+  await page.getByText(t.answer.fanShort(format(keep_heat.fan_limit_rpm))).waitFor();
+  await close();
+});
+
+test("a sea-level pressure at high elevation is questioned, and taken as QNH when told so", async () => {
+  const { page, close } = await openPage(browser, atlas.url);
+  await field(page, "site.elevation_m").fill("3097");
+  await field(page, "air.pressure_hPa").fill("1021");
+  await page.getByText(/a barometer shows about 69\d\.\d hPa/).waitFor();
+  await field(page, "air.pressure_kind").selectOption("qnh");
+  await page.getByText(/a barometer shows about/).waitFor({ state: "detached" });
+  const question = { heat_kW: 5, elevation_m: LEADVILLE_m, qnh_hPa: 1021 };
+  expect(await shownRates(page)).toEqual(await askedRates(atlas.get, question));
+  await close();
+});
+
+test("feet, °F and inHg are typed and remembered field by field", async () => {
+  const { page, close } = await openPage(browser, atlas.url);
+  const unit = (label: string) => page.getByLabel(`${label}: unit`);
+  await unit(t.site.elevation).selectOption("ft");
+  await unit(t.air.temperature).selectOption("°F");
+  await unit(t.air.pressure).selectOption("inHg");
+  await field(page, "site.elevation_m").fill("10160");
+  await field(page, "air.temperature_C").fill("5");
+  await field(page, "air.pressure_hPa").fill("20.42");
+  // 1 ft = 0.3048 m and 1 inHg = 33.86389 hPa (NIST SP 811, appendix B.8).
+  const asked = await askedRates(atlas.get, {
+    heat_kW: 5,
+    elevation_m: 10160 * 0.3048,
+    temperature_C: (5 - 32) / 1.8,
+    pressure_hPa: 20.42 * 33.86389,
+  });
+  const shown = await shownRates(page);
+  for (const i of [0, 1] as const) expect(shown[i]).toBeCloseTo(asked[i], 6);
+  await page.getByText("at 10,160 ft").waitFor();
+
+  await page.reload();
+  await page.getByText("at 10,160 ft").waitFor();
+  expect(await unit(t.air.temperature).inputValue()).toBe("°F");
+  expect(await field(page, "air.temperature_C").inputValue()).toBe("5");
+  expect(await shownRates(page)).toEqual(shown);
+  await unit(t.site.elevation).selectOption("m");
+  await expect.poll(() => field(page, "site.elevation_m").inputValue()).toBe("3097");
+  await close();
+});
+
+test("what cannot be answered says so and keeps the last good answer", async () => {
+  const { page, close } = await openPage(browser, atlas.url);
+  await field(page, "site.elevation_m").fill("9000");
+  await page.getByText(t.site.outOfRange("-500 m", "6,000 m")).waitFor();
+  await field(page, "site.elevation_m").fill("high");
+  await page.getByText(t.site.notNumber).waitFor();
+  await field(page, "site.elevation_m").fill("5900");
+  await page.getByText(t.basis.extrapolated).waitFor();
+  await close();
+});
+
+test("with the atlas out of reach the kept fit answers, and says so", async () => {
+  const { page, close } = await openPage(browser, atlas.url);
+  await page.locator(".end output").first().waitFor();
+  await page.route("**/api/fit", (route) => route.abort());
+  await page.reload();
+  await page.getByText(t.unreachable).waitFor();
+  expect(await shownRates(page)).toEqual(
+    await askedRates(atlas.get, { heat_kW: 5, elevation_m: 1000 }),
+  );
+  await close();
+});

@@ -1,0 +1,97 @@
+import type { Browser, BrowserContextOptions, Locator, Page } from "playwright-core";
+import { t } from "../../client/texts/en.ts";
+import type { StartTune } from "../../model/start.ts";
+
+export interface OpenPage {
+  page: Page;
+  /** Errors and warnings of the console, failed requests, uncaught exceptions. */
+  complaints: string[];
+  close: () => Promise<void>;
+}
+
+/** Opens a view in a browser of its own: nothing remembered, everything it complains of written down. */
+export async function openPage(
+  browser: Browser,
+  address: string,
+  options: BrowserContextOptions = {},
+): Promise<OpenPage> {
+  const context = await browser.newContext({ viewport: { width: 1280, height: 800 }, ...options });
+  const page = await context.newPage();
+  page.setDefaultTimeout(15_000);
+  const complaints: string[] = [];
+  page.on("console", (message) => {
+    if (["error", "warning"].includes(message.type()) && !isDriverNoise(message.text()))
+      complaints.push(message.text());
+  });
+  page.on("pageerror", (error) => complaints.push(error.message));
+  page.on("request", (request) => {
+    const { origin, protocol } = new URL(request.url());
+    if (protocol.startsWith("http") && origin !== new URL(address).origin)
+      complaints.push(`asked another origin: ${request.url()}`);
+  });
+  await page.goto(address);
+  return { page, complaints, close: () => context.close() };
+}
+
+/** Drawing in software reads pixels slowly, and says so when a screenshot is taken. */
+function isDriverNoise(text: string): boolean {
+  return text.includes("GPU stall due to ReadPixels") || text.includes("GL Driver Message");
+}
+
+/** The browser's and this process's exponentials may differ in the last bit. */
+const sameDigits = (rate: number) => Number(rate.toPrecision(12));
+
+/** The unrounded pump rates on screen, low end and high end, Hz to 12 digits. */
+export async function shownRates(page: Page): Promise<[low: number, high: number]> {
+  const rates = await page
+    .locator(".end output")
+    .evaluateAll((outputs) =>
+      outputs.map((output) => Number((output as HTMLElement).dataset.value)),
+    );
+  return rates.map(sameDigits) as [number, number];
+}
+
+/** What the atlas answers to the same question over its API, Hz to 12 digits. */
+export async function askedRates(
+  get: <T>(path: string) => Promise<T>,
+  question: Record<string, string | number>,
+): Promise<[low: number, high: number]> {
+  const query = new URLSearchParams(
+    Object.entries(question).map(([name, value]) => [name, String(value)]),
+  );
+  const { low, high } = await get<StartTune>(`/start?${query}`);
+  return [sameDigits(low.pump_Hz_exact), sameDigits(high.pump_Hz_exact)];
+}
+
+export const field = (page: Page, name: string): Locator => page.locator(`[name="${name}"]`);
+
+/** Types a place and takes the first suggestion with the keyboard. */
+export async function choosePlace(page: Page, typed: string, listed: RegExp): Promise<void> {
+  await page.getByLabel(t.site.place, { exact: true }).first().fill(typed);
+  await page.getByRole("option", { name: listed }).first().waitFor();
+  const [first] = await page.getByRole("option").allTextContents();
+  if (!first || !listed.test(first)) throw new Error(`First in the list: ${first}`);
+  await page.keyboard.press("Enter");
+}
+
+/** Waits until the map is drawn with all it has. */
+export async function mapDrawn(page: Page): Promise<void> {
+  await page.locator('.map[aria-busy="false"]').waitFor();
+}
+
+/** Where a point lies on the map's canvas before anyone has moved it, CSS pixels. */
+export async function pointOnMap(
+  page: Page,
+  lat: number,
+  lon: number,
+): Promise<{ x: number; y: number }> {
+  const box = await page.locator(".map canvas").boundingBox();
+  if (!box) throw new Error("There is no map.");
+  const [centreLon, centreLat, zoom] = [10, 25, 1];
+  const world = 512 * 2 ** zoom;
+  const north = (deg: number) => Math.asinh(Math.tan((deg * Math.PI) / 180)) / (2 * Math.PI);
+  return {
+    x: box.x + box.width / 2 + ((lon - centreLon) / 360) * world,
+    y: box.y + box.height / 2 - (north(lat) - north(centreLat)) * world,
+  };
+}
