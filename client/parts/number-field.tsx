@@ -1,4 +1,4 @@
-import { useEffect, useId, useState } from "preact/hooks";
+import { useId, useRef, useState } from "preact/hooks";
 import { recall, remember } from "../remember.ts";
 import { t } from "../texts/en.ts";
 import { parseNumber, type Quantity, toShown, toSi, UNITS, type Unit } from "../units.ts";
@@ -37,26 +37,24 @@ export function NumberField(props: NumberFieldProps) {
   const { label, field, value, onValue, quantity, hint, placeholder } = props;
   const id = useId();
   const unit = props.unit ?? PLAIN;
-  const [text, setText] = useState(() => shownText(value, unit));
+  const [typed, setTyped] = useState(() => shownText(value, unit));
   const [bad, setBad] = useState(false);
-
-  // What is typed must not be rewritten while it says the same.
-  useEffect(() => {
-    const typed = parseNumber(text);
-    const same =
-      typed === null
-        ? value === undefined
-        : value !== undefined && isClose(toSi(typed, unit), value);
-    if (!same) {
-      setText(shownText(value, unit));
+  const seen = useRef({ value, unit: unit.name });
+  let text = typed;
+  if (seen.current.value !== value || seen.current.unit !== unit.name) {
+    seen.current = { value, unit: unit.name };
+    // Changed from outside: show the new value, but never rewrite what is typed while it says the same.
+    if (!says(typed, unit, value)) {
+      text = shownText(value, unit);
+      setTyped(text);
       setBad(false);
     }
-  }, [value, unit.name]);
+  }
 
-  const onInput = (typed: string) => {
-    setText(typed);
-    const number = parseNumber(typed);
-    const wrong = typed.trim() !== "" && number === null;
+  const onInput = (entered: string) => {
+    setTyped(entered);
+    const number = parseNumber(entered);
+    const wrong = entered.trim() !== "" && number === null;
     setBad(wrong);
     if (!wrong) onValue(number === null ? undefined : toSi(number, unit));
   };
@@ -102,6 +100,12 @@ export function NumberField(props: NumberFieldProps) {
 
 function shownText(value: number | undefined, unit: Unit): string {
   return value === undefined ? "" : String(Number(toShown(value, unit).toFixed(unit.decimals)));
+}
+
+function says(typed: string, unit: Unit, value: number | undefined): boolean {
+  const number = parseNumber(typed);
+  if (number === null || value === undefined) return number === null && value === undefined;
+  return isClose(toSi(number, unit), value);
 }
 
 function isClose(a: number, b: number): boolean {

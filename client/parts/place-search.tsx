@@ -14,17 +14,22 @@ export function PlaceSearch(props: {
   onPlace: (place: Place) => void;
 }) {
   const id = useId();
-  const [text, setText] = useState(props.chosen ?? "");
+  const [typedText, setText] = useState(props.chosen ?? "");
   const [places, setPlaces] = useState<Place[] | null>(null);
   const [active, setActive] = useState(0);
   const [open, setOpen] = useState(false);
   const [failed, setFailed] = useState<string | null>(null);
   const typed = useRef(false);
 
-  useEffect(() => {
+  const seen = useRef(props.chosen);
+  let text = typedText;
+  if (seen.current !== props.chosen) {
+    // Chosen elsewhere, on the map for instance: show that, and look for nothing.
+    seen.current = props.chosen;
     typed.current = false;
-    setText(props.chosen ?? "");
-  }, [props.chosen]);
+    text = props.chosen ?? "";
+    setText(text);
+  }
 
   useEffect(() => {
     if (!typed.current || text.trim().length < 2) {
@@ -88,13 +93,15 @@ export function PlaceSearch(props: {
           setOpen(true);
         }}
         onKeyDown={onKey}
-        onBlur={() => setTimeout(() => setOpen(false), 200)}
+        onBlur={() => setOpen(false)}
       />
       <div
         id={`${id}-list`}
         role="listbox"
         aria-label={t.site.place}
         hidden={!shown || !places.length}
+        // A press on the list must not take the focus: leaving the field closes the list.
+        onMouseDown={(e) => e.preventDefault()}
       >
         {shown &&
           places.map((place, i) => (

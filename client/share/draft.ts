@@ -1,5 +1,5 @@
 import type { GivenAir } from "../../model/air.ts";
-import { ENDS, type End } from "../../model/fit/group.ts";
+import type { End } from "../../model/fit/group.ts";
 import { USUAL_CLASS_kW } from "../../model/heater.ts";
 import type { Tune } from "../../model/tune.ts";
 
@@ -94,8 +94,7 @@ export function withValue(draft: Draft, path: string, value: number | undefined)
   return { ...draft, [part]: { ...draft[part], [field]: value } };
 }
 
-/** Whether anything but the heater and the meter has been filled in. */
-export function isBegun({ site, air, low, high }: Draft): boolean {
-  const filled = (part: object) => Object.values(part).some((v) => typeof v === "number");
-  return filled(site) || filled(air) || ENDS.some((end) => filled({ low, high }[end]));
+/** The draft with suggestions taken. */
+export function withValues(draft: Draft, changes: { field: string; value: number }[]): Draft {
+  return changes.reduce((next, { field, value }) => withValue(next, field, value), draft);
 }

@@ -22,12 +22,13 @@ export function EndFields({ end, form }: { end: End; form: TuneForm }) {
       <NumberField label={t.share.fan} {...field("fan_rpm")} />
       {values.nothing_shown ? (
         <NumberField
+          key="floor"
           label={t.share.coFloor}
           {...floor}
           error={floor.error ?? errorOf(`${end}.co_ppm`)}
         />
       ) : (
-        <NumberField label={t.share.co} {...field("co_ppm")} hint={t.share.coHint} />
+        <NumberField key="reading" label={t.share.co} {...field("co_ppm")} hint={t.share.coHint} />
       )}
       <label class="check">
         <input

@@ -1,14 +1,14 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import type { Submitted } from "../../server/contract.ts";
 import { t } from "../texts/en.ts";
-import { Reasons } from "./slips.tsx";
+import { Reasons, type Suggestion } from "./slips.tsx";
 
 /** What the atlas answered: verdict, reasons, comparison, and the receipt, shown this once. */
 export function Outcome(props: {
   answer: Submitted;
   /** Whether this browser kept the receipt. */
   kept: boolean;
-  onUse: (field: string, value: number) => void;
+  onUse: (suggestions: Suggestion[]) => void;
 }) {
   const { answer, kept, onUse } = props;
   const heading = useRef<HTMLHeadingElement>(null);

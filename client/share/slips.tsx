@@ -11,27 +11,43 @@ const UNIT_OF: Record<string, [unit: string, decimals: number]> = {
   pressure_hPa: ["hPa", 1],
 };
 
-/** Reasons in sentences, each with a button that takes the suggestion. */
+/** A figure to put in the place of what was typed. */
+export interface Suggestion {
+  field: string;
+  value: number;
+}
+
+/** Reasons in sentences, each with a button that takes its suggestion, and one for all. */
 export function Reasons(props: {
   reasons: readonly Reason[];
-  onUse: (field: string, value: number) => void;
+  onUse: (suggestions: Suggestion[]) => void;
 }) {
+  const { reasons, onUse } = props;
+  const all = reasons.flatMap(({ field, suggestion }): Suggestion[] =>
+    suggestion === undefined ? [] : [{ field, value: suggestion }],
+  );
   return (
-    <ul class="reasons">
-      {props.reasons.map((reason) => (
-        <li key={`${reason.code} ${reason.field}`}>
-          {reason.sentence}{" "}
-          {reason.suggestion !== undefined && (
-            <button
-              type="button"
-              onClick={() => props.onUse(reason.field, reason.suggestion as number)}
-            >
-              {t.share.use(withUnit(reason.field, reason.suggestion))}
-            </button>
-          )}
-        </li>
-      ))}
-    </ul>
+    <>
+      <ul class="reasons">
+        {reasons.map(({ code, field, sentence, suggestion }) => (
+          <li key={`${code} ${field}`}>
+            {sentence}{" "}
+            {suggestion !== undefined && (
+              <button type="button" onClick={() => onUse([{ field, value: suggestion }])}>
+                {t.share.use(withUnit(field, suggestion))}
+              </button>
+            )}
+          </li>
+        ))}
+      </ul>
+      {all.length > 1 && (
+        <div class="row">
+          <button type="button" onClick={() => onUse(all)}>
+            {t.share.useAll(all.length)}
+          </button>
+        </div>
+      )}
+    </>
   );
 }
 

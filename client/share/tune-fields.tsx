@@ -5,7 +5,7 @@ import { AtlasProblem } from "../api.ts";
 import { AirFields } from "../parts/air-fields.tsx";
 import { classesOf } from "../parts/heat-class-field.tsx";
 import { t } from "../texts/en.ts";
-import { withValue } from "./draft.ts";
+import { withValues } from "./draft.ts";
 import { EndFields } from "./end-fields.tsx";
 import { HeaterFields, MeterFields } from "./heater-fields.tsx";
 import { SiteFields } from "./site-fields.tsx";
@@ -97,7 +97,7 @@ export function TuneFields({ form, fit, revising, onSend, onCancel }: TuneFields
           <h3 id="slips">{t.share.slips}</h3>
           <Reasons
             reasons={judged.slips}
-            onUse={(field, value) => setDraft(withValue(draft, field, value))}
+            onUse={(suggestions) => setDraft(withValues(draft, suggestions))}
           />
           <p>{t.share.sendAnyway}</p>
         </section>

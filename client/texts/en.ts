@@ -179,6 +179,7 @@ export const t = {
     fix: "Some fields above still need mending.",
     slips: "Before you send: this looks like a slip",
     use: (value: string) => `Use ${value}`,
+    useAll: (n: number) => `Use all ${n} suggestions`,
     sendAnyway: "You can send it as it is: it is kept, and held out of the fit.",
     accepted: "Accepted",
     held: "Held",

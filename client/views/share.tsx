@@ -4,12 +4,13 @@ import type { Tune } from "../../model/tune.ts";
 import type { Submitted } from "../../server/contract.ts";
 import { api } from "../api.ts";
 import { contributorKey } from "../share/contributor.ts";
-import { draftOf, emptyDraft, nextDraft, tuneOf, withValue } from "../share/draft.ts";
+import { draftOf, emptyDraft, nextDraft, tuneOf, withValues } from "../share/draft.ts";
 import { KeyNote } from "../share/key-note.tsx";
 import { Outcome } from "../share/outcome.tsx";
 import { randomText } from "../share/random.ts";
 import { ReceiptList } from "../share/receipt-list.tsx";
 import { type KeptReceipt, keepReceipt, keptReceipts } from "../share/receipts.ts";
+import type { Suggestion } from "../share/slips.tsx";
 import { TuneFields } from "../share/tune-fields.tsx";
 import { useTuneForm } from "../share/use-tune-form.ts";
 import { t } from "../texts/en.ts";
@@ -47,17 +48,16 @@ export function Share({ fit, onShared }: { fit: PublishedFit; onShared: () => vo
     setDraft(nextDraft(draft));
     refresh();
   };
-  const revise = async (kept: KeptReceipt, change?: { field: string; value: number }) => {
+  const revise = async (kept: KeptReceipt, changes: Suggestion[] = []) => {
     const { tune } = await api.read(kept.id, kept.receipt);
-    const again = draftOf(tune, kept.place);
-    setDraft(change ? withValue(again, change.field, change.value) : again);
+    setDraft(withValues(draftOf(tune, kept.place), changes));
     setRevising(kept);
     setOutcome(null);
     document.getElementById("share")?.focus();
   };
-  const reviseSent = (field: string, value: number) => {
+  const reviseSent = (changes: Suggestion[]) => {
     const kept = receipts.find(({ id }) => id === outcome?.answer.id);
-    if (kept) void revise(kept, { field, value });
+    if (kept) void revise(kept, changes);
   };
   return (
     <div class="page">
@@ -78,7 +78,7 @@ export function Share({ fit, onShared }: { fit: PublishedFit; onShared: () => vo
           }}
         />
       </section>
-      <ReceiptList receipts={receipts} onRevise={revise} onWithdrawn={refresh} />
+      <ReceiptList receipts={receipts} onRevise={(kept) => revise(kept)} onWithdrawn={refresh} />
       <KeyNote />
     </div>
   );

@@ -50,16 +50,17 @@ function ensureChromium(): void {
   process.exit(1);
 }
 
-/** A headless Chromium that draws WebGL in software and asks nothing of the network. */
-export function launchChromium(): Promise<Browser> {
+/** A headless Chromium that draws WebGL in software, or not at all, and asks nothing of the network. */
+export function launchChromium({ webgl = true } = {}): Promise<Browser> {
   const executablePath = findChromium();
   if (!executablePath) throw new Error("No Chromium: run node test/browser/chromium.ts");
   return chromium.launch({
     executablePath,
     args: [
       "--no-sandbox",
-      "--use-angle=swiftshader",
-      "--enable-unsafe-swiftshader",
+      ...(webgl
+        ? ["--use-angle=swiftshader", "--enable-unsafe-swiftshader"]
+        : ["--disable-3d-apis"]),
       "--disable-quic",
       "--no-first-run",
       "--disable-background-networking",

@@ -1,0 +1,235 @@
+import { decode } from "fast-png";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { t } from "../../client/texts/en.ts";
+import type { CellsAnswer, ElevationAnswer, PlacesAnswer } from "../../server/contract.ts";
+import { launchChromium } from "./chromium.ts";
+import { inventedTunes } from "./crowd.ts";
+import {
+  askedRates,
+  choosePlace,
+  field,
+  mapDrawn,
+  openPage,
+  pointOnMap,
+  shownRates,
+} from "./open-page.ts";
+import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
+
+let browser: Browser;
+let atlas: RunningAtlas;
+
+beforeAll(async () => {
+  [browser, atlas] = await Promise.all([launchChromium(), runAtlas(["--demo"])]);
+  await atlas.load(inventedTunes());
+});
+
+afterAll(async () => {
+  await browser?.close();
+  await atlas?.close();
+});
+
+/** Wide plains and plateaus with no label upon them at the first zoom, from low to high. */
+const GROUND = {
+  siberia: [61, 79],
+  sahara: [21, 1],
+  greenland: [70, -40],
+} as const satisfies Record<string, [lat: number, lon: number]>;
+/** High above every tune of the invented crowd. */
+const TIBET: [lat: number, lon: number] = [33, 85];
+
+type Colour = [red: number, green: number, blue: number];
+
+/** Colours of a square of the map about a point, CSS pixels. */
+async function coloursAt(page: Page, [lat, lon]: readonly [number, number], half = 6) {
+  const { x, y } = await pointOnMap(page, lat, lon);
+  const clip = { x: x - half, y: y - half, width: 2 * half, height: 2 * half };
+  const { data, channels, width, height } = decode(await page.screenshot({ clip }));
+  return Array.from({ length: width * height }, (_, i): Colour => {
+    const at = i * channels;
+    return [Number(data[at]), Number(data[at + 1]), Number(data[at + 2])];
+  });
+}
+
+function middle(colours: Colour[]): Colour {
+  const of = (channel: 0 | 1 | 2) =>
+    colours.map((colour) => colour[channel]).sort((a, b) => a - b)[colours.length >> 1] as number;
+  return [of(0), of(1), of(2)];
+}
+
+/** The legend as it is read: pump rates with their colours. */
+async function legendOf(page: Page): Promise<{ pump_Hz: number; colour: Colour }[]> {
+  const steps = await page.locator(".legend ol li").evaluateAll((items) =>
+    items.map((item) => ({
+      pump_Hz: Number(item.textContent),
+      hex: item.querySelector("rect")?.getAttribute("fill") ?? "",
+    })),
+  );
+  return steps.map(({ pump_Hz, hex }) => ({
+    pump_Hz,
+    colour: [1, 3, 5].map((i) => Number.parseInt(hex.slice(i, i + 2), 16)) as Colour,
+  }));
+}
+
+/** Colour that the legend gives to a pump rate, between its steps. */
+function colourOn(legend: Awaited<ReturnType<typeof legendOf>>, pump_Hz: number): Colour {
+  const above = Math.max(
+    1,
+    legend.findIndex((step) => step.pump_Hz >= pump_Hz),
+  );
+  const [a, b] = [legend[above - 1], legend[above]];
+  if (!a || !b) throw new Error(`The legend does not reach ${pump_Hz} Hz.`);
+  const share = (pump_Hz - a.pump_Hz) / (b.pump_Hz - a.pump_Hz);
+  return a.colour.map((value, i) => value + share * ((b.colour[i] as number) - value)) as Colour;
+}
+
+const apart = (a: Colour, b: Colour) =>
+  Math.max(...a.map((value, i) => Math.abs(value - (b[i] as number))));
+
+test("the land is tinted as the legend says, for either end and for the night asked", async () => {
+  const { page, complaints, close } = await openPage(browser, atlas.url);
+  await mapDrawn(page);
+  const seen: Record<string, Colour[]> = {};
+  for (const [end, temperature_C] of [
+    ["low", undefined],
+    ["low", -20],
+    ["high", -20],
+  ] as const) {
+    await page.getByLabel(t.map.end).selectOption(end);
+    await field(page, "air.temperature_C").fill(String(temperature_C ?? ""));
+    await page.waitForTimeout(100);
+    await mapDrawn(page);
+    const legend = await legendOf(page);
+    const colours: Colour[] = [];
+    for (const [lat, lon] of Object.values(GROUND)) {
+      const { elevation_m } = await atlas.get<ElevationAnswer>(`/elevation?lat=${lat}&lon=${lon}`);
+      const [low, high] = await askedRates(atlas.get, {
+        heat_kW: 5,
+        elevation_m,
+        ...(temperature_C === undefined ? {} : { temperature_C }),
+      });
+      const colour = middle(await coloursAt(page, [lat, lon]));
+      const told = colourOn(legend, end === "low" ? low : high);
+      expect(
+        apart(colour, told),
+        `${end} end, ${elevation_m} m: ${colour} for ${told}`,
+      ).toBeLessThan(14);
+      colours.push(colour);
+    }
+    const [low, , high] = colours as [Colour, Colour, Colour];
+    expect(apart(low, high)).toBeGreaterThan(40);
+    seen[`${end} ${temperature_C}`] = colours;
+  }
+  // A colder night re-tints the land.
+  const [[before], [after]] = [seen["low undefined"], seen["low -20"]] as [[Colour], [Colour]];
+  expect(apart(before, after)).toBeGreaterThan(8);
+  expect(complaints).toEqual([]);
+  await close();
+});
+
+test("land outside the tuned air is hatched, land inside is not, the sea is neither", async () => {
+  const { page, close } = await openPage(browser, atlas.url);
+  await mapDrawn(page);
+  // The share of pixels clearly darker than the ground between them.
+  const dark = (colours: Colour[]) => {
+    const light = colours.map(([r, g, b]) => r + g + b).sort((a, b) => b - a);
+    const ground = light[light.length >> 2] as number;
+    return light.filter((value) => value < 0.75 * ground).length / light.length;
+  };
+  expect(dark(await coloursAt(page, TIBET))).toBeGreaterThan(0.1);
+  for (const place of Object.values(GROUND)) expect(dark(await coloursAt(page, place))).toBe(0);
+  const sea = middle(await coloursAt(page, [0, -25]));
+  expect(apart(sea, [185, 205, 216])).toBeLessThan(3);
+  // Nobody of the crowd has tuned in the air that −40 °C makes of a plain.
+  await field(page, "air.temperature_C").fill("-40");
+  await page.waitForTimeout(100);
+  await mapDrawn(page);
+  expect(dark(await coloursAt(page, GROUND.siberia))).toBeGreaterThan(0.1);
+  await close();
+});
+
+test("a click on the map asks for that point, says how sure its elevation is, and takes a better one", async () => {
+  const { page, complaints, close } = await openPage(browser, atlas.url);
+  await mapDrawn(page);
+  const { x, y } = await pointOnMap(page, ...GROUND.sahara);
+  await page.mouse.click(x, y);
+  await page.getByText(/^Estimated, within ±/).waitFor();
+  const { lat, lon } = JSON.parse(
+    (await page.evaluate(() => localStorage.getItem("hypsotune.question"))) ?? "{}",
+  );
+  expect(lat).toBeCloseTo(GROUND.sahara[0], 0);
+  expect(lon).toBeCloseTo(GROUND.sahara[1], 0);
+  expect(await shownRates(page)).toEqual(await askedRates(atlas.get, { heat_kW: 5, lat, lon }));
+  await field(page, "site.elevation_m").fill("321");
+  await page.getByText(/^Estimated, within ±/).waitFor({ state: "detached" });
+  expect(await shownRates(page)).toEqual(
+    await askedRates(atlas.get, { heat_kW: 5, elevation_m: 321 }),
+  );
+  expect(complaints).toEqual([]);
+  await close();
+});
+
+test("this device's position, asked for only on a press, gives the tune that search and the API give", async () => {
+  const { places } = await atlas.get<PlacesAnswer>("/places?q=Leadville&limit=1");
+  const { lat, lon, elevation_m } = places[0] as PlacesAnswer["places"][0];
+  const { page, complaints, close } = await openPage(browser, atlas.url, {
+    permissions: ["geolocation"],
+    geolocation: { latitude: lat, longitude: lon },
+  });
+  await page.evaluate(() => {
+    const ask = navigator.geolocation.getCurrentPosition.bind(navigator.geolocation);
+    navigator.geolocation.getCurrentPosition = (...args) => {
+      document.body.dataset.asked = "yes";
+      ask(...args);
+    };
+  });
+  await mapDrawn(page);
+  expect(await page.locator("body").getAttribute("data-asked")).toBe(null);
+  const sent: string[] = [];
+  page.on("request", (request) => sent.push(request.url()));
+  await page.getByRole("button", { name: t.site.position }).click();
+  await page.getByText(/^Estimated, within ±/).waitFor();
+  const byPosition = await shownRates(page);
+  expect(byPosition).toEqual(await askedRates(atlas.get, { heat_kW: 5, lat, lon }));
+  // The elevation was worked out here: no request carries the position.
+  expect(sent.filter((url) => url.includes(String(lat)) || url.includes("lat="))).toEqual([]);
+
+  await choosePlace(page, "Leadville", /Leadville, Colorado/);
+  expect(await field(page, "site.elevation_m").inputValue()).toBe(String(elevation_m));
+  expect(await shownRates(page)).toEqual(byPosition);
+  expect(complaints).toEqual([]);
+  await close();
+});
+
+test("a device that does not tell its position is no dead end", async () => {
+  const { page, close } = await openPage(browser, atlas.url, { permissions: [] });
+  await page.getByRole("button", { name: t.site.position }).click();
+  await page.getByText(t.site.positionDenied).waitFor();
+  await close();
+});
+
+test("every cell of the map is also a row of text", async () => {
+  const { page, close } = await openPage(browser, atlas.url);
+  const { cells } = await atlas.get<CellsAnswer>("/cells/world");
+  expect(cells.length).toBeGreaterThan(5);
+  await page.getByText(`${t.map.cells} (${cells.length})`).click();
+  const rows = await page.locator(".map-side tbody tr").allTextContents();
+  expect(rows).toHaveLength(cells.length);
+  const tunes = await page.locator(".map-side tbody td:nth-child(3)").allTextContents();
+  expect(tunes.map(Number)).toEqual(cells.map((cell) => cell.tunes));
+  await close();
+});
+
+test("without WebGL the page says so in a word and everything else works", async () => {
+  const plain = await launchChromium({ webgl: false });
+  const { page, close } = await openPage(plain, atlas.url);
+  await page.getByText(t.map.none).waitFor();
+  await field(page, "site.elevation_m").fill("2500");
+  expect(await shownRates(page)).toEqual(
+    await askedRates(atlas.get, { heat_kW: 5, elevation_m: 2500 }),
+  );
+  await page.getByText(t.map.cells).click();
+  expect(await page.locator(".map-side tbody tr").count()).toBeGreaterThan(5);
+  await close();
+  await plain.close();
+});

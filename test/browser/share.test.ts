@@ -1,0 +1,230 @@
+import { cellToLatLng, latLngToCell } from "h3-js";
+import type { Browser, Page, Request } from "playwright-core";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { t } from "../../client/texts/en.ts";
+import { ACCEPTED_MEANS } from "../../model/safety.ts";
+import type { Tune } from "../../model/tune.ts";
+import type { Health } from "../../server/contract.ts";
+import { launchChromium } from "./chromium.ts";
+import { inventedTunes } from "./crowd.ts";
+import { choosePlace, field, openPage } from "./open-page.ts";
+import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
+
+let browser: Browser;
+let atlas: RunningAtlas;
+
+beforeAll(async () => {
+  [browser, atlas] = await Promise.all([launchChromium(), runAtlas()]);
+  await atlas.load(inventedTunes());
+});
+
+afterAll(async () => {
+  await browser?.close();
+  await atlas?.close();
+});
+
+const openShare = () => openPage(browser, `${atlas.url}/#/share`);
+const button = (page: Page, name: string | RegExp) => page.getByRole("button", { name });
+const tunes = async () => (await atlas.get<Health>("/health")).tunes;
+const fitNow = async () => (await atlas.get<Health>("/health")).fit;
+
+/** Everything a plausible tune at Leadville needs beside its place. */
+async function fillSettings(page: Page): Promise<void> {
+  const settings: Record<string, string> = {
+    "air.temperature_C": "-9",
+    "low.pump_Hz": "0.9",
+    "low.fan_rpm": "1700",
+    "low.co_ppm": "14",
+    "high.pump_Hz": "3.3",
+    "high.fan_rpm": "4500",
+    "high.co_ppm": "9",
+  };
+  for (const [name, value] of Object.entries(settings)) await field(page, name).fill(value);
+}
+
+test("a slip is caught before sending and mended; verdict, comparison and receipt follow; the atlas moves", async () => {
+  const { page, complaints, close } = await openShare();
+  const sent: Request[] = [];
+  page.on("request", (request) => request.method() === "POST" && sent.push(request));
+  const [tunesBefore, fitBefore] = [await tunes(), await fitNow()];
+
+  await choosePlace(page, "Leadville", /Leadville, Colorado/);
+  await expect.poll(() => field(page, "site.elevation_m").inputValue()).toBe("3097");
+  await fillSettings(page);
+  await field(page, "site.elevation_m").fill("10160");
+  const slips = page.locator(".slips");
+  await slips.getByText(/10,160 at this place is its elevation in feet/).waitFor();
+  await field(page, "consent").check();
+  await slips.getByRole("button", { name: t.share.use("3,097 m") }).click();
+  await slips.waitFor({ state: "detached" });
+  expect(await field(page, "site.elevation_m").inputValue()).toBe("3097");
+  expect(sent).toEqual([]);
+
+  await button(page, t.share.send).click();
+  const outcome = page.locator(".outcome");
+  await outcome.getByText(t.share.accepted, { exact: true }).waitFor();
+  await outcome.getByText(ACCEPTED_MEANS).waitFor();
+  expect(await outcome.getByText(/the atlas expects at this density/).count()).toBe(2);
+  const receipt = (await outcome.locator(".receipt").textContent()) ?? "";
+  expect(receipt.length).toBeGreaterThan(20);
+
+  // What left the browser: the middle of the map cell, a random key, nothing of the town itself.
+  expect(sent).toHaveLength(1);
+  const body = sent[0]?.postDataJSON() as Tune;
+  const [lat, lon] = cellToLatLng(latLngToCell(39.25082, -106.29252, 5));
+  expect(body.site).toEqual({
+    elevation_m: 3097,
+    lat: Number(lat.toFixed(4)),
+    lon: Number(lon.toFixed(4)),
+  });
+  expect(JSON.stringify(body)).not.toContain("Leadville");
+  expect(body.contributor).toMatch(/^[\w-]{16,64}$/);
+  expect(sent[0]?.headers()["idempotency-key"]).toMatch(/^[\w-]{16,}$/);
+
+  const version = await atlas.movedFrom(fitBefore);
+  expect(await tunes()).toBe(tunesBefore + 1);
+  await page.goto(`${atlas.url}/#/atlas`);
+  await page.getByText(`Fit ${version}`).waitFor();
+  await page.getByText(t.basis.tunes(String(tunesBefore + 1), "49", "5")).waitFor();
+  expect(complaints).toEqual([]);
+  await close();
+});
+
+test("a shared tune is looked up, revised and withdrawn from the list in this browser", async () => {
+  const { page, complaints, close } = await openShare();
+  const before = await tunes();
+  await choosePlace(page, "Leadville", /Leadville, Colorado/);
+  await fillSettings(page);
+  await field(page, "consent").check();
+  await button(page, t.share.send).click();
+  await page.locator(".outcome[data-verdict=accepted]").waitFor();
+  await page.reload();
+  expect(await page.locator(".outcome").count()).toBe(0);
+  const mine = page.locator(".receipts li");
+  await mine.getByText(/5 kW near Leadville.* at 3,097 m, 0.9 Hz and 3.3 Hz/).waitFor();
+  await button(page, t.share.check).click();
+  await mine.getByText(/Accepted; low end/).waitFor();
+
+  await button(page, t.share.revise).click();
+  await expect.poll(() => field(page, "high.pump_Hz").inputValue()).toBe("3.3");
+  await field(page, "high.pump_Hz").fill("3.4");
+  await field(page, "consent").check();
+  await button(page, t.share.sendRevision).click();
+  await page.locator(".outcome[data-verdict=accepted]").waitFor();
+  await mine.getByText(/0.9 Hz and 3.4 Hz/).waitFor();
+  expect(await tunes()).toBe(before + 1);
+
+  await button(page, t.share.withdraw).click();
+  await button(page, t.share.withdrawSure).click();
+  await page.getByText(t.share.withdrawn).waitFor();
+  await page.getByText(t.share.none).waitFor();
+  expect(await tunes()).toBe(before);
+  expect(complaints).toEqual([]);
+  await close();
+});
+
+test("a tune sent as it is in spite of a slip is held with its reason, and a suggestion then mends it", async () => {
+  const { page, close } = await openShare();
+  await field(page, "site.elevation_m").fill("1600");
+  await fillSettings(page);
+  await field(page, "low.pump_Hz").fill("60");
+  await field(page, "high.pump_Hz").fill("234");
+  await field(page, "consent").check();
+  // The first press only shows what looks wrong.
+  await button(page, t.share.send).click();
+  await button(page, t.share.sendAsIs).click();
+  const outcome = page.locator(".outcome[data-verdict=held]");
+  await outcome.getByText(/The low end's pump rate of 60 Hz/).waitFor();
+  await outcome.getByRole("button", { name: t.share.useAll(2) }).click();
+  await expect.poll(() => field(page, "low.pump_Hz").inputValue()).toBe("1");
+  expect(await field(page, "high.pump_Hz").inputValue()).toBe("3.9");
+  await field(page, "consent").check();
+  await button(page, t.share.sendRevision).click();
+  await page.locator(".outcome[data-verdict=accepted]").waitFor();
+  await close();
+});
+
+test("what is missing or out of bounds is said at its field, and nothing is sent without consent", async () => {
+  const { page, close } = await openShare();
+  let posts = 0;
+  page.on("request", (request) => request.method() === "POST" && posts++);
+  await field(page, "high.fan_rpm").fill("99999");
+  await page.getByText("Fan speed must be at most 20000 rpm.").waitFor();
+  await field(page, "high.fan_rpm").fill("4500");
+  await page.getByText("Fan speed must be at most 20000 rpm.").waitFor({ state: "detached" });
+  await button(page, t.share.send).click();
+  await page.getByText(t.share.needConsent).waitFor();
+  // Elevation, both pump rates, the low end's fan speed.
+  expect(await page.getByText(t.share.missing, { exact: true }).count()).toBe(4);
+  expect(await page.getByText(t.share.missingCo).count()).toBe(2);
+  expect(posts).toBe(0);
+  await close();
+});
+
+test("below the meter's floor is a reading of its own kind", async () => {
+  const { page, close } = await openShare();
+  await field(page, "site.elevation_m").fill("1600");
+  await fillSettings(page);
+  await field(page, "low.nothing_shown").check();
+  expect(await field(page, "low.co_below_ppm").inputValue()).toBe("30");
+  await field(page, "consent").check();
+  const posted = page.waitForRequest((request) => request.method() === "POST");
+  await button(page, t.share.send).click();
+  const { low, high } = (await posted).postDataJSON() as Tune;
+  expect(low).toEqual({ pump_Hz: 0.9, fan_rpm: 1700, co_below_ppm: 30 });
+  expect(high).toEqual({ pump_Hz: 3.3, fan_rpm: 4500, co_ppm: 9 });
+  await page.locator(".outcome[data-verdict=accepted]").waitFor();
+  await close();
+});
+
+test("a lost answer keeps the form, and sending again stores the tune once", async () => {
+  const { page, close } = await openShare();
+  const before = await tunes();
+  const keys: (string | undefined)[] = [];
+  let lose = true;
+  await page.route("**/api/tunes", async (route) => {
+    keys.push(route.request().headers()["idempotency-key"]);
+    if (!lose) return route.continue();
+    lose = false;
+    // The atlas gets it; the answer never comes back.
+    await route.fetch();
+    return route.abort();
+  });
+  await field(page, "site.elevation_m").fill("1600");
+  await fillSettings(page);
+  await field(page, "consent").check();
+  await button(page, t.share.send).click();
+  await page.getByText(t.share.keptForm).waitFor();
+  expect(await field(page, "low.pump_Hz").inputValue()).toBe("0.9");
+  await button(page, t.share.send).click();
+  await page.locator(".outcome[data-verdict=accepted]").waitFor();
+  expect(keys).toHaveLength(2);
+  expect(keys[0]).toBe(keys[1]);
+  expect(await tunes()).toBe(before + 1);
+  await close();
+});
+
+test("the contributor key is made on sending, shared by this browser's tunes, and can be forgotten", async () => {
+  const { page, close } = await openShare();
+  const keys: string[] = [];
+  page.on("request", (request) => {
+    if (request.method() === "POST") keys.push(request.postDataJSON().contributor);
+  });
+  const share = async () => {
+    await field(page, "site.elevation_m").fill("1600");
+    await fillSettings(page);
+    await field(page, "consent").check();
+    await button(page, t.share.send).click();
+    await page.locator(".outcome[data-verdict=accepted]").waitFor();
+    await page.reload();
+  };
+  expect(await button(page, t.share.forgetKey).isDisabled()).toBe(true);
+  await share();
+  await share();
+  await button(page, t.share.forgetKey).click();
+  await page.getByText(t.share.keyForgotten).waitFor();
+  await share();
+  expect(keys[1]).toBe(keys[0]);
+  expect(keys[2]).not.toBe(keys[0]);
+  await close();
+});
