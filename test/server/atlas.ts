@@ -51,7 +51,7 @@ export interface TestAtlas {
 
 /** An atlas on a real SQLite file in a temporary folder, with a clock that tests can move. */
 export async function openTestAtlas(
-  options: { writeLimit?: number; demo?: boolean } = {},
+  options: { writeLimit?: number; demo?: boolean; gazetteer?: Gazetteer } = {},
 ): Promise<TestAtlas> {
   const folder = mkdtempSync(join(tmpdir(), "hypsotune-"));
   const file = join(folder, "atlas.db");
@@ -65,7 +65,7 @@ export async function openTestAtlas(
     commit: groupCommit(db),
     keys: await openKeys("a secret for tests only"),
     fit,
-    gazetteer: flatCountry,
+    gazetteer: options.gazetteer ?? flatCountry,
     now,
     demo,
     writeLimit: options.writeLimit ?? 0,

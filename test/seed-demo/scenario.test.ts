@@ -1,0 +1,77 @@
+import { expect, test } from "vitest";
+import { airAt } from "../../model/air.ts";
+import { bandsAt } from "../../model/fit/bands.ts";
+import { ENDS } from "../../model/fit/group.ts";
+import { load } from "../../seed-demo/load.ts";
+import { scenario } from "../../seed-demo/scenario.ts";
+import { TRUTH } from "../../seed-demo/truth.ts";
+import { ensureGeography } from "../../server/geography/build.ts";
+import { openGeography } from "../../server/geography/geography.ts";
+import { readFrom } from "../../server/geography/read-files.ts";
+import { openTestAtlas } from "../server/atlas.ts";
+
+const planted = scenario();
+
+test("the same bodies every time", () => {
+  expect(scenario()).toEqual(planted);
+  expect(planted.length).toBeGreaterThan(400);
+});
+
+test("loaded through the API: slips held for the right reason, good tunes not, coefficients recovered", async () => {
+  await ensureGeography("data/geography", { log: () => {} });
+  const gazetteer = openGeography(readFrom("data/geography"));
+  const atlas = await openTestAtlas({ demo: true, gazetteer });
+  const verdicts = new Map<string, { verdict: string; reasons: { code: string }[]; id: string }>();
+  const original = globalThis.fetch;
+  globalThis.fetch = async (url, init) => {
+    const response = await atlas.app.request(new URL(String(url)).pathname, init as RequestInit);
+    const key = new Headers(init?.headers).get("Idempotency-Key") ?? "";
+    verdicts.set(key, await response.clone().json());
+    return response;
+  };
+  try {
+    await load("http://atlas.test", planted);
+    const once = (await (await atlas.app.request("/api/health")).json()).tunes;
+    await load("http://atlas.test", planted);
+    expect((await (await atlas.app.request("/api/health")).json()).tunes).toBe(once);
+  } finally {
+    globalThis.fetch = original;
+  }
+  await atlas.fit.refresh();
+  const { fit, rejected } = await atlas.fit.current();
+
+  const good = planted.filter((p) => p.kind === "good");
+  expect(good.filter((p) => verdicts.get(p.key)?.verdict === "held")).toEqual([]);
+  for (const { key, reason } of planted.filter((p) => p.kind === "slip")) {
+    const got = verdicts.get(key);
+    expect(got?.verdict, `${key} ${reason}`).toBe("held");
+    expect(got?.reasons.map((r) => r.code)).toContain(reason);
+  }
+  const setAside = new Set(rejected.map((r) => r.row));
+  const rejectedGood = good.filter((p) => setAside.has(verdicts.get(p.key)?.id ?? ""));
+  expect(rejectedGood.length / good.length).toBeLessThan(0.03);
+  for (const { key, kind } of planted) {
+    if (kind === "flood" || kind === "coordinated") {
+      expect(setAside.has(verdicts.get(key)?.id ?? ""), key).toBe(true);
+    }
+  }
+  for (const heat_kW of [2, 5, 8] as const) {
+    for (const end of ENDS) {
+      const group = fit.groups.find((g) => g.heat_kW === heat_kW && g.end === end);
+      if (!group) throw new Error(`No fit for ${heat_kW} kW ${end}`);
+      const { intercept, slope } = TRUTH[heat_kW][end];
+      for (const elevation_m of [0, 1500, 3000]) {
+        const { density_kg_m3 } = airAt(elevation_m);
+        const [band] = bandsAt(group, density_kg_m3, { mean_levels: [0.99] }).mean_bands;
+        const truth = Math.exp(intercept + slope * Math.log(density_kg_m3 / 1.225));
+        expect(truth, `${heat_kW} kW ${end} at ${elevation_m} m`).toBeGreaterThan(
+          band?.lower ?? Number.NaN,
+        );
+        expect(truth, `${heat_kW} kW ${end} at ${elevation_m} m`).toBeLessThan(
+          band?.upper ?? Number.NaN,
+        );
+      }
+    }
+  }
+  atlas.close();
+});
