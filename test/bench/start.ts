@@ -29,7 +29,7 @@ export async function bench(): Promise<Result[]> {
   const ratios: number[] = [];
   for (let round = 0; round < ROUNDS; round++)
     ratios.push((await ask(atlas.app)) / (await ask(bare)));
-  atlas.close();
+  await atlas.close();
   const ratio = ratios.toSorted((a, b) => a - b)[Math.floor(ROUNDS / 2)] as number;
   return [
     {

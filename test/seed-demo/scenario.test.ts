@@ -73,5 +73,5 @@ test("loaded through the API: slips held for the right reason, good tunes not, c
       }
     }
   }
-  atlas.close();
+  await atlas.close();
 });

@@ -46,7 +46,8 @@ export interface TestAtlas {
   file: string;
   /** Moves the atlas's clock, ms. */
   pass: (ms: number) => void;
-  close: () => void;
+  /** Waits for a refresh of the fit under way. */
+  close: () => Promise<void>;
 }
 
 /** An atlas on a real SQLite file in a temporary folder, with a clock that tests can move. */
@@ -82,7 +83,8 @@ export async function openTestAtlas(
     pass: (ms) => {
       time += ms;
     },
-    close: () => {
+    close: async () => {
+      await fit.refresh();
       close();
       rmSync(folder, { recursive: true });
     },
@@ -103,7 +105,11 @@ export function goodTune(n = 0): Tune {
   };
 }
 
-export function post(app: Hono, body: unknown, headers: Record<string, string> = {}) {
+export async function post(
+  app: Hono,
+  body: unknown,
+  headers: Record<string, string> = {},
+): Promise<Response> {
   return app.request("/api/tunes", {
     method: "POST",
     headers: { "Content-Type": "application/json", ...headers },

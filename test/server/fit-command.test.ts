@@ -7,7 +7,7 @@ import { goodTune, openTestAtlas, post } from "./atlas.ts";
 
 const folder = mkdtempSync(join(tmpdir(), "hypsotune-fit-"));
 
-function _fit(text: string, ...args: string[]) {
+function runFit(text: string, ...args: string[]) {
   const file = join(folder, "rows.csv");
   writeFileSync(file, text);
   return spawnSync("node_modules/.bin/node", ["server/fit-command.ts", file, ...args], {
@@ -21,7 +21,7 @@ test("the export gives the published coefficients to the last digit", async () =
   await atlas.fit.refresh();
   const { groups } = (await atlas.fit.current()).fit;
   const csv = await (await atlas.app.request("/api/tunes.csv")).text();
-  const { stdout, status } = it(csv, "--json");
+  const { stdout, status } = runFit(csv, "--json");
   expect(status).toBe(0);
   const own = JSON.parse(stdout).groups;
   expect(own.length).toBe(2);
@@ -37,11 +37,11 @@ test("the export gives the published coefficients to the last digit", async () =
       expect(own[i][field]).toEqual(group[field]);
     }
   }
-  atlas.close();
+  await atlas.close();
 });
 
 test("a row that cannot be a number is set aside with its row and column", () => {
-  const { stdout } = it(
+  const { stdout } = runFit(
     "contributor,heat_kW,end,density_kg_m3,pump_Hz,fan_rpm\na,5,low,1.1,1.0,1650\nb,5,low,1.1,-2,1650\n",
     "--json",
   );
@@ -62,7 +62,7 @@ test("missing columns, files and bad options are said on standard error, nothing
     ["a,b\n1,2\n", ["--at", "0"], "--at"],
     ["a,b\n1,2\n", ["--wat"], "Usage"],
   ] as const) {
-    const { stdout, stderr, status } = it(text, ...args);
+    const { stdout, stderr, status } = runFit(text, ...args);
     expect([status, stdout]).toEqual([2, ""]);
     expect(stderr).toContain(word);
   }

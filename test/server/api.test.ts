@@ -1,0 +1,248 @@
+import { readFileSync } from "node:fs";
+import fc from "fast-check";
+import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import type { ZodType } from "zod";
+import * as answers from "../../server/answers.ts";
+import { CODE_VERSION } from "../../server/version.ts";
+import { goodTune, openTestAtlas, post, type TestAtlas } from "./atlas.ts";
+
+let atlas: TestAtlas;
+beforeEach(async () => {
+  atlas = await openTestAtlas();
+});
+afterEach(() => atlas.close());
+
+const get = (path: string, headers: Record<string, string> = {}) =>
+  atlas.app.request(path, { headers });
+const bearer = (receipt: string) => ({ Authorization: `Bearer ${receipt}` });
+
+test("the code's version is the package's", () => {
+  expect(CODE_VERSION).toBe(JSON.parse(readFileSync("package.json", "utf8")).version);
+});
+
+describe("a tune's life", () => {
+  test("submitted, read, revised, withdrawn; the fit follows", async () => {
+    const response = await post(atlas.app, goodTune());
+    expect(response.status).toBe(201);
+    const { id, receipt, verdict } = await response.json();
+    expect(verdict).toBe("accepted");
+    await atlas.fit.refresh();
+    const read = await get(`/api/tunes/${id}`, bearer(receipt));
+    expect(await read.json()).toMatchObject({ id, fit: { low: "kept", high: "kept" } });
+    const revised = { ...goodTune(), low: { ...goodTune().low, pump_Hz: 1.2 } };
+    const put = await atlas.app.request(`/api/tunes/${id}`, {
+      method: "PUT",
+      headers: { "Content-Type": "application/json", ...bearer(receipt) },
+      body: JSON.stringify(revised),
+    });
+    expect(put.status).toBe(200);
+    expect(
+      (await atlas.app.request(`/api/tunes/${id}`, { method: "DELETE", headers: bearer(receipt) }))
+        .status,
+    ).toBe(204);
+    expect((await get(`/api/tunes/${id}`, bearer(receipt))).status).toBe(404);
+    await atlas.fit.refresh();
+    expect((await (await get("/api/fit")).json()).groups).toEqual([]);
+    expect(await (await get("/api/tunes.csv")).text()).not.toContain(id);
+  });
+
+  test("without a receipt 401, with a wrong one 404", async () => {
+    const { id } = await (await post(atlas.app, goodTune())).json();
+    expect((await get(`/api/tunes/${id}`)).status).toBe(401);
+    expect((await get(`/api/tunes/${id}`, bearer("wrong"))).status).toBe(404);
+  });
+
+  test("a repeated submission gets the same answer and receipt; another body with its key 409", async () => {
+    const key = { "Idempotency-Key": "key-0000001" };
+    const first = await (await post(atlas.app, goodTune(), key)).json();
+    const again = await (await post(atlas.app, goodTune(), key)).json();
+    expect(again).toEqual(first);
+    expect((await post(atlas.app, { ...goodTune(), tuned_on: "2026-09" }, key)).status).toBe(409);
+    const together = await Promise.all(
+      [1, 2, 3].map(() =>
+        post(atlas.app, goodTune(9), { "Idempotency-Key": "key-0000002" }).then((r) => r.json()),
+      ),
+    );
+    expect(new Set(together.map((t) => t.id)).size).toBe(1);
+    expect((await (await get("/api/health")).json()).tunes).toBe(2);
+  });
+
+  test("a slip is held with a sentence and stays out of the fit", async () => {
+    const tune = { ...goodTune(), site: { ...goodTune().site, elevation_m: 4265 } };
+    const { verdict, reasons } = await (await post(atlas.app, tune)).json();
+    expect(verdict).toBe("held");
+    expect(reasons[0]).toMatchObject({ code: "elevation_in_feet" });
+    await atlas.fit.refresh();
+    expect((await (await get("/api/fit")).json()).version).toBe("prior");
+  });
+});
+
+test("nothing finer than the cell, no key and no receipt reach the file", async () => {
+  const tune = { ...goodTune(), site: { elevation_m: 1300, lat: 41.23456, lon: 74.98765 } };
+  const { receipt } = await (await post(atlas.app, tune)).json();
+  const bytes = ["", "-wal"].map((end) => readFileSync(atlas.file + end, "latin1")).join("");
+  for (const secret of [tune.contributor, receipt, "41.23456", "74.98765"]) {
+    expect(bytes).not.toContain(secret);
+  }
+});
+
+describe("bad input", () => {
+  const cases: [name: string, body: string, headers: Record<string, string>, status: number][] = [
+    ["malformed JSON", "{", {}, 400],
+    ["an empty body", "", {}, 400],
+    ["another content type", JSON.stringify(goodTune()), { "Content-Type": "text/plain" }, 415],
+    ["10 MB", `"${"x".repeat(10_000_000)}"`, {}, 413],
+    ["an array", "[]", {}, 422],
+    ["an unknown field", JSON.stringify({ ...goodTune(), nickname: "x" }), {}, 422],
+    [
+      "latitude out of range",
+      JSON.stringify({ ...goodTune(), site: { elevation_m: 1, lat: 99, lon: 0 } }),
+      {},
+      422,
+    ],
+    [
+      "SQL for a key",
+      JSON.stringify({ ...goodTune(), contributor: "'; DROP TABLE tunes;--" }),
+      {},
+      422,
+    ],
+    [
+      "script for a month",
+      JSON.stringify({ ...goodTune(), tuned_on: "<script>alert(1)</script>" }),
+      {},
+      422,
+    ],
+    [
+      "an absurd number",
+      JSON.stringify({ ...goodTune(), low: { pump_Hz: 1e99, fan_rpm: 1, co_ppm: 1 } }),
+      {},
+      422,
+    ],
+  ];
+  test.each(cases)("%s", async (_, body, headers, status) => {
+    const response = await post(atlas.app, body, headers);
+    expect(response.status).toBe(status);
+    expect(response.headers.get("Content-Type")).toBe("application/problem+json");
+    answers.problem.parse(await response.json());
+    expect((await (await get("/api/health")).json()).tunes).toBe(0);
+  });
+
+  test("every bad field is named at once", async () => {
+    const response = await post(atlas.app, {
+      ...goodTune(),
+      low: { pump_Hz: "fast", fan_rpm: 1e9 },
+      contributor: "x",
+    });
+    const fields = (await response.json()).errors.map((e: { field: string }) => e.field);
+    expect(fields).toEqual(
+      expect.arrayContaining(["low.pump_Hz", "low.fan_rpm", "low.co_ppm", "contributor"]),
+    );
+  });
+
+  test("unknown address 404, wrong method 405 with Allow", async () => {
+    expect((await get("/api/nothing")).status).toBe(404);
+    const response = await atlas.app.request("/api/tunes", { method: "PATCH" });
+    expect([response.status, response.headers.get("Allow")]).toEqual([405, "POST"]);
+  });
+
+  test("2,000 generated bodies and queries: never a 5xx, and the next request is served", async () => {
+    const near = fc.record(
+      {
+        heater: fc.oneof(
+          fc.record({ heat_kW: fc.oneof(fc.double(), fc.constant(5)) }),
+          fc.anything(),
+        ),
+        site: fc.oneof(
+          fc.record({ elevation_m: fc.double(), lat: fc.double(), lon: fc.double() }),
+          fc.anything(),
+        ),
+        air: fc.anything(),
+        low: fc.oneof(
+          fc.record({ pump_Hz: fc.double(), fan_rpm: fc.double(), co_ppm: fc.double() }),
+          fc.anything(),
+        ),
+        high: fc.oneof(fc.constant(goodTune().high), fc.anything()),
+        contributor: fc.oneof(fc.constant(goodTune().contributor), fc.string({ unit: "binary" })),
+      },
+      { requiredKeys: [] },
+    );
+    const body = fc.oneof(near, fc.json(), fc.string({ unit: "binary" }), fc.constant(goodTune()));
+    await fc.assert(
+      fc.asyncProperty(body, fc.string({ unit: "binary" }), async (value, text) => {
+        const sent = typeof value === "string" ? value : (JSON.stringify(value) ?? "null");
+        expect((await post(atlas.app, sent)).status).toBeLessThan(500);
+        const query = encodeURIComponent(text);
+        expect((await get(`/api/start?heat_kW=${query}&elevation_m=${query}`)).status).toBeLessThan(
+          500,
+        );
+      }),
+      { numRuns: 2000, seed: 20261125 },
+    );
+    expect((await get("/api/start?heat_kW=5&elevation_m=1000")).status).toBe(200);
+  });
+});
+
+test("writes beyond the limit wait, per client", async () => {
+  const limited = await openTestAtlas({ writeLimit: 2 });
+  const send = (client: string) => post(limited.app, goodTune(), { "X-Test-Client": client });
+  expect([(await send("a")).status, (await send("a")).status]).toEqual([201, 201]);
+  const refused = await send("a");
+  expect(refused.status).toBe(429);
+  expect(Number(refused.headers.get("Retry-After"))).toBeGreaterThan(0);
+  expect((await send("b")).status).toBe(201);
+  limited.pass(60_001);
+  expect((await send("a")).status).toBe(201);
+  await limited.close();
+});
+
+test("reads carry a tag and answer 304 to it; versions never change", async () => {
+  await post(atlas.app, goodTune());
+  await atlas.fit.refresh();
+  for (const path of [
+    "/api/fit",
+    "/api/start?heat_kW=5&elevation_m=900",
+    "/api/tunes.csv",
+    "/api/cells/world",
+    "/api/scaling?heat_kW=5&end=low",
+  ]) {
+    const tag = (await get(path)).headers.get("ETag") ?? "";
+    expect(tag).not.toBe("");
+    expect((await get(path, { "If-None-Match": tag })).status).toBe(304);
+  }
+  const { version } = await (await get("/api/fit")).json();
+  expect((await get(`/api/fit/${version}`)).headers.get("Cache-Control")).toContain("immutable");
+});
+
+test("answers are what the description says, and every route is described", async () => {
+  const { id, receipt } = await (await post(atlas.app, goodTune())).json();
+  await atlas.fit.refresh();
+  const checks: [string, ZodType, Record<string, string>?][] = [
+    ["/api/start?heat_kW=5&lat=41.2&lon=74.9&dose_uL=22", answers.startTune],
+    ["/api/fit", answers.publishedFit],
+    ["/api/scaling?heat_kW=5&end=high", answers.scaling],
+    ["/api/cells/world", answers.cells],
+    ["/api/places?q=flat", answers.places],
+    ["/api/elevation?lat=1&lon=2", answers.elevation],
+    ["/api/health", answers.health],
+    [`/api/tunes/${id}`, answers.keptTune, bearer(receipt)],
+  ];
+  for (const [path, schema, headers] of checks)
+    schema.parse(await (await get(path, headers)).json());
+  const { openapi, paths } = await (await get("/api/openapi.json")).json();
+  expect(openapi).toBe("3.1.0");
+  const served = atlas.app.routes
+    .filter((r) => r.method !== "ALL" && r.path.startsWith("/api/"))
+    .map((r) => `${r.method.toLowerCase()} ${r.path.replaceAll(/:(\w+)/g, "{$1}")}`);
+  const described = Object.entries(paths).flatMap(([path, methods]) =>
+    Object.keys(methods as object).map((m) => `${m} ${path}`),
+  );
+  expect(new Set(described)).toEqual(new Set(served));
+});
+
+test("GeoJSON keeps elevation a property (RFC 7946 §4: the third coordinate is ellipsoidal)", async () => {
+  await post(atlas.app, goodTune());
+  const { type, features } = await (await get("/api/tunes.geojson")).json();
+  expect(type).toBe("FeatureCollection");
+  expect(features[0].geometry.coordinates.length).toBe(2);
+  expect(features[0].properties.elevation_m).toBe(1300);
+});

@@ -1,0 +1,39 @@
+import { spawn } from "node:child_process";
+import { mkdtempSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { expect, test } from "vitest";
+import { openDatabase } from "../../db/open.ts";
+import { findTune } from "../../db/tunes.ts";
+import { ensureGeography } from "../../server/geography/build.ts";
+import { goodTune } from "./atlas.ts";
+
+test("killed in the middle of submissions, every acknowledged one is there", async () => {
+  await ensureGeography("data/geography", { log: () => {} });
+  const file = join(mkdtempSync(join(tmpdir(), "hypsotune-killed-")), "atlas.db");
+  const port = 20_000 + (process.pid % 20_000);
+  const server = spawn("node_modules/.bin/node", ["server/node.ts"], {
+    env: { ...process.env, PORT: String(port), ATLAS_DB: file, WRITE_LIMIT: "0" },
+    stdio: ["ignore", "pipe", "inherit"],
+  });
+  await new Promise<void>((open) => {
+    server.stdout.on("data", (text) => String(text).includes("open at") && open());
+  });
+  const acknowledged: string[] = [];
+  let sent = 0;
+  const send = async (): Promise<void> => {
+    const response = await fetch(`http://localhost:${port}/api/tunes`, {
+      method: "POST",
+      headers: { "Content-Type": "application/json" },
+      body: JSON.stringify(goodTune(sent++)),
+    });
+    acknowledged.push((await response.json()).id);
+    if (acknowledged.length === 100) server.kill("SIGKILL");
+    return send();
+  };
+  await Promise.allSettled(Array.from({ length: 8 }, send));
+  expect(acknowledged.length).toBeGreaterThanOrEqual(100);
+  const { db, close } = await openDatabase(file);
+  for (const id of acknowledged) expect(await findTune(db, id)).toBeDefined();
+  close();
+});
