@@ -1,4 +1,11 @@
-import { cellToLatLng, cellToParent, getResolution, isValidCell, latLngToCell } from "h3-js";
+import {
+  cellToBoundary,
+  cellToLatLng,
+  cellToParent,
+  getResolution,
+  isValidCell,
+  latLngToCell,
+} from "h3-js";
 
 /** Nothing finer is kept: about 250 km². */
 export const KEPT_RESOLUTION = 5;
@@ -24,6 +31,11 @@ export function coarsePosition(lat: number, lon: number): CoarsePosition {
 export function centre(cell: string): { lat: number; lon: number } {
   const [lat, lon] = cellToLatLng(cell);
   return { lat: Number(lat.toFixed(4)), lon: Number(lon.toFixed(4)) };
+}
+
+/** Corners of a cell, degrees. */
+export function cellCorners(cell: string): { lat: number; lon: number }[] {
+  return cellToBoundary(cell).map(([lat, lon]) => ({ lat, lon }));
 }
 
 /** The place of any cell name a file may carry: H3 cells finer than a place give their parent, other names stay. */

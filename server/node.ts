@@ -53,7 +53,10 @@ export async function openAtlas(settings: Settings): Promise<Atlas> {
     commit: groupCommit(db),
     keys: await openKeys(secret),
     fit,
-    gazetteer: openGeography(readFrom(settings.geographyDir)),
+    gazetteer: openGeography(
+      readFrom(settings.geographyDir),
+      settings.elevationTiles ? { template: settings.elevationTiles, fetch } : undefined,
+    ),
     now: () => new Date(),
     demo: settings.demo,
     writeLimit: settings.writeLimit,

@@ -5,7 +5,7 @@ import type { PublishedFit } from "../model/fit/group.ts";
 import { ACCEPTED_MEANS, SAFETY } from "../model/safety.ts";
 import { screen } from "../model/screen.ts";
 import type { Tune } from "../model/tune.ts";
-import { coarsePosition } from "./cells.ts";
+import { type CoarsePosition, cellCorners, coarsePosition } from "./cells.ts";
 import type { Services } from "./context.ts";
 import type { Submitted } from "./contract.ts";
 
@@ -28,7 +28,7 @@ export async function judge(services: Services, tune: Tune): Promise<Judged> {
     : tune;
   const { fit } = await services.fit.current();
   const month = services.now().toISOString().slice(0, 7);
-  const terrain = position ? await terrainAt(services, position.lat, position.lon) : null;
+  const terrain = position ? await terrainAt(services, position) : null;
   const { verdict, reasons } = screen(rough, { terrain, month, fit });
   const elevation_m = Math.round(site.elevation_m / 10) * 10;
   const air = airAt(elevation_m, tune.air ?? {});
@@ -59,10 +59,18 @@ export function beside(fit: PublishedFit, tune: Pick<Tune, "heater" | "low" | "h
   };
 }
 
-/** Terrain at a place; where no elevations are to be had, that check is left out. */
-async function terrainAt({ gazetteer }: Services, lat: number, lon: number) {
+/**
+ * Terrain at a cell's centre. The site may be anywhere in the cell, so the margin also reaches to the terrain at
+ * its corners. Where no elevations are to be had, that check is left out.
+ */
+async function terrainAt({ gazetteer }: Services, { cell, lat, lon }: CoarsePosition) {
   try {
-    return await gazetteer.elevation(lat, lon);
+    const centre = await gazetteer.elevation(lat, lon);
+    const corners = await Promise.all(
+      cellCorners(cell).map((at) => gazetteer.elevation(at.lat, at.lon)),
+    );
+    const rise = Math.max(...corners.map((at) => Math.abs(at.elevation_m - centre.elevation_m)));
+    return { ...centre, uncertainty_95_m: centre.uncertainty_95_m + rise };
   } catch {
     return null;
   }
