@@ -1,18 +1,18 @@
 import { render } from "preact";
-import { lazy, Suspense } from "preact/compat";
 import { useEffect, useState } from "preact/hooks";
 import { useFit } from "./fit-store.ts";
 import { Cautions } from "./parts/cautions.tsx";
+import { later } from "./parts/later.tsx";
 import { FIRST_QUESTION, type Question } from "./question.ts";
 import { recall, remember } from "./remember.ts";
 import "./style.css";
 import { t } from "./texts/en.ts";
 import { Atlas } from "./views/atlas.tsx";
 
-// Loaded when first opened: they bring the schema, the charts and the cells along.
-const Share = lazy(() => import("./views/share.tsx").then((m) => m.Share));
-const Scaling = lazy(() => import("./views/scaling.tsx").then((m) => m.Scaling));
-const Data = lazy(() => import("./views/data.tsx").then((m) => m.Data));
+// Fetched when first opened: they bring the schema, the charts and the cells along.
+const Share = later(() => import("./views/share.tsx").then((m) => m.Share));
+const Scaling = later(() => import("./views/scaling.tsx").then((m) => m.Scaling));
+const Data = later(() => import("./views/data.tsx").then((m) => m.Data));
 
 const VIEWS = ["atlas", "share", "scaling", "data"] as const;
 type View = (typeof VIEWS)[number];
@@ -66,16 +66,16 @@ function App() {
           ))}
         </nav>
       </header>
-      {fit?.demo && <p class="demo-mark">{t.demo}</p>}
-      {stale && fit && <p class="warning banner">{t.unreachable}</p>}
       <main id="content" tabIndex={-1}>
+        {fit?.demo && <p class="demo-mark">{t.demo}</p>}
+        {stale && fit && <p class="warning">{t.unreachable}</p>}
         {fit ? (
-          <Suspense fallback={<p>{t.loading}</p>}>
+          <>
             {view === "atlas" && <Atlas fit={fit} question={question} onQuestion={ask} />}
             {view === "share" && <Share fit={fit} onShared={() => void follow()} />}
             {view === "scaling" && <Scaling fit={fit} />}
             {view === "data" && <Data />}
-          </Suspense>
+          </>
         ) : stale ? (
           <p class="warning">
             {t.noFit}{" "}

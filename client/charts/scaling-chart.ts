@@ -62,6 +62,8 @@ export function scalingChart(options: ScalingChartOptions): SVGSVGElement {
   }) as SVGSVGElement;
   // The page's policy allows no inline style; the chart's looks are in the stylesheet.
   svg.querySelector("style")?.remove();
+  // As one picture it has one name; its parts are in the table.
+  for (const part of svg.querySelectorAll("[aria-label]")) part.removeAttribute("aria-label");
   svg.setAttribute("class", "scaling-chart");
   svg.setAttribute("role", "img");
   return svg;

@@ -51,7 +51,7 @@ function Table(props: {
 }) {
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolling region must be reachable by keyboard
-    <section class="scrolls" tabIndex={0} aria-label={props.label}>
+    <section class="scrolls" tabIndex={0} aria-label={t.scaling.tableOf(props.label)}>
       <table>
         <thead>
           <tr>

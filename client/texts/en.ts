@@ -9,6 +9,8 @@ export const t = {
   high: "High end",
   endWord: { low: "low end", high: "high end" },
   loading: "Asking the atlas …",
+  partMissing:
+    "This part of the page could not be fetched. With a connection, reload the page to get it.",
   unreachable: "The atlas cannot be reached. Figures shown rest on the fit kept in this browser.",
   noFit:
     "The atlas cannot be reached, and this browser has kept no fit yet. Try again with a connection.",
@@ -247,6 +249,7 @@ export const t = {
     points: (shown: string, all: string) =>
       shown === all ? `${all} tunes.` : `${shown} of ${all} tunes, an even sample.`,
     table: "The points as a table",
+    tableOf: (what: string) => `Table: ${what}`,
     columns: ["Elevation", "Density, kg/m³", "Pump, Hz", "Fan, rpm", "Hz per 1,000 rpm", "Status"],
     status: { kept: "counts", rejected: "set aside", held: "held" },
     chartLabel: (end: string, over: string) => `Pump rate per fan speed at the ${end} over ${over}`,

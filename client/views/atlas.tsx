@@ -3,13 +3,16 @@ import { usualFans } from "../../model/heater.ts";
 import { PressureFields } from "../parts/air-fields.tsx";
 import { Answer } from "../parts/answer.tsx";
 import { Basis } from "../parts/basis.tsx";
+import { later } from "../parts/later.tsx";
 import { NumberField, useUnit } from "../parts/number-field.tsx";
 import { SiteQuestion } from "../parts/site-question.tsx";
 import { Ways } from "../parts/ways.tsx";
 import { answer, atPoint, type Question } from "../question.ts";
 import { t } from "../texts/en.ts";
 import { format, formatIn, type Unit } from "../units.ts";
-import { MapPanel } from "./map-panel.tsx";
+
+// The answer is painted first; the map with its libraries follows.
+const MapPanel = later(() => import("./map-panel.tsx").then((m) => m.MapPanel));
 
 interface AtlasProps {
   fit: PublishedFit;

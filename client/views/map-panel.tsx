@@ -52,11 +52,9 @@ export function MapPanel({ fit, question, unit, onPoint }: MapPanelProps) {
       });
       setState("ready");
     };
-    // The answer is painted first.
-    const timer = setTimeout(() => open().catch(() => setState("none")), 50);
+    open().catch(() => setState("none"));
     return () => {
       gone = true;
-      clearTimeout(timer);
       map.current?.remove();
       map.current = null;
     };

@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from "preact/hooks";
+import { useEffect, useId, useRef, useState } from "preact/hooks";
 import { ENDS, type End, type PublishedFit } from "../../model/fit/group.ts";
 import { USUAL_CLASS_kW } from "../../model/heater.ts";
 import type { ScalingAnswer } from "../../server/contract.ts";
@@ -120,17 +120,18 @@ function Select(props: {
   options: [value: string, text: string][];
   onValue: (value: string) => void;
 }) {
+  const id = useId();
   return (
-    <label class="field">
-      <span>{props.label}</span>
-      <select value={props.value} onChange={(e) => props.onValue(e.currentTarget.value)}>
+    <div class="field">
+      <label for={id}>{props.label}</label>
+      <select id={id} value={props.value} onChange={(e) => props.onValue(e.currentTarget.value)}>
         {props.options.map(([value, text]) => (
           <option key={value} value={value}>
             {text}
           </option>
         ))}
       </select>
-    </label>
+    </div>
   );
 }
 

@@ -17,7 +17,7 @@ export async function openPage(
 ): Promise<OpenPage> {
   const context = await browser.newContext({ viewport: { width: 1280, height: 800 }, ...options });
   const page = await context.newPage();
-  page.setDefaultTimeout(15_000);
+  page.setDefaultTimeout(30_000);
   const complaints: string[] = [];
   page.on("console", (message) => {
     if (["error", "warning"].includes(message.type()) && !isDriverNoise(message.text()))

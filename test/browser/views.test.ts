@@ -1,0 +1,154 @@
+import { AxeBuilder } from "@axe-core/playwright";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { t } from "../../client/texts/en.ts";
+import { SAFETY } from "../../model/safety.ts";
+import type { StartTune } from "../../model/start.ts";
+import { launchChromium } from "./chromium.ts";
+import { inventedTunes, tuneFarOff, tuneInPulsesAMinute } from "./crowd.ts";
+import { askedRates, field, mapDrawn, openPage, shownRates } from "./open-page.ts";
+import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
+
+let browser: Browser;
+let demo: RunningAtlas;
+let empty: RunningAtlas;
+
+beforeAll(async () => {
+  [browser, demo, empty] = await Promise.all([launchChromium(), runAtlas(["--demo"]), runAtlas()]);
+  await demo.load([...inventedTunes(), tuneInPulsesAMinute(), tuneFarOff(2)]);
+});
+
+afterAll(async () => {
+  await browser?.close();
+  await Promise.all([demo?.close(), empty?.close()]);
+});
+
+/** Each view in the state in which it shows most. */
+const VIEWS: Record<string, (page: Page) => Promise<unknown>> = {
+  atlas: async (page) => {
+    await mapDrawn(page);
+    await page.locator(".map-side summary").click();
+    await field(page, "air.pressure_hPa").fill("1013");
+    await field(page, "heater.dose_uL").fill("22");
+    await field(page, "site.elevation_m").fill("5500");
+    await field(page, "place").fill("Lead");
+    await page.getByRole("option").first().waitFor();
+  },
+  share: async (page) => {
+    await field(page, "site.elevation_m").fill("1600");
+    for (const end of ["low", "high"]) {
+      await field(page, `${end}.pump_Hz`).fill(end === "low" ? "60" : "234");
+      await field(page, `${end}.fan_rpm`).fill(end === "low" ? "1700" : "4500");
+      await field(page, `${end}.co_ppm`).fill("9");
+    }
+    await page.locator(".slips").waitFor();
+    await page.getByRole("button", { name: t.share.send }).click();
+    await page.getByText(t.share.needConsent).waitFor();
+  },
+  scaling: (page) => page.locator(".scaling-chart").waitFor(),
+  data: (page) => page.getByText(t.data.privacy).waitFor(),
+};
+
+const WIDE = { width: 1280, height: 800 };
+const NARROW = { width: 360, height: 740 };
+
+for (const [view, fill] of Object.entries(VIEWS)) {
+  test(`${view}: accessible in both themes, wide and narrow; never scrolls sideways; large targets; cautions`, async () => {
+    const { page, complaints, close } = await openPage(browser, `${demo.url}/#/${view}`);
+    await fill(page);
+    for (const viewport of [WIDE, NARROW]) {
+      await page.setViewportSize(viewport);
+      for (const colorScheme of ["light", "dark"] as const) {
+        await page.emulateMedia({ colorScheme });
+        // The map's canvas is tested by its pixels.
+        const { violations } = await new AxeBuilder({ page })
+          .exclude(".maplibregl-canvas")
+          .analyze();
+        const found = violations.map(({ id, nodes }) => `${id}: ${nodes.map((n) => n.html)}`);
+        expect(found, `${colorScheme}, ${viewport.width} px`).toEqual([]);
+      }
+      const overflow = await page.evaluate(
+        () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+      );
+      expect(overflow, `${viewport.width} px`).toBe(0);
+    }
+    expect(await smallTargets(page)).toEqual([]);
+    await page.getByText(SAFETY.notice).waitFor();
+    expect(complaints).toEqual([]);
+    await close();
+  });
+}
+
+/** Controls that cold fingers would miss: less than 44 CSS pixels high, links within sentences aside. */
+function smallTargets(page: Page): Promise<string[]> {
+  return page.locator("button, select, input, summary, a, label.check").evaluateAll((controls) =>
+    controls
+      .filter((control) => {
+        const { height, width } = control.getBoundingClientRect();
+        const shown = width > 1 && height > 1 && !control.matches(".skip");
+        return shown && height < 43.5 && !control.closest("label.check, .maplibregl-ctrl-attrib");
+      })
+      .map((control) => control.outerHTML.slice(0, 120)),
+  );
+}
+
+test("an empty atlas answers from physics alone, says so, and its bands are wide", async () => {
+  const { page, complaints, close } = await openPage(browser, empty.url);
+  await page.getByText(t.basis.prior("5")).waitFor();
+  await page.getByText(t.basis.priorFit).waitFor();
+  expect(await page.getByText(t.demo).count()).toBe(0);
+  expect(await shownRates(page)).toEqual(
+    await askedRates(empty.get, { heat_kW: 5, elevation_m: 1000 }),
+  );
+  const { low } = await empty.get<StartTune>("/start?heat_kW=5&elevation_m=1000");
+  const band = low.new_heater_bands_Hz.at(-1);
+  expect((band?.upper ?? 0) / (band?.lower ?? 1)).toBeGreaterThan(2);
+  await mapDrawn(page);
+  await page.getByText(`${t.map.cells} (0)`).click();
+  await page.getByText(t.map.cellsNone).waitFor();
+  expect(complaints).toEqual([]);
+  await close();
+});
+
+test("every view of an empty atlas opens without a complaint", async () => {
+  for (const view of Object.keys(VIEWS)) {
+    const { page, complaints, close } = await openPage(browser, `${empty.url}/#/${view}`);
+    await page.getByText(SAFETY.notice).waitFor();
+    await page.locator("h2").first().waitFor({ state: "attached" });
+    expect(complaints).toEqual([]);
+    await close();
+  }
+});
+
+test("the keyboard alone leads from the top of the page to a place and through the views", async () => {
+  const { page, close } = await openPage(browser, demo.url);
+  await page.locator(".end output").first().waitFor();
+  await page.keyboard.press("Tab");
+  expect(await page.evaluate(() => document.activeElement?.textContent)).toBe(t.skip);
+  await page.keyboard.press("Enter");
+  await page.keyboard.press("Tab");
+  expect(await page.evaluate(() => document.activeElement?.getAttribute("name"))).toBe("place");
+  await page.keyboard.type("Lhasa");
+  await page.getByRole("option").first().waitFor();
+  await page.keyboard.press("ArrowDown");
+  await page.keyboard.press("ArrowUp");
+  await page.keyboard.press("Enter");
+  await page.getByText(/Lhasa, .*, 3,6\d\d m/).waitFor();
+  for (const view of ["Share", "Scaling", "Data"]) {
+    await page.getByRole("link", { name: view, exact: true }).press("Enter");
+    await page.waitForFunction((title) => document.title.startsWith(title), view);
+  }
+  await close();
+});
+
+test("the data view leads to files that are there", async () => {
+  const { page, close } = await openPage(browser, `${demo.url}/#/data`);
+  await page.locator(".files a").first().waitFor();
+  const links = await page
+    .locator(".files a")
+    .evaluateAll((as) => as.map((a) => (a as HTMLAnchorElement).href));
+  expect(links).toHaveLength(5);
+  for (const link of links) expect((await fetch(link)).status, link).toBe(200);
+  for (const line of t.data.licences) await page.getByText(line).waitFor();
+  await close();
+});

@@ -1,0 +1,43 @@
+import { readFileSync } from "node:fs";
+import { gzipSync } from "node:zlib";
+import { expect, test } from "vitest";
+
+/** What Vite writes of a build: chunks, what they import at once, and what later. */
+type Manifest = Record<
+  string,
+  { file: string; isEntry?: boolean; imports?: string[]; dynamicImports?: string[] }
+>;
+
+const manifest: Manifest = JSON.parse(readFileSync("dist/.vite/manifest.json", "utf8"));
+
+/** A chunk with everything it imports at once. */
+function withImports(name: string, found = new Set<string>()): Set<string> {
+  if (found.has(name)) return found;
+  found.add(name);
+  for (const next of manifest[name]?.imports ?? []) withImports(next, found);
+  return found;
+}
+
+const source = (name: string) => readFileSync(`dist/${manifest[name]?.file}`, "utf8");
+const first = withImports(
+  Object.keys(manifest).find((name) => manifest[name]?.isEntry) ?? "no entry",
+);
+
+test("JavaScript before the first answer stays within 60 KB gzipped", () => {
+  const bytes = [...first].reduce((sum, name) => sum + gzipSync(source(name)).length, 0);
+  console.log(`JavaScript before the first answer: ${(bytes / 1000).toFixed(1)} KB gzipped`);
+  expect(bytes).toBeGreaterThan(10_000);
+  expect(bytes).toBeLessThanOrEqual(60_000);
+});
+
+test("schema, map, charts and cells come after it", () => {
+  const text = [...first].map(source).join("\n");
+  for (const [what, sign] of [
+    ["zod", "_zod"],
+    ["maplibre-gl", "maplibregl"],
+    ["@observablehq/plot", "plot-"],
+    ["h3-js", "latLngToCell"],
+  ] as const) {
+    expect(text.includes(sign), what).toBe(false);
+  }
+});
