@@ -6,6 +6,7 @@ import { scenario } from "./scenario.ts";
 const PATIENCE_ms = 300_000;
 
 interface Health {
+  demo: boolean;
   tunes: number;
   fit: string;
   fit_pending: boolean;
@@ -30,11 +31,30 @@ async function until(good: (health: Health) => boolean): Promise<Health> {
   throw new Error("The atlas did not come up in time.");
 }
 
-const { tunes } = await until(() => true);
+async function tunesInFit(): Promise<number> {
+  const response = await fetch(`${origin}/api/fit`);
+  const { groups } = (await response.json()) as {
+    groups: { end: string; tunes: number; rejected: number }[];
+  };
+  return groups
+    .filter(({ end }) => end === "low")
+    .reduce((sum, { tunes, rejected }) => sum + tunes + rejected, 0);
+}
+
+const { tunes, demo } = await until(() => true);
+if (!demo) {
+  server.kill();
+  console.error(
+    `Another atlas, not a demo, answers at ${origin}: nothing was sent to it. Set PORT to another one.`,
+  );
+  process.exit(1);
+}
+let accepted = 0;
 const planted = scenario();
 if (tunes < planted.length) {
   console.log(`Sending ${planted.length} invented tunes of the Long Night Society …`);
-  await load(origin, planted);
+  accepted = await load(origin, planted);
 }
+while ((await tunesInFit()) < accepted) await new Promise((done) => setTimeout(done, 200));
 const { fit } = await until((h) => h.fit !== "prior" && !h.fit_pending);
 console.log(`Demo ready (fit ${fit}): open ${origin} and look for a mountain town, say Leadville.`);
