@@ -1,7 +1,7 @@
 import { mkdirSync } from "node:fs";
 import { scenario } from "../../seed-demo/scenario.ts";
 import { launchChromium } from "./chromium.ts";
-import { openPage } from "./open-page.ts";
+import { choosePlace, mapDrawn, openPage } from "./open-page.ts";
 import { runAtlas } from "./running-atlas.ts";
 
 /** Every view at both sizes and in both themes, with the demo and empty, into data/screenshots/; and the README's picture. */
@@ -10,8 +10,10 @@ const SIZES = [
   { width: 1280, height: 800 },
 ];
 const VIEWS = ["atlas", "share", "scaling", "data"];
-/** Time for the map's tiles to be drawn in software, ms. */
-const DRAWN_AFTER_ms = 5000;
+/** The README's picture, small enough to be kept. */
+const PICTURE = { width: 1120, height: 720 };
+/** Charts and lists need no longer, ms. */
+const SETTLED_AFTER_ms = 1500;
 
 mkdirSync("data/screenshots", { recursive: true });
 mkdirSync("docs", { recursive: true });
@@ -26,7 +28,8 @@ for (const name of ["demo", "empty"]) {
           viewport,
           colorScheme,
         });
-        await page.waitForTimeout(view === "atlas" ? DRAWN_AFTER_ms : 1500);
+        if (view === "atlas") await mapDrawn(page);
+        await page.waitForTimeout(SETTLED_AFTER_ms);
         const file = `data/screenshots/${name}-${view}-${viewport.width}-${colorScheme}.png`;
         await page.screenshot({ path: file, fullPage: viewport.width < 1000 });
         await close();
@@ -35,10 +38,12 @@ for (const name of ["demo", "empty"]) {
     }
   }
   if (name === "demo") {
-    const { page, close } = await openPage(browser, atlas.url);
-    await page.getByRole("combobox", { name: "Place" }).fill("Leadville");
-    await page.getByRole("option").first().click();
-    await page.waitForTimeout(DRAWN_AFTER_ms);
+    const { page, close } = await openPage(browser, atlas.url, { viewport: PICTURE });
+    await mapDrawn(page);
+    await choosePlace(page, "Leadville", /Leadville, Colorado/);
+    await page.locator('[name="air.temperature_C"]').fill("-12");
+    await page.waitForTimeout(SETTLED_AFTER_ms);
+    await mapDrawn(page);
     await page.screenshot({ path: "docs/atlas.png" });
     await close();
   }
