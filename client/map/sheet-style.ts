@@ -33,7 +33,15 @@ export function sheetStyle(elevationTiles: string, deepest: number): StyleSpecif
       rivers: geojson("rivers"),
       borders: geojson("borders"),
       cells: { type: "geojson", data: empty },
-      "cell-centres": { type: "geojson", data: empty },
+      // Cells whose discs would lie upon each other are counted together.
+      "cell-centres": {
+        type: "geojson",
+        data: empty,
+        cluster: true,
+        clusterRadius: 30,
+        clusterMaxZoom: CELLS_FROM_ZOOM,
+        clusterProperties: { tunes: ["+", ["get", "tunes"]] },
+      },
       labels: { type: "geojson", data: empty },
     },
     layers: [

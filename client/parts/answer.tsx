@@ -30,7 +30,7 @@ function EndAnswer({ end, answer }: { end: End; answer: StartEnd }) {
         {t.answer.fanAt(format(answer.fan_rpm))} · {t.answer.exact(hz(answer.pump_Hz_exact))}
       </p>
       {outer && (
-        <p class="visually-hidden">
+        <p class="visually-hidden" aria-live="polite">
           {t.answer.spoken(
             t.endWord[end],
             format(answer.pump_Hz, 1),
@@ -42,13 +42,17 @@ function EndAnswer({ end, answer }: { end: End; answer: StartEnd }) {
       )}
       <BandDrawing answer={answer} />
       <dl class="bands">
-        <dt>{t.answer.meanBand(percent(answer.mean_band_Hz.level))}</dt>
-        <dd>{t.answer.range(hz(answer.mean_band_Hz.lower), hz(answer.mean_band_Hz.upper))}</dd>
-        {answer.new_heater_bands_Hz.map((band) => (
-          <>
-            <dt key={`${band.level} t`}>{t.answer.heaters(percent(band.level))}</dt>
-            <dd key={`${band.level} d`}>{t.answer.range(hz(band.lower), hz(band.upper))}</dd>
-          </>
+        <div>
+          <dt class="key-mean">{t.answer.meanBand(percent(answer.mean_band_Hz.level))}</dt>
+          <dd>{t.answer.range(hz(answer.mean_band_Hz.lower), hz(answer.mean_band_Hz.upper))}</dd>
+        </div>
+        {answer.new_heater_bands_Hz.map((band, i) => (
+          <div key={band.level}>
+            <dt class={i === 0 ? "key-inner" : "key-outer"}>
+              {t.answer.heaters(percent(band.level))}
+            </dt>
+            <dd>{t.answer.range(hz(band.lower), hz(band.upper))}</dd>
+          </div>
         ))}
       </dl>
       {answer.fuel_L_h !== undefined && answer.heat_kW !== undefined && (

@@ -3,6 +3,8 @@ import type { StartEnd } from "../../model/start.ts";
 const WIDTH = 220;
 const HEIGHT = 64;
 const MIDDLE = 26;
+/** Half the width of a figure below its tick. */
+const HALF_FIGURE = 16;
 
 /** Bands nested like contour steps: the wider the claim, the thinner and paler the bar. */
 export function BandDrawing({ answer }: { answer: StartEnd }) {
@@ -32,16 +34,23 @@ export function BandDrawing({ answer }: { answer: StartEnd }) {
         y1={4}
         y2={48}
       />
-      {ticks(from, to).map((value) => (
-        <g key={value}>
-          <line class="tick" x1={x(value)} x2={x(value)} y1={44} y2={49} />
-          <text x={x(value)} y={62} text-anchor="middle">
-            {Number(value.toFixed(2))}
-          </text>
-        </g>
-      ))}
+      {ticks(from, to)
+        .filter((value) => isWhole(x(value)))
+        .map((value) => (
+          <g key={value}>
+            <line class="tick" x1={x(value)} x2={x(value)} y1={44} y2={49} />
+            <text x={x(value)} y={62} text-anchor="middle">
+              {Number(value.toFixed(2))}
+            </text>
+          </g>
+        ))}
     </svg>
   );
+}
+
+/** Whether a figure centred here is not cut off by the edge. */
+function isWhole(x: number): boolean {
+  return x > HALF_FIGURE && x < WIDTH - HALF_FIGURE;
 }
 
 /** Round values within a range, three to six of them. */

@@ -84,9 +84,7 @@ function StartSheet({
       </h2>
       {tune ? (
         <>
-          <div aria-live="polite">
-            <Answer tune={tune} />
-          </div>
+          <Answer tune={tune} />
           <p class="note">
             <strong>{t.safety.brief}</strong>
           </p>
