@@ -6,6 +6,8 @@ export default defineConfig({
     maxWorkers: 2,
     include: ["test/**/*.test.ts", "test/**/*.test.tsx"],
     globalSetup: ["test/build-page.ts"],
+    // A browser on a busy machine may need a while until it shows what is waited for.
+    expect: { poll: { timeout: 15_000 } },
     testTimeout: 60_000,
     hookTimeout: 180_000,
   },

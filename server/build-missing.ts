@@ -11,7 +11,8 @@ export async function buildMissing(dirs: { geographyDir: string; pageDir: string
   const { status, stderr } = spawnSync(
     process.execPath,
     ["node_modules/vite/bin/vite.js", "build", "--logLevel", "warn"],
-    { encoding: "utf8" },
+    // A test runner's own NODE_ENV would build another page than people get.
+    { encoding: "utf8", env: { ...process.env, NODE_ENV: "production" } },
   );
   if (status !== 0) throw new Error(`The page could not be built:\n${stderr}`);
 }

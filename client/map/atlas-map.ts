@@ -21,14 +21,22 @@ registerSea(SEA_COLOUR);
 /** The built-in elevation tiles, zooms 0–4. */
 const BUILT_IN_TILES = "/geography/tiles/{z}/{x}/{y}.png";
 const DEEPEST_BUILT_IN_ZOOM = 4;
+const DEEPEST_CONFIGURED_ZOOM = 12;
 
 /** What the map shows and tells. */
 export interface AtlasMapOptions {
   container: HTMLElement;
   configuration: MapConfiguration;
   label: string;
+  look: Look;
   onPoint: (lat: number, lon: number) => void;
   onLost: () => void;
+}
+
+/** How the land looks: colours over elevation, and what is not hatched. */
+export interface Look {
+  stops: (number | string)[];
+  tuned: Tuned;
 }
 
 /** The map of suggested pump rates: land by tint, hatching, sea, water, borders, cells, labels, the chosen point. */
@@ -36,16 +44,21 @@ export class AtlasMap {
   readonly #map: GlMap;
   readonly #tiles: string;
   readonly #ready: Promise<void>;
+  #look: string;
   #marker: Marker | undefined;
 
-  constructor({ container, configuration, label, onPoint, onLost }: AtlasMapOptions) {
+  constructor({ container, configuration, label, look, onPoint, onLost }: AtlasMapOptions) {
     const configured = configuration.elevation_tiles;
-    this.#tiles = new URL(BUILT_IN_TILES, location.href).href
-      .replaceAll("%7B", "{")
-      .replaceAll("%7D", "}");
+    const builtIn = new URL(BUILT_IN_TILES, location.href).href;
+    this.#tiles = configured ?? builtIn.replaceAll("%7B", "{").replaceAll("%7D", "}");
     this.#map = new GlMap({
       container,
-      style: sheetStyle(configured ?? this.#tiles, configured ? 12 : DEEPEST_BUILT_IN_ZOOM),
+      style: sheetStyle({
+        elevationTiles: this.#tiles,
+        deepest: configured ? DEEPEST_CONFIGURED_ZOOM : DEEPEST_BUILT_IN_ZOOM,
+        colour: reliefColour(look.stops),
+        hatch: hatchTiles(look.tuned, this.#tiles),
+      }),
       center: [10, 25],
       zoom: 1,
       minZoom: 0,
@@ -53,7 +66,9 @@ export class AtlasMap {
       dragRotate: false,
       pitchWithRotate: false,
       attributionControl: false,
+      fadeDuration: 0,
     });
+    this.#look = JSON.stringify(look);
     this.#map.touchZoomRotate.disableRotation();
     this.#map.addControl(new NavigationControl({ showCompass: false }), "top-right");
     this.#map.getCanvas().setAttribute("aria-label", label);
@@ -68,11 +83,13 @@ export class AtlasMap {
   }
 
   /** Tints the land and hatches what lies outside the tuned elevations. */
-  async tint(stops: (number | string)[], tuned: Tuned): Promise<void> {
+  async tint(look: Look): Promise<void> {
     await this.#ready;
+    if (this.#look === JSON.stringify(look)) return;
+    this.#look = JSON.stringify(look);
     this.#busy(true);
-    this.#map.setPaintProperty("tint", "color-relief-color", reliefColour(stops));
-    this.#map.getSource<RasterTileSource>(HATCH)?.setTiles([hatchTiles(tuned, this.#tiles)]);
+    this.#map.setPaintProperty("tint", "color-relief-color", reliefColour(look.stops));
+    this.#map.getSource<RasterTileSource>(HATCH)?.setTiles([hatchTiles(look.tuned, this.#tiles)]);
   }
 
   /** Place labels carry their elevation in the person's unit. */

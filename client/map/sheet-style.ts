@@ -1,13 +1,20 @@
 import type { ColorReliefLayerSpecification, StyleSpecification } from "maplibre-gl";
-import { HATCH, hatchTiles } from "./hatch.ts";
+import { HATCH } from "./hatch.ts";
 import { SEA, SEA_TILE_px, SEA_TILES } from "./sea.ts";
 import { SEA_COLOUR } from "./tint.ts";
 
-/**
- * The map as a sheet: tinted land, hatching, sea, water, borders, community cells, labels.
- * @param deepest zoom of the deepest elevation tiles there are
- */
-export function sheetStyle(elevationTiles: string, deepest: number): StyleSpecification {
+interface SheetOptions {
+  /** Address of terrarium tiles, and the zoom of the deepest there are. */
+  elevationTiles: string;
+  deepest: number;
+  colour: ReliefColour;
+  /** Address of hatch tiles. */
+  hatch: string;
+}
+
+/** The map as a sheet: tinted land, hatching, sea, water, borders, community cells, labels. */
+export function sheetStyle(options: SheetOptions): StyleSpecification {
+  const { elevationTiles, deepest, colour, hatch } = options;
   const geojson = (name: string) => ({ type: "geojson" as const, data: `/geography/${name}.json` });
   const empty = { type: "FeatureCollection" as const, features: [] };
   const ink = "#4b3a26";
@@ -23,7 +30,7 @@ export function sheetStyle(elevationTiles: string, deepest: number): StyleSpecif
       },
       [HATCH]: {
         type: "raster",
-        tiles: [hatchTiles(null, elevationTiles)],
+        tiles: [hatch],
         tileSize: 256,
         maxzoom: deepest,
       },
@@ -50,7 +57,7 @@ export function sheetStyle(elevationTiles: string, deepest: number): StyleSpecif
         id: "tint",
         type: "color-relief",
         source: "elevation",
-        paint: { "color-relief-color": reliefColour([0, "#d4b785", 1, "#d4b785"]) },
+        paint: { "color-relief-color": colour },
       },
       { id: "hatch", type: "raster", source: HATCH, paint: { "raster-fade-duration": 0 } },
       { id: "sea", type: "raster", source: SEA, paint: { "raster-fade-duration": 0 } },
@@ -144,9 +151,11 @@ function cellLayers(): StyleSpecification["layers"] {
   ];
 }
 
+type ReliefColour = NonNullable<
+  NonNullable<ColorReliefLayerSpecification["paint"]>["color-relief-color"]
+>;
+
 /** Colours over elevation, m: [elevation, colour, elevation, colour, …]. */
-export function reliefColour(stops: (number | string)[]) {
-  return ["interpolate", ["linear"], ["elevation"], ...stops] as unknown as NonNullable<
-    NonNullable<ColorReliefLayerSpecification["paint"]>["color-relief-color"]
-  >;
+export function reliefColour(stops: (number | string)[]): ReliefColour {
+  return ["interpolate", ["linear"], ["elevation"], ...stops] as unknown as ReliefColour;
 }

@@ -20,8 +20,12 @@ export function SiteFields({ form }: { form: TuneForm }) {
     half_95_m: number | null,
   ) => {
     const { lat, lon } = await coarsePosition(at.lat, at.lon);
-    const elevation_m = at.elevation_m ?? draft.site.elevation_m;
-    setDraft({ ...draft, place, site: { lat, lon, elevation_m } });
+    // Other fields may have been filled in while the cell was looked up.
+    setDraft((now) => ({
+      ...now,
+      place,
+      site: { lat, lon, elevation_m: at.elevation_m ?? now.site.elevation_m },
+    }));
     setEstimate(half_95_m === null ? null : t.site.estimate(formatIn(half_95_m, unit)));
   };
   const { lat, lon } = draft.site;

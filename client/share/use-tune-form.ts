@@ -13,7 +13,8 @@ const MONTH_LETTERS = 7;
 
 export interface TuneForm {
   draft: Draft;
-  setDraft: (draft: Draft) => void;
+  /** Takes the next draft, or how to make it from the one there is by then. */
+  setDraft: (change: Draft | ((draft: Draft) => Draft)) => void;
   judged: Judged;
   /** The error of a field, once it was filled in or sending was tried. */
   errorOf: (field: string) => string | undefined;
@@ -26,10 +27,12 @@ export function useTuneForm(fit: PublishedFit): TuneForm {
   const [draft, keep] = useState<Draft>(() => ({ ...emptyDraft(), ...recall<Draft>("draft") }));
   const [missingShown, showMissing] = useState(false);
   const terrain = useTerrain(draft.site.lat, draft.site.lon);
-  const setDraft = (next: Draft) => {
-    keep(next);
-    remember("draft", next);
-  };
+  const setDraft: TuneForm["setDraft"] = (change) =>
+    keep((before) => {
+      const next = typeof change === "function" ? change(before) : change;
+      remember("draft", next);
+      return next;
+    });
   const month = new Date().toISOString().slice(0, 7);
   const judged = judge(draft, { fit, terrain, month });
   const isFilled = (field: string) => {

@@ -2,7 +2,7 @@ import { useEffect, useRef, useState } from "preact/hooks";
 import type { End, PublishedFit } from "../../model/fit/group.ts";
 import type { CellsAnswer, ElevationAnswer } from "../../server/contract.ts";
 import { api } from "../api.ts";
-import type { AtlasMap } from "../map/atlas-map.ts";
+import type { AtlasMap, Look } from "../map/atlas-map.ts";
 import { CellList } from "../map/cell-list.tsx";
 import { Legend } from "../map/legend.tsx";
 import { tintStops, tunedElevations } from "../map/tint.ts";
@@ -25,6 +25,11 @@ export function MapPanel({ fit, question, unit, onPoint }: MapPanelProps) {
   const [end, setEnd] = useState<End>("low");
   const [cells, setCells] = useState<CellsAnswer | null>(null);
   const [failed, setFailed] = useState<string | null>(null);
+  const look = useRef<Look>({ stops: [], tuned: null });
+  look.current = {
+    stops: tintStops(fit, question, end),
+    tuned: tunedElevations(fit, question, end),
+  };
   const pick = useRef<(lat: number, lon: number) => void>(() => {});
   pick.current = async (lat, lon) => {
     try {
@@ -47,6 +52,7 @@ export function MapPanel({ fit, question, unit, onPoint }: MapPanelProps) {
         container: container.current,
         configuration,
         label: t.map.label,
+        look: look.current,
         onPoint: (lat, lon) => pick.current(lat, lon),
         onLost: () => setState("lost"),
       });
@@ -61,8 +67,7 @@ export function MapPanel({ fit, question, unit, onPoint }: MapPanelProps) {
   }, []);
 
   useEffect(() => {
-    if (state !== "ready") return;
-    void map.current?.tint(tintStops(fit, question, end), tunedElevations(fit, question, end));
+    if (state === "ready") void map.current?.tint(look.current);
   }, [state, fit, question, end]);
 
   useEffect(() => {

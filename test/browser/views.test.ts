@@ -49,7 +49,7 @@ const VIEWS: Record<string, (page: Page) => Promise<unknown>> = {
   data: (page) => page.getByText(t.data.privacy).waitFor(),
 };
 
-const WIDE = { width: 1280, height: 800 };
+const WIDE = { width: 1280, height: 640 };
 const NARROW = { width: 360, height: 740 };
 
 for (const [view, fill] of Object.entries(VIEWS)) {
