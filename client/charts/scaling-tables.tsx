@@ -31,13 +31,16 @@ export function PointsTable({ points, unit }: { points: ScalingPoint[]; unit: Un
   return (
     <section class="sheet" aria-labelledby="points">
       <h2 id="points">{t.scaling.table}</h2>
-      <Table
-        label={t.scaling.table}
-        columns={t.scaling.columns}
-        points={points.slice(0, ROWS_AT_ONCE)}
-        unit={unit}
-      />
-      {points.length > ROWS_AT_ONCE && <p class="note">{t.scaling.restInCsv(ROWS_AT_ONCE)}</p>}
+      <details>
+        <summary>{t.scaling.showRows(Math.min(points.length, ROWS_AT_ONCE))}</summary>
+        <Table
+          label={t.scaling.table}
+          columns={t.scaling.columns}
+          points={points.slice(0, ROWS_AT_ONCE)}
+          unit={unit}
+        />
+        {points.length > ROWS_AT_ONCE && <p class="note">{t.scaling.restInCsv(ROWS_AT_ONCE)}</p>}
+      </details>
     </section>
   );
 }

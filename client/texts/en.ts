@@ -243,6 +243,7 @@ export const t = {
         ? "One lies beyond the frame and is drawn at its edge."
         : `${n} lie beyond the frame and are drawn at its edge.`,
     reason: "Why",
+    showRows: (n: number) => (n === 1 ? "Show 1 row" : `Show ${n} rows`),
     restInCsv: (n: number) => `The first ${n}; all of them are in the CSV under Data.`,
     aside: "Set aside, and why",
     asideNone: "Nothing was set aside.",

@@ -12,7 +12,8 @@ let browser: Browser;
 let atlas: RunningAtlas;
 
 beforeAll(async () => {
-  [browser, atlas] = await Promise.all([launchChromium(), runAtlas(["--demo"])]);
+  // Drawing the map in software would take most of the time; it has tests of its own.
+  [browser, atlas] = await Promise.all([launchChromium({ webgl: false }), runAtlas(["--demo"])]);
   await atlas.load([...inventedTunes(), tuneFarOff(2)]);
 });
 

@@ -105,6 +105,8 @@ test("what is set aside is marked by form, listed with its reason, and never dro
     expect(rows[i]).toContain(reason);
     expect(rows[i]).toContain(format(density_kg_m3, 3));
   }
+  await page.getByText(t.scaling.showRows(scaling.points.length)).click();
+  await page.locator("section[aria-labelledby=points] tbody").waitFor();
   const all = await page.locator("section[aria-labelledby=points] tbody tr").count();
   expect(all).toBe(scaling.points.length);
   await page.getByText(/beyond the frame/).waitFor();

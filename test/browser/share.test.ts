@@ -14,7 +14,8 @@ let browser: Browser;
 let atlas: RunningAtlas;
 
 beforeAll(async () => {
-  [browser, atlas] = await Promise.all([launchChromium(), runAtlas()]);
+  // Drawing the map in software would take most of the time; it has tests of its own.
+  [browser, atlas] = await Promise.all([launchChromium({ webgl: false }), runAtlas()]);
   await atlas.load(inventedTunes());
 });
 
