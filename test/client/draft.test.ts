@@ -1,0 +1,56 @@
+import { expect, test } from "vitest";
+import { draftOf, emptyDraft, tuneOf, withValue, withValues } from "../../client/share/draft.ts";
+import { judge } from "../../client/share/judge.ts";
+import { t } from "../../client/texts/en.ts";
+import { tuneSchema } from "../../model/tune.ts";
+import { inventedTunes } from "../browser/crowd.ts";
+import { EMPTY_ATLAS } from "../model/invented-fit.ts";
+
+const context = { fit: EMPTY_ATLAS, terrain: null, month: "2026-11" };
+
+const asSent = (tune: unknown) => JSON.parse(JSON.stringify(tune));
+
+test("a tune put into the form and taken out again is the same tune", () => {
+  for (const tune of inventedTunes(10)) {
+    const { contributor, ...rest } = tune;
+    expect(tuneOf(draftOf(rest, null), contributor)).toEqual(asSent(tune));
+  }
+  const below = { ...inventedTunes(1)[0], low: { pump_Hz: 1, fan_rpm: 1600, co_below_ppm: 30 } };
+  const { contributor, ...rest } = tuneSchema.parse(below);
+  expect(tuneOf(draftOf(rest, null), contributor)).toEqual(below);
+});
+
+test("the name of a place never leaves with a tune", () => {
+  const [tune] = inventedTunes(1);
+  if (!tune) throw new Error("no tune");
+  expect(JSON.stringify(tuneOf(draftOf(tune, "Secret Meadow"), "k"))).not.toContain("Secret");
+});
+
+test("an empty form lacks what the schema needs, said in words of the form", () => {
+  const { tune, errors } = judge(emptyDraft(), context);
+  expect(tune).toBe(null);
+  expect(errors).toEqual({
+    "site.elevation_m": t.share.missing,
+    "low.pump_Hz": t.share.missing,
+    "low.fan_rpm": t.share.missing,
+    "low.co_ppm": t.share.missingCo,
+    "high.pump_Hz": t.share.missing,
+    "high.fan_rpm": t.share.missing,
+    "high.co_ppm": t.share.missingCo,
+  });
+});
+
+test("suggestions of the screening, all taken, leave nothing to question", () => {
+  const [good] = inventedTunes(1);
+  if (!good) throw new Error("no tune");
+  let draft = draftOf(good, null);
+  draft = withValue(draft, "low.pump_Hz", good.low.pump_Hz * 60);
+  draft = withValue(draft, "high.pump_Hz", good.high.pump_Hz * 60);
+  const { slips } = judge(draft, context);
+  expect(slips.map(({ field }) => field)).toEqual(["low.pump_Hz", "high.pump_Hz"]);
+  const mended = withValues(
+    draft,
+    slips.map(({ field, suggestion }) => ({ field, value: suggestion as number })),
+  );
+  expect(judge(mended, context).slips).toEqual([]);
+});

@@ -1,0 +1,34 @@
+import { expect, test } from "vitest";
+import { format, formatIn, parseNumber, toShown, toSi, UNITS } from "../../client/units.ts";
+
+test("units convert as the standards define them, both ways", () => {
+  // NIST SP 811 (2008), appendix B.8: foot, degree Fahrenheit, inch of mercury (conventional).
+  const [, ft] = UNITS.elevation;
+  const [, fahrenheit] = UNITS.temperature;
+  const [, inHg] = UNITS.pressure;
+  expect(toSi(1, ft)).toBeCloseTo(0.3048, 12);
+  expect(toSi(-40, fahrenheit)).toBeCloseTo(-40, 12);
+  expect(toSi(212, fahrenheit)).toBeCloseTo(100, 12);
+  expect(toSi(1, inHg)).toBeCloseTo(33.86389, 4);
+  for (const unit of Object.values(UNITS).flat()) {
+    for (const value of [-500, 0, 0.37, 6000]) {
+      expect(toSi(toShown(value, unit), unit)).toBeCloseTo(value, 9);
+    }
+  }
+});
+
+test("numbers are read with point or comma, any minus sign and spaces around; nothing else is a number", () => {
+  expect(parseNumber(" 4,2 ")).toBe(4.2);
+  expect(parseNumber("−9")).toBe(-9);
+  expect(parseNumber("–9.5")).toBe(-9.5);
+  expect(parseNumber(".5")).toBe(0.5);
+  for (const text of ["", "-", "1e3", "1,000.5", "12 m", "0x10", "Infinity", "NaN"]) {
+    expect(parseNumber(text), text).toBe(null);
+  }
+});
+
+test("figures are written with their thousands parted and the decimals of their unit", () => {
+  expect(format(3097)).toBe("3,097");
+  expect(format(1, 2)).toBe("1.00");
+  expect(formatIn(3097, UNITS.elevation[1])).toBe("10,161 ft");
+});
