@@ -1,6 +1,6 @@
 import { type Air, airAt, type GivenAir, STANDARD_DENSITY_kg_m3 } from "./air.ts";
 import { requirePositive } from "./finite.ts";
-import { type Band, bandsAt } from "./fit/bands.ts";
+import { type Band, type Bands, bandsAt } from "./fit/bands.ts";
 import { ENDS, type End, type GroupFit, type PublishedFit } from "./fit/group.ts";
 import { priorGroup } from "./fit/prior.ts";
 import { FAN_STEP_rpm, PUMP_STEP_Hz, usualFans } from "./heater.ts";
@@ -107,9 +107,10 @@ export function startTune(fit: PublishedFit, question: StartQuestion): StartTune
   };
   const limit = Math.max(usual.fan_limit_rpm, fans.low, fans.high);
   const groups = { low: groupOf(fit, heat_kW, "low"), high: groupOf(fit, heat_kW, "high") };
+  const bands = { low: bandsFor(groups.low, air), high: bandsFor(groups.high, air) };
   const keepFan = {
-    low: endAt(groups.low, air, fans.low, dose_uL),
-    high: endAt(groups.high, air, fans.high, dose_uL),
+    low: endAt(bands.low, fans.low, dose_uL),
+    high: endAt(bands.high, fans.high, dose_uL),
   };
   const gain = { low: perFan(groups.low, air), high: perFan(groups.high, air) };
   const raised = {
@@ -123,8 +124,8 @@ export function startTune(fit: PublishedFit, question: StartQuestion): StartTune
     strategies: {
       keep_fan: { ...keepFan, heat_fraction: gain.high },
       keep_heat: {
-        low: endAt(groups.low, air, raised.low, dose_uL),
-        high: endAt(groups.high, air, raised.high, dose_uL),
+        low: endAt(bands.low, raised.low, dose_uL),
+        high: endAt(bands.high, raised.high, dose_uL),
         heat_fraction: (gain.high * raised.high) / fans.high,
         fan_suffices: fans.high / gain.high <= limit,
         fan_limit_rpm: limit,
@@ -140,13 +141,17 @@ function perFan(group: GroupFit, air: Air): number {
   return (air.density_kg_m3 / STANDARD_DENSITY_kg_m3) ** group.slope;
 }
 
-function endAt(group: GroupFit, air: Air, fan_rpm: number, dose_uL: number | undefined): StartEnd {
-  const krpm = fan_rpm / 1000;
-  const bands = bandsAt(group, air.density_kg_m3, {
+function bandsFor(group: GroupFit, air: Air): Bands {
+  return bandsAt(group, air.density_kg_m3, {
     ln_density_sd: air.ln_density_sd,
     mean_levels: [MEAN_LEVEL],
     new_heater_levels: NEW_HEATER_LEVELS,
   });
+}
+
+/** Bands are per fan speed: one set serves every fan speed asked about. */
+function endAt(bands: Bands, fan_rpm: number, dose_uL: number | undefined): StartEnd {
+  const krpm = fan_rpm / 1000;
   const inHz = ({ level, lower, upper }: Band): Band => ({
     level,
     lower: lower * krpm,

@@ -13,36 +13,32 @@ import { openDataRoutes } from "./routes/open-data.ts";
 import { placeRoutes } from "./routes/places.ts";
 import { startRoutes } from "./routes/start.ts";
 import { tuneRoutes } from "./routes/tunes.ts";
-import { security } from "./security.ts";
+import { apiSecurity } from "./security.ts";
 
 /** A tune is under 2 KB; this leaves room for spaces and mistakes. */
 const BODY_MOST_BYTES = 64 * 1024;
 
+/** What a page of another origin may send. */
+const preflight = cors({
+  origin: "*",
+  allowMethods: ["GET", "POST", "PUT", "DELETE"],
+  allowHeaders: ["Authorization", "Content-Type", "Idempotency-Key", "If-None-Match"],
+});
+
+const limitBody = bodyLimit({
+  maxSize: BODY_MOST_BYTES,
+  onError: () => {
+    const most = `A tune is at most ${BODY_MOST_BYTES / 1024} KB. Nothing was stored.`;
+    throw new RequestProblem(413, most);
+  },
+});
+
 /** The whole API over some services. No sockets, files or environment: the entries bring those. */
 export function createApp(services: Services): Hono {
   const app = new Hono();
-  app.use(security(services.mapOrigins));
-  app.use(
-    "/api/*",
-    cors({
-      origin: "*",
-      allowMethods: ["GET", "POST", "PUT", "DELETE"],
-      allowHeaders: ["Authorization", "Content-Type", "Idempotency-Key", "If-None-Match"],
-      exposeHeaders: ["ETag", "Location", "Retry-After"],
-    }),
-  );
-  app.use(
-    "/api/*",
-    bodyLimit({
-      maxSize: BODY_MOST_BYTES,
-      onError: () => {
-        throw new RequestProblem(
-          413,
-          `A tune is at most ${BODY_MOST_BYTES / 1024} KB. Nothing was stored.`,
-        );
-      },
-    }),
-  );
+  app.use("/api/*", apiSecurity());
+  app.options("/api/*", preflight);
+  app.on(["POST", "PUT"], "/api/*", limitBody);
   for (const routes of [
     tuneRoutes,
     startRoutes,
@@ -77,7 +73,9 @@ export function createApp(services: Services): Hono {
 
 function knownPaths(app: Hono): { method: string; pattern: RegExp }[] {
   return app.routes
-    .filter(({ method, path }) => method !== "ALL" && path.startsWith("/api/"))
+    .filter(
+      ({ method, path }) => method !== "ALL" && path.startsWith("/api/") && !path.includes("*"),
+    )
     .map(({ method, path }) => ({
       method,
       pattern: new RegExp(`^${path.replaceAll(".", "\\.").replaceAll(/:\w+/g, "[^/]+")}$`),

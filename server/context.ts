@@ -27,8 +27,6 @@ export interface Services {
   clientAddress: (c: Context) => string;
   /** Called after every write: starts a refresh of the fit without making anyone wait. */
   afterWrite: (c: Context) => void;
-  /** Origins besides our own that the page may load map data from. */
-  mapOrigins: readonly string[];
   /** What the page needs to know of the configuration. */
   map: MapConfiguration;
 }

@@ -67,13 +67,15 @@ export async function openAtlas(settings: Settings): Promise<Atlas> {
         void refresh();
       }, SETTLE_ms);
     },
-    mapOrigins: [settings.elevationTiles, settings.basemapStyle].flatMap(originOf),
     map: {
       basemap_style: settings.basemapStyle || null,
       elevation_tiles: settings.elevationTiles || null,
     },
   });
-  servePage(app, settings.pageDir, settings.geographyDir);
+  servePage(app, {
+    ...settings,
+    mapOrigins: [settings.elevationTiles, settings.basemapStyle].flatMap(originOf),
+  });
   // What was accepted just before the last stop may not be in the published version yet.
   await refresh();
   return {

@@ -56,8 +56,12 @@ export function bandsAt(group: GroupFit, density_kg_m3: number, options: BandOpt
   };
 }
 
+/** Degrees of freedom are known to no better than a part in a thousand; so few of them are worth remembering. */
+const DF_STEPS = 1024;
+
 function band(level: number, centre: number, { value, df }: Variance): Band {
-  const half = studentFactor(level, df) * Math.sqrt(value);
+  const nearby = Math.exp(Math.round(Math.log(df) * DF_STEPS) / DF_STEPS);
+  const half = studentFactor(level, nearby) * Math.sqrt(value);
   return { level, lower: Math.exp(centre - half), upper: Math.exp(centre + half) };
 }
 

@@ -2,7 +2,7 @@ import quantile from "@stdlib/stats-base-dists-t-quantile";
 
 /** Bands are asked for at a handful of degrees of freedom again and again; the map of them is kept small. */
 const remembered = new Map<number, Map<number, number>>();
-const REMEMBERED_MOST = 4096;
+const REMEMBERED_MOST = 8192;
 /** Beyond this Student's t is the normal distribution to nine digits. */
 const NORMAL_DF = 1e9;
 

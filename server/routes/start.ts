@@ -1,7 +1,8 @@
 import { Hono } from "hono";
 import { z } from "zod";
 import { ELEVATION_RANGE_m } from "../../model/air.ts";
-import { type StartSite, startTune } from "../../model/start.ts";
+import type { PublishedFit } from "../../model/fit/group.ts";
+import { type StartSite, type StartTune, startTune } from "../../model/start.ts";
 import * as field from "../../model/tune.ts";
 import type { Services } from "../context.ts";
 import { unchangedSince } from "../freshness.ts";
@@ -31,18 +32,42 @@ export const startQuery = z.strictObject({
 });
 type StartQuery = z.infer<typeof startQuery>;
 
+/** Answers kept for the published fit: many ask about the same places. */
+const ANSWERS_KEPT = 2000;
+
 export function startRoutes(services: Services): Hono {
+  let kept = { version: "", answers: new Map<string, string>() };
+
   return new Hono().get("/start", async (c) => {
-    const query = readQuery(c, startQuery);
-    requireConsistent(query);
     const { fit } = await services.fit.current();
+    if (kept.version !== fit.version) kept = { version: fit.version, answers: new Map() };
+    const question = c.req.url.slice(c.req.url.indexOf("?"));
+    const { answers } = kept;
+    let answer = answers.get(question);
+    if (answer === undefined) {
+      answer = JSON.stringify(await answerTo(services, fit, readQuery(c, startQuery)));
+      if (answers.size >= ANSWERS_KEPT) answers.delete(answers.keys().next().value as string);
+      answers.set(question, answer);
+    }
     const unchanged = unchangedSince(c, fit.version);
     if (unchanged) return unchanged;
-    const { temperature_C, pressure_hPa, qnh_hPa, humidity_pct, lat, lon, elevation_m, ...rest } =
-      query;
-    const site = await siteOf(services, query);
-    const air = { temperature_C, pressure_hPa, qnh_hPa, humidity_pct };
-    return c.json(startTune(fit, { ...rest, site, air }));
+    return c.body(answer, 200, { "Content-Type": "application/json" });
+  });
+}
+
+async function answerTo(
+  services: Services,
+  fit: PublishedFit,
+  query: StartQuery,
+): Promise<StartTune> {
+  requireConsistent(query);
+  const { temperature_C, pressure_hPa, qnh_hPa, humidity_pct, lat, lon, elevation_m, ...rest } =
+    query;
+  const site = await siteOf(services, query);
+  return startTune(fit, {
+    ...rest,
+    site,
+    air: { temperature_C, pressure_hPa, qnh_hPa, humidity_pct },
   });
 }
 

@@ -1,43 +1,80 @@
-import { Hono } from "hono";
-import { goodTune, openTestAtlas, post } from "../server/atlas.ts";
+import { type ChildProcess, spawn } from "node:child_process";
+import autocannon from "autocannon";
+import { median } from "simple-statistics";
 import type { Result } from "./run.ts";
 
-const REQUESTS = 3000;
-const ROUNDS = 5;
+const ROUNDS = 3;
+const ROUND_s = 3;
+const CONNECTIONS = 10;
 
-/** GET /api/start over many different questions against a bare Hono JSON route, both without a socket. */
+/**
+ * GET /api/start against a bare Hono route with the same JSON ready, over HTTP: questions as people ask them (500
+ * that come again), and questions that were never asked before.
+ */
 export async function bench(): Promise<Result[]> {
-  const atlas = await openTestAtlas();
-  for (let n = 0; n < 30; n++) await post(atlas.app, goodTune(n));
-  await atlas.fit.refresh();
-  const bare = new Hono().get("/api/start", (c) =>
-    c.json({ elevation_m: c.req.query("elevation_m") }),
+  const servers = await Promise.all(["atlas", "bare"].map(open));
+  const [atlas, bare] = servers as [Server, Server];
+  await rate(atlas, again);
+  await rate(bare, again);
+  const rounds: { again: number; fresh: number; bare: number }[] = [];
+  for (let round = 0; round < ROUNDS; round++) {
+    rounds.push({
+      again: await rate(atlas, again),
+      bare: await rate(bare, again),
+      fresh: await rate(atlas, fresh(round)),
+    });
+  }
+  for (const { child } of servers) child.kill();
+  const result = (kind: "again" | "fresh", words: string): Result => ({
+    name: `GET /api/start ÷ a bare route with the same JSON ready, ${words}`,
+    ratio: median(rounds.map((r) => r[kind] / r.bare)),
+    limit: 0.5,
+    better: "higher",
+    detail: `${median(rounds.map((r) => r[kind])).toFixed(0)} against ${median(rounds.map((r) => r.bare)).toFixed(0)} a second, medians of ${ROUNDS} rounds of ${ROUND_s} s, ${CONNECTIONS} connections`,
+  });
+  return [result("again", "500 questions"), result("fresh", "each question new")];
+}
+
+interface Server {
+  child: ChildProcess;
+  url: string;
+}
+
+function open(kind: string): Promise<Server> {
+  const child = spawn(process.execPath, ["test/bench/served.ts", kind]);
+  return new Promise((opened) =>
+    child.stdout.once("data", (port) =>
+      opened({ child, url: `http://localhost:${String(port).trim()}` }),
+    ),
   );
-  const ask = async (app: Hono) => {
-    const t0 = performance.now();
-    for (let i = 0; i < REQUESTS; i++) {
-      const response = await app.request(
-        `/api/start?heat_kW=5&elevation_m=${i}&temperature_C=${-(i % 20)}`,
-      );
-      if (response.status !== 200) throw new Error(`status ${response.status}`);
-      await response.text();
-    }
-    return REQUESTS / ((performance.now() - t0) / 1000);
-  };
-  await ask(atlas.app);
-  await ask(bare);
-  const ratios: number[] = [];
-  for (let round = 0; round < ROUNDS; round++)
-    ratios.push((await ask(atlas.app)) / (await ask(bare)));
-  await atlas.close();
-  const ratio = ratios.toSorted((a, b) => a - b)[Math.floor(ROUNDS / 2)] as number;
-  return [
-    {
-      name: "GET /api/start ÷ a bare JSON route, requests a second",
-      ratio,
-      limit: 0.5,
-      better: "higher",
-      detail: `median of ${ROUNDS} rounds of ${REQUESTS}, in process, without a socket`,
-    },
-  ];
+}
+
+interface Question {
+  path: string;
+}
+
+const question = (i: number, fan_rpm: number): Question => ({
+  path: `/api/start?heat_kW=5&elevation_m=${i % 5000}&temperature_C=${-(i % 25)}&high_fan_rpm=${fan_rpm}`,
+});
+
+const again = Array.from({ length: 500 }, (_, i) => question(10 * i, 4400));
+
+/** More questions than a round asks, none asked before. */
+function fresh(round: number): Question[] {
+  return Array.from({ length: 100_000 }, (_, i) =>
+    question(i, 4401 + 100 * round + Math.floor(i / 5000)),
+  );
+}
+
+async function rate({ url }: Server, questions: Question[]): Promise<number> {
+  const { requests, non2xx, errors } = await autocannon({
+    url,
+    // One connection per stream of questions: autocannon walks the list on each of them.
+    connections: questions.length > 1000 ? 1 : CONNECTIONS,
+    pipelining: questions.length > 1000 ? CONNECTIONS : 1,
+    duration: ROUND_s,
+    requests: questions,
+  });
+  if (non2xx + errors > 0) throw new Error(`${non2xx} bad answers, ${errors} errors from ${url}`);
+  return requests.average;
 }

@@ -231,7 +231,7 @@ test("answers are what the description says, and every route is described", asyn
   const { openapi, paths } = await (await get("/api/openapi.json")).json();
   expect(openapi).toBe("3.1.0");
   const served = atlas.app.routes
-    .filter((r) => r.method !== "ALL" && r.path.startsWith("/api/"))
+    .filter((r) => r.method !== "ALL" && r.path.startsWith("/api/") && !r.path.includes("*"))
     .map((r) => `${r.method.toLowerCase()} ${r.path.replaceAll(/:(\w+)/g, "{$1}")}`);
   const described = Object.entries(paths).flatMap(([path, methods]) =>
     Object.keys(methods as object).map((m) => `${m} ${path}`),

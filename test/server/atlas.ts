@@ -72,7 +72,6 @@ export async function openTestAtlas(
     writeLimit: options.writeLimit ?? 0,
     clientAddress: (c) => c.req.header("X-Test-Client") ?? "one client",
     afterWrite: () => void fit.refresh(),
-    mapOrigins: [],
     map: { basemap_style: null, elevation_tiles: null },
   });
   await fit.current();
