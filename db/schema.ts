@@ -43,7 +43,7 @@ export const tunes = sqliteTable(
     submitted_on: text().notNull(),
     verdict: text({ enum: ["accepted", "held"] }).notNull(),
   },
-  (t) => [index("tunes_by_verdict").on(t.verdict, t.heat_kW), index("tunes_by_place").on(t.place)],
+  (t) => [index("tunes_by_class").on(t.heat_kW)],
 );
 
 /** Who or what decided on a tune, and why: append-only while the tune exists. */

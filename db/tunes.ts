@@ -1,4 +1,4 @@
-import { and, asc, desc, eq, gt, isNotNull, sql } from "drizzle-orm";
+import { and, asc, eq, gt, isNotNull, sql } from "drizzle-orm";
 import type { FitRow } from "../model/fit/group.ts";
 import type { Database, Statement } from "./database.ts";
 import { decisions, idempotencyKeys, tunes } from "./schema.ts";
@@ -164,15 +164,6 @@ export function cellContributors(db: Database): Promise<{ cell: string; contribu
     .selectDistinct({ cell: sql<string>`${tunes.cell}`, contributor: tunes.contributor })
     .from(tunes)
     .where(and(eq(tunes.verdict, "accepted"), isNotNull(tunes.cell)));
-}
-
-/** Accepted tunes of some places (H3 cells of resolution 3). */
-export function acceptedInPlace(db: Database, place: string): Promise<TuneRow[]> {
-  return db
-    .select()
-    .from(tunes)
-    .where(and(eq(tunes.verdict, "accepted"), eq(tunes.place, place)))
-    .orderBy(desc(tunes.id));
 }
 
 function chunks<T>(items: T[], size: number): T[][] {

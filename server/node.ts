@@ -32,9 +32,6 @@ export interface Atlas {
   close: () => Promise<void>;
 }
 
-/** Waits so long after a write for more of them before the fit is made again, ms. */
-const SETTLE_ms = 150;
-
 /** Opens the database and puts the API and the page together. */
 export async function openAtlas(settings: Settings): Promise<Atlas> {
   const { db, close }: OpenDatabase = await openDatabase(settings.database);
@@ -45,9 +42,6 @@ export async function openAtlas(settings: Settings): Promise<Atlas> {
     demo: settings.demo,
     believe_ms: Number.POSITIVE_INFINITY,
   });
-  let timer: NodeJS.Timeout | undefined;
-  const refresh = () =>
-    fit.refresh().catch((error) => console.error("The fit was not refreshed:", error));
   const app = createApp({
     db,
     commit: groupCommit(db),
@@ -61,12 +55,7 @@ export async function openAtlas(settings: Settings): Promise<Atlas> {
     demo: settings.demo,
     writeLimit: settings.writeLimit,
     clientAddress: (c) => getConnInfo(c).remote.address ?? "unknown",
-    afterWrite: () => {
-      timer ??= setTimeout(() => {
-        timer = undefined;
-        void refresh();
-      }, SETTLE_ms);
-    },
+    afterWrite: () => fit.refreshSoon(),
     map: {
       basemap_style: settings.basemapStyle || null,
       elevation_tiles: settings.elevationTiles || null,
@@ -77,12 +66,11 @@ export async function openAtlas(settings: Settings): Promise<Atlas> {
     mapOrigins: [settings.elevationTiles, settings.basemapStyle].flatMap(originOf),
   });
   // What was accepted just before the last stop may not be in the published version yet.
-  await refresh();
+  await fit.refresh();
   return {
     app,
     close: async () => {
-      clearTimeout(timer);
-      await refresh();
+      await fit.settle();
       close();
     },
   };

@@ -27,6 +27,11 @@ export interface FitKeeperOptions {
   believe_ms: number;
 }
 
+/** Waits so long after a write for more of them before the fit is made again, ms … */
+const SETTLE_ms = 150;
+/** … and at least so many times as long as the last refresh took, so that refreshing never takes over. */
+const REST_SHARE = 5;
+
 /** Holds the published version that answers are made from, and publishes new ones. */
 export class FitKeeper {
   readonly #options: FitKeeperOptions;
@@ -34,6 +39,8 @@ export class FitKeeper {
   #read_at = Number.NEGATIVE_INFINITY;
   #refreshing: Promise<void> | null = null;
   #again = false;
+  #soon: ReturnType<typeof setTimeout> | undefined;
+  #lasted_ms = 0;
 
   constructor(options: FitKeeperOptions) {
     this.#options = options;
@@ -49,7 +56,25 @@ export class FitKeeper {
 
   /** Whether accepted tunes may not be in the published version yet. */
   get pending(): boolean {
-    return this.#refreshing !== null;
+    return this.#refreshing !== null || this.#soon !== undefined;
+  }
+
+  /** Asks for a refresh when writes have settled, without making anyone wait. */
+  refreshSoon(): void {
+    this.#soon ??= setTimeout(
+      () => {
+        this.#soon = undefined;
+        this.refresh().catch((error) => console.error("The fit was not refreshed:", error));
+      },
+      Math.max(SETTLE_ms, REST_SHARE * this.#lasted_ms),
+    );
+  }
+
+  /** Stops waiting, and publishes what there is. */
+  async settle(): Promise<void> {
+    clearTimeout(this.#soon);
+    this.#soon = undefined;
+    await this.refresh();
   }
 
   /** Makes and publishes a new version from all accepted tunes, once at a time; asked again meanwhile, once more. */
@@ -75,6 +100,7 @@ export class FitKeeper {
 
   async #refresh(): Promise<void> {
     const { db, now, demo } = this.#options;
+    const began = performance.now();
     await this.#read();
     const before = this.#version;
     const rows = await acceptedFitRows(db);
@@ -96,6 +122,7 @@ export class FitKeeper {
     await publishFit(db, version);
     this.#version = version;
     await appendDecisions(db, changesOfMind(before.rejected, rejected, rows, now()));
+    this.#lasted_ms = performance.now() - began;
   }
 }
 

@@ -58,5 +58,4 @@ CREATE TABLE `tunes` (
 	`verdict` text NOT NULL
 );
 --> statement-breakpoint
-CREATE INDEX `tunes_by_verdict` ON `tunes` (`verdict`,`heat_kW`);--> statement-breakpoint
-CREATE INDEX `tunes_by_place` ON `tunes` (`place`);
+CREATE INDEX `tunes_by_class` ON `tunes` (`heat_kW`);

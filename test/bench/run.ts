@@ -43,7 +43,13 @@ function firstAnswerScripts(): Result {
 if (import.meta.main) {
   const robustFit = await import("./fit.ts");
   const start = await import("./start.ts");
-  const results = [...(await robustFit.bench()), ...(await start.bench()), firstAnswerScripts()];
+  const submit = await import("./submit.ts");
+  const results = [
+    ...(await robustFit.bench()),
+    ...(await start.bench()),
+    ...(await submit.bench()),
+    firstAnswerScripts(),
+  ];
   for (const { name, ratio, limit, better, detail } of results) {
     const kept = better === "higher" ? ratio >= limit : ratio <= limit;
     const bound = better === "higher" ? "at least" : "at most";

@@ -2,6 +2,7 @@ import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Hono } from "hono";
+import type { Database } from "../../db/database.ts";
 import { groupCommit } from "../../db/group-commit.ts";
 import { openDatabase } from "../../db/open.ts";
 import type { Tune } from "../../model/tune.ts";
@@ -42,6 +43,7 @@ export const flatCountry: Gazetteer = {
 
 export interface TestAtlas {
   app: Hono;
+  db: Database;
   fit: FitKeeper;
   file: string;
   /** Moves the atlas's clock, ms. */
@@ -71,19 +73,20 @@ export async function openTestAtlas(
     demo,
     writeLimit: options.writeLimit ?? 0,
     clientAddress: (c) => c.req.header("X-Test-Client") ?? "one client",
-    afterWrite: () => void fit.refresh(),
+    afterWrite: () => fit.refreshSoon(),
     map: { basemap_style: null, elevation_tiles: null },
   });
   await fit.current();
   return {
     app,
+    db,
     fit,
     file,
     pass: (ms) => {
       time += ms;
     },
     close: async () => {
-      await fit.refresh();
+      await fit.settle();
       close();
       rmSync(folder, { recursive: true });
     },
