@@ -11,6 +11,7 @@ import { buildMissing } from "./build-missing.ts";
 import { openGeography } from "./geography/geography.ts";
 import { readFrom } from "./geography/read-files.ts";
 import { openKeys, randomReceipt } from "./keys.ts";
+import { mapSources } from "./map-sources.ts";
 import { FitKeeper } from "./published-fit.ts";
 import { servePage } from "./static-files.ts";
 
@@ -36,35 +37,25 @@ export interface Atlas {
 export async function openAtlas(settings: Settings): Promise<Atlas> {
   const { db, close }: OpenDatabase = await openDatabase(settings.database);
   const secret = settings.secret || (await keptSecret(settings.database));
-  const fit = new FitKeeper({
-    db,
-    now: () => new Date(),
-    demo: settings.demo,
-    believe_ms: Number.POSITIVE_INFINITY,
-  });
+  const now = () => new Date();
+  // This process alone publishes, so what it holds is the newest.
+  const believe_ms = Number.POSITIVE_INFINITY;
+  const fit = new FitKeeper({ db, now, demo: settings.demo, believe_ms });
+  const { map, origins, tiles } = mapSources(settings.elevationTiles, settings.basemapStyle);
   const app = createApp({
     db,
     commit: groupCommit(db),
     keys: await openKeys(secret),
     fit,
-    gazetteer: openGeography(
-      readFrom(settings.geographyDir),
-      settings.elevationTiles ? { template: settings.elevationTiles, fetch } : undefined,
-    ),
-    now: () => new Date(),
+    gazetteer: openGeography(readFrom(settings.geographyDir), tiles),
+    now,
     demo: settings.demo,
     writeLimit: settings.writeLimit,
     clientAddress: (c) => getConnInfo(c).remote.address ?? "unknown",
     afterWrite: () => fit.refreshSoon(),
-    map: {
-      basemap_style: settings.basemapStyle || null,
-      elevation_tiles: settings.elevationTiles || null,
-    },
+    map,
   });
-  servePage(app, {
-    ...settings,
-    mapOrigins: [settings.elevationTiles, settings.basemapStyle].flatMap(originOf),
-  });
+  servePage(app, { ...settings, mapOrigins: origins });
   // What was accepted just before the last stop may not be in the published version yet.
   await fit.refresh();
   return {
@@ -74,10 +65,6 @@ export async function openAtlas(settings: Settings): Promise<Atlas> {
       close();
     },
   };
-}
-
-function originOf(url: string | undefined): string[] {
-  return url ? [new URL(url.replaceAll(/[{}]/g, "")).origin] : [];
 }
 
 /** The secret beside the database: made once, readable by its owner alone. */

@@ -26,7 +26,7 @@ export function consensusStart(points: Points, prior: LinePrior): Line {
     const offsets = points.y.map((y, k) => y - slope * (points.x[k] as number));
     for (const quantile of quantiles(offsets, points.weight)) {
       const intercept = settle(offsets, points.weight, quantile, prior);
-      const loss = totalLoss(offsets, points.weight, { intercept, slope }, prior);
+      const loss = totalLoss(offsets, points.weight, { intercept, slope }, prior, bestLoss);
       if (loss < bestLoss) {
         bestLoss = loss;
         best = { intercept, slope };
@@ -75,16 +75,18 @@ function settle(
   return at;
 }
 
+/** Loss of a line; given up once it is beyond `enough`, since it only grows. */
 function totalLoss(
   offsets: Float64Array,
   weight: Float64Array,
   { intercept, slope }: Line,
   prior: LinePrior,
+  enough: number,
 ): number {
   let loss =
     0.5 * ((slope - PRIOR.slope) / PRIOR.slope_sd) ** 2 +
     0.5 * ((intercept - prior.intercept) / PRIOR.intercept_sd) ** 2;
-  for (let i = 0; i < offsets.length; i++) {
+  for (let i = 0; i < offsets.length && loss < enough; i++) {
     const scaled = ((offsets[i] as number) - intercept) / START_SPREAD;
     loss += (weight[i] as number) * bisquareLoss(scaled, START_C);
   }

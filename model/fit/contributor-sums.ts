@@ -103,20 +103,23 @@ export function leaveOut(
     da[c] = line.intercept - whole.intercept;
     db[c] = line.slope - whole.slope;
   });
-  const moment = (a: number, b: number) =>
-    exactSum(da.map((d, c) => d ** a * (db[c] as number) ** b));
-  const ab = moment(1, 1);
+  const moment = (of: (a: number, b: number) => number) => {
+    const terms = new Float64Array(da.length);
+    for (let c = 0; c < terms.length; c++) terms[c] = of(da[c] as number, db[c] as number);
+    return exactSum(terms);
+  };
+  const ab = moment((a, b) => a * b);
   return {
     covariance: [
-      [moment(2, 0), ab],
-      [ab, moment(0, 2)],
+      [moment((a) => a * a), ab],
+      [ab, moment((_, b) => b * b)],
     ],
     fourth_moments: [
-      moment(4, 0),
-      4 * moment(3, 1),
-      6 * moment(2, 2),
-      4 * moment(1, 3),
-      moment(0, 4),
+      moment((a) => a * a * a * a),
+      4 * moment((a, b) => a * a * a * b),
+      6 * moment((a, b) => a * a * b * b),
+      4 * moment((a, b) => a * b * b * b),
+      moment((_, b) => b * b * b * b),
     ],
   };
 }

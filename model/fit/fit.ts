@@ -47,10 +47,7 @@ function fitGroup(rows: FitRow[]): { group: GroupFit; rejected: RejectedRow[] } 
   const { heat_kW, end } = rows[0] as FitRow;
   const prior = { intercept: PRIOR.intercept[end] };
   const { owner, share, vote } = castVotes(rows);
-  const x = Float64Array.from(rows, (r) =>
-    exactTerm(Math.log(r.density_kg_m3 / STANDARD_DENSITY_kg_m3)),
-  );
-  const y = Float64Array.from(rows, (r) => exactTerm(Math.log((r.pump_Hz * 1000) / r.fan_rpm)));
+  const { x, y } = coordinates(rows);
   const robust = robustLine(gather(x, y, share.map(exactTerm)), prior);
   const { keep, rejected } = setAside(rows, x, y, robust, vote.length);
   const sums = addUp({ x, y, owner, share }, keep, vote.length);
@@ -75,6 +72,18 @@ function fitGroup(rows: FitRow[]): { group: GroupFit; rejected: RejectedRow[] } 
   };
 }
 
+/** x = ln(density/1.225), y = ln(Hz per 1,000 rpm) of each row. */
+function coordinates(rows: readonly FitRow[]): { x: Float64Array; y: Float64Array } {
+  const x = new Float64Array(rows.length);
+  const y = new Float64Array(rows.length);
+  for (let i = 0; i < rows.length; i++) {
+    const { density_kg_m3, pump_Hz, fan_rpm } = rows[i] as FitRow;
+    x[i] = exactTerm(Math.log(density_kg_m3 / STANDARD_DENSITY_kg_m3));
+    y[i] = exactTerm(Math.log((pump_Hz * 1000) / fan_rpm));
+  }
+  return { x, y };
+}
+
 function setAside(
   rows: FitRow[],
   x: Float64Array,
@@ -83,18 +92,17 @@ function setAside(
   contributors: number,
 ): { keep: Uint8Array; rejected: RejectedRow[] } {
   const rejected: RejectedRow[] = [];
-  const keep = Uint8Array.from(rows, (row, i) => {
+  const keep = new Uint8Array(rows.length);
+  for (let i = 0; i < rows.length; i++) {
     const expected = line.intercept + line.slope * (x[i] as number);
     const spreads = ((y[i] as number) - expected) / scale;
-    if (Math.abs(spreads) <= REJECT_BEYOND) return 1;
-    rejected.push({
-      row: row.row,
-      heat_kW: row.heat_kW,
-      end: row.end,
-      reason: reasonFor(row, spreads, Math.exp(expected), contributors),
-    });
-    return 0;
-  });
+    if (Math.abs(spreads) <= REJECT_BEYOND) keep[i] = 1;
+    else {
+      const row = rows[i] as FitRow;
+      const reason = reasonFor(row, spreads, Math.exp(expected), contributors);
+      rejected.push({ row: row.row, heat_kW: row.heat_kW, end: row.end, reason });
+    }
+  }
   return { keep, rejected };
 }
 

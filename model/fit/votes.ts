@@ -17,42 +17,87 @@ export interface Votes {
  * (not to the first row, so that the order of rows means nothing). Without a place it is alone in its own.
  */
 export function castVotes(rows: readonly FitRow[]): Votes {
-  const index = new Map<string, number>();
-  const rowCount: number[] = [];
-  const places: Places[] = [];
+  const owners = new Numbering();
+  const places = new Numbering();
   const owner = new Int32Array(rows.length);
-  for (const [i, { contributor, cell }] of rows.entries()) {
-    let c = index.get(contributor);
-    if (c === undefined) {
-      c = index.size;
-      index.set(contributor, c);
-      rowCount.push(0);
-      places.push(undefined);
-    }
-    owner[i] = c;
-    rowCount[c] = (rowCount[c] as number) + 1;
-    if (cell) places[c] = withPlace(places[c], cell);
+  const place = new Int32Array(rows.length);
+  for (let i = 0; i < rows.length; i++) {
+    const { contributor, cell } = rows[i] as FitRow;
+    owner[i] = owners.of(contributor);
+    place[i] = cell ? places.of(cell) : NOWHERE;
   }
-  const homes = places.map(home);
-  const neighbours = new Map<string, number>();
-  for (const place of homes) if (place) neighbours.set(place, (neighbours.get(place) ?? 0) + 1);
-  const vote = Float64Array.from(homes, (place) => 1 / Math.sqrt(neighbours.get(place ?? "") ?? 1));
-  const share = Float64Array.from(owner, (c) => (vote[c] as number) / (rowCount[c] as number));
+  const rowCount = new Int32Array(owners.names.length);
+  for (const c of owner) rowCount[c] = (rowCount[c] as number) + 1;
+  const homes = homesOf(owner, place, rowCount, places.names);
+  const neighbours = new Int32Array(places.names.length);
+  for (const home of homes) {
+    if (home !== NOWHERE) neighbours[home] = (neighbours[home] as number) + 1;
+  }
+  const vote = Float64Array.from(homes, (home) =>
+    home === NOWHERE ? 1 : 1 / Math.sqrt(neighbours[home] as number),
+  );
+  const share = new Float64Array(rows.length);
+  for (let i = 0; i < rows.length; i++) {
+    const c = owner[i] as number;
+    share[i] = (vote[c] as number) / (rowCount[c] as number);
+  }
   return { owner, share, vote };
 }
 
-/** Places of a contributor's rows: most have one, so counts are kept only once a second one turns up. */
-type Places = string | Map<string, number> | undefined;
+/** No place given. */
+const NOWHERE = -1;
 
-function withPlace(places: Places, cell: string): Places {
-  if (places === undefined) return cell;
-  const counts = typeof places === "string" ? new Map([[places, 1]]) : places;
-  return counts.set(cell, (counts.get(cell) ?? 0) + 1);
+/** Numbers names in the order they turn up. */
+class Numbering {
+  readonly names: string[] = [];
+  readonly #numbers = new Map<string, number>();
+
+  of(name: string): number {
+    const known = this.#numbers.get(name);
+    if (known !== undefined) return known;
+    this.#numbers.set(name, this.names.length);
+    return this.names.push(name) - 1;
+  }
 }
 
-function home(places: Places): string | undefined {
-  if (typeof places !== "object") return places;
-  return [...places].reduce((best, next) =>
-    next[1] > best[1] || (next[1] === best[1] && next[0] < best[0]) ? next : best,
-  )[0];
+/** The place of most of each contributor's rows. */
+function homesOf(
+  owner: Int32Array,
+  place: Int32Array,
+  rowCount: Int32Array,
+  names: readonly string[],
+): Int32Array {
+  // Rows' places put side by side by contributor: a counting sort.
+  const end = new Int32Array(rowCount.length);
+  for (let c = 0, sum = 0; c < rowCount.length; c++) end[c] = sum += rowCount[c] as number;
+  const filled = end.slice();
+  const byOwner = new Int32Array(place.length);
+  for (let i = 0; i < place.length; i++) {
+    const c = owner[i] as number;
+    const at = (filled[c] as number) - 1;
+    filled[c] = at;
+    byOwner[at] = place[i] as number;
+  }
+  return rowCount.map((count, c) => {
+    const last = end[c] as number;
+    return count === 1
+      ? (byOwner[last - 1] as number)
+      : mostFrequent(byOwner.subarray(last - count, last), names);
+  });
+}
+
+function mostFrequent(places: Int32Array, names: readonly string[]): number {
+  places.sort();
+  let best = NOWHERE;
+  let bestCount = 0;
+  for (let i = 0; i < places.length; ) {
+    const place = places[i] as number;
+    let next = i + 1;
+    while (places[next] === place) next++;
+    const count = place === NOWHERE ? 0 : next - i;
+    const first = count === bestCount && (names[place] as string) < (names[best] as string);
+    if (count > bestCount || (count > 0 && first)) [best, bestCount] = [place, count];
+    i = next;
+  }
+  return best;
 }

@@ -1,0 +1,68 @@
+import { type AnyD1Database, drizzle } from "drizzle-orm/d1";
+import type { Hono } from "hono";
+import type { Database } from "../db/database.ts";
+import { createApp } from "./app.ts";
+import { openGeography } from "./geography/geography.ts";
+import { openKeys } from "./keys.ts";
+import { mapSources } from "./map-sources.ts";
+import { FitKeeper } from "./published-fit.ts";
+import { pageSecurity } from "./security.ts";
+
+/** What wrangler.toml binds. */
+interface Bindings {
+  ATLAS_DB: AnyD1Database;
+  ASSETS: { fetch: (request: Request | string) => Promise<Response> };
+  ATLAS_SECRET?: string;
+  WRITE_LIMIT?: string;
+  ELEVATION_TILES?: string;
+  BASEMAP_STYLE?: string;
+}
+
+/** Several isolates publish at the edge: a version read from the database is believed so long, ms. */
+const BELIEVE_ms = 5000;
+
+let opened: Promise<Hono> | undefined;
+
+/** The same app as on Node, over D1 and static assets. One app per isolate. */
+async function open(env: Bindings): Promise<Hono> {
+  if (!env.ATLAS_SECRET) throw new Error("Set ATLAS_SECRET: wrangler secret put ATLAS_SECRET");
+  const db = drizzle(env.ATLAS_DB) as unknown as Database;
+  const now = () => new Date();
+  const fit = new FitKeeper({ db, now, demo: false, believe_ms: BELIEVE_ms });
+  const { map, origins, tiles } = mapSources(env.ELEVATION_TILES, env.BASEMAP_STYLE);
+  const readAsset = async (path: string) => {
+    const response = await env.ASSETS.fetch(`https://assets.local/geography/${path}`);
+    return response.ok ? new Uint8Array(await response.arrayBuffer()) : null;
+  };
+  const app = createApp({
+    db,
+    // Requests do not share I/O at the edge: each commits its own.
+    commit: async ([first, ...rest]) => void (first && (await db.batch([first, ...rest]))),
+    keys: await openKeys(env.ATLAS_SECRET),
+    fit,
+    gazetteer: openGeography(readAsset, tiles),
+    now,
+    demo: false,
+    writeLimit: Number(env.WRITE_LIMIT ?? 30),
+    clientAddress: (c) => c.req.header("CF-Connecting-IP") ?? "unknown",
+    afterWrite: (c) => c.executionCtx.waitUntil(fit.refresh()),
+    map,
+  });
+  app.use("*", pageSecurity(origins));
+  app.get("*", async (c) => {
+    const asset = await env.ASSETS.fetch(c.req.raw);
+    return c.newResponse(asset.body, asset.status as 200, Object.fromEntries(asset.headers));
+  });
+  return app;
+}
+
+export default {
+  async fetch(request: Request, env: Bindings, context: unknown): Promise<Response> {
+    opened ??= open(env);
+    const app = await opened.catch((error) => {
+      opened = undefined;
+      throw error;
+    });
+    return app.fetch(request, env, context as never);
+  },
+};

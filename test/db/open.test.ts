@@ -1,0 +1,38 @@
+import { mkdtempSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { sql } from "drizzle-orm";
+import { expect, test } from "vitest";
+import { NewerDatabase, openDatabase } from "../../db/open.ts";
+import { countTunes } from "../../db/tunes.ts";
+import { goodTune, openTestAtlas, post } from "../server/atlas.ts";
+
+const fresh = () => join(mkdtempSync(join(tmpdir(), "hypsotune-db-")), "deep", "atlas.db");
+
+test("a new file gets its folder, its schema, WAL and full synchronisation", async () => {
+  const { db, close } = await openDatabase(fresh());
+  expect(await countTunes(db)).toBe(0);
+  expect(await db.get(sql`PRAGMA journal_mode`)).toEqual({ journal_mode: "wal" });
+  expect(await db.get(sql`PRAGMA synchronous`)).toEqual({ synchronous: 2 });
+  close();
+});
+
+test("opened again, a populated file keeps its rows", async () => {
+  const atlas = await openTestAtlas();
+  for (let n = 0; n < 5; n++) await post(atlas.app, goodTune(n));
+  const again = await openDatabase(atlas.file);
+  expect(await countTunes(again.db)).toBe(5);
+  again.close();
+  await atlas.close();
+});
+
+test("a newer database is refused with a word on what to do", async () => {
+  const file = fresh();
+  const { db, close } = await openDatabase(file);
+  await db.run(
+    sql`insert into __drizzle_migrations (hash, created_at) values ('later', 9999999999999)`,
+  );
+  close();
+  await expect(openDatabase(file)).rejects.toThrow(NewerDatabase);
+  await expect(openDatabase(file)).rejects.toThrow("newer version");
+});

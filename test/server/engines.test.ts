@@ -1,0 +1,144 @@
+import { spawn, spawnSync } from "node:child_process";
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import * as answers from "../../server/answers.ts";
+import { assembleEdge } from "../../server/edge.ts";
+import { goodTune, openTestAtlas } from "./atlas.ts";
+
+/** One contract, two engines: libSQL in this process, and workerd with D1 as wrangler runs it. */
+type Ask = (path: string, init?: RequestInit) => Promise<Response>;
+
+interface Engine {
+  ask: Ask;
+  close: () => Promise<void>;
+}
+
+async function libSql(): Promise<Engine> {
+  const atlas = await openTestAtlas();
+  return { ask: async (path, init) => atlas.app.request(path, init), close: atlas.close };
+}
+
+const WRANGLER = "node_modules/wrangler/bin/wrangler.js";
+const environment = { ...process.env, CI: "true", WRANGLER_SEND_METRICS: "false" };
+
+async function d1(): Promise<Engine> {
+  await assembleEdge();
+  const state = mkdtempSync(join(tmpdir(), "hypsotune-edge-"));
+  const where = ["--local", "--persist-to", state];
+  const applied = spawnSync(
+    process.execPath,
+    [WRANGLER, "d1", "migrations", "apply", "hypsotune", ...where],
+    {
+      encoding: "utf8",
+      env: environment,
+    },
+  );
+  if (applied.status !== 0) throw new Error(applied.stdout + applied.stderr);
+  const port = 40_000 + (process.pid % 20_000);
+  const vars = ["--var", "ATLAS_SECRET:a secret for tests only", "--var", "WRITE_LIMIT:0"];
+  const child = spawn(
+    process.execPath,
+    [WRANGLER, "dev", "--port", String(port), "--inspector-port", "0", ...where, ...vars],
+    { env: environment, detached: true, stdio: ["ignore", "pipe", "pipe"] },
+  );
+  let said = "";
+  await new Promise<void>((ready, failed) => {
+    const listen = (chunk: Buffer) => {
+      said += chunk;
+      if (said.includes("Ready on")) ready();
+    };
+    child.stdout.on("data", listen);
+    child.stderr.on("data", listen);
+    child.once("exit", () => failed(new Error(said)));
+  });
+  return {
+    ask: (path, init) => fetch(`http://localhost:${port}${path}`, init),
+    close: async () => {
+      // The whole group: wrangler runs workerd as a process of its own.
+      process.kill(-(child.pid as number), "SIGKILL");
+      rmSync(state, { recursive: true, force: true });
+    },
+  };
+}
+
+describe.each([
+  ["libSQL", libSql],
+  ["workerd and D1", d1],
+] as const)("%s", (_, open) => {
+  let engine: Engine;
+  beforeAll(async () => {
+    engine = await open();
+  });
+  afterAll(() => engine.close());
+
+  const json = async (path: string) => (await engine.ask(path)).json();
+  const post = (body: unknown, headers: Record<string, string> = {}) =>
+    engine.ask("/api/tunes", {
+      method: "POST",
+      headers: { "Content-Type": "application/json", ...headers },
+      body: JSON.stringify(body),
+    });
+  // Real terrain at the edge, flat country in process: a tune without a place suits both.
+  const tune = (n: number) => ({ ...goodTune(n), site: { elevation_m: 1300 } });
+  async function fitOf(tunes: number) {
+    for (let tries = 0; tries < 150; tries++) {
+      const fit = await json("/api/fit");
+      if (fit.groups[0]?.tunes === tunes || (tunes === 0 && fit.groups.length === 0)) return fit;
+      await new Promise((later) => setTimeout(later, 100));
+    }
+    throw new Error(`No fit of ${tunes} tunes in time.`);
+  }
+
+  test("an empty atlas answers from the prior, labelled", async () => {
+    const start = answers.startTune.parse(await json("/api/start?heat_kW=5&elevation_m=1500"));
+    expect(start.basis).toMatchObject({ prior_only: true, fit: "prior" });
+  });
+
+  test("submissions, many at once, are stored and reach the fit and the start tune", async () => {
+    const responses = await Promise.all([0, 1, 2, 3, 4, 5].map((n) => post(tune(n))));
+    for (const response of responses) {
+      expect(response.status).toBe(201);
+      answers.submitted.parse(await response.json());
+    }
+    const fit = answers.publishedFit.parse(await fitOf(6));
+    const { basis } = await json("/api/start?heat_kW=5&elevation_m=1300");
+    expect(basis).toMatchObject({ prior_only: false, fit: fit.version, contributors: 6 });
+    answers.publishedFit.parse(await json(`/api/fit/${fit.version}`));
+  });
+
+  test("a tune's life with its receipt, and its idempotency key", async () => {
+    const key = { "Idempotency-Key": "engine-key-1" };
+    const first = await (await post(tune(7), key)).json();
+    expect(await (await post(tune(7), key)).json()).toEqual(first);
+    expect((await post(tune(8), { ...key })).status).toBe(201);
+    expect((await post({ ...tune(7), tuned_on: "2026-09" }, key)).status).toBe(409);
+    const mine = { headers: { Authorization: `Bearer ${first.receipt}` } };
+    answers.keptTune.parse(await (await engine.ask(`/api/tunes/${first.id}`, mine)).json());
+    expect((await engine.ask(`/api/tunes/${first.id}`, { ...mine, method: "DELETE" })).status).toBe(
+      204,
+    );
+    expect((await engine.ask(`/api/tunes/${first.id}`, mine)).status).toBe(404);
+    await fitOf(7);
+  });
+
+  test("reads: scaling, cells, open data, tags", async () => {
+    const scaling = answers.scaling.parse(await json("/api/scaling?heat_kW=5&end=low"));
+    expect(scaling.points.length).toBe(7);
+    answers.cells.parse(await json("/api/cells/world"));
+    const csv = await (await engine.ask("/api/tunes.csv")).text();
+    expect(csv.trim().split("\r\n").length).toBe(8);
+    expect((await json("/api/tunes.geojson")).features.length).toBe(7);
+    const tag = (await engine.ask("/api/fit")).headers.get("ETag") ?? "";
+    expect((await engine.ask("/api/fit", { headers: { "If-None-Match": tag } })).status).toBe(304);
+  });
+
+  test("bad input is named, and nothing is stored", async () => {
+    const { tunes } = await json("/api/health");
+    expect((await post({ ...tune(1), low: "x", extra: 1 })).status).toBe(422);
+    expect((await engine.ask("/api/tunes", { method: "POST", body: "{" })).status).toBe(415);
+    expect((await engine.ask("/api/nothing")).status).toBe(404);
+    expect((await json("/api/health")).tunes).toBe(tunes);
+  });
+});
