@@ -58,7 +58,7 @@ export function scenario(): Planted[] {
     add("lazy", { ...there, low: seaLevel.low, high: seaLevel.high });
   }
   // One crew sends the same rich tune from 4,000 m again and again; a few friends agree on another.
-  const flooding = richer(tuneOf(random, crewOf(random, 3000, 5), 10), 1.5);
+  const flooding = richer(tuneOf(random, crewOf(random, 3000, 5), 12), 1.5);
   for (let k = 0; k < 40; k++) add("flood", flooding);
   for (let c = 0; c < 8; c++) {
     add("coordinated", richer(tuneOf(random, crewOf(random, 4000 + c, 5), 9), 1.6));

@@ -20,4 +20,6 @@ export const SITES: readonly Site[] = [
   { name: "La Quiaca", lat: -22.102, lon: -65.593, elevation_m: 3440 },
   { name: "Puno", lat: -15.842, lon: -70.02, elevation_m: 3830 },
   { name: "Putre", lat: -18.196, lon: -69.559, elevation_m: 3500 },
+  { name: "Cerro de Pasco", lat: -10.667, lon: -76.257, elevation_m: 4340 },
+  { name: "El Alto", lat: -16.505, lon: -68.163, elevation_m: 4150 },
 ];

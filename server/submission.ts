@@ -3,11 +3,12 @@ import { type Air, airAt } from "../model/air.ts";
 import { compareWithAtlas } from "../model/compare.ts";
 import type { PublishedFit } from "../model/fit/group.ts";
 import { ACCEPTED_MEANS, SAFETY } from "../model/safety.ts";
-import { screen } from "../model/screen.ts";
+import { type Reason, screen } from "../model/screen.ts";
 import type { Tune } from "../model/tune.ts";
 import { type CoarsePosition, cellCorners, coarsePosition } from "./cells.ts";
 import type { Services } from "./context.ts";
 import type { Submitted } from "./contract.ts";
+import { invalid } from "./problem.ts";
 
 /** A tune judged: what is kept of it, and what its sender is told. */
 export interface Judged {
@@ -30,6 +31,7 @@ export async function judge(services: Services, tune: Tune): Promise<Judged> {
   const month = services.now().toISOString().slice(0, 7);
   const terrain = position ? await terrainAt(services, position) : null;
   const { verdict, reasons } = screen(rough, { terrain, month, fit });
+  refuseContradictions(reasons);
   const elevation_m = Math.round(site.elevation_m / 10) * 10;
   const air = airAt(elevation_m, tune.air ?? {});
   const { contributor: key, ...sent } = rough;
@@ -47,6 +49,18 @@ export async function judge(services: Services, tune: Tune): Promise<Judged> {
     },
     answer: { verdict, reasons, ...beside(fit, tune, air) },
   };
+}
+
+/** A tune whose elevation and place cannot both be true, and that no named slip explains, is of use to nobody. */
+function refuseContradictions(reasons: Reason[]): void {
+  const errors = reasons
+    .filter(({ code }) => code === "elevation_against_place")
+    .map(({ code, field, sentence }) => ({
+      field,
+      code,
+      message: `${sentence} Or leave the place out.`,
+    }));
+  if (errors.length > 0) throw invalid(errors);
 }
 
 /** How a tune stands in its air beside a fit, with the cautions. */

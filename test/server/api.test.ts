@@ -139,6 +139,18 @@ describe("bad input", () => {
     );
   });
 
+  test("an elevation at odds with the place, and no slip explains it, is refused with the remedy", async () => {
+    const response = await post(atlas.app, {
+      ...goodTune(),
+      site: { ...goodTune().site, elevation_m: 3000 },
+    });
+    expect(response.status).toBe(422);
+    const [error] = (await response.json()).errors;
+    expect(error).toMatchObject({ field: "site.elevation_m", code: "elevation_against_place" });
+    expect(error.message).toContain("leave the place out");
+    expect((await (await get("/api/health")).json()).tunes).toBe(0);
+  });
+
   test("unknown address 404, wrong method 405 with Allow", async () => {
     expect((await get("/api/nothing")).status).toBe(404);
     const response = await atlas.app.request("/api/tunes", { method: "PATCH" });
