@@ -26,6 +26,3 @@ export function usualFans(heat_kW: number): UsualFans {
 /** What a controller can usually be set to: 0.1 Hz, 10 rpm (common practice, no source). */
 export const PUMP_STEP_Hz = 0.1;
 export const FAN_STEP_rpm = 10;
-
-/** Above about this rate a pump may not refill between pulses, Hz (common practice, no source). */
-export const PUMP_REFILL_LIMIT_Hz = 7;

@@ -102,13 +102,16 @@ describe("simulated crowds", () => {
     expect(new95).toBeLessThan(97);
   });
 
-  test("slips in every third row move the mean less than they move plain least squares by far", () => {
-    const { rmse, new95 } = study(19, 60, (r) => crowd(r, 200, 0.3));
-    // Feet taken for metres are the hard part: they lie along the line, beyond reach of any residual.
-    expect(rmse[0]).toBeLessThan(1.6);
-    expect(rmse[1]).toBeLessThan(3);
-    expect(rmse[3]).toBeLessThan(10);
-    expect(new95).toBeGreaterThan(91);
+  // Feet taken for metres are the hard part of the slips: they move a row along the line, where no residual shows it.
+  // Screening catches them where a place or a pressure is known; here nothing is.
+  test.each([
+    [0.2, [1.3, 2.2, 4.2, 6.4]],
+    [0.3, [1.6, 3, 6.2, 9.6]],
+    [0.4, [2, 4, 8.4, 13]],
+  ])("%d of all rows are slips that nobody screened", (share, most) => {
+    const { rmse, new95 } = study(19, 60, (r) => crowd(r, 200, share));
+    for (const [i, error] of rmse.entries()) expect(error).toBeLessThan(most[i] as number);
+    expect(new95).toBeGreaterThan(88);
   });
 });
 

@@ -1,20 +1,8 @@
 import { standardDensity } from "../../../model/air.ts";
 import type { FitRow } from "../../../model/fit/group.ts";
+import { type Seeded, seeded } from "../../../seed-demo/random.ts";
 
-/** Seeded uniform and normal numbers: mulberry32 (public domain) and Box–Muller. */
-export function seeded(seed: number) {
-  let state = seed;
-  const uniform = () => {
-    state = (state + 0x6d2b79f5) | 0;
-    let t = Math.imul(state ^ (state >>> 15), 1 | state);
-    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
-    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
-  };
-  const normal = () => Math.sqrt(-2 * Math.log(1 - uniform())) * Math.cos(2 * Math.PI * uniform());
-  return { uniform, normal };
-}
-
-export type Seeded = ReturnType<typeof seeded>;
+export { type Seeded, seeded };
 
 /** The truth behind the simulated crowds: invented, near what the physics prior expects. */
 export const TRUTH = { intercept: Math.log(0.66), slope: 0.85, between: 0.08, within: 0.05 };
