@@ -14,9 +14,6 @@ export interface EndSetting {
   fan_rpm: number;
 }
 
-/** Our own working window of mixture shift around a good tune, %: 12 rich to 25 lean. Adjustable, not a limit of safety. */
-export const WORKING_WINDOW_pct = { rich: 12, lean: 25 } as const;
-
 /**
  * Mixture, Hz per 1,000 rpm at density ratio 1: pump_Hz ÷ (fan_rpm/1000 × density ratio).
  * @example mixture({ pump_Hz: 4.4, fan_rpm: 4400 }, 1.225) // 1

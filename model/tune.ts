@@ -155,7 +155,6 @@ export const tuneSchema = z.strictObject(
 );
 
 export type Tune = z.infer<typeof tuneSchema>;
-export type TuneEnd = Tune["low"];
 
 /** One thing wrong with what was sent: where, a stable code, and a sentence with the remedy. */
 export interface FieldError {

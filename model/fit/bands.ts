@@ -47,8 +47,9 @@ export function bandsAt(group: GroupFit, density_kg_m3: number, options: BandOpt
   const x = Math.log(density_kg_m3 / STANDARD_DENSITY_kg_m3);
   const centre = group.intercept + group.slope * x;
   const query = { value: (group.slope * ln_density_sd) ** 2, df: Number.POSITIVE_INFINITY };
-  const mean = sum([meanVariance(group, x), query]);
-  const heater = sum([mean, { value: group.spread ** 2, df: group.spread_df }]);
+  const { average, another } = variances(group, x);
+  const mean = sum([average, query]);
+  const heater = sum([another, query]);
   return {
     pump_Hz_per_krpm: Math.exp(centre),
     mean_bands: mean_levels.map((level) => band(level, centre, mean)),
@@ -56,45 +57,51 @@ export function bandsAt(group: GroupFit, density_kg_m3: number, options: BandOpt
   };
 }
 
-/** Degrees of freedom are known to no better than a part in a thousand; so few of them are worth remembering. */
-const DF_STEPS = 1024;
-
 function band(level: number, centre: number, { value, df }: Variance): Band {
-  const nearby = Math.exp(Math.round(Math.log(df) * DF_STEPS) / DF_STEPS);
-  const half = studentFactor(level, nearby) * Math.sqrt(value);
+  const half = studentFactor(level, df) * Math.sqrt(value);
   return { level, lower: Math.exp(centre - half), upper: Math.exp(centre + half) };
 }
 
 /**
- * Variance of the mean at x = ln(density/1.225): Σd² over contributors left out one at a time, known by as
- * many degrees of freedom as those squares are spread over, (Σd²)²/Σd⁴ + 2; not below the posterior variance
- * in small groups, where too few deviations exist to trust.
+ * Variances at x = ln(density/1.225) of the average tune and of one more heater.
+ *
+ * The average's is Σd² over contributors left out one at a time, known by as many degrees of freedom as those
+ * squares are spread over, (Σd²)²/Σd⁴ + 2; in small groups, where too few deviations exist to trust, not below the
+ * posterior variance. That one scales with the spread, so both then rest on the same estimate and its degrees of
+ * freedom, as in the textbook's prediction interval.
  */
-function meanVariance(group: GroupFit, x: number): Variance {
+function variances(group: GroupFit, x: number): { average: Variance; another: Variance } {
+  const between = { value: group.spread ** 2, df: group.spread_df };
   const left = quadratic(group.covariance, x);
   const floor = quadratic(group.posterior, x);
-  const [f0, f1, f2, f3, f4] = group.fourth_moments;
-  const fourth = f0 + x * (f1 + x * (f2 + x * (f3 + x * f4)));
-  const concentration = fourth > 0 ? left ** 2 / fourth + 2 : group.spread_df;
-  const df = Math.min(concentration, group.spread_df);
   if (group.contributors >= POSTERIOR_FLOOR_CONTRIBUTORS || left >= floor) {
-    return { value: left, df };
+    const [f0, f1, f2, f3, f4] = group.fourth_moments;
+    const fourth = f0 + x * (f1 + x * (f2 + x * (f3 + x * f4)));
+    const concentration = fourth > 0 ? left ** 2 / fourth + 2 : group.spread_df;
+    const average = { value: left, df: Math.min(concentration, group.spread_df) };
+    return { average, another: sum([average, between]) };
   }
-  // Nothing but the prior: its variance is a stated belief, not an estimate.
-  const known = group.contributors === 0 ? Number.POSITIVE_INFINITY : group.spread_df;
-  return { value: floor, df: Math.max(df, known) };
+  if (group.contributors === 0) {
+    // Nothing but the prior: its variance is a stated belief, not an estimate.
+    const average = { value: floor, df: Number.POSITIVE_INFINITY };
+    return { average, another: sum([average, between]) };
+  }
+  const average = { value: floor, df: group.spread_df };
+  return { average, another: { value: floor + between.value, df: group.spread_df } };
 }
 
 function quadratic([[aa, ab], [ba, bb]]: GroupFit["covariance"], x: number): number {
   return aa + x * (ab + ba + x * bb);
 }
 
-function sum(parts: readonly Variance[]): Variance {
-  let value = 0;
-  let perDf = 0;
-  for (const part of parts) {
-    value += part.value;
-    perDf += part.value ** 2 / part.df;
-  }
-  return { value, df: perDf > 0 ? value ** 2 / perDf : Number.POSITIVE_INFINITY };
+/** Degrees of freedom of a sum are known to no better than a part in a thousand; so few of them are worth remembering. */
+const DF_STEPS = 1024;
+
+/** Independent variances added up, by Satterthwaite's degrees of freedom. */
+function sum(parts: readonly [Variance, Variance]): Variance {
+  const [only, ...more] = parts.filter(({ value }) => value > 0);
+  if (only === undefined || more.length === 0) return only ?? parts[0];
+  const value = parts[0].value + parts[1].value;
+  const df = value ** 2 / (parts[0].value ** 2 / parts[0].df + parts[1].value ** 2 / parts[1].df);
+  return { value, df: Math.exp(Math.round(Math.log(df) * DF_STEPS) / DF_STEPS) };
 }

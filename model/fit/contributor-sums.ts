@@ -1,5 +1,5 @@
 import { exactSum, exactTerm } from "./exact-sum.ts";
-import { type Covariance, type Line, type LinePrior, lineFrom, type Sums } from "./line.ts";
+import { type Covariance, type Line, type LinePrior, lineInClosedForm, type Sums } from "./line.ts";
 
 /** Exact weighted sums of the kept rows, per contributor and in all. */
 export interface ContributorSums {
@@ -88,7 +88,7 @@ export function leaveOut(
   scale: number,
   prior: LinePrior,
 ): LeftOut {
-  const whole = lineFrom(total, scale, prior);
+  const whole = lineInClosedForm(total, scale, prior);
   const da = new Float64Array(each.length);
   const db = new Float64Array(each.length);
   each.forEach((own, c) => {
@@ -99,7 +99,7 @@ export function leaveOut(
       xx: total.xx - own.xx,
       xy: total.xy - own.xy,
     };
-    const line = lineFrom(rest, scale, prior);
+    const line = lineInClosedForm(rest, scale, prior);
     da[c] = line.intercept - whole.intercept;
     db[c] = line.slope - whole.slope;
   });

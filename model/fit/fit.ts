@@ -2,7 +2,7 @@ import { STANDARD_DENSITY_kg_m3 } from "../air.ts";
 import { addUp, type ContributorSums, leaveOut, squaresAbout } from "./contributor-sums.ts";
 import { exactTerm } from "./exact-sum.ts";
 import { ENDS, type FitRow, type GroupFit, type RejectedRow } from "./group.ts";
-import { type Line, lineFrom, posteriorCovariance } from "./line.ts";
+import { fitLine, type Line } from "./line.ts";
 import { gather } from "./points.ts";
 import { PRIOR } from "./prior.ts";
 import { type RobustLine, robustLine } from "./robust-line.ts";
@@ -51,7 +51,7 @@ function fitGroup(rows: FitRow[]): { group: GroupFit; rejected: RejectedRow[] } 
   const robust = robustLine(gather(x, y, share.map(exactTerm)), prior);
   const { keep, rejected } = setAside(rows, x, y, robust, vote.length);
   const sums = addUp({ x, y, owner, share }, keep, vote.length);
-  const line = lineFrom(sums.total, robust.scale, prior);
+  const { line } = fitLine(sums.total, robust.scale, prior);
   const { spread, spread_df } = spreadOf(sums, line, robust.scale);
   return {
     rejected,
@@ -61,7 +61,7 @@ function fitGroup(rows: FitRow[]): { group: GroupFit; rejected: RejectedRow[] } 
       intercept: line.intercept,
       slope: line.slope,
       ...leaveOut(sums, robust.scale, prior),
-      posterior: posteriorCovariance(sums.total, spread),
+      posterior: fitLine(sums.total, spread, prior).posterior,
       spread,
       spread_df,
       contributors: sums.each.length,

@@ -64,30 +64,6 @@ export function leastSquares(
   };
 }
 
-/** Fitted value at one row of predictors and the variances of its two intervals. */
-export interface Prediction {
-  value: number;
-  /** Variance of the mean there: residual variance × leverage. */
-  mean_variance: number;
-  /** Variance of one more observation of weight 1 there. */
-  observation_variance: number;
-}
-
-/** Mean and prediction variance of a fit at one row of predictors (Kutner et al., §2.4–2.5 and §6.7). */
-export function predict(fit: LeastSquares, at: readonly number[]): Prediction {
-  const value = dot(fit.coefficients, at);
-  const leverage = dot(
-    at,
-    fit.unscaled_covariance.map((row) => dot(row, at)),
-  );
-  const variance = fit.residual_sd ** 2;
-  return {
-    value,
-    mean_variance: variance * leverage,
-    observation_variance: variance * (1 + leverage),
-  };
-}
-
 type Vector = ArrayLike<number>;
 
 /** Householder QR of the columns, kept as reflections: solves for a right-hand side and inverts the Gram matrix. */

@@ -10,11 +10,6 @@ export function bisquareLoss(scaled: number, c: number): number {
   return (c * c * (u < 1 ? 1 - (1 - u) ** 3 : 1)) / 6;
 }
 
-/** Huber's weight: full voice within k scales, k over distance beyond (Huber 1964). */
-export function huberWeight(scaled: number, k: number): number {
-  return Math.min(1, k / Math.max(Math.abs(scaled), Number.MIN_VALUE));
-}
-
 /** What an iteratively reweighted fit needs to know of its model. */
 export interface Reweighting<Fit> {
   start: Fit;

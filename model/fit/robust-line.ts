@@ -1,5 +1,5 @@
 import { consensusStart, START_SPREAD } from "./consensus.ts";
-import { type Line, type LinePrior, lineFrom } from "./line.ts";
+import { fitLine, type Line, type LinePrior } from "./line.ts";
 import type { Points } from "./points.ts";
 import { bisquareWeight, reweight } from "./reweighting.ts";
 
@@ -29,7 +29,7 @@ export function robustLine(points: Points, prior: LinePrior): RobustLine {
       y.map((yi, i) => yi - intercept - slope * (x[i] as number)),
     scale: (residuals, before) => robustScale(residuals, weight, before || START_SPREAD),
     weight: (scaled) => bisquareWeight(scaled, BISQUARE_C),
-    solve: (trust, s) => lineFrom(sumsOf(points, trust), s, prior),
+    solve: (trust, s) => fitLine(sumsOf(points, trust), s, prior).line,
   });
   return { line: fit, scale };
 }

@@ -1,8 +1,13 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import { leastSquares, predict } from "../../../model/fit/least-squares.ts";
-import { bisquareWeight, huberWeight, reweight } from "../../../model/fit/reweighting.ts";
+import { type Band, bandsAt } from "../../../model/fit/bands.ts";
+import type { GroupFit } from "../../../model/fit/group.ts";
+import { type LeastSquares, leastSquares } from "../../../model/fit/least-squares.ts";
+import { fitLine, lineInClosedForm } from "../../../model/fit/line.ts";
+import { PRIOR, priorGroup } from "../../../model/fit/prior.ts";
+import { bisquareWeight, reweight } from "../../../model/fit/reweighting.ts";
 import { studentFactor } from "../../../model/fit/student.ts";
+import { seeded } from "./simulated-crowd.ts";
 
 const read = (file: string) => JSON.parse(readFileSync(`test/reference/${file}`, "utf8"));
 
@@ -73,35 +78,69 @@ interface RBand {
   predHigh: number;
 }
 
-describe("bands against R's confidence and prediction intervals", () => {
+/** A plain least-squares line as a published group: what the bands are drawn from, with no prior and no jackknife. */
+function groupOf(fit: LeastSquares): GroupFit {
+  const [[aa, ab], [ba, bb]] = fit.unscaled_covariance.map((row) =>
+    row.map((v) => v * fit.residual_sd ** 2),
+  ) as GroupFit["posterior"];
+  return {
+    ...priorGroup(5, "low"),
+    intercept: fit.coefficients[0] as number,
+    slope: fit.coefficients[1] as number,
+    posterior: [
+      [aa, ab],
+      [ba, bb],
+    ],
+    spread: fit.residual_sd,
+    spread_df: fit.residual_df,
+    contributors: fit.residual_df + 2,
+  };
+}
+
+/** Bands in the units of y: the atlas draws them on logarithmic scales. */
+function intervals(group: GroupFit, x: number, level: number) {
+  const levels = { mean_levels: [level], new_heater_levels: [level] };
+  const { pump_Hz_per_krpm, mean_bands, new_heater_bands } = bandsAt(
+    group,
+    1.225 * Math.exp(x),
+    levels,
+  );
+  const logs = (band: Band | undefined) =>
+    [Math.log(band?.lower ?? Number.NaN), Math.log(band?.upper ?? Number.NaN)] as const;
+  return {
+    fit: Math.log(pump_Hz_per_krpm),
+    mean: logs(mean_bands[0]),
+    another: logs(new_heater_bands[0]),
+  };
+}
+
+describe("the atlas's bands against R's confidence and prediction intervals", () => {
   // R 4.2.2 predict.lm on its data set cars, and on Kutner et al. Table 1.1 (Toluca).
   test.each(["cars", "toluca"])("%s to 1e-9", (name) => {
     const set = read("stats_prediction_intervals.json")[name];
-    const fit = leastSquares(polynomial(set.x, 1, true), set.y);
+    const group = groupOf(leastSquares(polynomial(set.x, 1, true), set.y));
     expect(set.bands.length).toBeGreaterThan(8);
     for (const band of set.bands as RBand[]) {
-      const { value, mean_variance, observation_variance } = predict(fit, [1, band.x]);
-      const t = studentFactor(band.level, fit.residual_df);
+      const { fit, mean, another } = intervals(group, band.x, band.level);
       const close = (got: number, want: number) =>
         expect(Math.abs(got - want)).toBeLessThan(1e-9 * Math.max(Math.abs(want), 1));
-      close(value, band.fit);
-      close(value - t * Math.sqrt(mean_variance), band.confLow);
-      close(value + t * Math.sqrt(mean_variance), band.confHigh);
-      close(value - t * Math.sqrt(observation_variance), band.predLow);
-      close(value + t * Math.sqrt(observation_variance), band.predHigh);
+      close(fit, band.fit);
+      close(mean[0], band.confLow);
+      close(mean[1], band.confHigh);
+      close(another[0], band.predLow);
+      close(another[1], band.predHigh);
     }
   });
 
   test("published Toluca limits, as printed", () => {
     // Kutner et al., §2.4–2.5: at 100, 90 % limits of the mean 394.9–443.8 and of one more 332.2–506.6.
     const set = read("stats_prediction_intervals.json").toluca;
-    const fit = leastSquares(polynomial(set.x, 1, true), set.y);
-    const { value, mean_variance, observation_variance } = predict(fit, [1, 100]);
-    const t = studentFactor(0.9, fit.residual_df);
-    expect(value - t * Math.sqrt(mean_variance)).toBeCloseTo(394.9, 1);
-    expect(value + t * Math.sqrt(mean_variance)).toBeCloseTo(443.8, 1);
-    expect(value - t * Math.sqrt(observation_variance)).toBeCloseTo(332.2, 1);
-    expect(value + t * Math.sqrt(observation_variance)).toBeCloseTo(506.6, 1);
+    const group = groupOf(leastSquares(polynomial(set.x, 1, true), set.y));
+    const { mean, another } = intervals(group, 100, 0.9);
+    expect(mean[0]).toBeCloseTo(394.9, 1);
+    expect(mean[1]).toBeCloseTo(443.8, 1);
+    expect(another[0]).toBeCloseTo(332.2, 1);
+    expect(another[1]).toBeCloseTo(506.6, 1);
   });
 
   test("weighted cars (weights 1/speed)", () => {
@@ -133,6 +172,53 @@ test("Student's t quantiles against 40-digit figures", () => {
 test("infinite degrees of freedom are the normal distribution", () => {
   expect(studentFactor(0.95, Number.POSITIVE_INFINITY)).toBeCloseTo(1.95996398454005, 8);
 });
+
+test("the fit's line is least squares over its rows and its prior, in both its forms", () => {
+  const { uniform, normal } = seeded(3);
+  const prior = { intercept: PRIOR.intercept.low };
+  for (let run = 0; run < 200; run++) {
+    const n = Math.floor(uniform() * 30);
+    const scale = 0.05 + 0.1 * uniform();
+    const rows = Array.from({ length: n }, () => {
+      const x = -0.5 * uniform();
+      return { w: uniform(), x, y: -0.4 + 3 * (uniform() - 0.2) * x + 0.1 * normal() };
+    });
+    const sums = { w: 0, x: 0, y: 0, xx: 0, xy: 0 };
+    for (const { w, x, y } of rows) {
+      sums.w += w;
+      sums.x += w * x;
+      sums.y += w * y;
+      sums.xx += w * x * x;
+      sums.xy += w * x * y;
+    }
+    const { coefficients } = leastSquares(
+      [...rows.map(({ x }) => [1, x]), [1, 0], [0, 1]],
+      [...rows.map(({ y }) => y), prior.intercept, PRIOR.slope],
+      {
+        weights: [
+          ...rows.map(({ w }) => w),
+          (scale / PRIOR.intercept_sd) ** 2,
+          (scale / PRIOR.slope_sd) ** 2,
+        ],
+      },
+    );
+    const { line } = fitLine(sums, scale, prior);
+    const closed = lineInClosedForm(sums, scale, prior);
+    expect(line.slope).toBeCloseTo(closed.slope, 10);
+    expect(line.intercept).toBeCloseTo(closed.intercept, 10);
+    const [least, most] = PRIOR.slope_bounds;
+    const [intercept, slope] = coefficients as [number, number];
+    if (slope > least && slope < most) {
+      expect(line.slope).toBeCloseTo(slope, 10);
+      expect(line.intercept).toBeCloseTo(intercept, 10);
+    } else expect([least, most]).toContain(line.slope);
+  }
+});
+
+/** Huber's weight: full voice within k scales, k over distance beyond (Huber 1964). */
+function huberWeight(scaled: number, k: number): number {
+  return Math.min(1, k / Math.max(Math.abs(scaled), Number.MIN_VALUE));
+}
 
 describe("reweighting against published robust fits of the stack loss data", () => {
   const { stackloss, constants } = read("stats_robust.json");
