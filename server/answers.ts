@@ -2,7 +2,7 @@ import { z } from "zod";
 import type { Air } from "../model/air.ts";
 import type { Compared } from "../model/compare.ts";
 import type { Band } from "../model/fit/bands.ts";
-import type { GroupFit, PublishedFit } from "../model/fit/group.ts";
+import type { GroupFit } from "../model/fit/group.ts";
 import type { Safety } from "../model/safety.ts";
 import type { StartTune } from "../model/start.ts";
 import { tuneSchema } from "../model/tune.ts";
@@ -147,7 +147,8 @@ export const publishedFit = z.object({
       density_range: pair.nullable(),
     }) satisfies z.ZodType<GroupFit>,
   ),
-}) satisfies z.ZodType<PublishedFit>;
+  safety,
+}) satisfies z.ZodType<contract.FitAnswer>;
 
 export const places = z.object({
   places: z.array(
@@ -159,7 +160,7 @@ export const places = z.object({
       lon: num,
       elevation_m: num.nullable(),
       population: num,
-      kind: z.string(),
+      kind: z.enum(["place", "pass"]),
     }),
   ),
   credit: z.string(),
@@ -222,6 +223,7 @@ export const cells = z.object({
     }),
   ),
   demo: z.boolean(),
+  safety,
 }) satisfies z.ZodType<contract.CellsAnswer>;
 
 export const health = z.object({

@@ -1,10 +1,12 @@
 import type { Air } from "../model/air.ts";
 import type { Compared } from "../model/compare.ts";
-import type { End } from "../model/fit/group.ts";
+import type { End, PublishedFit } from "../model/fit/group.ts";
+import type { Place } from "../model/geography/place-records.ts";
 import type { Safety } from "../model/safety.ts";
 import type { Reason, Verdict } from "../model/screen.ts";
 import type { Tune } from "../model/tune.ts";
 
+export type { Place } from "../model/geography/place-records.ts";
 export type { Reason, Verdict } from "../model/screen.ts";
 
 /**
@@ -54,17 +56,6 @@ export interface KeptTune {
   accepted_means: string;
   decisions: Decision[];
   safety: Safety;
-}
-
-export interface Place {
-  name: string;
-  region: string | null;
-  country: string | null;
-  lat: number;
-  lon: number;
-  elevation_m: number | null;
-  population: number;
-  kind: string;
 }
 
 export interface PlacesAnswer {
@@ -136,7 +127,11 @@ export interface CellsAnswer {
   parent: string;
   cells: Cell[];
   demo: boolean;
+  safety: Safety;
 }
+
+/** The published fit as the API answers it, with the cautions. */
+export type FitAnswer = PublishedFit & { safety: Safety };
 
 export interface Health {
   ok: boolean;

@@ -4,6 +4,7 @@ import { median } from "simple-statistics";
 import { acceptedTunes, cellContributors, dataRevision, type TuneRow } from "../../db/tunes.ts";
 import { compareWithAtlas } from "../../model/compare.ts";
 import type { PublishedFit } from "../../model/fit/group.ts";
+import { SAFETY } from "../../model/safety.ts";
 import { centre, KEPT_RESOLUTION, PLACE_RESOLUTION, shownCells } from "../cells.ts";
 import type { Services } from "../context.ts";
 import type { Cell, CellsAnswer } from "../contract.ts";
@@ -38,7 +39,7 @@ export function cellRoutes(services: Services): Hono {
       }
     }
     const cells = [...members].map(([cell, tunes]) => summed(cell, tunes, fit));
-    return c.json({ parent, cells, demo: services.demo } satisfies CellsAnswer);
+    return c.json({ parent, cells, demo: services.demo, safety: SAFETY } satisfies CellsAnswer);
   });
 }
 

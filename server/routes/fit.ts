@@ -4,12 +4,12 @@ import { fitByVersion } from "../../db/fits.ts";
 import { countTunes, dataRevision, pseudonym, type TuneRow, tunesOfClass } from "../../db/tunes.ts";
 import { densityAltitude, geometric } from "../../model/air.ts";
 import { bandsAt } from "../../model/fit/bands.ts";
-import type { End, GroupFit, RejectedRow } from "../../model/fit/group.ts";
+import type { End, GroupFit, PublishedFit, RejectedRow } from "../../model/fit/group.ts";
 import { SAFETY } from "../../model/safety.ts";
 import { groupOf, MEAN_LEVEL, NEW_HEATER_LEVELS } from "../../model/start.ts";
 import { heat_kW } from "../../model/tune.ts";
 import type { Services } from "../context.ts";
-import type { ScalingAnswer, ScalingCurvePoint, ScalingPoint } from "../contract.ts";
+import type { FitAnswer, ScalingAnswer, ScalingCurvePoint, ScalingPoint } from "../contract.ts";
 import { unchangedSince } from "../freshness.ts";
 import { RequestProblem } from "../problem.ts";
 import { fromText, readQuery } from "../query.ts";
@@ -28,7 +28,7 @@ export function fitRoutes(services: Services): Hono {
 
   app.get("/fit", async (c) => {
     const { fit } = await services.fit.current();
-    return unchangedSince(c, fit.version) ?? c.json(fit);
+    return unchangedSince(c, fit.version) ?? c.json(withSafety(fit));
   });
 
   app.get("/fit/:version", async (c) => {
@@ -39,7 +39,7 @@ export function fitRoutes(services: Services): Hono {
     if (!fit)
       throw new RequestProblem(404, "No fit has that version. GET /api/fit names the newest.");
     // Only the prior may change under its name, with a new release of the code.
-    return unchangedSince(c, fit.version, fit.version !== "prior") ?? c.json(fit);
+    return unchangedSince(c, fit.version, fit.version !== "prior") ?? c.json(withSafety(fit));
   });
 
   app.get("/scaling", async (c) => {
@@ -64,6 +64,10 @@ export function fitRoutes(services: Services): Hono {
   });
 
   return app;
+}
+
+function withSafety(fit: PublishedFit): FitAnswer {
+  return { ...fit, safety: SAFETY };
 }
 
 function reasonsByRow(rejected: readonly RejectedRow[], end: End): Map<string, string> {

@@ -1,6 +1,7 @@
 import { type Context, Hono } from "hono";
 import { stream } from "hono/streaming";
 import { acceptedTunes, cellContributors, dataRevision } from "../../db/tunes.ts";
+import { SAFETY } from "../../model/safety.ts";
 import { centre, shownCells } from "../cells.ts";
 import type { Services } from "../context.ts";
 import { COLUMNS, csvLine, LICENCE, openRecord } from "../dictionary.ts";
@@ -37,7 +38,7 @@ export function openDataRoutes(services: Services): Hono {
       if (known) return known;
       c.header("Content-Type", "application/geo+json");
       return stream(c, async (out) => {
-        const head = { type: "FeatureCollection", licence: LICENCE, demo };
+        const head = { type: "FeatureCollection", licence: LICENCE, demo, safety: SAFETY };
         await out.write(`${JSON.stringify(head).slice(0, -1)},"features":[`);
         let separator = "";
         for await (const page of records()) {
@@ -52,6 +53,7 @@ export function openDataRoutes(services: Services): Hono {
         title: "Tunes of the atlas, one row a tune",
         licence: LICENCE,
         demo,
+        safety: SAFETY,
         columns: COLUMNS,
       }),
     );

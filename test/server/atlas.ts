@@ -23,7 +23,7 @@ export const flatCountry: Gazetteer = {
         lon: 74.9,
         elevation_m: 1300,
         population: 100,
-        kind: "place",
+        kind: "place" as const,
       },
     ]
       .filter(({ name }) => name.toLowerCase().includes(query.toLowerCase()))
