@@ -1,0 +1,63 @@
+/**
+ * What the simulation study found, as `npm run study` writes it and the page draws it. Simulated data alone:
+ * the truth is known, so errors and coverages are against it.
+ */
+export interface StudyReport {
+  /** Version of the code that was studied. */
+  code: string;
+  size: "quick" | "full";
+  seed: number;
+  /** The air that errors and bands are looked at: a cold night by the sea first, then the standard atmosphere. */
+  airs: StudyAir[];
+  levels: number[];
+  scenarios: StudyScenario[];
+  /** Kinds of mistakes that were simulated at several shares. */
+  breakdown?: StudyBreakdown[];
+}
+
+export interface StudyAir {
+  label: string;
+  density_kg_m3: number;
+}
+
+/** One way that data can come in, and how each estimator fares. */
+export interface StudyScenario {
+  id: string;
+  title: string;
+  /** What family of question it belongs to. */
+  family: "clean" | "slips" | "lazy" | "flood" | "fakes" | "spread" | "air" | "pooling";
+  /** "fixed": every run has the same truth. "drawn": each run's truth is drawn from what the prior says. */
+  truth: "fixed" | "drawn";
+  contributors: number;
+  runs: number;
+  results: StudyResult[];
+}
+
+/** Figures of one estimator; lists are in the order of `airs`. */
+export interface StudyResult {
+  estimator: string;
+  /** Root-mean-square error and mean error of the average tune, %. */
+  rmse_pct: number[];
+  bias_pct: number[];
+  /** Share of truths inside the mean band, and of further heaters inside the new-heater band, %: by level, then air. */
+  mean_coverage_pct: number[][];
+  new_coverage_pct: number[][];
+  /** Median half-width of the 95 % bands, %. */
+  mean_width_pct: number[];
+  new_width_pct: number[];
+  /** Share of honest rows set aside, and of wrong rows set aside, %; null when there are none or nothing is set aside. */
+  false_rejection_pct: number | null;
+  caught_pct: number | null;
+}
+
+/** Up to which share of one kind of mistake each estimator holds. */
+export interface StudyBreakdown {
+  /** What the ids of its scenarios begin with. */
+  kind: string;
+  shares_pct: number[];
+  /** An estimator holds while its root-mean-square error in this air is below the limit, at smaller shares too. */
+  limit_pct: number;
+  air: string;
+  /** The largest such share; 0 when it does not hold even at the smallest. */
+  holds_to_pct: { estimator: string; share_pct: number }[];
+}

@@ -1,0 +1,117 @@
+import { AIRS, LEVELS, lnRatio } from "./airs.ts";
+import { type SimulatedRow, TARGET } from "./crowd.ts";
+import {
+  drawnPopulation,
+  FIXED,
+  heaterOf,
+  type Population,
+  type Seeded,
+  seeded,
+  trueMean,
+  tuned,
+} from "./population.ts";
+import { ALONE, ESTIMATORS } from "./rivals/all.ts";
+import type { Answer, Estimator, Fitted, Interval } from "./rivals/estimator.ts";
+import { isOf } from "./rivals/hypsotune.ts";
+import type { Scenario } from "./scenarios/scenario.ts";
+
+/** Rows counted and, of them, rows set aside. */
+export interface Counted {
+  rows: number;
+  aside: number;
+}
+
+/** Figures of one estimator in one run; lists by air, or by level and air. In ln, shares 0–1. */
+export interface RunFigures {
+  estimator: string;
+  error: number[];
+  mean_held: number[][];
+  new_held: number[][];
+  /** Half-widths of the 95 % bands. */
+  mean_half: number[];
+  new_half: number[];
+  /** Null for an estimator that sets nothing aside. */
+  honest: Counted | null;
+  wrong: Counted | null;
+}
+
+/** Further heaters drawn in each run to see whether the bands hold them. */
+const FURTHER = 200;
+const X = AIRS.map(({ density_kg_m3 }) => lnRatio(density_kg_m3));
+const AT_95 = LEVELS.indexOf(0.95);
+
+/** One run of a scenario: what each estimator makes of the same rows. The same seed and run give the same figures. */
+export function oneRun(scenario: Scenario, seed: number, run: number): RunFigures[] {
+  const random = seeded(mixed(`${seed} ${scenario.id} ${run}`));
+  const drawn = scenario.truth === "drawn" ? drawnPopulation(random) : FIXED;
+  const { rows, truth = drawn, target = TARGET } = scenario.make(random, drawn);
+  const means = X.map((x) => trueMean(truth, x));
+  const further = furtherHeaters(random, truth);
+  const own = rows.filter(isOf(target));
+  const estimators = own.length < rows.length ? [...ESTIMATORS, ALONE] : ESTIMATORS;
+  return estimators.flatMap((estimator: Estimator) => {
+    const fitted = estimator.fit(rows, target);
+    return fitted ? [figuresOf(estimator.name, fitted, { means, further, rows: own })] : [];
+  });
+}
+
+interface Known {
+  means: number[];
+  further: number[][];
+  rows: SimulatedRow[];
+}
+
+function figuresOf(estimator: string, fitted: Fitted, { means, further, rows }: Known): RunFigures {
+  const answers = X.map((x) => fitted.at(x));
+  const by = (figure: (answer: Answer, level: number, air: number) => number) =>
+    LEVELS.map((_, level) => answers.map((answer, air) => figure(answer, level, air)));
+  return {
+    estimator,
+    error: answers.map(({ centre }, air) => centre - (means[air] as number)),
+    mean_held: by(({ mean }, level, air) => held(mean[level], means[air] as number)),
+    new_held: by(({ another }, level, air) => {
+      const heaters = further[air] as number[];
+      return heaters.reduce((sum, y) => sum + held(another[level], y), 0) / heaters.length;
+    }),
+    mean_half: answers.map(({ mean }) => half(mean[AT_95])),
+    new_half: answers.map(({ another }) => half(another[AT_95])),
+    ...countAside(fitted.setAside, rows),
+  };
+}
+
+function countAside(aside: Fitted["setAside"], rows: readonly SimulatedRow[]) {
+  if (!aside) return { honest: null, wrong: null };
+  const count = (among: SimulatedRow[]): Counted => ({
+    rows: among.length,
+    aside: among.filter(({ row }) => aside.has(row)).length,
+  });
+  return {
+    honest: count(rows.filter((r) => r.honest)),
+    wrong: count(rows.filter((r) => !r.honest)),
+  };
+}
+
+function held(band: Interval | undefined, y: number): number {
+  return Number(band !== undefined && y >= band.lower && y <= band.upper);
+}
+
+function half(band: Interval | undefined): number {
+  return band ? (band.upper - band.lower) / 2 : Number.NaN;
+}
+
+/** Further heaters of the population, each tuned once in every air: by air, then heater. */
+function furtherHeaters(random: Seeded, truth: Population): number[][] {
+  const heaters = Array.from({ length: FURTHER }, () => heaterOf(random, truth));
+  return X.map((x) => heaters.map((heater) => tuned(random, truth, heater, x)));
+}
+
+/** A 32-bit number from a text: FNV-1a, stirred once more so that neighbours have nothing in common. */
+function mixed(text: string): number {
+  let hash = 0x811c9dc5;
+  for (const letter of text) {
+    hash = Math.imul(hash ^ (letter.codePointAt(0) as number), 0x01000193);
+  }
+  hash = Math.imul(hash ^ (hash >>> 16), 0x85ebca6b);
+  hash = Math.imul(hash ^ (hash >>> 13), 0xc2b2ae35);
+  return (hash ^ (hash >>> 16)) >>> 0;
+}

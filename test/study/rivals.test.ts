@@ -1,0 +1,72 @@
+import { readFileSync } from "node:fs";
+import { describe, expect, test } from "vitest";
+import { LEVELS } from "./airs.ts";
+import type { Point } from "./rivals/estimator.ts";
+import { huberLine } from "./rivals/huber.ts";
+import { leastSquaresLine } from "./rivals/least-squares.ts";
+import { madCutLine } from "./rivals/mad-cut.ts";
+import { answers, type StraightLine } from "./rivals/straight-line.ts";
+import { theilSenLine } from "./rivals/theil-sen.ts";
+
+const read = (file: string) => JSON.parse(readFileSync(`test/reference/${file}`, "utf8"));
+const intervals = read("stats_prediction_intervals.json");
+const pointsOf = ({ x, y }: { x: number[]; y: number[] }): Point[] =>
+  x.map((value, i) => [value, y[i] as number]);
+
+/** Figures of R 4.2.2 on cars (Ezekiel, 1930) and Toluca (Kutner et al.), as the reference file says. */
+describe.each(["cars", "toluca"])("least squares on %s", (name) => {
+  const at = answers(leastSquaresLine(pointsOf(intervals[name])) as StraightLine);
+  const known = intervals[name].bands.filter((b: { level: number }) =>
+    (LEVELS as readonly number[]).includes(b.level),
+  );
+
+  test("fit, confidence and prediction intervals equal R's", () => {
+    expect(known.length).toBeGreaterThan(5);
+    for (const { x, level, fit, confLow, confHigh, predLow, predHigh } of known) {
+      const { centre, mean, another } = at(x);
+      const i = LEVELS.indexOf(level);
+      const got = [centre, mean[i]?.lower, mean[i]?.upper, another[i]?.lower, another[i]?.upper];
+      for (const [k, value] of [fit, confLow, confHigh, predLow, predHigh].entries()) {
+        expect(Math.abs((got[k] as number) / value - 1)).toBeLessThan(1e-9);
+      }
+    }
+  });
+});
+
+test("Theil–Sen's slope on cars is R's median of pairwise slopes", () => {
+  const { slope } = theilSenLine(pointsOf(intervals.cars)) as StraightLine;
+  expect(slope).toBeCloseTo(read("stats_theilsen.json").cars, 12);
+});
+
+// By hand: at K·scale beyond the line a point pulls no more, so its distance does not matter.
+test("Huber's line is least squares' while nothing is far off, and bounded when something is", () => {
+  const x = Array.from({ length: 21 }, (_, i) => i / 10 - 1);
+  const wave = (i: number) => 0.1 * (i % 2 === 0 ? 1 : -1);
+  const line = (far: number) =>
+    huberLine(x.map((v, i) => [v, 1 + 2 * v + wave(i) + (i === 20 ? far : 0)])) as StraightLine;
+  const plain = leastSquaresLine(x.map((v, i) => [v, 1 + 2 * v + wave(i)])) as StraightLine;
+  expect(line(0).slope).toBeCloseTo(plain.slope, 10);
+  expect(line(1000).slope).toBeCloseTo(line(10).slope, 6);
+  expect(Math.abs(line(1000).slope - 2)).toBeLessThan(0.15);
+});
+
+test("the cut sets aside what is far off and nothing else", () => {
+  const points: Point[] = Array.from({ length: 30 }, (_, i) => [i, 3 + 2 * i + Math.sin(i)]);
+  const wrong = points.map(([x, y], i): Point => (i === 25 || i === 4 ? [x, y + 90] : [x, y]));
+  const cut = madCutLine(wrong);
+  expect(cut?.kept.flatMap((kept, i) => (kept ? [] : [i]))).toEqual([4, 25]);
+  const rest = leastSquaresLine(points.filter((_, i) => i !== 25 && i !== 4)) as StraightLine;
+  expect(cut?.line).toEqual(rest);
+});
+
+test("no line of two points, nor of points in the same air", () => {
+  const same: Point[] = [
+    [1, 1],
+    [1, 2],
+    [1, 3],
+  ];
+  for (const lineOf of [leastSquaresLine, theilSenLine, huberLine, madCutLine]) {
+    expect(lineOf(same)).toBeNull();
+    expect(lineOf([same[0] as Point, [2, 2]])).toBeNull();
+  }
+});

@@ -1,0 +1,89 @@
+import { crowd } from "../crowd.ts";
+import { type Lie, withFakes, withFlood, withLazy } from "../dishonest.ts";
+import { type SlipName, withSlips } from "../slips.ts";
+import type { Scenario } from "./scenario.ts";
+
+const CROWD = 200;
+const SHARES = [10, 20, 30, 40];
+
+type Contaminated = Pick<Scenario, "id" | "title" | "family" | "make">;
+
+const contaminated = (of: Contaminated): Scenario => ({
+  ...of,
+  truth: "fixed",
+  contributors: CROWD,
+});
+
+const NAMED_SLIPS: Record<SlipName, string> = {
+  feet: "elevation in feet stated as metres",
+  decimal: "a decimal point slipped",
+  half_or_double: "half or double",
+  pulses_a_minute: "pulses a minute stated as Hz",
+  ends_swapped: "ends swapped",
+  fan_in_hundreds: "fan speed in hundreds",
+  junk: "junk",
+};
+
+const slips = (id: string, title: string, pct: number, kinds?: SlipName[]): Scenario =>
+  contaminated({
+    id: `${id}-${pct}pct`,
+    title: `${pct} % of rows: ${title}`,
+    family: "slips",
+    make: (random, truth) => ({
+      rows: withSlips(random, crowd(random, truth, CROWD), pct / 100, kinds),
+    }),
+  });
+
+const lazy = (pct: number): Scenario =>
+  contaminated({
+    id: `lazy-${pct}pct`,
+    title: `${pct} % of crews never re-tune`,
+    family: "lazy",
+    make: (random, truth) => ({
+      rows: withLazy(random, truth, crowd(random, truth, CROWD), pct / 100),
+    }),
+  });
+
+const flood = (pct: number): Scenario =>
+  contaminated({
+    id: `flood-${pct}pct`,
+    title: `one key floods with ${pct} % of all rows, 1.6 × at 4,000 m`,
+    family: "flood",
+    make: (random, truth) => ({
+      rows: withFlood(random, crowd(random, truth, CROWD), pct / 100, truth),
+    }),
+  });
+
+const fakes = (id: string, title: string, pct: number, lie: Omit<Lie, "share">): Scenario =>
+  contaminated({
+    id: `fakes-${id}-${pct}pct`,
+    title: `${pct} % fake contributors ${title}, ${lie.times} ×`,
+    family: "fakes",
+    make: (random, truth) => ({
+      rows: withFakes(random, truth, crowd(random, truth, CROWD), { ...lie, share: pct / 100 }),
+    }),
+  });
+
+const onePlace = (times: number) => (pct: number) =>
+  fakes(`one-place-${times}x`, "at one place at 4,000 m", pct, { times, at_m: 4000 });
+const spread = (times: number) => (pct: number) =>
+  fakes(`spread-${times}x`, "spread over high places", pct, { times, at_m: "high places" });
+const leverage = (pct: number) =>
+  fakes("leverage-1.6x", "at one place at 5,500 m", pct, { times: 1.6, at_m: 5500 });
+const sly = (rows: "two high" | "true and false", title: string) =>
+  fakes(`sly-${rows.replaceAll(" ", "-")}`, title, 20, { times: 1.25, at_m: "high places", rows });
+
+export const MISTAKES: readonly Scenario[] = [
+  ...SHARES.map((pct) => slips("slips", "feet, decimal, half or double, junk", pct)),
+  ...Object.entries(NAMED_SLIPS).map(([kind, title]) =>
+    slips(`slip-${kind.replaceAll("_", "-")}`, title, 20, [kind as SlipName]),
+  ),
+  ...SHARES.map(lazy),
+  ...[30, 70, 90].map(flood),
+  ...[1.25, 1.6].flatMap((times) => SHARES.map(onePlace(times))),
+  ...[20, 30].map(onePlace(1.35)),
+  ...[1.25, 1.6].flatMap((times) => SHARES.map(spread(times))),
+  ...[20, 40].map(leverage),
+  sly("two high", "spread over high places, two tunes each"),
+  sly("true and false", "spread over high places, each with a true tune by the sea"),
+];

@@ -1,0 +1,42 @@
+import { standardDensity } from "../../model/air.ts";
+import type { SimulatedRow } from "./crowd.ts";
+import type { Seeded } from "./population.ts";
+
+type Slip = (row: SimulatedRow, random: Seeded) => Partial<SimulatedRow>;
+
+const pump = (row: SimulatedRow, times: number) => ({ pump_Hz: row.pump_Hz * times });
+const upOrDown = ({ uniform }: Seeded, times: number) => (uniform() < 0.5 ? times : 1 / times);
+
+/** Slips of the pen that nobody screened. */
+export const SLIPS = {
+  /** Elevation in feet stated as metres: the density is that of more than three times the height. */
+  feet: ({ elevation_m, night }) => ({
+    density_kg_m3: standardDensity(Math.min(6000, elevation_m * 3.28)) * night,
+  }),
+  decimal: (row, random) => pump(row, upOrDown(random, 10)),
+  half_or_double: (row, random) => pump(row, upOrDown(random, 2)),
+  pulses_a_minute: (row) => pump(row, 60),
+  /** The low end's mixture is the high end's, scatter and all. */
+  ends_swapped: (row, random) => pump(row, 2.6 * Math.exp(0.1 * random.normal())),
+  fan_in_hundreds: (row) => ({ fan_rpm: row.fan_rpm / 100 }),
+  junk: (row, random) => pump(row, Math.exp(random.normal())),
+} as const satisfies Record<string, Slip>;
+
+export type SlipName = keyof typeof SLIPS;
+
+/** The mix of slips that crowds make when nothing is known of which: equal parts. */
+export const EVERYDAY: readonly SlipName[] = ["half_or_double", "decimal", "feet", "junk"];
+
+/** The rows, of which a share carries one of the slips, each as likely. */
+export function withSlips(
+  random: Seeded,
+  rows: readonly SimulatedRow[],
+  share: number,
+  kinds: readonly SlipName[] = EVERYDAY,
+): SimulatedRow[] {
+  return rows.map((row) => {
+    if (random.uniform() >= share) return row;
+    const kind = kinds[Math.floor(kinds.length * random.uniform())] as SlipName;
+    return { ...row, ...(SLIPS[kind] as Slip)(row, random), honest: false };
+  });
+}
