@@ -6,6 +6,8 @@ import { heaterOf, type Population, type Seeded, tuned } from "./population.ts";
 /** A row of which the truth is known. */
 export interface SimulatedRow extends FitRow {
   ln_density_sd?: number;
+  /** When it was tuned, year and month. */
+  month: string;
   /** Whether it says what its heater's best tune was; a wrong row is one the fit had better set aside. */
   honest: boolean;
   elevation_m: number;
@@ -82,7 +84,7 @@ export function crowd(
       );
       const stated = statedAir(random, reporting, site.elevation_m, night);
       const contributor = `${whose.name ?? "c"}${c}`;
-      return rowOf({ contributor, k, site, night, y, stated, whose });
+      return rowOf({ contributor, k, site, month: someMonth(random), night, y, stated, whose });
     });
   }).flat();
 }
@@ -101,6 +103,12 @@ function somewhere(random: Seeded): Site {
 
 function someElevation({ uniform }: Seeded): number {
   return uniform() < 0.55 ? 500 * uniform() : 500 + 4000 * uniform() * uniform();
+}
+
+/** One of 24 months. */
+export function someMonth({ uniform }: Seeded): string {
+  const month = Math.floor(24 * uniform());
+  return `${2025 + Math.floor(month / 12)}-${String(1 + (month % 12)).padStart(2, "0")}`;
 }
 
 function tunesOf({ uniform }: Seeded, tunes: Reporting["tunes"]): number {
@@ -134,6 +142,7 @@ export function rowOf(of: {
   contributor: string;
   k: number;
   site: Site;
+  month: string;
   night: number;
   y: number;
   stated: Stated;
@@ -149,6 +158,7 @@ export function rowOf(of: {
     heat_kW,
     end,
     ...of.stated,
+    month: of.month,
     pump_Hz: (fan_rpm / 1000) * Math.exp(of.y),
     fan_rpm,
     honest: of.honest ?? true,

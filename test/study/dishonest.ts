@@ -1,7 +1,7 @@
 import { standardDensity } from "../../model/air.ts";
 import type { FitRow } from "../../model/fit/group.ts";
 import { lnRatio } from "./airs.ts";
-import { crowd, rowOf, type SimulatedRow, USUAL } from "./crowd.ts";
+import { crowd, rowOf, type SimulatedRow, someMonth, USUAL } from "./crowd.ts";
 import { FIXED, type Population, type Seeded, trueMean } from "./population.ts";
 
 /** So many of another kind make up a share of all. */
@@ -43,6 +43,8 @@ const HIGH_m = [2500, 4500] as const;
 const HIGH_PLACES = 400;
 /** They agree to 3 %. */
 const AGREE = 0.03;
+/** Who lies from one place does so at one time; who takes the trouble to spread out picks months too. */
+const ONE_MONTH = "2026-10";
 
 /** Adds invented contributors who agree on one lie. */
 export function withFakes<Row extends FitRow>(
@@ -59,7 +61,8 @@ export function withFakes<Row extends FitRow>(
     const site = { cell, elevation_m };
     const stated = { density_kg_m3 };
     const contributor = `fake${fake}`;
-    return rowOf({ contributor, k, site, night: 1, y, stated, honest: lie === 1 });
+    const month = at_m === "high places" ? someMonth(random) : ONE_MONTH;
+    return rowOf({ contributor, k, site, month, night: 1, y, stated, honest: lie === 1 });
   };
   const lie = (fake: number, k: number) => {
     if (at_m !== "high places") return say(fake, k, at_m, "one place", times);
@@ -88,7 +91,8 @@ export function withFlood(
   const flood = Array.from({ length: toMake(share, rows.length) }, (_, k) => {
     const y = lie + AGREE * random.normal();
     const stated = { density_kg_m3 };
-    return rowOf({ contributor: "flood", k, site, night: 1, y, stated, honest: false });
+    const contributor = "flood";
+    return rowOf({ contributor, k, site, month: ONE_MONTH, night: 1, y, stated, honest: false });
   });
   return [...rows, ...flood];
 }

@@ -1,8 +1,9 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
+import { leastSquares } from "../../model/fit/least-squares.ts";
 import { LEVELS } from "./airs.ts";
 import type { Point } from "./rivals/estimator.ts";
-import { huberLine } from "./rivals/huber.ts";
+import { coefficientVariance, huberLine } from "./rivals/huber.ts";
 import { leastSquaresLine } from "./rivals/least-squares.ts";
 import { madCutLine } from "./rivals/mad-cut.ts";
 import { answers, type StraightLine } from "./rivals/straight-line.ts";
@@ -36,6 +37,26 @@ describe.each(["cars", "toluca"])("least squares on %s", (name) => {
 test("Theil–Sen's slope on cars is R's median of pairwise slopes", () => {
   const { slope } = theilSenLine(pointsOf(intervals.cars)) as StraightLine;
   expect(slope).toBeCloseTo(read("stats_theilsen.json").cars, 12);
+});
+
+/** Stack loss (Brownlee, 1960), three predictors: residuals, scale and standard errors of R's Huber fit (MASS 7.3). */
+test("Huber's covariance gives the published standard errors of the stack loss data", () => {
+  const { data, huber_tight } = read("stats_robust.json").stackloss;
+  const { "stack.loss": y, ...predictors } = data as Record<string, number[]>;
+  const design = (y as number[]).map((_, i) => [
+    1,
+    ...Object.values(predictors).map((column) => column[i] as number),
+  ]);
+  const coefficients = Object.values(huber_tight.coef as Record<string, number>);
+  const residual = design.map((row, i) =>
+    row.reduce((left, v, j) => left - v * (coefficients[j] as number), y?.[i] as number),
+  );
+  const unit = coefficientVariance(residual, huber_tight.scale, 4);
+  const { unscaled_covariance } = leastSquares(design, y as number[]);
+  for (const [j, se] of Object.values(huber_tight.se as Record<string, number>).entries()) {
+    const got = Math.sqrt(unit * (unscaled_covariance[j]?.[j] as number));
+    expect(Math.abs(got / se - 1)).toBeLessThan(1e-6);
+  }
 });
 
 // By hand: at K·scale beyond the line a point pulls no more, so its distance does not matter.

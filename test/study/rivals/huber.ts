@@ -51,13 +51,15 @@ function scaleOf(residual: readonly number[]): number {
   return median(residual.map(Math.abs)) / MAD_OF_NORMAL;
 }
 
-/** What takes the residual variance's place before (XᵀX)⁻¹. */
-function coefficientVariance(residual: readonly number[], scale: number): number {
+/**
+ * What takes the residual variance's place before (XᵀX)⁻¹, for so many coefficients.
+ * ψ′ is 1 for residuals inside and 0 outside.
+ */
+export function coefficientVariance(residual: readonly number[], scale: number, p = 2): number {
   const n = residual.length;
   const bent = residual.map((r) => Math.max(-K * scale, Math.min(K * scale, r)) ** 2);
   const inside = residual.map((r) => Number(Math.abs(r) <= K * scale));
   const share = mean(inside);
-  // Two coefficients; ψ′ is 1 inside and 0 outside.
-  const factor = 1 + (2 * sampleVariance(inside)) / (n * share ** 2);
-  return (sum(bent) / (n - 2)) * (factor / share) ** 2;
+  const factor = 1 + (p * sampleVariance(inside)) / (n * share ** 2);
+  return (sum(bent) / (n - p)) * (factor / share) ** 2;
 }

@@ -1,5 +1,5 @@
-import { crowd, type Reporting, USUAL } from "../crowd.ts";
-import { FIXED, type Population, type Seeded } from "../population.ts";
+import { crowd } from "../crowd.ts";
+import { OTHER, otherCrowd } from "./other-crowd.ts";
 import type { Scenario } from "./scenario.ts";
 
 const FIXED_SIZES = [1, 2, 3, 5, 8, 15, 30, 50, 100, 200, 1000, 10_000];
@@ -7,12 +7,6 @@ const DRAWN_SIZES = [0, 1, 3, 8, 15, 30, 100, 200];
 const OTHER_SIZES = [8, 30, 200];
 
 const people = (n: number) => `${n.toLocaleString("en")} contributor${n === 1 ? "" : "s"}`;
-
-/** Simulated by other means: heavier tails, own slopes, half the temperatures unknown, unequal numbers of tunes. */
-const OTHER: Population = { ...FIXED, between_df: 5, slope_sd: 0.1 };
-const OTHER_REPORTING: Reporting = { ...USUAL, tunes: "geometric", no_temperature: 0.5 };
-export const otherCrowd = (random: Seeded, contributors: number) =>
-  crowd(random, OTHER, contributors, OTHER_REPORTING);
 
 const clean = (id: string, contributors: number, truth: Scenario["truth"]): Scenario => ({
   id,

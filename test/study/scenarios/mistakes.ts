@@ -1,6 +1,7 @@
 import { crowd } from "../crowd.ts";
 import { type Lie, withFakes, withFlood, withLazy } from "../dishonest.ts";
 import { type SlipName, withSlips } from "../slips.ts";
+import { OTHER, otherCrowd } from "./other-crowd.ts";
 import type { Scenario } from "./scenario.ts";
 
 const CROWD = 200;
@@ -73,15 +74,40 @@ const leverage = (pct: number) =>
 const sly = (rows: "two high" | "true and false", title: string) =>
   fakes(`sly-${rows.replaceAll(" ", "-")}`, title, 20, { times: 1.25, at_m: "high places", rows });
 
+const everyday = (contributors: number): Scenario => ({
+  id: `everyday-other-${contributors}`,
+  title: `${contributors} contributors simulated by other means: one row in ten a slip, one crew in ten never re-tunes`,
+  family: "slips",
+  truth: "fixed",
+  contributors,
+  make: (random) => {
+    const rows = withSlips(random, otherCrowd(random, contributors), 0.1);
+    return { rows: withLazy(random, OTHER, rows, 0.1), truth: OTHER };
+  },
+});
+
+const fakesAmongOthers = (pct: number): Scenario =>
+  contaminated({
+    id: `fakes-other-one-place-1.35x-${pct}pct`,
+    title: `${pct} % fake contributors at one place at 4,000 m, 1.35 ×, the others simulated by other means`,
+    family: "fakes",
+    make: (random) => {
+      const lie = { share: pct / 100, times: 1.35, at_m: 4000 };
+      return { rows: withFakes(random, OTHER, otherCrowd(random, CROWD), lie), truth: OTHER };
+    },
+  });
+
 export const MISTAKES: readonly Scenario[] = [
   ...SHARES.map((pct) => slips("slips", "feet, decimal, half or double, junk", pct)),
   ...Object.entries(NAMED_SLIPS).map(([kind, title]) =>
     slips(`slip-${kind.replaceAll("_", "-")}`, title, 20, [kind as SlipName]),
   ),
   ...SHARES.map(lazy),
+  ...[30, 200].map(everyday),
   ...[30, 70, 90].map(flood),
   ...[1.25, 1.6].flatMap((times) => SHARES.map(onePlace(times))),
   ...[20, 30].map(onePlace(1.35)),
+  ...[20, 30].map(fakesAmongOthers),
   ...[1.25, 1.6].flatMap((times) => SHARES.map(spread(times))),
   ...[20, 40].map(leverage),
   sly("two high", "spread over high places, two tunes each"),
