@@ -1,11 +1,11 @@
 import { render } from "preact";
-import { useEffect, useState } from "preact/hooks";
+import { useEffect, useLayoutEffect, useState } from "preact/hooks";
 import { useFit } from "./fit-store.ts";
 import { Cautions } from "./parts/cautions.tsx";
 import { later } from "./parts/later.tsx";
 import { FIRST_QUESTION, type Question } from "./question.ts";
 import { recall, remember } from "./remember.ts";
-import "./style.css";
+import "./style/index.css";
 import { t } from "./texts/en.ts";
 import { Atlas } from "./views/atlas.tsx";
 
@@ -17,8 +17,9 @@ const Data = later(() => import("./views/data.tsx").then((m) => m.Data));
 const VIEWS = ["atlas", "share", "scaling", "data"] as const;
 type View = (typeof VIEWS)[number];
 
+/** The first step of the address names the view; further steps are the view's own pages. */
 function viewInAddress(): View {
-  const name = location.hash.replace(/^#\/?/, "");
+  const name = location.hash.replace(/^#\/?/, "").split("/")[0];
   return VIEWS.find((view) => view === name) ?? "atlas";
 }
 
@@ -37,7 +38,8 @@ function App() {
     addEventListener("hashchange", onHash);
     return () => removeEventListener("hashchange", onHash);
   }, []);
-  useEffect(() => {
+  // Before the view's own effects: a page within a view puts its name in front.
+  useLayoutEffect(() => {
     document.title = view === "atlas" ? t.name : `${t.views[view]} · ${t.name}`;
   }, [view]);
   const ask = (next: Question) => {
