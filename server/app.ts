@@ -12,6 +12,7 @@ import { fitRoutes } from "./routes/fit.ts";
 import { openDataRoutes } from "./routes/open-data.ts";
 import { placeRoutes } from "./routes/places.ts";
 import { startRoutes } from "./routes/start.ts";
+import { stewardRoutes } from "./routes/steward.ts";
 import { tuneRoutes } from "./routes/tunes.ts";
 import { apiSecurity } from "./security.ts";
 
@@ -28,7 +29,7 @@ const preflight = cors({
 const limitBody = bodyLimit({
   maxSize: BODY_MOST_BYTES,
   onError: () => {
-    const most = `A tune is at most ${BODY_MOST_BYTES / 1024} KB. Nothing was stored.`;
+    const most = `A body is at most ${BODY_MOST_BYTES / 1024} KB. Nothing was stored.`;
     throw new RequestProblem(413, most);
   },
 });
@@ -47,10 +48,11 @@ export function createApp(services: Services): Hono {
     placeRoutes,
     openDataRoutes,
     aboutRoutes,
+    stewardRoutes,
   ]) {
     app.route("/api", routes(services));
   }
-  const description = JSON.stringify(describeApi());
+  const description = JSON.stringify(describeApi(Boolean(services.stewardToken)));
   app.get("/api/openapi.json", (c) =>
     c.body(description, 200, { "Content-Type": "application/json" }),
   );

@@ -25,6 +25,8 @@ export interface Services {
   writeLimit: number;
   /** Address of the client, for the write limit only. */
   clientAddress: (c: Context) => string;
+  /** What opens the steward's routes; without it there are none. */
+  stewardToken?: string | undefined;
   /** Called after every write: starts a refresh of the fit without making anyone wait. */
   afterWrite: (c: Context) => void;
   /** What the page needs to know of the configuration. */

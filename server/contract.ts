@@ -58,6 +58,73 @@ export interface KeptTune {
   safety: Safety;
 }
 
+/** One decision as the audit trail records it. */
+export interface RecordedDecision extends Decision {
+  /** Running number: later decisions have higher ones. */
+  number: number;
+  /** Null once withdrawn: the trail keeps that something was withdrawn, not what. */
+  tune: string | null;
+}
+
+/** A held tune as the steward sees it: no receipt, and of its contributor the pseudonym alone. */
+export interface HeldTune {
+  id: string;
+  contributor: string;
+  /** Month. */
+  submitted_on: string;
+  tune: Omit<Tune, "contributor">;
+  cell: string | null;
+  /** Why it is held. */
+  reasons: Reason[];
+  air: Air;
+  compared: Compared[];
+  /** Oldest first. */
+  decisions: RecordedDecision[];
+}
+
+/** A page of held tunes, oldest first. */
+export interface HeldTunes {
+  /** How many there are in all. */
+  held: number;
+  tunes: HeldTune[];
+  /** To ask for the next page with, as `after`; null on the last one. */
+  next: number | null;
+  accepted_means: string;
+  safety: Safety;
+}
+
+/** A page of the audit trail, newest first. */
+export interface AuditTrail {
+  decisions: RecordedDecision[];
+  next: number | null;
+}
+
+/** Answer to a steward's decision. */
+export interface Decided {
+  id: string;
+  verdict: Verdict;
+  /** Every decision on this tune, oldest first. */
+  decisions: RecordedDecision[];
+  accepted_means: string;
+  safety: Safety;
+}
+
+/** Something about the published fit that a steward should look into. */
+export interface Alarm {
+  code: string;
+  heat_kW: number;
+  end: End;
+  sentence: string;
+  value: number;
+  threshold: number;
+}
+
+export interface AlarmsAnswer {
+  /** Version of the fit that they are about. */
+  fit: string;
+  alarms: Alarm[];
+}
+
 export interface PlacesAnswer {
   places: Place[];
   credit: string;

@@ -4,6 +4,7 @@ import * as answers from "./answers.ts";
 import { scalingQuery } from "./routes/fit.ts";
 import { elevationQuery, placesQuery } from "./routes/places.ts";
 import { startQuery } from "./routes/start.ts";
+import * as steward from "./steward-schemas.ts";
 import { CODE_VERSION } from "./version.ts";
 
 type Json = Record<string, unknown>;
@@ -13,7 +14,8 @@ interface Operation {
   summary: string;
   query?: z.ZodObject;
   body?: z.ZodType;
-  receipt?: true;
+  /** What the bearer must show. */
+  bearer?: "receipt" | "steward";
   headers?: Json[];
   status?: number;
   answer?: z.ZodType | string;
@@ -42,17 +44,22 @@ const paths: Record<string, Record<string, Operation>> = {
     },
   },
   "/api/tunes/{id}": {
-    get: { summary: "Read a tune", receipt: true, answer: answers.keptTune, problems: [401, 404] },
+    get: {
+      summary: "Read a tune",
+      bearer: "receipt",
+      answer: answers.keptTune,
+      problems: [401, 404],
+    },
     put: {
       summary: "Revise a tune",
-      receipt: true,
+      bearer: "receipt",
       body: tuneSchema,
       answer: answers.submitted,
       problems: [400, 401, 404, 413, 415, 422, 429],
     },
     delete: {
       summary: "Withdraw a tune: gone from data, fit and export",
-      receipt: true,
+      bearer: "receipt",
       status: 204,
       problems: [401, 404, 429],
     },
@@ -116,8 +123,51 @@ const paths: Record<string, Record<string, Operation>> = {
   "/api/openapi.json": { get: { summary: "This description", answer: "application/json" } },
 };
 
-/** The API's description, OpenAPI 3.1, from the same schemas that check what comes in. */
-export function describeApi(): Json {
+/** The steward's routes, which an atlas has only when it is given a token for them. */
+const stewardPaths: typeof paths = {
+  "/api/steward/held": {
+    get: {
+      summary: "Held tunes with reasons and decisions, oldest first",
+      bearer: "steward",
+      query: steward.heldQuery,
+      answer: steward.heldAnswer,
+      problems: [401, 422],
+    },
+  },
+  "/api/steward/decisions": {
+    get: {
+      summary: "The audit trail, newest first",
+      bearer: "steward",
+      query: steward.trailQuery,
+      answer: steward.trailAnswer,
+      problems: [401, 422],
+    },
+  },
+  "/api/steward/tunes/{id}/decision": {
+    post: {
+      summary: "Accept or hold a tune, and say why: accepted means plausible, not safe",
+      bearer: "steward",
+      body: steward.decisionBody,
+      answer: steward.decidedAnswer,
+      problems: [400, 401, 404, 413, 415, 422],
+    },
+  },
+  "/api/steward/alarms": {
+    get: {
+      summary: "What the published fit warns its steward of",
+      bearer: "steward",
+      answer: steward.alarmsAnswer,
+      problems: [401],
+    },
+  },
+};
+
+/**
+ * The API's description, OpenAPI 3.1, from the same schemas that check what comes in.
+ * @param hasSteward whether the steward's routes are there
+ */
+export function describeApi(hasSteward: boolean): Json {
+  const all = hasSteward ? { ...paths, ...stewardPaths } : paths;
   return {
     openapi: "3.1.0",
     info: {
@@ -131,7 +181,7 @@ export function describeApi(): Json {
     },
     servers: [{ url: "/" }],
     paths: Object.fromEntries(
-      Object.entries(paths).map(([path, methods]) => [
+      Object.entries(all).map(([path, methods]) => [
         path,
         Object.fromEntries(Object.entries(methods).map(([m, o]) => [m, operation(path, m, o)])),
       ]),
@@ -140,6 +190,9 @@ export function describeApi(): Json {
       schemas: { Problem: jsonSchema(answers.problem) },
       securitySchemes: {
         receipt: { type: "http", scheme: "bearer", description: "The receipt of one tune" },
+        ...(hasSteward
+          ? { steward: { type: "http", scheme: "bearer", description: "The steward's token" } }
+          : {}),
       },
     },
   };
@@ -160,7 +213,7 @@ function operation(path: string, method: string, o: Operation): Json {
   return {
     operationId: `${method}${path.replace("/api", "").replaceAll(/\W+(\w)?/g, (_, letter?: string) => letter?.toUpperCase() ?? "")}`,
     summary: o.summary,
-    ...(o.receipt ? { security: [{ receipt: [] }] } : {}),
+    ...(o.bearer ? { security: [{ [o.bearer]: [] }] } : {}),
     ...(parameters.length > 0 ? { parameters } : {}),
     ...(o.body
       ? {

@@ -33,5 +33,9 @@ if (import.meta.main) {
   wrangler("d1", "migrations", "apply", "hypsotune", "--local");
   // A secret of the moment: receipts of an earlier run open nothing in this one unless it is set.
   const secret = process.env.ATLAS_SECRET || randomReceipt();
-  wrangler("dev", "--port", port, "--var", `ATLAS_SECRET:${secret}`);
+  const steward = process.env.STEWARD_TOKEN;
+  wrangler(
+    ...["dev", "--port", port, "--var", `ATLAS_SECRET:${secret}`],
+    ...(steward ? ["--var", `STEWARD_TOKEN:${steward}`] : []),
+  );
 }

@@ -21,6 +21,8 @@ export interface Settings {
   secret?: string | undefined;
   demo: boolean;
   writeLimit: number;
+  /** Opens the steward's routes; without it there are none. */
+  stewardToken?: string | undefined;
   elevationTiles?: string | undefined;
   basemapStyle?: string | undefined;
   geographyDir: string;
@@ -51,6 +53,7 @@ export async function openAtlas(settings: Settings): Promise<Atlas> {
     now,
     demo: settings.demo,
     writeLimit: settings.writeLimit,
+    stewardToken: settings.stewardToken,
     clientAddress: (c) => getConnInfo(c).remote.address ?? "unknown",
     afterWrite: () => fit.refreshSoon(),
     map,
@@ -83,6 +86,7 @@ export function settingsFrom(env: NodeJS.ProcessEnv, demo: boolean): Settings & 
     secret: env.ATLAS_SECRET,
     demo,
     writeLimit: wholeNumber(env, "WRITE_LIMIT", demo ? 0 : 30),
+    stewardToken: env.STEWARD_TOKEN,
     elevationTiles: env.ELEVATION_TILES,
     basemapStyle: env.BASEMAP_STYLE,
     geographyDir: join("data", "geography"),

@@ -14,6 +14,7 @@ interface Bindings {
   ASSETS: { fetch: (request: Request | string) => Promise<Response> };
   ATLAS_SECRET?: string;
   WRITE_LIMIT?: string;
+  STEWARD_TOKEN?: string;
   ELEVATION_TILES?: string;
   BASEMAP_STYLE?: string;
 }
@@ -44,6 +45,7 @@ async function open(env: Bindings): Promise<Hono> {
     now,
     demo: false,
     writeLimit: Number(env.WRITE_LIMIT ?? 30),
+    stewardToken: env.STEWARD_TOKEN,
     clientAddress: (c) => c.req.header("CF-Connecting-IP") ?? "unknown",
     afterWrite: (c) => c.executionCtx.waitUntil(fit.refresh()),
     map,

@@ -54,7 +54,12 @@ export interface TestAtlas {
 
 /** An atlas on a real SQLite file in a temporary folder, with a clock that tests can move. */
 export async function openTestAtlas(
-  options: { writeLimit?: number; demo?: boolean; gazetteer?: Gazetteer } = {},
+  options: {
+    writeLimit?: number;
+    demo?: boolean;
+    gazetteer?: Gazetteer;
+    stewardToken?: string;
+  } = {},
 ): Promise<TestAtlas> {
   const folder = mkdtempSync(join(tmpdir(), "hypsotune-"));
   const file = join(folder, "atlas.db");
@@ -72,6 +77,7 @@ export async function openTestAtlas(
     now,
     demo,
     writeLimit: options.writeLimit ?? 0,
+    stewardToken: options.stewardToken,
     clientAddress: (c) => c.req.header("X-Test-Client") ?? "one client",
     afterWrite: () => fit.refreshSoon(),
     map: { basemap_style: null, elevation_tiles: null },

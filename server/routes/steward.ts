@@ -1,0 +1,149 @@
+import { type Context, Hono } from "hono";
+import type { z } from "zod";
+import { auditTrail, countHeld, decide, decisionsOnEach, heldTunes } from "../../db/steward.ts";
+import {
+  type DecisionRow,
+  decisionsOn,
+  findTune,
+  pseudonym,
+  type TuneRow,
+} from "../../db/tunes.ts";
+import { airAt } from "../../model/air.ts";
+import type { PublishedFit } from "../../model/fit/group.ts";
+import { ACCEPTED_MEANS, SAFETY } from "../../model/safety.ts";
+import { fieldErrors } from "../../model/tune.ts";
+import type { Services } from "../context.ts";
+import type {
+  AlarmsAnswer,
+  AuditTrail,
+  Decided,
+  HeldTune,
+  HeldTunes,
+  RecordedDecision,
+} from "../contract.ts";
+import { invalid, RequestProblem } from "../problem.ts";
+import { readQuery } from "../query.ts";
+import { alarmsAnswer, decisionBody, heldQuery, PAGE, trailQuery } from "../steward-schemas.ts";
+import { stewardOnly } from "../steward-token.ts";
+import { beside } from "../submission.ts";
+
+/** What whoever looks after the atlas sees and decides. Without a token in the configuration there is none of it. */
+export function stewardRoutes(services: Services): Hono {
+  const { db, commit, now, afterWrite, stewardToken } = services;
+  const app = new Hono();
+  if (!stewardToken) return app;
+  app.use("/steward/*", stewardOnly(stewardToken));
+
+  app.get("/steward/held", async (c) => {
+    const { after = 0, limit = PAGE } = readQuery(c, heldQuery);
+    const { fit } = await services.fit.current();
+    // One more than shown tells whether there is a next page.
+    const found = await heldTunes(db, after, limit + 1);
+    const shown = found.slice(0, limit);
+    const history = await decisionsOnEach(
+      db,
+      shown.map(({ row }) => row.id),
+    );
+    const heldTune = (row: TuneRow): HeldTune => {
+      const decisions = history.get(row.id) ?? [];
+      const tune: HeldTune["tune"] = JSON.parse(row.sent);
+      const { air, compared } = beside(fit, tune, airAt(row.elevation_m, tune.air ?? {}));
+      return {
+        id: row.id,
+        contributor: pseudonym(row.contributor),
+        submitted_on: row.submitted_on,
+        tune,
+        cell: row.cell,
+        reasons: JSON.parse(decisions.findLast((d) => d.by !== "fit")?.reasons ?? "[]"),
+        air,
+        compared,
+        decisions: decisions.map(record),
+      };
+    };
+    return c.json({
+      held: await countHeld(db),
+      tunes: shown.map(({ row }) => heldTune(row)),
+      next: found.length > limit ? (shown.at(-1)?.number ?? null) : null,
+      accepted_means: ACCEPTED_MEANS,
+      safety: SAFETY,
+    } satisfies HeldTunes);
+  });
+
+  app.get("/steward/decisions", async (c) => {
+    const { after, limit = PAGE, ...filter } = readQuery(c, trailQuery);
+    const found = await auditTrail(db, { ...filter, olderThan: after }, limit + 1);
+    const shown = found.slice(0, limit);
+    return c.json({
+      decisions: shown.map(record),
+      next: found.length > limit ? (shown.at(-1)?.id ?? null) : null,
+    } satisfies AuditTrail);
+  });
+
+  app.post("/steward/tunes/:id/decision", async (c) => {
+    const { verdict, reason } = await readDecision(c);
+    const id = c.req.param("id");
+    await tuneOf(id);
+    const reasons = JSON.stringify([
+      { code: `${verdict}_by_steward`, field: "tune", sentence: reason },
+    ]);
+    const decided_on = now().toISOString().slice(0, 10);
+    await commit(decide(db, { tune: id, verdict, reasons, decided_on }));
+    // Withdrawn at the same moment: then nothing was written, and there is nothing to speak of.
+    await tuneOf(id);
+    afterWrite(c);
+    return c.json({
+      id,
+      verdict,
+      decisions: (await decisionsOn(db, id)).map(record),
+      accepted_means: ACCEPTED_MEANS,
+      safety: SAFETY,
+    } satisfies Decided);
+  });
+
+  app.get("/steward/alarms", async (c) => {
+    const { fit } = await services.fit.current();
+    return c.json({ fit: fit.version, alarms: alarmsOf(fit) } satisfies AlarmsAnswer);
+  });
+
+  async function tuneOf(id: string): Promise<TuneRow> {
+    const row = await findTune(db, id);
+    if (!row) throw new RequestProblem(404, "No tune has this id. It may have been withdrawn.");
+    return row;
+  }
+
+  return app;
+}
+
+/** The decision in a request's body: 415, 400 and 422 say what is wrong and how to mend it. */
+async function readDecision(c: Context): Promise<z.infer<typeof decisionBody>> {
+  if (!/^application\/([a-z0-9.+-]+\+)?json\s*(;|$)/i.test(c.req.header("Content-Type") ?? "")) {
+    throw new RequestProblem(415, 'Send the decision with "Content-Type: application/json".');
+  }
+  const text = await c.req.text();
+  let value: unknown;
+  try {
+    value = JSON.parse(text);
+  } catch {
+    throw new RequestProblem(400, "The body is not valid JSON. Nothing was decided.");
+  }
+  const result = decisionBody.safeParse(value, { reportInput: true });
+  if (result.success) return result.data;
+  const errors = fieldErrors(result.error);
+  // The whole body is a decision here, not a tune.
+  throw invalid(errors.map((e) => (e.field === "tune" ? { ...e, field: "decision" } : e)));
+}
+
+function alarmsOf(fit: PublishedFit): AlarmsAnswer["alarms"] {
+  return "alarms" in fit ? alarmsAnswer.shape.alarms.parse(fit.alarms) : [];
+}
+
+function record(d: DecisionRow): RecordedDecision {
+  return {
+    number: d.id,
+    tune: d.tune || null,
+    decided_on: d.decided_on,
+    by: d.by,
+    verdict: d.verdict,
+    reasons: JSON.parse(d.reasons),
+  };
+}
