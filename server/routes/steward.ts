@@ -134,7 +134,9 @@ async function readDecision(c: Context): Promise<z.infer<typeof decisionBody>> {
 }
 
 function alarmsOf(fit: PublishedFit): AlarmsAnswer["alarms"] {
-  return "alarms" in fit ? alarmsAnswer.shape.alarms.parse(fit.alarms) : [];
+  // Versions published before there were alarms have none.
+  const known = "alarms" in fit ? fit.alarms : undefined;
+  return alarmsAnswer.shape.alarms.parse(known ?? []);
 }
 
 function record(d: DecisionRow): RecordedDecision {

@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { publishFit } from "../../db/fits.ts";
 import { decide } from "../../db/steward.ts";
 import { findTune, type TuneRow } from "../../db/tunes.ts";
 import { ACCEPTED_MEANS } from "../../model/safety.ts";
@@ -313,6 +314,22 @@ test("alarms of the published fit, none before the first tune", async () => {
   const { version } = await json("/api/fit");
   const { fit } = schemas.alarmsAnswer.parse(await json("/api/steward/alarms"));
   expect(fit).toBe(version);
+});
+
+test("alarms that a version was published with", async () => {
+  const alarm = {
+    code: "drift",
+    heat_kW: 5,
+    end: "low",
+    sentence: "The low end of 5 kW heaters drifts.",
+    value: 3.2,
+    threshold: 2.9,
+  } as const;
+  const { fit: prior } = await atlas.fit.current();
+  const fit = { ...prior, version: "2026-11-25.1", alarms: [alarm] };
+  await publishFit(atlas.db, { fit, rejected: [] });
+  await atlas.fit.refresh();
+  expect(await json("/api/steward/alarms")).toEqual({ fit: "2026-11-25.1", alarms: [alarm] });
 });
 
 test("every answer is kept by nobody", async () => {
