@@ -257,6 +257,8 @@ export const t = {
     prior: "No tunes of this class yet: the curve is physics alone.",
   },
   data: {
+    pagesLabel: "Pages on the data",
+    pages: { download: "Download", bands: "How well the bands hold", method: "Method" },
     title: "The data",
     intro:
       "Everything the atlas knows is open. Missing is empty, never nought; every figure carries its unit in its name.",

@@ -1,38 +1,45 @@
+import { useEffect, useState } from "preact/hooks";
+import { later } from "../parts/later.tsx";
 import { t } from "../texts/en.ts";
+import { DataDownload } from "./data-download.tsx";
 
-/** Downloads, method, privacy, licences. */
+// Fetched when first opened: the one brings the charts and the study along, the other its words.
+const DataBands = later(() => import("./data-bands.tsx").then((m) => m.DataBands));
+const Method = later(() => import("./method.tsx").then((m) => m.Method));
+
+const PAGES = ["download", "bands", "method"] as const;
+type Page = (typeof PAGES)[number];
+
+const addressOf = (page: Page) => (page === "download" ? "#/data" : `#/data/${page}`);
+
+function pageInAddress(): Page {
+  return PAGES.find((page) => addressOf(page) === location.hash) ?? "download";
+}
+
+/** Download, how well the bands hold, method: three pages with links between them. */
 export function Data() {
+  const [page, setPage] = useState(pageInAddress);
+  useEffect(() => {
+    const onHash = () => setPage(pageInAddress());
+    addEventListener("hashchange", onHash);
+    return () => removeEventListener("hashchange", onHash);
+  }, []);
+  useEffect(() => {
+    const within = `${t.views.data} · ${t.name}`;
+    document.title = page === "download" ? within : `${t.data.pages[page]} · ${within}`;
+  }, [page]);
   return (
-    <div class="page">
-      <section class="sheet" aria-labelledby="data">
-        <h2 id="data">{t.data.title}</h2>
-        <p>{t.data.intro}</p>
-        <ul class="files">
-          {t.data.files.map(([href, what]) => (
-            <li key={href}>
-              <a href={href}>{what}</a> <code>{href}</code>
-            </li>
-          ))}
-        </ul>
-      </section>
-      <section class="sheet" aria-labelledby="method">
-        <h2 id="method">{t.data.method}</h2>
-        {t.data.methodText.map((paragraph) => (
-          <p key={paragraph}>{paragraph}</p>
+    <>
+      <nav class="pages" aria-label={t.data.pagesLabel}>
+        {PAGES.map((name) => (
+          <a key={name} href={addressOf(name)} aria-current={name === page ? "page" : undefined}>
+            {t.data.pages[name]}
+          </a>
         ))}
-      </section>
-      <section class="sheet" aria-labelledby="privacy">
-        <h2 id="privacy">{t.data.privacy}</h2>
-        <p>{t.data.privacyText}</p>
-      </section>
-      <section class="sheet" aria-labelledby="licences">
-        <h2 id="licences">{t.data.licence}</h2>
-        <ul>
-          {t.data.licences.map((line) => (
-            <li key={line}>{line}</li>
-          ))}
-        </ul>
-      </section>
-    </div>
+      </nav>
+      {page === "download" && <DataDownload />}
+      {page === "bands" && <DataBands />}
+      {page === "method" && <Method />}
+    </>
   );
 }

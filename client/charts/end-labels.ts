@@ -1,0 +1,60 @@
+import type { Plot } from "@observablehq/plot";
+import type { LabelledLine } from "./labelled-lines.ts";
+
+/** Between two labels, pixels. */
+const APART = 15;
+const LEADER = 16;
+
+/** A label at each line's end, moved apart where lines end close together, with a leader in the line's own dash pattern. */
+export function endLabels(
+  plot: Plot,
+  lines: readonly LabelledLine[],
+  { from, steps }: { from: number; steps: readonly string[] },
+): SVGElement[] {
+  const [x, y] = [plot.scale("x"), plot.scale("y")];
+  if (!x || !y) return [];
+  const ends = lines
+    .map((line) => ({ line, at: y.apply(line.values.at(-1)) as number }))
+    .sort((a, b) => a.at - b.at);
+  const [bottom, top] = y.range as [number, number];
+  const places = apart(
+    ends.map(({ at }) => at),
+    top,
+    bottom,
+  );
+  return ends.flatMap(({ line, at }, i) => {
+    const place = places[i] as number;
+    return [
+      svg("path", {
+        class: `study-line-${line.number}`,
+        d: `M${x.apply(steps.at(-1))},${at}L${from + LEADER},${place}`,
+      }),
+      svg(
+        "text",
+        { x: from + LEADER + 3, y: place, dy: "0.32em", "text-anchor": "start" },
+        line.label,
+      ),
+    ];
+  });
+}
+
+/** Moves ascending places apart and keeps them between top and bottom. */
+function apart(wished: readonly number[], top: number, bottom: number): number[] {
+  const places: number[] = [];
+  for (const wish of wished) {
+    places.push(Math.max(wish, (places.at(-1) ?? top - APART) + APART));
+  }
+  let limit = bottom;
+  for (let i = places.length - 1; i >= 0; i--) {
+    places[i] = Math.min(places[i] as number, limit);
+    limit = (places[i] as number) - APART;
+  }
+  return places;
+}
+
+function svg(name: string, attributes: Record<string, string | number>, text = ""): SVGElement {
+  const element = document.createElementNS("http://www.w3.org/2000/svg", name);
+  for (const [key, value] of Object.entries(attributes)) element.setAttribute(key, String(value));
+  element.textContent = text;
+  return element;
+}

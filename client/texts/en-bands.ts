@@ -1,0 +1,95 @@
+import { format } from "../units.ts";
+
+const signed = (points: number, decimals = 0) =>
+  `${points < 0 ? "−" : points > 0 ? "+" : ""}${format(Math.abs(points), decimals)}`;
+
+const SHORT: Record<string, string> = {
+  "Least squares, 3·MAD cut": "3·MAD cut",
+  "Hypsotune, class and end alone": "class alone",
+};
+
+/** Words of the page on how well the bands hold; fetched with it, so that the first answer need not wait for them. */
+export const b = {
+  title: "How well the bands hold",
+  loading: "Fetching the study …",
+  intro:
+    "A band is a span of pump rates with a promise. The mean band promises where the average tune lies; the new-heater band promises where one more heater, such as yours, will find its own. A 95 % band has held 95 in 100 when, of every hundred times it is drawn from fresh tunes, the truth lies inside it ninety-five times. Real tunes cannot show that, since nobody knows the truth behind them. So crowds are invented whose truth is known, careful, careless and lying ones, and it is counted how often the bands hold.",
+  simulated: "Everything on this page is simulated: no tune of anyone is in it.",
+  fails: "Where they fail",
+  verdict: (scenarios: number, narrow: number, wide: number, corridor: string) =>
+    narrow + wide === 0
+      ? `In none of the ${scenarios} scenarios is a 95 % band more than ${corridor} points off its claim in any of the airs looked at.`
+      : `In ${scenarios - narrow - wide} of ${scenarios} scenarios both 95 % bands stay within ${corridor} points of their claim in every air looked at. In ${narrow} a band holds too seldom somewhere, in ${wide} more only more often than it claims.`,
+  beyondChance: (n: number, of: number) =>
+    `${n} of these ${of} are further off than chance alone moves a single figure in so many runs.`,
+  narrow: (n: number) => `Held too seldom: ${n}`,
+  narrowMeans:
+    "The band is too narrow there, and misleads. Worst first, each band where it held least.",
+  wide: (n: number) => `Held more often than claimed: ${n}`,
+  wideMeans:
+    "The band is wider than it need be there: cautious, and less useful than it could be. Furthest off first, each band where it held most.",
+  scenario: "Scenario",
+  held: (pct: string, air: string) => `${pct} in 100 at ${air}`,
+  show: (title: string) => `Show: ${title}`,
+  how: "How it was simulated",
+  facts: {
+    code: "Code version",
+    size: "Size",
+    seed: "Seed",
+    runs: "Runs",
+    again: "Run it again",
+  },
+  sizes: { quick: "quick: fewer runs of every scenario", full: "full" },
+  runs: (all: string, fewest: string, most: string, scenarios: number) =>
+    `${all} in all: ${fewest} to ${most} of each of ${scenarios} scenarios`,
+  again: { quick: "npm run study", full: "npm run study -- --full" },
+  againNote: "Same code, size and seed give the same figures, on any number of cores.",
+  bands: { new_heater: "New-heater band", mean: "Mean band" },
+  families: {
+    clean: "No mistakes",
+    slips: "Slips of the pen",
+    lazy: "Crews that never re-tune",
+    flood: "One key that floods",
+    fakes: "Fake contributors",
+    spread: "Unequal spread",
+    air: "Air not well known",
+    pooling: "A class beside others",
+  },
+  chosen: "One scenario",
+  counts: (contributors: number, runs: string) =>
+    `${contributors === 1 ? "1 contributor" : `${format(contributors)} contributors`}; ${runs} runs.`,
+  truth: {
+    fixed: "Every run has the same truth.",
+    drawn: "Each run's truth is drawn from what the physics leads one to expect.",
+  },
+  chance: (points: string) =>
+    `With so many runs, chance alone moves a 95 by up to ± ${points} points, 95 times in 100.`,
+  coverage: "Claimed and observed coverage",
+  coverageNote: (corridor: string) =>
+    `Each line is one air: how many points more or fewer in 100 the band held than it claims. Nought is the claim; the shaded strip is within ${corridor} points of it.`,
+  coverageChart: (band: string, scenario: string) =>
+    `${band}: observed less claimed coverage at five airs. ${scenario}`,
+  coverageTable: "Observed coverage, in 100",
+  band: "Band",
+  air: "Air",
+  claims: (pct: string) => `Claims ${pct}`,
+  claimedAxis: "Claimed, in 100",
+  offAxis: "Observed less claimed, points",
+  error: "Error of the average tune",
+  errorNote:
+    "Root-mean-square error against the known truth, in %; less is better. The scale is logarithmic: each step doubles, roughly. Estimators that could not answer in every run are left out.",
+  errorChart: (scenario: string) =>
+    `Error of the average tune by estimator at five airs. ${scenario}`,
+  errorTable: "Error of the average tune, %",
+  errorAxis: "Error, %",
+  airAxis: "Standard air at this elevation; first a cold night",
+  estimator: "Estimator",
+  errorAt: (air: string) => `At ${air}`,
+  /** As the end of a line in a chart has room for it. */
+  shortEstimator: (name: string) => SHORT[name] ?? name,
+  tableOf: (what: string) => `Table: ${what}`,
+  csv: (what: string) => `${what}: CSV`,
+  signed: (points: number) => signed(points),
+  off: (points: number) => `(${signed(points, 1)})`,
+  offKey: "In brackets: points off the claim, where they are more than the strip allows.",
+};

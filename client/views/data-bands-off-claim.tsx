@@ -1,0 +1,78 @@
+import {
+  BANDS,
+  beyondChance,
+  CORRIDOR_points,
+  type OffClaim,
+  offClaim,
+} from "../study/off-claim.ts";
+import type { StudyReport } from "../study/report.ts";
+import { b } from "../texts/en-bands.ts";
+import { format } from "../units.ts";
+
+/** In which scenarios the 95 % bands leave their corridor, worst first. */
+export function OffClaims(props: { report: StudyReport; onShow: (id: string) => void }) {
+  const { report, onShow } = props;
+  const { narrow, wide } = offClaim(report);
+  const all = [...narrow, ...wide];
+  return (
+    <section class="sheet" aria-labelledby="fails">
+      <h2 id="fails">{b.fails}</h2>
+      <p>
+        {b.verdict(report.scenarios.length, narrow.length, wide.length, format(CORRIDOR_points, 1))}{" "}
+        {all.length > 0 && b.beyondChance(all.filter(beyondChance).length, all.length)}
+      </p>
+      <List title={b.narrow(narrow.length)} means={b.narrowMeans} rows={narrow} onShow={onShow} />
+      <List title={b.wide(wide.length)} means={b.wideMeans} rows={wide} onShow={onShow} />
+    </section>
+  );
+}
+
+function List(props: {
+  title: string;
+  means: string;
+  rows: readonly OffClaim[];
+  onShow: (id: string) => void;
+}) {
+  const { title, means, rows, onShow } = props;
+  if (rows.length === 0) return null;
+  return (
+    <>
+      <h3>{title}</h3>
+      <p class="note">{means}</p>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolling region must be reachable by keyboard */}
+      <section class="scrolls" tabIndex={0} aria-label={b.tableOf(title)}>
+        <table class="off-claim">
+          <thead>
+            <tr>
+              <th scope="col">{b.scenario}</th>
+              {BANDS.map((band) => (
+                <th key={band} scope="col">
+                  {b.bands[band]}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {rows.map(({ scenario, ...held }) => (
+              <tr key={scenario.id} data-scenario={scenario.id}>
+                <th scope="row">
+                  <button
+                    type="button"
+                    class="plain"
+                    aria-label={b.show(scenario.title)}
+                    onClick={() => onShow(scenario.id)}
+                  >
+                    {scenario.title}
+                  </button>
+                </th>
+                {BANDS.map((band) => (
+                  <td key={band}>{b.held(format(held[band].held_pct, 1), held[band].air)}</td>
+                ))}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </section>
+    </>
+  );
+}

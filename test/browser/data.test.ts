@@ -1,0 +1,263 @@
+import { readFile } from "node:fs/promises";
+import { AxeBuilder } from "@axe-core/playwright";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { offClaim } from "../../client/study/off-claim.ts";
+import report from "../../client/study/report.json" with { type: "json" };
+import type { StudyReport, StudyScenario } from "../../client/study/report.ts";
+import { t } from "../../client/texts/en.ts";
+import { b } from "../../client/texts/en-bands.ts";
+import { m } from "../../client/texts/en-method.ts";
+import { format } from "../../client/units.ts";
+import { launchChromium } from "./chromium.ts";
+import { openPage } from "./open-page.ts";
+import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
+
+const STUDY = report as StudyReport;
+
+let browser: Browser;
+let atlas: RunningAtlas;
+
+beforeAll(async () => {
+  [browser, atlas] = await Promise.all([launchChromium({ webgl: false }), runAtlas(["--demo"])]);
+});
+
+afterAll(async () => {
+  await browser?.close();
+  await atlas?.close();
+});
+
+const openBands = () => openPage(browser, `${atlas.url}/#/data/bands`);
+const select = (page: Page) => page.getByLabel(b.scenario, { exact: true });
+const choose = (page: Page, { id }: StudyScenario) => select(page).selectOption(id);
+const tableRows = (page: Page, label: string) =>
+  page
+    .getByRole("region", { name: b.tableOf(label) })
+    .locator("tbody tr")
+    .evaluateAll((rows) =>
+      rows.map((row) => [...row.children].map((cell) => cell.textContent?.trim() ?? "")),
+    );
+
+/** The first scenario of each family, with rivals beside the atlas's own estimator. */
+const ONE_OF_EACH = [...new Set(STUDY.scenarios.map(({ family }) => family))].map(
+  (family) =>
+    STUDY.scenarios.find((s) => s.family === family && s.results.length > 1) as StudyScenario,
+);
+
+/** Heights at which a line's points stand, by the number of the line. */
+const heightsOf = (page: Page, chart: string, line: number) =>
+  page
+    .getByRole("img", { name: chart, exact: true })
+    .locator(`.study-dot-${line} circle`)
+    .evaluateAll((dots) => dots.map((dot) => Number(dot.getAttribute("cy"))));
+
+test("the study comes only when its page is opened, and every family is there to choose", async () => {
+  const { page, complaints, close } = await openPage(browser, `${atlas.url}/#/data`);
+  const asked: string[] = [];
+  page.on("request", (request) => asked.push(request.url()));
+  await page.getByText(t.data.privacy, { exact: true }).waitFor();
+  expect(asked.filter((url) => url.includes("report"))).toEqual([]);
+  await page.getByRole("link", { name: t.data.pages.bands }).click();
+  await select(page).waitFor();
+  expect(asked.filter((url) => url.includes("report"))).toHaveLength(1);
+  const groups = await select(page)
+    .locator("optgroup")
+    .evaluateAll((all) => all.map((group) => (group as HTMLOptGroupElement).label));
+  expect(groups.sort()).toEqual(ONE_OF_EACH.map(({ family }) => b.families[family]).sort());
+  expect(await select(page).locator("option").count()).toBe(STUDY.scenarios.length);
+  expect(complaints).toEqual([]);
+  await close();
+});
+
+test("charts and tables of every family show the report's own figures", async () => {
+  const { page, complaints, close } = await openBands();
+  for (const scenario of ONE_OF_EACH) {
+    await choose(page, scenario);
+    const own = scenario.results.find(({ estimator }) => estimator === "Hypsotune");
+    for (const [band, coverage] of [
+      ["new_heater", own?.new_coverage_pct],
+      ["mean", own?.mean_coverage_pct],
+    ] as const) {
+      const chart = b.coverageChart(b.bands[band], scenario.title);
+      await page.getByRole("img", { name: chart, exact: true }).waitFor();
+      for (const [air] of STUDY.airs.entries()) {
+        // On the screen a greater figure stands higher: its height from the top is less.
+        const off = STUDY.levels.map((level, l) => (coverage?.[l]?.[air] ?? 0) - 100 * level);
+        const heights = await heightsOf(page, chart, air);
+        expect(ranksOf(heights), `${scenario.id}, ${band}`).toEqual(ranksOf(off.map((v) => -v)));
+      }
+      const rows = (await tableRows(page, b.coverageTable)).filter(([n]) => n === b.bands[band]);
+      expect(rows).toHaveLength(STUDY.airs.length);
+      for (const [air, row] of rows.entries()) {
+        expect(row.slice(2).map((cell) => cell.split(" ")[0])).toEqual(
+          STUDY.levels.map((_, l) => format(coverage?.[l]?.[air] ?? 0, 1)),
+        );
+      }
+    }
+    expect(await tableRows(page, b.errorTable)).toEqual(
+      scenario.results.map(({ estimator, rmse_pct }) => [
+        estimator,
+        ...rmse_pct.map((rmse) => format(rmse, 1)),
+      ]),
+    );
+    for (const [line, { rmse_pct }] of scenario.results.entries()) {
+      const heights = await heightsOf(page, b.errorChart(scenario.title), line);
+      expect(ranksOf(heights)).toEqual(ranksOf(rmse_pct.map((v) => -v)));
+    }
+  }
+  expect(complaints).toEqual([]);
+  await close();
+});
+
+/** Which is lowest, next and so on; figures a hair apart count as one. */
+function ranksOf(values: readonly number[]): number[] {
+  const rounded = values.map((v) => Number(v.toFixed(2)));
+  const order = [...new Set(rounded)].sort((a, z) => a - z);
+  return rounded.map((v) => order.indexOf(v));
+}
+
+test("lines differ by dash pattern and carry their label; the corridor is marked", async () => {
+  const { page, close } = await openBands();
+  const scenario = ONE_OF_EACH[1] as StudyScenario;
+  await choose(page, scenario);
+  const chart = page.getByRole("img", { name: b.errorChart(scenario.title), exact: true });
+  await chart.waitFor();
+  const dashes = await chart
+    .locator("g[class^=study-line-]")
+    .evaluateAll((lines) => lines.map((line) => getComputedStyle(line).strokeDasharray));
+  expect(new Set(dashes).size).toBe(scenario.results.length);
+  const words = await chart.locator("text").allTextContents();
+  for (const { estimator } of scenario.results) {
+    expect(words).toContain(b.shortEstimator(estimator));
+  }
+  const coverage = page.getByRole("img", {
+    name: b.coverageChart(b.bands.mean, scenario.title),
+    exact: true,
+  });
+  expect(await coverage.locator(".corridor rect").count()).toBe(1);
+  await close();
+});
+
+test("the CSV of a table has its figures", async () => {
+  const { page, close } = await openBands();
+  const scenario = ONE_OF_EACH.at(-1) as StudyScenario;
+  await choose(page, scenario);
+  const save = async (label: string) => {
+    const download = page.waitForEvent("download");
+    await page.getByRole("button", { name: b.csv(label) }).click();
+    return (await readFile(await (await download).path(), "utf8")).trimEnd().split("\r\n");
+  };
+  const coverage = await save(b.coverageTable);
+  expect(coverage[0]).toBe("scenario,runs,band,air,density_kg_m3,claimed_pct,observed_pct");
+  expect(coverage).toHaveLength(1 + 2 * STUDY.airs.length * STUDY.levels.length);
+  const [own] = scenario.results;
+  expect(coverage[1]).toBe(
+    `${scenario.id},${scenario.runs},new_heater,"0 m, −20 °C",1.3953,50,${own?.new_coverage_pct[0]?.[0]}`,
+  );
+  const errors = await save(b.errorTable);
+  expect(errors).toHaveLength(1 + scenario.results.length * STUDY.airs.length);
+  expect(errors.at(-1)).toContain(`,${scenario.results.at(-1)?.rmse_pct.at(-1)},`);
+  await close();
+});
+
+test("scenarios in which a band leaves its corridor are listed, worst first, and lead to their charts", async () => {
+  const { page, close } = await openBands();
+  const { narrow, wide } = offClaim(STUDY);
+  await select(page).waitFor();
+  const listed = await page
+    .locator("tr[data-scenario]")
+    .evaluateAll((rows) => rows.map((row) => (row as HTMLElement).dataset.scenario));
+  expect(listed).toEqual([...narrow, ...wide].map(({ scenario }) => scenario.id));
+  const last = [...narrow, ...wide].at(-1)?.scenario as StudyScenario;
+  await page.getByRole("button", { name: b.show(last.title), exact: true }).press("Enter");
+  expect(await select(page).inputValue()).toBe(last.id);
+  expect(await page.evaluate(() => document.activeElement?.id)).toBe("bands-scenario");
+  await page.reload();
+  await select(page).waitFor();
+  expect(await select(page).inputValue()).toBe(last.id);
+  await close();
+});
+
+test("seed, size, runs, code version and the command are told", async () => {
+  const { page, close } = await openBands();
+  const facts = page.locator("section[aria-labelledby=simulated]");
+  const told = await facts.textContent();
+  const runs = STUDY.scenarios.reduce((sum, s) => sum + s.runs, 0);
+  for (const fact of [STUDY.code, String(STUDY.seed), STUDY.size, format(runs), "npm run study"]) {
+    expect(told).toContain(fact);
+  }
+  await close();
+});
+
+test("the method page shows the model as native mathematics and its sections", async () => {
+  const { page, complaints, close } = await openPage(browser, `${atlas.url}/#/data/method`);
+  await page.locator("math").waitFor();
+  const math = await page.locator("math").evaluate((element) => ({
+    native: element.namespaceURI,
+    text: element.textContent,
+    fractions: element.querySelectorAll("mfrac").length,
+    height: element.getBoundingClientRect().height,
+  }));
+  expect(math.native).toBe("http://www.w3.org/1998/Math/MathML");
+  expect(math.text).toBe("ln(pump ratefan speed)=a+b·ln(ρ1.225)+heater+noise");
+  expect(math.fractions).toBe(2);
+  expect(math.height).toBeGreaterThan(40);
+  for (const { title, text } of Object.values(m.sections)) {
+    const heading = page.getByRole("heading", { name: title, exact: true });
+    expect(await heading.count(), title).toBe(text.length > 0 ? 1 : 0);
+  }
+  expect(await page.title()).toBe(`${m.title} · ${t.views.data} · ${t.name}`);
+  expect(complaints).toEqual([]);
+  await close();
+});
+
+test("links and the way back lead through the three pages, by keyboard alone", async () => {
+  const { page, close } = await openPage(browser, `${atlas.url}/#/data`);
+  const pages = page.getByRole("navigation", { name: t.data.pagesLabel });
+  const current = () => pages.locator("[aria-current=page]").textContent();
+  for (const name of ["bands", "method"] as const) {
+    await pages.getByRole("link", { name: t.data.pages[name] }).press("Enter");
+    await page.waitForFunction((title) => document.title.startsWith(title), t.data.pages[name]);
+    expect(await current()).toBe(t.data.pages[name]);
+    expect(await page.getByRole("link", { name: t.views.data, exact: true }).count()).toBe(1);
+  }
+  await page.goBack();
+  await select(page).waitFor();
+  expect(await current()).toBe(t.data.pages.bands);
+  await close();
+});
+
+const SIZES = [
+  { width: 360, height: 740 },
+  { width: 1280, height: 800 },
+];
+
+for (const name of ["bands", "method"] as const) {
+  test(`${name}: accessible in both themes at both sizes, never scrolls sideways, large targets`, async () => {
+    const { page, complaints, close } = await openPage(browser, `${atlas.url}/#/data/${name}`);
+    await (name === "bands" ? page.locator(".study-chart").last() : page.locator("math")).waitFor();
+    for (const viewport of SIZES) {
+      await page.setViewportSize(viewport);
+      for (const colorScheme of ["light", "dark"] as const) {
+        await page.emulateMedia({ colorScheme });
+        const { violations } = await new AxeBuilder({ page }).analyze();
+        const found = violations.map(({ id, nodes }) => `${id}: ${nodes.map((n) => n.html)}`);
+        expect(found, `${colorScheme}, ${viewport.width} px`).toEqual([]);
+      }
+      const overflow = await page.evaluate(
+        () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+      );
+      expect(overflow, `${viewport.width} px`).toBe(0);
+      const small = await page
+        .locator("button:not(.skip), select, a")
+        .evaluateAll((all) =>
+          all
+            .filter((one) => one.getBoundingClientRect().height < 43.5)
+            .map((one) => one.outerHTML),
+        );
+      expect(small).toEqual([]);
+    }
+    expect(complaints).toEqual([]);
+    await close();
+  });
+}
