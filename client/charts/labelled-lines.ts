@@ -24,7 +24,7 @@ export interface LabelledLinesOptions {
   corridor?: readonly [from: number, to: number];
 }
 
-const ROOM_FOR_LABELS = 92;
+const ROOM_FOR_LABELS = 104;
 
 /** Lines that differ by dash pattern and carry their label at their end. */
 export function labelledLines(options: LabelledLinesOptions): SVGSVGElement {
@@ -36,10 +36,11 @@ export function labelledLines(options: LabelledLinesOptions): SVGSVGElement {
     height: Math.max(300, Math.min(380, width * 0.6)),
     marginLeft: 44,
     marginRight: ROOM_FOR_LABELS,
-    marginBottom: 56,
+    marginBottom: x.steps.some((step) => step.includes("\n")) ? 56 : 44,
     ariaLabel: name,
     x: {
       type: "point",
+      padding: 0.25,
       domain: x.steps,
       label: x.label,
       labelAnchor: "center",

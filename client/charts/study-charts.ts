@@ -6,6 +6,7 @@ import { type LabelledLine, labelledLines } from "./labelled-lines.ts";
 
 /** How far the axis reaches at least, points. */
 const LEAST_REACH_points = 3;
+const PHONE_px = 520;
 /** Ticks of the error's logarithmic axis, %. */
 const TICKS_pct = [0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50, 100, 200, 500, 1000];
 
@@ -68,7 +69,7 @@ export function errorChart(shown: Shown, width: number): SVGSVGElement {
     name: b.errorChart(shown.scenario.title),
     width,
     lines,
-    x: { label: b.airAxis, steps: shown.report.airs.map(({ label }) => twoLines(label)) },
+    x: { label: b.airAxis, steps: shown.report.airs.map(({ label }) => twoLines(label, width)) },
     y: {
       label: b.errorAxis,
       domain: [from, to],
@@ -79,5 +80,8 @@ export function errorChart(shown: Shown, width: number): SVGSVGElement {
   });
 }
 
-/** An elevation with its temperature would not fit beside the next on a phone. */
-const twoLines = (label: string) => label.replace(", ", "\n");
+/** An elevation with its temperature would not fit beside the next, nor on a phone would one with its unit. */
+function twoLines(label: string, width: number): string {
+  if (label.includes(", ")) return label.replace(", ", "\n");
+  return width < PHONE_px && label.length > 5 ? label.replace(" ", "\n") : label;
+}

@@ -82,7 +82,7 @@ export const b = {
     `Error of the average tune by estimator at five airs. ${scenario}`,
   errorTable: "Error of the average tune, %",
   errorAxis: "Error, %",
-  airAxis: "Standard air at this elevation; first a cold night",
+  airAxis: "Air at this elevation",
   estimator: "Estimator",
   errorAt: (air: string) => `At ${air}`,
   /** As the end of a line in a chart has room for it. */

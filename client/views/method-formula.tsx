@@ -32,7 +32,9 @@ export function MethodFormula() {
               </mtd>
             </mtr>
             <mtr>
+              {/* The empty row makes the first plus one between terms. */}
               <mtd class="continued">
+                <mrow />
                 <mo>+</mo>
                 <mtext>{heater}</mtext>
                 <mo>+</mo>
