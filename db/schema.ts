@@ -26,6 +26,8 @@ export const tunes = sqliteTable(
     /** Density the fit uses, and which of temperature, pressure, humidity it assumes (comma separated). */
     density_kg_m3: real().notNull(),
     density_assumed: text().notNull(),
+    /** Standard deviation of its logarithm, for what it assumes. */
+    ln_density_sd: real().notNull().default(0),
     low_pump_Hz: real().notNull(),
     low_fan_rpm: real().notNull(),
     low_co_ppm: real(),
@@ -71,8 +73,6 @@ export const fits = sqliteTable("fits", {
   rows_sha256: text().notNull(),
   /** The published fit, JSON. */
   fit: text().notNull(),
-  /** Rows it set aside, JSON. */
-  rejected: text().notNull(),
 });
 
 /** What an Idempotency-Key was used for: keyed hash of key and contributor, hash of the body, and the answer. */

@@ -1,4 +1,4 @@
-import { and, asc, eq, gt, isNotNull, sql } from "drizzle-orm";
+import { and, asc, eq, gt, inArray, isNotNull, sql } from "drizzle-orm";
 import type { FitRow } from "../model/fit/group.ts";
 import type { Database, Statement } from "./database.ts";
 import { decisions, idempotencyKeys, tunes } from "./schema.ts";
@@ -91,12 +91,26 @@ export function fitRows(tune: Pick<TuneRow, FitColumn>): [FitRow, FitRow] {
     row: tune.id,
     contributor: pseudonym(tune.contributor),
     cell: tune.place ?? undefined,
+    month: tune.tuned_on ?? tune.submitted_on,
     heat_kW: tune.heat_kW,
     density_kg_m3: tune.density_kg_m3,
+    ln_density_sd: tune.ln_density_sd,
   };
   return [
-    { ...both, end: "low", pump_Hz: tune.low_pump_Hz, fan_rpm: tune.low_fan_rpm },
-    { ...both, end: "high", pump_Hz: tune.high_pump_Hz, fan_rpm: tune.high_fan_rpm },
+    {
+      ...both,
+      end: "low",
+      pump_Hz: tune.low_pump_Hz,
+      fan_rpm: tune.low_fan_rpm,
+      co_ppm: tune.low_co_ppm ?? undefined,
+    },
+    {
+      ...both,
+      end: "high",
+      pump_Hz: tune.high_pump_Hz,
+      fan_rpm: tune.high_fan_rpm,
+      co_ppm: tune.high_co_ppm ?? undefined,
+    },
   ];
 }
 
@@ -106,6 +120,11 @@ const fitColumns = {
   place: tunes.place,
   heat_kW: tunes.heat_kW,
   density_kg_m3: tunes.density_kg_m3,
+  ln_density_sd: tunes.ln_density_sd,
+  tuned_on: tunes.tuned_on,
+  submitted_on: tunes.submitted_on,
+  low_co_ppm: tunes.low_co_ppm,
+  high_co_ppm: tunes.high_co_ppm,
   low_pump_Hz: tunes.low_pump_Hz,
   low_fan_rpm: tunes.low_fan_rpm,
   high_pump_Hz: tunes.high_pump_Hz,
@@ -113,14 +132,36 @@ const fitColumns = {
 };
 type FitColumn = keyof typeof fitColumns;
 
-/** All rows the fit is made from, in the order of the tunes' ids. */
-export async function acceptedFitRows(db: Database): Promise<FitRow[]> {
+/** The rows of both ends of every accepted tune; of these tunes alone when ids are given, at most {@link IDS_AT_ONCE}. */
+export async function acceptedFitRows(
+  db: Database,
+  ids?: readonly string[],
+): Promise<[FitRow, FitRow][]> {
   const rows = await db
     .select(fitColumns)
     .from(tunes)
-    .where(eq(tunes.verdict, "accepted"))
-    .orderBy(asc(tunes.id));
-  return rows.flatMap(fitRows);
+    .where(and(eq(tunes.verdict, "accepted"), ids && inArray(tunes.id, [...ids])));
+  return rows.map(fitRows);
+}
+
+/** D1 allows 100 bound parameters a statement. */
+export const IDS_AT_ONCE = 90;
+
+/** Which ends of which tunes the fit is on record as setting aside: "id end". */
+export async function setAsideByFit(db: Database): Promise<Set<string>> {
+  const log = await db
+    .select({ tune: decisions.tune, verdict: decisions.verdict, reasons: decisions.reasons })
+    .from(decisions)
+    .where(eq(decisions.by, "fit"))
+    .orderBy(asc(decisions.id));
+  const aside = new Set<string>();
+  for (const { tune, verdict, reasons } of log) {
+    for (const { field } of JSON.parse(reasons) as { field: string }[]) {
+      if (verdict === "rejected") aside.add(`${tune} ${field}`);
+      else aside.delete(`${tune} ${field}`);
+    }
+  }
+  return aside;
 }
 
 /** Accepted tunes in the order of their ids, a page at a time, so that an export never holds them all. */

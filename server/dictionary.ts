@@ -59,6 +59,11 @@ export const COLUMNS: readonly Column[] = [
     unit: null,
     meaning: "What of temperature, pressure, humidity that density assumes",
   },
+  {
+    name: "ln_density_sd",
+    unit: null,
+    meaning: "Standard deviation of the density's logarithm for what it assumes",
+  },
   ...end("low"),
   ...end("high"),
   { name: "meter_kind", unit: null, meaning: "Kind of carbon monoxide meter" },

@@ -55,7 +55,7 @@ export async function openAtlas(settings: Settings): Promise<Atlas> {
     writeLimit: settings.writeLimit,
     stewardToken: settings.stewardToken,
     clientAddress: (c) => getConnInfo(c).remote.address ?? "unknown",
-    afterWrite: () => fit.refreshSoon(),
+    afterWrite: (_, tune) => fit.refreshSoon(tune),
     map,
   });
   servePage(app, { ...settings, mapOrigins: origins });

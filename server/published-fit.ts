@@ -1,22 +1,23 @@
 import type { Database } from "../db/database.ts";
-import { type FitVersion, newestFit, publishFit } from "../db/fits.ts";
-import { acceptedFitRows, appendDecisions, type NewDecision } from "../db/tunes.ts";
-import { fitAtlas } from "../model/fit/fit.ts";
-import type { FitRow, PublishedFit, RejectedRow } from "../model/fit/group.ts";
-import { sha256 } from "./keys.ts";
+import { newestFit, publishFit } from "../db/fits.ts";
+import { appendDecisions, type NewDecision } from "../db/tunes.ts";
+import { alarmsOf } from "../model/fit/alarms.ts";
+import type { FitRow, GroupFit, PublishedFit } from "../model/fit/group.ts";
+import { FIT_SETTINGS } from "../model/fit/settings.ts";
+import { reasonAside } from "../model/fit/standing.ts";
+import { LiveRows } from "./live-rows.ts";
 import { CODE_VERSION } from "./version.ts";
 
 /** Before the first tune: physics alone. */
-const PRIOR_VERSION: FitVersion = {
-  fit: {
-    version: "prior",
-    published_at: null,
-    code: CODE_VERSION,
-    rows_sha256: null,
-    demo: false,
-    groups: [],
-  },
-  rejected: [],
+const PRIOR_VERSION: PublishedFit = {
+  version: "prior",
+  published_at: null,
+  code: CODE_VERSION,
+  settings: FIT_SETTINGS,
+  rows_sha256: null,
+  demo: false,
+  groups: [],
+  alarms: [],
 };
 
 export interface FitKeeperOptions {
@@ -27,6 +28,9 @@ export interface FitKeeperOptions {
   believe_ms: number;
 }
 
+/** The rows whose standing a fit changes. */
+type Changes = { row: FitRow; aside: boolean }[];
+
 /** Waits so long after a write for more of them before the fit is made again, ms … */
 const SETTLE_ms = 150;
 /** … and at least so many times as long as the last refresh took, so that refreshing never takes over. */
@@ -35,7 +39,11 @@ const REST_SHARE = 5;
 /** Holds the published version that answers are made from, and publishes new ones. */
 export class FitKeeper {
   readonly #options: FitKeeperOptions;
-  #version: FitVersion;
+  #version: PublishedFit;
+  /** The newest version's name, whatever code made it. */
+  #newest = PRIOR_VERSION.version;
+  #live: LiveRows | null = null;
+  readonly #changed = new Set<string>();
   #read_at = Number.NEGATIVE_INFINITY;
   #refreshing: Promise<void> | null = null;
   #again = false;
@@ -44,11 +52,11 @@ export class FitKeeper {
 
   constructor(options: FitKeeperOptions) {
     this.#options = options;
-    this.#version = { ...PRIOR_VERSION, fit: { ...PRIOR_VERSION.fit, demo: options.demo } };
+    this.#version = { ...PRIOR_VERSION, demo: options.demo };
   }
 
   /** The complete published version at this moment; read from the database when too old. */
-  async current(): Promise<FitVersion> {
+  async current(): Promise<PublishedFit> {
     const age = this.#options.now().getTime() - this.#read_at;
     if (age > this.#options.believe_ms) await this.#read();
     return this.#version;
@@ -59,8 +67,9 @@ export class FitKeeper {
     return this.#refreshing !== null || this.#soon !== undefined;
   }
 
-  /** Asks for a refresh when writes have settled, without making anyone wait. */
-  refreshSoon(): void {
+  /** Asks for a refresh for a tune that changed when writes have settled, without making anyone wait. */
+  refreshSoon(tune: string): void {
+    this.#changed.add(tune);
     this.#soon ??= setTimeout(
       () => {
         this.#soon = undefined;
@@ -94,7 +103,9 @@ export class FitKeeper {
 
   async #read(): Promise<void> {
     const newest = await newestFit(this.#options.db);
-    if (newest) this.#version = newest;
+    if (newest) this.#newest = newest.version;
+    // What other code published may lack what this code asks of a fit; the next refresh replaces it.
+    if (newest?.code === CODE_VERSION) this.#version = newest;
     this.#read_at = this.#options.now().getTime();
   }
 
@@ -102,75 +113,65 @@ export class FitKeeper {
     const { db, now, demo } = this.#options;
     const began = performance.now();
     await this.#read();
+    const live = await this.#rows();
     const before = this.#version;
-    const rows = await acceptedFitRows(db);
-    const rows_sha256 = await hashOf(rows);
-    if (rows_sha256 === before.fit.rows_sha256 && before.fit.code === CODE_VERSION) return;
-    if (rows.length === 0 && before.fit.rows_sha256 === null) return;
-    const { groups, rejected } = fitAtlas(rows);
-    const version: FitVersion = {
-      fit: {
-        version: nextVersion(before.fit, now()),
-        published_at: now().toISOString(),
-        code: CODE_VERSION,
-        rows_sha256,
-        demo,
-        groups,
-      },
-      rejected,
+    const rows_sha256 = live.hash.toString();
+    if (rows_sha256 === before.rows_sha256) return;
+    if (live.empty && this.#newest === PRIOR_VERSION.version) return;
+    const changes: Changes = [];
+    const groups = live.ledger.fit(changes);
+    const fit: PublishedFit = {
+      version: nextVersion(this.#newest, now()),
+      published_at: now().toISOString(),
+      code: CODE_VERSION,
+      settings: FIT_SETTINGS,
+      rows_sha256,
+      demo,
+      groups,
+      alarms: alarmsOf(before, groups, live.ledger.surges()),
     };
-    await publishFit(db, version);
-    this.#version = version;
-    await appendDecisions(db, changesOfMind(before.rejected, rejected, rows, now()));
+    await publishFit(db, fit);
+    this.#version = fit;
+    this.#newest = fit.version;
+    await appendDecisions(db, changesOfMind(changes, groups, now()));
     this.#lasted_ms = performance.now() - began;
+  }
+
+  /**
+   * The accepted rows as they are now. Where this process alone writes they are kept and followed; at the edge others
+   * write too, and everything is read again.
+   */
+  async #rows(): Promise<LiveRows> {
+    const { db, believe_ms } = this.#options;
+    const changed = [...this.#changed];
+    this.#changed.clear();
+    if (this.#live && believe_ms === Number.POSITIVE_INFINITY) await this.#live.update(db, changed);
+    else this.#live = await LiveRows.read(db);
+    return this.#live;
   }
 }
 
 /** Day and running number: "2026-11-25.3". */
-function nextVersion({ version }: PublishedFit, now: Date): string {
+function nextVersion(version: string, now: Date): string {
   const today = now.toISOString().slice(0, 10);
   const [day, number] = version.split(".");
   return `${today}.${day === today ? Number(number) + 1 : 1}`;
 }
 
-/** SHA-256 of the rows in canonical order: anyone can tell whether two fits rest on the same data. */
-export function hashOf(rows: readonly FitRow[]): Promise<string> {
-  const lines = rows.map((r) =>
-    [r.contributor, r.cell ?? "", r.heat_kW, r.end, r.density_kg_m3, r.pump_Hz, r.fan_rpm].join(
-      ",",
-    ),
-  );
-  return sha256(lines.toSorted().join("\n"));
-}
-
 /** What the fit now sets aside and did not before, or takes back: one decision a tune and change. */
-function changesOfMind(
-  before: readonly RejectedRow[],
-  after: readonly RejectedRow[],
-  rows: readonly FitRow[],
-  now: Date,
-): NewDecision[] {
-  const key = (r: RejectedRow) => `${r.row} ${r.end}`;
-  const [old, current] = [new Set(before.map(key)), new Set(after.map(key))];
-  const present = new Set(rows.map((r) => `${r.row} ${r.end}`));
+function changesOfMind(changes: Changes, groups: readonly GroupFit[], now: Date): NewDecision[] {
   const decided_on = now.toISOString().slice(0, 10);
-  const decision = (
-    r: RejectedRow,
-    verdict: "rejected" | "accepted",
-    sentence: string,
-  ): NewDecision => ({
-    tune: String(r.row),
-    by: "fit",
-    verdict,
-    reasons: JSON.stringify([{ code: `${verdict}_by_fit`, field: r.end, sentence }]),
-    decided_on,
+  return changes.map(({ row, aside }) => {
+    const group = groups.find((g) => g.heat_kW === row.heat_kW && g.end === row.end);
+    const reason = aside && group ? reasonAside(group, row) : null;
+    const verdict = aside ? "rejected" : "accepted";
+    const sentence = reason ?? `Later tunes support the ${row.end} end: it counts again.`;
+    return {
+      tune: String(row.row),
+      by: "fit",
+      verdict,
+      reasons: JSON.stringify([{ code: `${verdict}_by_fit`, field: row.end, sentence }]),
+      decided_on,
+    };
   });
-  return [
-    ...after.filter((r) => !old.has(key(r))).map((r) => decision(r, "rejected", r.reason)),
-    ...before
-      .filter((r) => !current.has(key(r)) && present.has(key(r)))
-      .map((r) =>
-        decision(r, "accepted", `Later tunes support the ${r.end} end: it counts again.`),
-      ),
-  ];
 }

@@ -27,7 +27,7 @@ export async function judge(services: Services, tune: Tune): Promise<Judged> {
   const rough: Tune = position
     ? { ...tune, site: { ...site, lat: position.lat, lon: position.lon } }
     : tune;
-  const { fit } = await services.fit.current();
+  const fit = await services.fit.current();
   const month = services.now().toISOString().slice(0, 7);
   const terrain = position ? await terrainAt(services, position) : null;
   const { verdict, reasons } = screen(rough, { terrain, month, fit });
@@ -101,6 +101,7 @@ function columns({ heater, air: given, low, high, meter, tuned_on }: Tune, air: 
     humidity_pct: given?.humidity_pct ?? null,
     density_kg_m3: air.density_kg_m3,
     density_assumed: air.assumed.join(","),
+    ln_density_sd: air.ln_density_sd,
     low_pump_Hz: low.pump_Hz,
     low_fan_rpm: low.fan_rpm,
     low_co_ppm: low.co_ppm ?? null,

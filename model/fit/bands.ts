@@ -25,10 +25,7 @@ export interface Bands {
   new_heater_bands: Band[];
 }
 
-/** Below so many contributors the mean band is never narrower than the model's own posterior. */
-const POSTERIOR_FLOOR_CONTRIBUTORS = 100;
-
-/** A variance with the degrees of freedom it is known by. */
+/** A variance with the degrees of freedom of the Student's t that goes with it. */
 interface Variance {
   value: number;
   df: number;
@@ -36,7 +33,7 @@ interface Variance {
 
 /**
  * Bands of one heat class and end at a density. Both widen with the uncertainty of the query's density
- * through the slope. Degrees of freedom of a sum of variances by Satterthwaite (1946).
+ * through the slope.
  * @throws RangeError when the density is not a positive number
  */
 export function bandsAt(group: GroupFit, density_kg_m3: number, options: BandOptions = {}): Bands {
@@ -46,10 +43,9 @@ export function bandsAt(group: GroupFit, density_kg_m3: number, options: BandOpt
   const { ln_density_sd = 0, mean_levels = BAND_LEVELS, new_heater_levels = BAND_LEVELS } = options;
   const x = Math.log(density_kg_m3 / STANDARD_DENSITY_kg_m3);
   const centre = group.intercept + group.slope * x;
-  const query = { value: (group.slope * ln_density_sd) ** 2, df: Number.POSITIVE_INFINITY };
-  const { average, another } = variances(group, x);
-  const mean = sum([average, query]);
-  const heater = sum([another, query]);
+  const query = (group.slope * ln_density_sd) ** 2;
+  const mean = ofMean(group, x, query);
+  const heater = ofNewHeater(group, x, query);
   return {
     pump_Hz_per_krpm: Math.exp(centre),
     mean_bands: mean_levels.map((level) => band(level, centre, mean)),
@@ -57,51 +53,53 @@ export function bandsAt(group: GroupFit, density_kg_m3: number, options: BandOpt
   };
 }
 
-function band(level: number, centre: number, { value, df }: Variance): Band {
-  const half = studentFactor(level, df) * Math.sqrt(value);
-  return { level, lower: Math.exp(centre - half), upper: Math.exp(centre + half) };
+/** Half-width of the new-heater band in ln at x = ln(density/1.225). */
+export function newHeaterHalf(group: GroupFit, x: number, level: number): number {
+  return half(level, ofNewHeater(group, x, 0));
+}
+
+function band(level: number, centre: number, of: Variance): Band {
+  const width = half(level, of);
+  return { level, lower: Math.exp(centre - width), upper: Math.exp(centre + width) };
+}
+
+function half(level: number, { value, df }: Variance): number {
+  return studentFactor(level, df) * Math.sqrt(value);
+}
+
+/** Variance of the average tune at x: of the line, and of what untold lies may have done to its slope. */
+function ofMean(group: GroupFit, x: number, query: number): Variance {
+  const line = lineVariance(group, x);
+  // Before the first tune the variance is a stated belief, not an estimate.
+  const df = group.contributors === 0 ? Number.POSITIVE_INFINITY : group.spread_df;
+  return withQuery({ value: line, df }, query);
 }
 
 /**
- * Variances at x = ln(density/1.225) of the average tune and of one more heater.
- *
- * The average's is Σd² over contributors left out one at a time, known by as many degrees of freedom as those
- * squares are spread over, (Σd²)²/Σd⁴ + 2; in small groups, where too few deviations exist to trust, not below the
- * posterior variance. That one scales with the spread, so both then rest on the same estimate and its degrees of
- * freedom, as in the textbook's prediction interval.
+ * Variance of one more heater at x. Line and spread rest on the same estimate of the spread and share its degrees of
+ * freedom, as in the textbook's prediction interval; heavier tails of the scatter itself add theirs, 1/df = 1/n + 1/ν.
  */
-function variances(group: GroupFit, x: number): { average: Variance; another: Variance } {
-  const between = { value: group.spread ** 2, df: group.spread_df };
-  const left = quadratic(group.covariance, x);
-  const floor = quadratic(group.posterior, x);
-  if (group.contributors >= POSTERIOR_FLOOR_CONTRIBUTORS || left >= floor) {
-    const [f0, f1, f2, f3, f4] = group.fourth_moments;
-    const fourth = f0 + x * (f1 + x * (f2 + x * (f3 + x * f4)));
-    const concentration = fourth > 0 ? left ** 2 / fourth + 2 : group.spread_df;
-    const average = { value: left, df: Math.min(concentration, group.spread_df) };
-    return { average, another: sum([average, between]) };
-  }
-  if (group.contributors === 0) {
-    // Nothing but the prior: its variance is a stated belief, not an estimate.
-    const average = { value: floor, df: Number.POSITIVE_INFINITY };
-    return { average, another: sum([average, between]) };
-  }
-  const average = { value: floor, df: group.spread_df };
-  return { average, another: { value: floor + between.value, df: group.spread_df } };
+function ofNewHeater(group: GroupFit, x: number, query: number): Variance {
+  const value = lineVariance(group, x) + group.spread ** 2 + (group.spread_per_x * x) ** 2;
+  const df = 1 / (1 / group.spread_df + (group.tail_df === null ? 0 : 1 / group.tail_df));
+  return withQuery({ value, df }, query);
 }
 
-function quadratic([[aa, ab], [ba, bb]]: GroupFit["covariance"], x: number): number {
-  return aa + x * (ab + ba + x * bb);
+/** Variance of the line at x, bias that cannot be told from honest tunes in it. */
+export function lineVariance(
+  { covariance: [[aa, ab], [ba, bb]], bias }: GroupFit,
+  x: number,
+): number {
+  return aa + bias.intercept ** 2 + x * (ab + ba + x * (bb + bias.slope ** 2));
 }
 
-/** Degrees of freedom of a sum are known to no better than a part in a thousand; so few of them are worth remembering. */
+/** Degrees of freedom are known to no better than a part in a thousand; so few of them are worth remembering. */
 const DF_STEPS = 1024;
 
-/** Independent variances added up, by Satterthwaite's degrees of freedom. */
-function sum(parts: readonly [Variance, Variance]): Variance {
-  const [only, ...more] = parts.filter(({ value }) => value > 0);
-  if (only === undefined || more.length === 0) return only ?? parts[0];
-  const value = parts[0].value + parts[1].value;
-  const df = value ** 2 / (parts[0].value ** 2 / parts[0].df + parts[1].value ** 2 / parts[1].df);
-  return { value, df: Math.exp(Math.round(Math.log(df) * DF_STEPS) / DF_STEPS) };
+/** Adds the query's own variance, which is known; degrees of freedom of the sum by Satterthwaite (1946). */
+function withQuery({ value, df }: Variance, query: number): Variance {
+  if (query === 0) return { value, df };
+  const sum = value + query;
+  const together = df * (sum / value) ** 2;
+  return { value: sum, df: Math.exp(Math.round(Math.log(together) * DF_STEPS) / DF_STEPS) };
 }

@@ -13,15 +13,21 @@ export interface FitRow {
   contributor: string;
   /** H3 cell of the site (any resolution), or any other name of a place; contributors of one place share votes. */
   cell?: string | undefined;
+  /** When it was tuned, or shared, "YYYY-MM". */
+  month?: string | undefined;
   /** Heat class, kW. */
   heat_kW: number;
   end: End;
   /** Moist air density at the intake, kg/m³. */
   density_kg_m3: number;
+  /** Standard deviation of its logarithm: no temperature, a vague elevation; 0 when all is given. */
+  ln_density_sd?: number | undefined;
   /** Pump pulses per second, Hz. */
   pump_Hz: number;
   /** Combustion fan speed, rpm. */
   fan_rpm: number;
+  /** Final CO at this end, ppm. */
+  co_ppm?: number | undefined;
 }
 
 /** A row the fit set aside, with a reason a person can act on. */
@@ -42,24 +48,40 @@ export interface GroupFit {
   end: End;
   intercept: number;
   slope: number;
-  /** Covariance of (intercept, slope) behind the mean band: Σ of outer products of left-one-contributor-out deviations. */
+  /** Covariance of (intercept, slope): half the model's own, half from how contributors' folds scatter. */
   covariance: [[number, number], [number, number]];
-  /** Covariance of (intercept, slope) under the model itself (prior and residual spread); a floor for small groups. */
-  posterior: [[number, number], [number, number]];
-  /** Σd⁴ of the left-out deviations d = δa + δb·x as a polynomial in x: coefficients of 1, x, x², x³, x⁴ (for the degrees of freedom). */
-  fourth_moments: [number, number, number, number, number];
-  /** Standard deviation of ln(pump rate per fan speed) between heaters. */
+  /** Standard deviations of intercept and slope for rows that agree on something untrue and cannot be told from honest ones. */
+  bias: { intercept: number; slope: number };
+  /** Slope of the rows less that of contributors' own steps between elevations, in standard errors. */
+  against_steps: number;
+  /** Spread between heaters in ln(pump rate per fan speed) at sea-level density: scale of Student's t. */
   spread: number;
-  /** Degrees of freedom of the spread. */
+  /** What heaters' own slopes add away from there: scale² = spread² + (spread_per_x · ln(density/1.225))². */
+  spread_per_x: number;
+  /** Degrees of freedom by which spread and covariance are known. */
   spread_df: number;
-  /** Contributors with at least one row kept, and rows kept. */
+  /** Degrees of freedom of the scatter between heaters; null for the normal distribution. */
+  tail_df: number | null;
+  /** Contributors and the votes they have together, places and months with many sharing √ of theirs. */
   contributors: number;
+  votes: number;
+  /** Rows kept, and rows set aside. */
   tunes: number;
-  /** Rows set aside by the fit. */
   rejected: number;
+  /** What the votes are taken to be: honest tunes, elevations in the wrong unit, never re-tuned, anything else. */
+  shares: { honest: number; elevation_unit: number; never_retuned: number; other: number };
+  /** A second crowd beside the first that would explain the residuals best: log-likelihood gained, shift in ln, share. */
+  second_population: { gain: number; shift: number; share: number };
+  /** Votes lost to doubt about the air (no temperature, vague elevation) and to a final CO above the usual. */
+  discounts: { air: number; co: number };
+  /** New-heater bands against the rows kept, each judged without its own fold of contributors: claimed and observed share. */
+  held: { level: number; observed: number }[];
   /** Lowest and highest density among the rows kept, kg/m³; null when nothing but the prior speaks. */
   density_range: [number, number] | null;
 }
+
+/** Numbers that were chosen, not fitted, by name. */
+export type FitSettings = Record<string, number>;
 
 /** Everything the atlas publishes as one immutable version. */
 export interface PublishedFit {
@@ -69,9 +91,24 @@ export interface PublishedFit {
   published_at: string | null;
   /** Version of the code that made it. */
   code: string;
-  /** SHA-256 over the rows in canonical order, hex; null for "prior". */
+  /** Settings of the estimator that made it. */
+  settings: FitSettings;
+  /** Sum modulo 2²⁵⁶ of the SHA-256 of each row, hex; null for "prior". */
   rows_sha256: string | null;
   /** True when the data are an invented demonstration. */
   demo: boolean;
   groups: GroupFit[];
+  /** What a steward should look at; see {@link Alarm}. */
+  alarms: Alarm[];
+}
+
+/** A test that the published fit failed: something changed that honest tunes seldom change so. */
+export interface Alarm {
+  code: "drift" | "many_new_keys" | "slope_against_own_steps" | "two_populations";
+  heat_kW: number;
+  end: End;
+  sentence: string;
+  /** The figure tested, and the threshold that simulated honest crowds cross once in a hundred. */
+  value: number;
+  threshold: number;
 }

@@ -7,7 +7,7 @@ import type { Health } from "../contract.ts";
 export function aboutRoutes(services: Services): Hono {
   return new Hono()
     .get("/health", async (c) => {
-      const { fit } = await services.fit.current();
+      const fit = await services.fit.current();
       const published = fit.published_at && new Date(fit.published_at).getTime();
       c.header("Cache-Control", "no-store");
       return c.json({

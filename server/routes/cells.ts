@@ -24,7 +24,7 @@ export function cellRoutes(services: Services): Hono {
         `Name an H3 cell of resolution 0 to ${KEPT_RESOLUTION - 1}, or "${WORLD}".`,
       );
     }
-    const { fit } = await services.fit.current();
+    const fit = await services.fit.current();
     const unchanged = unchangedSince(c, `${fit.version}.${await dataRevision(services.db)}`);
     if (unchanged) return unchanged;
     const shown = shownCells(await cellContributors(services.db));

@@ -1,10 +1,18 @@
 import { Hono } from "hono";
 import { z } from "zod";
 import { fitByVersion } from "../../db/fits.ts";
-import { countTunes, dataRevision, pseudonym, type TuneRow, tunesOfClass } from "../../db/tunes.ts";
+import {
+  countTunes,
+  dataRevision,
+  fitRows,
+  pseudonym,
+  type TuneRow,
+  tunesOfClass,
+} from "../../db/tunes.ts";
 import { densityAltitude, geometric } from "../../model/air.ts";
 import { bandsAt } from "../../model/fit/bands.ts";
-import type { End, GroupFit, PublishedFit, RejectedRow } from "../../model/fit/group.ts";
+import type { End, FitRow, GroupFit, PublishedFit } from "../../model/fit/group.ts";
+import { reasonAside } from "../../model/fit/standing.ts";
 import { SAFETY } from "../../model/safety.ts";
 import { groupOf, MEAN_LEVEL, NEW_HEATER_LEVELS } from "../../model/start.ts";
 import { heat_kW } from "../../model/tune.ts";
@@ -27,15 +35,14 @@ export function fitRoutes(services: Services): Hono {
   const app = new Hono();
 
   app.get("/fit", async (c) => {
-    const { fit } = await services.fit.current();
+    const fit = await services.fit.current();
     return unchangedSince(c, fit.version) ?? c.json(withSafety(fit));
   });
 
   app.get("/fit/:version", async (c) => {
     const version = c.req.param("version");
-    const current = (await services.fit.current()).fit;
-    const fit =
-      version === current.version ? current : (await fitByVersion(services.db, version))?.fit;
+    const current = await services.fit.current();
+    const fit = version === current.version ? current : await fitByVersion(services.db, version);
     if (!fit)
       throw new RequestProblem(404, "No fit has that version. GET /api/fit names the newest.");
     // Only the prior may change under its name, with a new release of the code.
@@ -44,19 +51,18 @@ export function fitRoutes(services: Services): Hono {
 
   app.get("/scaling", async (c) => {
     const query = readQuery(c, scalingQuery);
-    const { fit, rejected } = await services.fit.current();
+    const fit = await services.fit.current();
     const revision = await dataRevision(services.db);
     const unchanged = unchangedSince(c, `${fit.version}.${revision}`);
     if (unchanged) return unchanged;
     const rows = await tunesOfClass(services.db, query.heat_kW, POINTS_MOST);
     const group = groupOf(fit, query.heat_kW, query.end);
-    const reasons = reasonsByRow(rejected, query.end);
     return c.json({
       ...query,
       fit: fit.version,
       prior_only: group.contributors === 0,
       demo: services.demo,
-      points: rows.map((row) => pointOf(row, query.end, reasons)),
+      points: rows.map((row) => pointOf(row, query.end, group)),
       points_total: await countTunes(services.db, query.heat_kW),
       curve: curveOf(group),
       safety: SAFETY,
@@ -70,15 +76,11 @@ function withSafety(fit: PublishedFit): FitAnswer {
   return { ...fit, safety: SAFETY };
 }
 
-function reasonsByRow(rejected: readonly RejectedRow[], end: End): Map<string, string> {
-  return new Map(rejected.filter((r) => r.end === end).map((r) => [String(r.row), r.reason]));
-}
-
-function pointOf(row: TuneRow, end: End, reasons: Map<string, string>): ScalingPoint {
-  const pump_Hz = row[`${end}_pump_Hz`];
-  const fan_rpm = row[`${end}_fan_rpm`];
+function pointOf(row: TuneRow, end: End, group: GroupFit): ScalingPoint {
+  const own = fitRows(row).find((r) => r.end === end) as FitRow;
+  const { pump_Hz, fan_rpm } = own;
   const held = row.verdict === "held";
-  const reason = reasons.get(row.id);
+  const reason = group.contributors > 0 ? reasonAside(group, own) : null;
   return {
     contributor: pseudonym(row.contributor),
     elevation_m: row.elevation_m,
@@ -87,7 +89,7 @@ function pointOf(row: TuneRow, end: End, reasons: Map<string, string>): ScalingP
     fan_rpm,
     pump_Hz_per_krpm: (pump_Hz * 1000) / fan_rpm,
     status: held ? "held" : reason ? "rejected" : "kept",
-    reason: held ? "Held at the door; its contributor knows why." : (reason ?? null),
+    reason: held ? "Held at the door; its contributor knows why." : reason,
   };
 }
 

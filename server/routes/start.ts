@@ -39,7 +39,7 @@ export function startRoutes(services: Services): Hono {
   let kept = { version: "", answers: new Map<string, string>() };
 
   return new Hono().get("/start", async (c) => {
-    const { fit } = await services.fit.current();
+    const fit = await services.fit.current();
     if (kept.version !== fit.version) kept = { version: fit.version, answers: new Map() };
     const question = c.req.url.slice(c.req.url.indexOf("?"));
     const { answers } = kept;

@@ -9,7 +9,6 @@ import {
   type TuneRow,
 } from "../../db/tunes.ts";
 import { airAt } from "../../model/air.ts";
-import type { PublishedFit } from "../../model/fit/group.ts";
 import { ACCEPTED_MEANS, SAFETY } from "../../model/safety.ts";
 import { fieldErrors } from "../../model/tune.ts";
 import type { Services } from "../context.ts";
@@ -23,7 +22,7 @@ import type {
 } from "../contract.ts";
 import { invalid, RequestProblem } from "../problem.ts";
 import { readQuery } from "../query.ts";
-import { alarmsAnswer, decisionBody, heldQuery, PAGE, trailQuery } from "../steward-schemas.ts";
+import { decisionBody, heldQuery, PAGE, trailQuery } from "../steward-schemas.ts";
 import { stewardOnly } from "../steward-token.ts";
 import { beside } from "../submission.ts";
 
@@ -36,7 +35,7 @@ export function stewardRoutes(services: Services): Hono {
 
   app.get("/steward/held", async (c) => {
     const { after = 0, limit = PAGE } = readQuery(c, heldQuery);
-    const { fit } = await services.fit.current();
+    const fit = await services.fit.current();
     // One more than shown tells whether there is a next page.
     const found = await heldTunes(db, after, limit + 1);
     const shown = found.slice(0, limit);
@@ -90,7 +89,7 @@ export function stewardRoutes(services: Services): Hono {
     await commit(decide(db, { tune: id, verdict, reasons, decided_on }));
     // Withdrawn at the same moment: then nothing was written, and there is nothing to speak of.
     await tuneOf(id);
-    afterWrite(c);
+    afterWrite(c, id);
     return c.json({
       id,
       verdict,
@@ -101,8 +100,8 @@ export function stewardRoutes(services: Services): Hono {
   });
 
   app.get("/steward/alarms", async (c) => {
-    const { fit } = await services.fit.current();
-    return c.json({ fit: fit.version, alarms: alarmsOf(fit) } satisfies AlarmsAnswer);
+    const fit = await services.fit.current();
+    return c.json({ fit: fit.version, alarms: fit.alarms } satisfies AlarmsAnswer);
   });
 
   async function tuneOf(id: string): Promise<TuneRow> {
@@ -131,12 +130,6 @@ async function readDecision(c: Context): Promise<z.infer<typeof decisionBody>> {
   const errors = fieldErrors(result.error);
   // The whole body is a decision here, not a tune.
   throw invalid(errors.map((e) => (e.field === "tune" ? { ...e, field: "decision" } : e)));
-}
-
-function alarmsOf(fit: PublishedFit): AlarmsAnswer["alarms"] {
-  // Versions published before there were alarms have none.
-  const known = "alarms" in fit ? fit.alarms : undefined;
-  return alarmsAnswer.shape.alarms.parse(known ?? []);
 }
 
 function record(d: DecisionRow): RecordedDecision {

@@ -3,6 +3,7 @@ import {
   decisionsOn,
   findIdempotencyKey,
   findTune,
+  fitRows,
   type IdempotencyRow,
   insertTune,
   reviseTune,
@@ -10,7 +11,8 @@ import {
   withdrawTune,
 } from "../../db/tunes.ts";
 import { airAt } from "../../model/air.ts";
-import { ENDS, type End } from "../../model/fit/group.ts";
+import type { FitRow } from "../../model/fit/group.ts";
+import { reasonAside } from "../../model/fit/standing.ts";
 import type { Reason } from "../../model/screen.ts";
 import type { Tune } from "../../model/tune.ts";
 import { readTune } from "../body.ts";
@@ -53,7 +55,7 @@ export function tuneRoutes(services: Services): Hono {
       if (!first) throw error;
       return c.json(first, 201);
     }
-    afterWrite(c);
+    afterWrite(c, id);
     return c.json({ id, receipt, ...answer } satisfies Submitted, 201, {
       Location: `/api/tunes/${id}`,
     });
@@ -67,7 +69,7 @@ export function tuneRoutes(services: Services): Hono {
     const { kept, answer } = await judge(services, await readTune(c));
     const row = { id, receipt_sha256, ...kept };
     await commit(reviseTune(db, row, screeningDecision(id, row.verdict, answer.reasons)));
-    afterWrite(c);
+    afterWrite(c, id);
     return c.json({ id, ...answer } satisfies Submitted);
   });
 
@@ -75,7 +77,7 @@ export function tuneRoutes(services: Services): Hono {
     await limit(clientAddress(c));
     const { id } = await authorised(c);
     await commit(withdrawTune(db, id, today()));
-    afterWrite(c);
+    afterWrite(c, id);
     return c.body(null, 204);
   });
 
@@ -148,15 +150,19 @@ export function tuneRoutes(services: Services): Hono {
   }
 
   async function keptTune(row: TuneRow): Promise<KeptTune> {
-    const { fit, rejected } = await services.fit.current();
+    const fit = await services.fit.current();
     const tune: KeptTune["tune"] = JSON.parse(row.sent);
     const history = await decisionsOn(db, row.id);
     const screened = history.findLast((d) => d.by !== "fit");
-    const standing = (end: End) => {
-      if (row.verdict === "held" || fit.version === "prior") return "not in it";
-      return rejected.some((r) => r.row === row.id && r.end === end) ? "rejected" : "kept";
+    const standing = (end: FitRow) => {
+      const group = fit.groups.find((g) => g.heat_kW === row.heat_kW && g.end === end.end);
+      if (row.verdict === "held" || !group) return "not in it";
+      return reasonAside(group, end) === null ? "kept" : "rejected";
     };
-    const [low, high] = ENDS.map(standing) as [KeptTune["fit"]["low"], KeptTune["fit"]["low"]];
+    const [low, high] = fitRows(row).map(standing) as [
+      KeptTune["fit"]["low"],
+      KeptTune["fit"]["low"],
+    ];
     return {
       id: row.id,
       tune,

@@ -14,9 +14,11 @@ export const EMPTY_ATLAS: PublishedFit = {
   version: "prior",
   published_at: null,
   code: "test",
+  settings: {},
   rows_sha256: null,
   demo: false,
   groups: [],
+  alarms: [],
 };
 
 /** Forty invented crews of one heat class, 6 % apart, each at two densities; the same at every call. */

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import type { GroupFit, PublishedFit } from "../../model/fit/group.ts";
+import { priorGroup } from "../../model/fit/prior.ts";
 import { screen } from "../../model/screen.ts";
 import { type Tune, tuneSchema } from "../../model/tune.ts";
 import { goodTunes, PRIOR_MIXTURE } from "./good-tunes.ts";
@@ -103,30 +104,25 @@ test("any tune the schema lets in is screened without falling over, and every re
 
 function fitWith(heat_kW: number, intercepts: Record<"low" | "high", number>): PublishedFit {
   const group = (end: "low" | "high"): GroupFit => ({
-    heat_kW,
-    end,
+    ...priorGroup(heat_kW, end),
     intercept: Math.log(PRIOR_MIXTURE[end]) + intercepts[end],
     slope: 0.9,
     covariance: [
       [0.001, 0],
       [0, 0.01],
     ],
-    posterior: [
-      [0.001, 0],
-      [0, 0.01],
-    ],
-    fourth_moments: [0, 0, 0, 0, 0],
     spread: 0.1,
     spread_df: 20,
     contributors: 20,
     tunes: 30,
-    rejected: 0,
     density_range: [0.8, 1.3],
   });
   return {
     version: "2026-11-25.1",
     published_at: "2026-11-25T00:00:00Z",
     code: "test",
+    settings: {},
+    alarms: [],
     rows_sha256: null,
     demo: true,
     groups: [group("low"), group("high")],

@@ -79,7 +79,7 @@ export async function openTestAtlas(
     writeLimit: options.writeLimit ?? 0,
     stewardToken: options.stewardToken,
     clientAddress: (c) => c.req.header("X-Test-Client") ?? "one client",
-    afterWrite: () => fit.refreshSoon(),
+    afterWrite: (_, tune) => fit.refreshSoon(tune),
     map: { basemap_style: null, elevation_tiles: null },
   });
   await fit.current();

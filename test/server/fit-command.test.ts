@@ -19,7 +19,7 @@ test("the export gives the published coefficients to the last digit", async () =
   const atlas = await openTestAtlas();
   for (let n = 0; n < 25; n++) await post(atlas.app, goodTune(n));
   await atlas.fit.refresh();
-  const { groups } = (await atlas.fit.current()).fit;
+  const { groups } = await atlas.fit.current();
   const csv = await (await atlas.app.request("/api/tunes.csv")).text();
   const { stdout, status } = runFit(csv, "--json");
   expect(status).toBe(0);

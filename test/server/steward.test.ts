@@ -317,6 +317,8 @@ test("alarms of the published fit, none before the first tune", async () => {
 });
 
 test("alarms that a version was published with", async () => {
+  await submit(goodTune());
+  await atlas.fit.refresh();
   const alarm = {
     code: "drift",
     heat_kW: 5,
@@ -325,11 +327,10 @@ test("alarms that a version was published with", async () => {
     value: 3.2,
     threshold: 2.9,
   } as const;
-  const { fit: prior } = await atlas.fit.current();
-  const fit = { ...prior, version: "2026-11-25.1", alarms: [alarm] };
-  await publishFit(atlas.db, { fit, rejected: [] });
+  const today = await atlas.fit.current();
+  await publishFit(atlas.db, { ...today, version: "2026-11-25.2", alarms: [alarm] });
   await atlas.fit.refresh();
-  expect(await json("/api/steward/alarms")).toEqual({ fit: "2026-11-25.1", alarms: [alarm] });
+  expect(await json("/api/steward/alarms")).toEqual({ fit: "2026-11-25.2", alarms: [alarm] });
 });
 
 test("every answer is kept by nobody", async () => {

@@ -25,6 +25,10 @@ export interface Reporting {
   no_temperature: number;
   /** Share of rows whose elevation is 300 m off (standard deviation). */
   vague_elevation: number;
+  /** Share of tunes whose crew stops early, at a final CO of 30–150 ppm, as far from the best as such a CO means. */
+  stops_early: number;
+  /** Whether the CO is stated. */
+  co_stated: boolean;
 }
 
 export const USUAL: Reporting = {
@@ -32,6 +36,8 @@ export const USUAL: Reporting = {
   density_sd: 0.01,
   no_temperature: 0,
   vague_elevation: 0,
+  stops_early: 0,
+  co_stated: true,
 };
 
 /** Who the rows are of: a name that begins the contributors' names, a heat class, an end. */
@@ -76,15 +82,22 @@ export function crowd(
     return Array.from({ length: tunesOf(random, reporting.tunes) }, (_, k) => {
       const site = k === 0 ? homeOf(random, towns) : somewhere(random);
       const night = 288 / (288 + NIGHT_SD_K * random.normal());
-      const y = tuned(
-        random,
-        population,
-        heater,
-        lnRatio(standardDensity(site.elevation_m) * night),
-      );
+      const x = lnRatio(standardDensity(site.elevation_m) * night);
+      const { off, co_ppm } = finalCo(random, reporting);
+      const y = tuned(random, population, heater, x) + off;
       const stated = statedAir(random, reporting, site.elevation_m, night);
       const contributor = `${whose.name ?? "c"}${c}`;
-      return rowOf({ contributor, k, site, month: someMonth(random), night, y, stated, whose });
+      return rowOf({
+        contributor,
+        k,
+        site,
+        month: someMonth(random),
+        night,
+        y,
+        stated,
+        whose,
+        co_ppm,
+      });
     });
   }).flat();
 }
@@ -118,6 +131,14 @@ function tunesOf({ uniform }: Seeded, tunes: Reporting["tunes"]): number {
   return Math.min(12, 1 + Math.floor(Math.log(1 - uniform()) / Math.log(0.6)));
 }
 
+/** CO twice the usual 30 ppm means a mixture about 10 % off, and so on by the square: common practice, no source. */
+function finalCo(random: Seeded, { stops_early, co_stated }: Reporting) {
+  if (stops_early === 0 || random.uniform() >= stops_early) return { off: 0 };
+  const above = 4 * random.uniform();
+  const off = 0.1 * Math.sqrt(above) * random.normal();
+  return co_stated ? { off, co_ppm: 30 * (1 + above) } : { off };
+}
+
 interface Stated {
   density_kg_m3: number;
   ln_density_sd?: number;
@@ -147,6 +168,7 @@ export function rowOf(of: {
   y: number;
   stated: Stated;
   whose?: Whose;
+  co_ppm?: number | undefined;
   honest?: boolean;
 }): SimulatedRow {
   const { heat_kW, end } = { ...TARGET, ...of.whose };
@@ -161,6 +183,7 @@ export function rowOf(of: {
     month: of.month,
     pump_Hz: (fan_rpm / 1000) * Math.exp(of.y),
     fan_rpm,
+    co_ppm: of.co_ppm,
     honest: of.honest ?? true,
     elevation_m: of.site.elevation_m,
     night: of.night,

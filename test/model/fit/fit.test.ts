@@ -64,33 +64,33 @@ function study(seed: number, runs: number, make: (random: Seeded) => FitRow[]): 
  */
 describe("simulated crowds", () => {
   test.each<[name: string, runs: number, most: number[], make: (r: Seeded) => FitRow[]]>([
-    ["200 contributors", 120, [1.0, 1.0, 1.7, 2.6], (r) => crowd(r, 200)],
-    ["50 contributors", 120, [1.9, 1.9, 2.8, 4.2], (r) => crowd(r, 50)],
-    ["15 contributors", 120, [3.0, 3.0, 3.7, 4.8], (r) => crowd(r, 15)],
-    ["8 contributors", 120, [4.0, 4.0, 4.6, 5.8], (r) => crowd(r, 8)],
-    ["3 contributors", 120, [6.4, 6.4, 7.0, 8.2], (r) => crowd(r, 3)],
+    ["200 contributors", 120, [0.9, 0.9, 1.3, 1.9], (r) => crowd(r, 200)],
+    ["50 contributors", 120, [1.7, 1.7, 2.4, 3.4], (r) => crowd(r, 50)],
+    ["15 contributors", 120, [2.9, 2.7, 3.2, 4.2], (r) => crowd(r, 15)],
+    ["8 contributors", 120, [3.7, 3.7, 4.2, 5.1], (r) => crowd(r, 8)],
+    ["3 contributors", 120, [6.0, 6.0, 6.4, 7.0], (r) => crowd(r, 3)],
     [
       "40 % fake contributors at one place, 1.6 ×",
       60,
-      [1.1, 1.1, 1.8, 2.9],
+      [1.3, 1.3, 1.7, 2.4],
       (r) => withFakes(r, crowd(r, 200), { share: 0.4, times: 1.6, spread: false }),
-    ],
-    [
-      "30 % fake contributors spread out, 1.6 ×",
-      60,
-      [1.3, 1.6, 2.4, 3.4],
-      (r) => withFakes(r, crowd(r, 200), { share: 0.3, times: 1.6, spread: true }),
     ],
     [
       "40 % fake contributors spread out, 1.6 ×",
       60,
-      [1.6, 2.0, 2.8, 3.8],
+      [1.1, 1.1, 1.5, 2.2],
       (r) => withFakes(r, crowd(r, 200), { share: 0.4, times: 1.6, spread: true }),
+    ],
+    [
+      "20 % fake contributors spread out, 1.25 ×",
+      60,
+      [4.2, 4.4, 5, 5.6],
+      (r) => withFakes(r, crowd(r, 200), { share: 0.2, times: 1.25, spread: true }),
     ],
   ])("%s", (_, runs, most, make) => {
     const { rmse, mean95, new80, new95 } = study(17, runs, make);
     for (const [i, error] of rmse.entries()) expect(error).toBeLessThan(most[i] as number);
-    expect(mean95).toBeGreaterThan(90);
+    expect(mean95).toBeGreaterThan(92);
     expect(new80).toBeGreaterThan(77);
     expect(new95).toBeGreaterThan(93);
   });
@@ -105,13 +105,13 @@ describe("simulated crowds", () => {
   // Feet taken for metres are the hard part of the slips: they move a row along the line, where no residual shows it.
   // Screening catches them where a place or a pressure is known; here nothing is.
   test.each([
-    [0.2, [1.3, 2.2, 4.2, 6.4]],
-    [0.3, [1.6, 3, 6.2, 9.6]],
-    [0.4, [2, 4, 8.4, 13]],
+    [0.2, [1.1, 1.1, 2.1, 3.2]],
+    [0.3, [1.3, 1.4, 2.6, 4.0]],
+    [0.4, [1.5, 2, 3.9, 6]],
   ])("%d of all rows are slips that nobody screened", (share, most) => {
     const { rmse, new95 } = study(19, 60, (r) => crowd(r, 200, share));
     for (const [i, error] of rmse.entries()) expect(error).toBeLessThan(most[i] as number);
-    expect(new95).toBeGreaterThan(88);
+    expect(new95).toBeGreaterThan(92);
   });
 });
 
@@ -125,18 +125,23 @@ describe("one voice per contributor", () => {
     }));
     const once = fitAtlas([...rows, lie]).groups[0] as GroupFit;
     const often = fitAtlas([...rows, ...flood]).groups[0] as GroupFit;
-    expect(often.intercept).toBeCloseTo(once.intercept, 8);
-    expect(often.slope).toBeCloseTo(once.slope, 8);
+    expect(often.intercept).toBeCloseTo(once.intercept, 3);
+    expect(often.slope).toBeCloseTo(once.slope, 2);
   });
 
-  test("k contributors at one place weigh like √k", () => {
-    const alone = crowd(seeded(6), 40).map((r) => ({ ...r, cell: undefined }));
-    const together = alone.map((r) => ({ ...r, cell: "one place" }));
-    const [a, b] = [alone, together].map((rows) => fitAtlas(rows).groups[0] as GroupFit) as [
-      GroupFit,
-      GroupFit,
-    ];
-    expect(b.posterior[0][0]).toBeGreaterThan(4 * a.posterior[0][0]);
+  test("k contributors at one place and time weigh like √k, at several times more", () => {
+    const alone = crowd(seeded(6), 64).map((r) => ({ ...r, cell: undefined }));
+    const votes = (change: (row: FitRow, i: number) => Partial<FitRow>) =>
+      fitAtlas(alone.map((r, i) => ({ ...r, ...change(r, i) }))).groups[0]?.votes;
+    const month = "2026-10";
+    expect(votes(() => ({}))).toBeCloseTo(64, 6);
+    expect(votes(() => ({ cell: "one place", month }))).toBeCloseTo(8, 6);
+    // Each contributor is at home in one of four months: 4 × √16.
+    const quarter = ({ contributor }: FitRow) => ({
+      cell: "one place",
+      month: `2026-0${1 + (Number(contributor.slice(1)) % 4)}`,
+    });
+    expect(votes(quarter)).toBeCloseTo(16, 6);
   });
 });
 
@@ -171,7 +176,7 @@ test("rows are set aside with a sentence that gives the numbers", () => {
   const { rejected } = fitAtlas([...rows, wrong]);
   const reason = rejected.find((r) => r.row === "wrong")?.reason ?? "";
   expect(reason).toMatch(
-    /^\d+\.\d robust spreads richer than 101 contributors suggest at \d\.\d{3} kg\/m³/,
+    /^\d+\.\d robust spreads richer than 100 others at this density \(\d\.\d{3} kg\/m³\)/,
   );
 });
 

@@ -3,7 +3,7 @@ import { FIXED, type Population } from "../population.ts";
 import type { Scenario } from "./scenario.ts";
 
 /** A class unlike the others. */
-const APART: Population = { ...FIXED, intercept: FIXED.intercept + 0.35, slope: 0.6 };
+const APART: Population = { ...FIXED, intercept: FIXED.intercept + 0.35, slope: 0.75 };
 
 const alike = (contributors: number): Scenario => ({
   id: `pooling-alike-${contributors}`,

@@ -1,0 +1,142 @@
+import type { Cells } from "./cells.ts";
+import { BANDS, BINS, STEP_BANDS, STEP_BINS } from "./grid.ts";
+import { type Joint, rowWorth, stepWorth } from "./joint.ts";
+import { inverse, type Normal, type Symmetric } from "./normal-equations.ts";
+import { FOLDS, LEVEL_FIELDS, STEP_FIELDS, type Tally } from "./tally.ts";
+
+/** One fold's part in the normal equations: its information, and its score at the fitted line. */
+export interface FoldPart extends Symmetric {
+  fold: number;
+  /** Σ of worth × residual, and of worth × x × residual. */
+  a: number;
+  c: number;
+}
+
+/** Each fold's part; folds that hold nothing are left out. */
+export function foldParts(tally: Tally, levels: Cells, steps: Cells, joint: Joint): FoldPart[] {
+  const parts: FoldPart[] = [];
+  const rowAt = numbered(levels, BANDS * BINS);
+  const stepAt = numbered(steps, STEP_BANDS * STEP_BINS);
+  const { a, c } = joint.line;
+  for (let fold = 0; fold < FOLDS; fold++) {
+    const part: FoldPart = { fold, aa: 0, ac: 0, cc: 0, a: 0, c: 0 };
+    for (let band = 0; band < BANDS; band++) {
+      const block = tally.foldLevels.peek(fold, band);
+      for (let bin = 0; block && bin < BINS; bin++) {
+        const i = bin * LEVEL_FIELDS;
+        const w = block[i + 1] as number;
+        if (!(w > 0)) continue;
+        const worth = rowWorth(joint, rowAt[band * BINS + bin] as number, band);
+        const [x, r] = [block[i + 2] as number, block[i + 3] as number];
+        const [xx, xr] = [block[i + 4] as number, block[i + 5] as number];
+        part.aa += worth * w;
+        part.ac += worth * x;
+        part.cc += worth * xx;
+        part.a += worth * (r - a * w - c * x);
+        part.c += worth * (xr - a * x - c * xx);
+      }
+    }
+    for (let band = 0; band < STEP_BANDS; band++) {
+      const block = tally.foldSteps.peek(fold, band);
+      for (let bin = 0; block && bin < STEP_BINS; bin++) {
+        const i = bin * STEP_FIELDS;
+        if (!((block[i] as number) > 0)) continue;
+        const k = stepAt[band * STEP_BINS + bin] as number;
+        const worth = stepWorth(joint, k, steps.x[k] as number);
+        const [xx, xr] = [block[i + 1] as number, block[i + 2] as number];
+        part.cc += worth * xx;
+        part.c += worth * (xr - c * xx);
+      }
+    }
+    if (part.aa > 0) parts.push(part);
+  }
+  return parts;
+}
+
+/** Where on the list of filled cells each cell of the grid stands. */
+function numbered({ cell }: Cells, count: number): Int32Array {
+  const at = new Int32Array(count);
+  cell.forEach((i, k) => {
+    at[i] = k;
+  });
+  return at;
+}
+
+/**
+ * Covariance of the line from how the folds' scores scatter: the bias-reduced clustered sandwich, CR2
+ * (Bell & McCaffrey 2002), B⁻¹·Σ g̃g̃ᵀ·B⁻¹ with g̃ = (I − I_f·B⁻¹)^(−½)·g_f, where I_f is a fold's information and
+ * B the bread. The prior's own part is not in it.
+ */
+export function clusteredCovariance(parts: readonly FoldPart[], bread: Symmetric): Symmetric {
+  const inside: Symmetric = { aa: 0, ac: 0, cc: 0 };
+  const outside = inverse(bread);
+  for (const part of parts) {
+    const [a, c] = inverseRoot(lessLeverage(part, outside), [part.a, part.c]);
+    inside.aa += a * a;
+    inside.ac += a * c;
+    inside.cc += c * c;
+  }
+  return sandwich(outside, inside);
+}
+
+type Matrix = [number, number, number, number];
+
+/** I − I_f·B⁻¹. */
+function lessLeverage(f: Symmetric, b: Symmetric): Matrix {
+  return [
+    1 - (f.aa * b.aa + f.ac * b.ac),
+    -(f.aa * b.ac + f.ac * b.cc),
+    -(f.ac * b.aa + f.cc * b.ac),
+    1 - (f.ac * b.ac + f.cc * b.cc),
+  ];
+}
+
+/** Leverage beyond this is taken as this: a fold that alone decides says nothing of how sure it is. */
+const LEAST_LEFT = 0.02;
+
+/** M^(−½)·v of a 2 × 2 matrix with positive eigenvalues: M^½ = (M + √det·I)/√(tr + 2√det). */
+function inverseRoot([p, q, r, s]: Matrix, [a, c]: [number, number]): [number, number] {
+  const root = Math.sqrt(Math.max(LEAST_LEFT ** 2, p * s - q * r));
+  const scale = Math.sqrt(Math.max(LEAST_LEFT, p + s + 2 * root));
+  const [P, Q, R, S] = [(p + root) / scale, q / scale, r / scale, (s + root) / scale];
+  const determinant = Math.max(LEAST_LEFT, P * S - Q * R);
+  return [(S * a - Q * c) / determinant, (P * c - R * a) / determinant];
+}
+
+function sandwich(o: Symmetric, i: Symmetric): Symmetric {
+  const [m00, m01] = [o.aa * i.aa + o.ac * i.ac, o.aa * i.ac + o.ac * i.cc];
+  const [m10, m11] = [o.ac * i.aa + o.cc * i.ac, o.ac * i.ac + o.cc * i.cc];
+  return {
+    aa: m00 * o.aa + m01 * o.ac,
+    ac: m00 * o.ac + m01 * o.cc,
+    cc: m10 * o.ac + m11 * o.cc,
+  };
+}
+
+/**
+ * The bread: how the score changes with the line, each row's weight changing with it. For weights that are
+ * probabilities p of a normal against something flat that is worth·(1 − (1 − p)·q²/s²). Kept from being less than
+ * half the information.
+ */
+export function breadOf(levels: Cells, joint: Joint): Symmetric {
+  const { line, s, normal } = joint;
+  const bread: Symmetric = { aa: normal.aa, ac: normal.ac, cc: normal.cc };
+  for (let k = 0; k < levels.w.length; k++) {
+    const x = levels.x[k] as number;
+    const q = (levels.r[k] as number) - line.a - line.c * x;
+    const p = joint.honest[k] as number;
+    const worth = rowWorth(joint, k, levels.band[k] as number) * (levels.w[k] as number);
+    const less = worth * (1 - p) * (q / s) ** 2;
+    bread.aa -= less;
+    bread.ac -= less * x;
+    bread.cc -= less * x * x;
+  }
+  return positive(bread, normal);
+}
+
+function positive(bread: Symmetric, normal: Normal): Symmetric {
+  const half = { aa: normal.aa / 2, ac: normal.ac / 2, cc: normal.cc / 2 };
+  const [da, dc] = [bread.aa - half.aa, bread.cc - half.cc];
+  const enough = da > 0 && dc > 0 && da * dc > (bread.ac - half.ac) ** 2;
+  return enough ? bread : half;
+}

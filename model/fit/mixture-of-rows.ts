@@ -1,0 +1,105 @@
+import { R_MOST, REFERENCE_SLOPE, SLIP_IN_X, STEP_MOST } from "./grid.ts";
+import type { Line } from "./normal-equations.ts";
+
+/** How large a part of the votes each kind of row is taken to be. */
+export interface Shares {
+  /** Elevation in feet stated as metres. */
+  feet: number;
+  /** Elevation in metres stated as feet: rare, and so like an honest row that its share is fixed. */
+  metres: number;
+  /** Found once, carried everywhere unchanged: as a part of those that are none of the others. */
+  never_retuned: number;
+  /** Anything at all, spread evenly. */
+  background: number;
+}
+
+/** What is believed of the shares before the rows speak, and how many votes that belief is worth. */
+export const SHARE_PRIOR = {
+  feet: { share: 0.04, votes: 80 },
+  metres: { share: 0.005 },
+  never_retuned: { share: 0.05, votes: 3 },
+  background: { share: 0.03, votes: 10 },
+  step_background: { share: 0.06, votes: 6 },
+} as const;
+
+export const USUAL_SHARES: Shares = {
+  feet: SHARE_PRIOR.feet.share,
+  metres: SHARE_PRIOR.metres.share,
+  never_retuned: SHARE_PRIOR.never_retuned.share,
+  background: SHARE_PRIOR.background.share,
+};
+
+const ROOT_2PI = Math.sqrt(2 * Math.PI);
+const FLAT = ROOT_2PI / (2 * R_MOST);
+const FLAT_STEP = ROOT_2PI / (2 * STEP_MOST);
+
+/** Probabilities that a row is of each kind. */
+export interface Kinds {
+  honest: number;
+  feet: number;
+  never_retuned: number;
+  background: number;
+}
+
+/**
+ * Kinds of a row in a band, from its residual q about the line, its x and the spread s. A slip of the elevation's unit
+ * moves the row along the line by a known way in x; a tune carried unchanged stays at the line's height at x = 0.
+ * @param into filled and returned, so that a loop over cells makes no objects
+ */
+export function kindsOf(
+  q: number,
+  x: number,
+  band: number,
+  { line, s, shares }: { line: Line; s: number; shares: Shares },
+  into: Kinds,
+): Kinds {
+  const slope = REFERENCE_SLOPE + line.c;
+  const near = (z: number) => Math.exp(-0.5 * (z / s) ** 2) / s;
+  const { feet, metres, never_retuned, background } = shares;
+  const genuine = 1 - feet - metres - background;
+  const honest = genuine * (1 - never_retuned) * near(q);
+  const asFeet = feet * near(q - slope * (SLIP_IN_X.feet_as_metres[band] as number));
+  const asMetres = metres * near(q - slope * (SLIP_IN_X.metres_as_feet[band] as number));
+  const carried = genuine * never_retuned * near(q + slope * x);
+  const anything = background * FLAT;
+  const total = honest + asFeet + asMetres + carried + anything;
+  into.honest = honest / total;
+  into.feet = asFeet / total;
+  into.never_retuned = carried / total;
+  into.background = anything / total;
+  return into;
+}
+
+/** Kinds of a step: its heater re-tuned, left as it was, or one of its rows anything at all. */
+export function stepKindsOf(
+  dx: number,
+  dr: number,
+  { line, sd, never_retuned, background }: StepBelief,
+  into: Kinds,
+): Kinds {
+  const near = (z: number) => Math.exp(-0.5 * (z / sd) ** 2) / sd;
+  const honest = (1 - background) * (1 - never_retuned) * near(dr - line.c * dx);
+  const carried = (1 - background) * never_retuned * near(dr + REFERENCE_SLOPE * dx);
+  const anything = background * FLAT_STEP;
+  const total = honest + carried + anything;
+  into.honest = honest / total;
+  into.never_retuned = carried / total;
+  into.background = anything / total;
+  return into;
+}
+
+interface StepBelief {
+  line: Line;
+  sd: number;
+  never_retuned: number;
+  background: number;
+}
+
+export function noKinds(): Kinds {
+  return { honest: 0, feet: 0, never_retuned: 0, background: 0 };
+}
+
+/** A share after so many votes of the kind among so many in all. */
+export function share(prior: { share: number; votes: number }, of: number, among: number): number {
+  return (prior.share * prior.votes + of) / (prior.votes + among);
+}

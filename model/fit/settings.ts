@@ -1,0 +1,33 @@
+import { BIAS_AGAINST_STEPS, BIAS_PER_SHARE } from "./fit-group.ts";
+import type { FitSettings } from "./group.ts";
+import { SHARE_PRIOR } from "./mixture-of-rows.ts";
+import { PRIOR } from "./prior.ts";
+import { KEPT_SHARE } from "./standing.ts";
+import { OWN_SLOPE, START_SPREAD, START_STEP_SPREAD } from "./start-line.ts";
+import { FOLDS } from "./tally.ts";
+import { DOUBLES_AT, USUAL_CO_ppm } from "./voices.ts";
+
+/** The numbers that were chosen, not fitted: published with every version. */
+export const FIT_SETTINGS: FitSettings = {
+  prior_intercept_low: PRIOR.intercept.low,
+  prior_intercept_high: PRIOR.intercept.high,
+  prior_intercept_sd: PRIOR.intercept_sd,
+  prior_slope: PRIOR.slope,
+  prior_slope_sd: PRIOR.slope_sd,
+  least_slope: PRIOR.slope_bounds[0],
+  most_slope: PRIOR.slope_bounds[1],
+  prior_spread: PRIOR.spread,
+  prior_spread_log_sd: PRIOR.spread_log_sd,
+  start_spread: START_SPREAD,
+  start_step_spread: START_STEP_SPREAD,
+  own_slope_sd: OWN_SLOPE,
+  prior_share_feet: SHARE_PRIOR.feet.share,
+  prior_share_never_retuned: SHARE_PRIOR.never_retuned.share,
+  prior_share_other: SHARE_PRIOR.background.share,
+  bias_per_share: BIAS_PER_SHARE,
+  bias_against_steps: BIAS_AGAINST_STEPS,
+  kept_share: KEPT_SHARE,
+  usual_co_ppm: USUAL_CO_ppm,
+  co_doubles_at: DOUBLES_AT,
+  folds: FOLDS,
+};

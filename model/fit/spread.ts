@@ -1,0 +1,152 @@
+import type { Cells } from "./cells.ts";
+import { R_MOST } from "./grid.ts";
+import { degreesOfFreedom, type GroupPrior } from "./prior.ts";
+
+/** How heaters scatter about the line: Student's t of scale² = spread² + (spread_per_x·x)² and tail_df. */
+export interface Scatter {
+  spread: number;
+  spread_per_x: number;
+  /** Degrees of freedom by which the spread is known. */
+  spread_df: number;
+  /** Degrees of freedom of the scatter itself: infinite for the normal distribution. */
+  tail_df: number;
+}
+
+/** Candidates over which the posterior is summed, with their prior weights. */
+const SPREADS = Array.from({ length: 22 }, (_, i) => 0.03 * 1.115 ** i);
+const PER_X: [number, number][] = [
+  [0, 0.8],
+  [0.1, 0.1],
+  [0.2, 0.1],
+];
+const TAILS: [number, number][] = [
+  [200, 0.97],
+  [8, 0.02],
+  [4.5, 0.007],
+  [3, 0.003],
+];
+
+/** Residuals are counted to 2 % in four ranges of x². */
+const BIN = 0.02;
+const BINS = 40;
+const RANGES = [0.01, 0.05, 0.12, Number.POSITIVE_INFINITY];
+
+interface Residuals {
+  votes: Float64Array;
+  /** Mean squared residual of each bin, and mean x² of each range. */
+  square: Float64Array;
+  xx: Float64Array;
+}
+
+/**
+ * Posterior of the spread, of its growth away from x = 0 (heaters' own slopes), and of how heavy its tails are,
+ * over a grid of candidates; residuals are of such a scatter or, by the background's share, anything at all.
+ * @param residual of each cell; `genuine` the probability that its rows are of no slip that a name explains
+ * @param inflate by how much residuals are smaller for having been fitted: √(n/(n − p))
+ */
+export function scatterOf(
+  cells: Cells,
+  residual: Float64Array,
+  genuine: Float64Array,
+  background: number,
+  inflate: number,
+  prior: GroupPrior,
+): Scatter {
+  const seen = count(cells, residual, genuine, inflate);
+  const posterior: { log: number; spread: number; perX: number; tail: number }[] = [];
+  for (const [tail, tailWeight] of TAILS) {
+    const norm = heightOf(tail);
+    for (const [perX, perXWeight] of PER_X) {
+      for (const spread of SPREADS) {
+        const away = Math.log(spread / prior.spread) / prior.spread_log_sd;
+        const log =
+          Math.log(tailWeight * perXWeight) -
+          0.5 * away ** 2 +
+          likelihood(seen, { spread, perX, tail, norm, background });
+        posterior.push({ log, spread, perX, tail });
+      }
+    }
+  }
+  const most = posterior.reduce((max, { log }) => Math.max(max, log), Number.NEGATIVE_INFINITY);
+  let [total, log, logSquare, perX2, thin] = [0, 0, 0, 0, 0];
+  for (const candidate of posterior) {
+    const p = Math.exp(candidate.log - most);
+    const l = Math.log(candidate.spread);
+    total += p;
+    log += p * l;
+    logSquare += p * l * l;
+    perX2 += p * candidate.perX ** 2;
+    thin += p / candidate.tail;
+  }
+  const mean = log / total;
+  const variance = Math.max(1e-4, logSquare / total - mean ** 2);
+  return {
+    spread: Math.exp(mean),
+    spread_per_x: Math.sqrt(perX2 / total),
+    spread_df: degreesOfFreedom(Math.sqrt(variance)),
+    tail_df: total / thin,
+  };
+}
+
+function count(
+  { w, x, rr }: Cells,
+  residual: Float64Array,
+  genuine: Float64Array,
+  inflate: number,
+): Residuals {
+  const votes = new Float64Array(RANGES.length * BINS);
+  const square = new Float64Array(RANGES.length * BINS);
+  const xx = new Float64Array(RANGES.length);
+  const inRange = new Float64Array(RANGES.length);
+  for (let k = 0; k < w.length; k++) {
+    const q = (residual[k] as number) * inflate;
+    const weight = (w[k] as number) * (genuine[k] as number);
+    const bin = Math.floor(Math.abs(q) / BIN);
+    if (bin >= BINS) continue;
+    const x2 = (x[k] as number) ** 2;
+    const range = RANGES.findIndex((most) => x2 < most);
+    const at = range * BINS + bin;
+    votes[at] = (votes[at] as number) + weight;
+    const within = ((rr[k] as number) / (w[k] as number)) * inflate ** 2;
+    square[at] = (square[at] as number) + weight * (q * q + within);
+    inRange[range] = (inRange[range] as number) + weight;
+    xx[range] = (xx[range] as number) + weight * x2;
+  }
+  for (let i = 0; i < votes.length; i++) square[i] = (square[i] as number) / (votes[i] || 1);
+  for (let i = 0; i < xx.length; i++) xx[i] = (xx[i] as number) / (inRange[i] || 1);
+  return { votes, square, xx };
+}
+
+interface Candidate {
+  spread: number;
+  perX: number;
+  tail: number;
+  norm: number;
+  background: number;
+}
+
+function likelihood({ votes, square, xx }: Residuals, c: Candidate): number {
+  const flat = c.background / (2 * R_MOST);
+  let log = 0;
+  for (let range = 0; range < RANGES.length; range++) {
+    const variance = c.spread ** 2 + c.perX ** 2 * (xx[range] as number);
+    const height = ((1 - c.background) * c.norm) / Math.sqrt(variance);
+    for (let at = range * BINS; at < (range + 1) * BINS; at++) {
+      const v = votes[at] as number;
+      if (v === 0) continue;
+      const z2 = (square[at] as number) / variance;
+      log += v * Math.log(height * (1 + z2 / c.tail) ** (-0.5 * (c.tail + 1)) + flat);
+    }
+  }
+  return log;
+}
+
+/** Γ((ν + 1)/2) ÷ (√(νπ)·Γ(ν/2)): the height of Student's t at zero, by Stirling's series in 1/ν. */
+function heightOf(df: number): number {
+  return Math.exp(-1 / (4 * df) + 1 / (24 * df ** 3)) / Math.sqrt(2 * Math.PI);
+}
+
+/** Density of Student's t. */
+export function studentDensity(z: number, df: number): number {
+  return heightOf(df) * (1 + (z * z) / df) ** (-0.5 * (df + 1));
+}

@@ -1,0 +1,38 @@
+import type { FitRow } from "../model/fit/group.ts";
+import { sha256 } from "./keys.ts";
+
+const MODULUS = 1n << 256n;
+
+/**
+ * A hash of the rows behind a fit that does not depend on their order and follows every row put in or taken out:
+ * the sum, modulo 2²⁵⁶, of the SHA-256 of each row. Anyone can tell whether two fits rest on the same data.
+ */
+export class RowsHash {
+  #sum = 0n;
+
+  async change(rows: readonly FitRow[], sign: 1n | -1n): Promise<void> {
+    const digests = await Promise.all(rows.map((row) => sha256(lineOf(row))));
+    for (const digest of digests) this.#sum += sign * BigInt(`0x${digest}`);
+    this.#sum = ((this.#sum % MODULUS) + MODULUS) % MODULUS;
+  }
+
+  toString(): string {
+    return this.#sum.toString(16).padStart(64, "0");
+  }
+}
+
+/** All that the fit sees of a row; not its name, which differs between the atlas and a file. */
+function lineOf(r: FitRow): string {
+  return [
+    r.contributor,
+    r.cell ?? "",
+    r.month ?? "",
+    r.heat_kW,
+    r.end,
+    r.density_kg_m3,
+    r.ln_density_sd ?? 0,
+    r.pump_Hz,
+    r.fan_rpm,
+    r.co_ppm ?? "",
+  ].join(",");
+}
