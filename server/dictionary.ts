@@ -72,7 +72,11 @@ export const COLUMNS: readonly Column[] = [
     unit: "m",
     meaning: "Distance of the meter from the exhaust's mouth",
   },
-  { name: "tuned_on", unit: "month", meaning: "Month of the tune" },
+  {
+    name: "tuned_on",
+    unit: "month",
+    meaning: "Month of the tune; where it is empty the fit takes submitted_on",
+  },
   { name: "submitted_on", unit: "month", meaning: "Month it was submitted" },
 ];
 

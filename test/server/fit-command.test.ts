@@ -3,6 +3,9 @@ import { mkdtempSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { expect, test } from "vitest";
+import type { PublishedFit } from "../../model/fit/group.ts";
+import type { Tune } from "../../model/tune.ts";
+import type { FitReport } from "../../server/fit-report.ts";
 import { goodTune, openTestAtlas, post } from "./atlas.ts";
 
 const folder = mkdtempSync(join(tmpdir(), "hypsotune-fit-"));
@@ -15,44 +18,135 @@ function runFit(text: string, ...args: string[]) {
   });
 }
 
+const report = (text: string, ...args: string[]): FitReport =>
+  JSON.parse(runFit(text, "--json", ...args).stdout);
+
+/** Tunes of every sort that an accepted one may be. */
+function variedTune(n: number): Tune {
+  const tune = goodTune(n);
+  // Beside two tunes each, places and months apart, in two classes.
+  tune.contributor = `contributor-key-${String(n % 31).padStart(4, "0")}`;
+  tune.tuned_on = n % 6 === 0 ? undefined : `2026-${String(1 + (n % 10)).padStart(2, "0")}`;
+  if (n % 3 === 0) tune.air = {};
+  if (n % 4 === 1) tune.low = { ...tune.low, co_ppm: 75 + n };
+  if (n % 4 === 2) tune.high = { ...tune.high, co_ppm: undefined, co_below_ppm: 30 };
+  if (n % 5 === 0) tune.site = { elevation_m: 200 * (n % 11) };
+  else tune.site = { elevation_m: 1300, lat: 41.2 + 3 * (n % 3), lon: 74.9 };
+  if (n % 9 === 0) tune.heater = { heat_kW: 2 };
+  if (n % 13 === 7) tune.high = { ...tune.high, pump_Hz: 6.2 };
+  return tune;
+}
+
 test("the export gives the published coefficients to the last digit", async () => {
   const atlas = await openTestAtlas();
-  for (let n = 0; n < 25; n++) await post(atlas.app, goodTune(n));
-  await atlas.fit.refresh();
-  const { groups } = await atlas.fit.current();
-  const csv = await (await atlas.app.request("/api/tunes.csv")).text();
-  const { stdout, status } = runFit(csv, "--json");
-  expect(status).toBe(0);
-  const own = JSON.parse(stdout).groups;
-  expect(own.length).toBe(2);
-  for (const [i, group] of groups.entries()) {
-    for (const field of [
-      "intercept",
-      "slope",
-      "covariance",
-      "spread",
-      "contributors",
-      "tunes",
-    ] as const) {
-      expect(own[i][field]).toEqual(group[field]);
-    }
+  for (let n = 0; n < 62; n++) {
+    const response = await post(atlas.app, variedTune(n));
+    expect([n, response.status]).toEqual([n, 201]);
   }
+  await atlas.fit.settle();
+  const published: PublishedFit = await (await atlas.app.request("/api/fit")).json();
+  const csv = await (await atlas.app.request("/api/tunes.csv")).text();
+  const own = report(csv);
+  expect(published.groups.map((g) => `${g.heat_kW} ${g.end}`)).toEqual([
+    "2 low",
+    "2 high",
+    "5 low",
+    "5 high",
+  ]);
+  // What the atlas publishes as a number of rows the command lists; everything else is the same, field by field.
+  expect(
+    own.groups.map(({ at, rejected, ...group }) => ({ ...group, rejected: rejected.length })),
+  ).toStrictEqual(published.groups);
+  expect(own.rejected).toEqual([]);
+  // The crowd is one in which every field has something to say.
+  const main = published.groups.find(
+    (g) => g.heat_kW === 5 && g.end === "high",
+  ) as (typeof published.groups)[0];
+  expect(main.rejected).toBeGreaterThan(0);
+  expect(published.groups.some((g) => g.discounts.air > 0)).toBe(true);
+  expect(published.groups.some((g) => g.discounts.co > 0)).toBe(true);
+  expect(main.votes).toBeLessThan(main.contributors);
+  expect({ ...own, groups: [], rejected: [] }).toEqual({
+    code: published.code,
+    settings: published.settings,
+    rows_sha256: published.rows_sha256,
+    groups: [],
+    rejected: [],
+  });
   await atlas.close();
+
+  const [first, ...lines] = csv.trimEnd().split("\r\n");
+  const backwards = [first, ...lines.reverse()].join("\r\n");
+  const plain = ({ groups, rows_sha256 }: FitReport) => ({
+    groups: groups.map(({ rejected, ...group }) => group),
+    rows_sha256,
+  });
+  expect(plain(report(backwards))).toStrictEqual(plain(own));
+
+  // One class printed is still fitted beside the others.
+  expect(report(csv, "--heat", "2", "--end", "low").groups).toStrictEqual([own.groups[0]]);
+  const { stdout } = runFit(csv);
+  for (const said of [published.code, published.rows_sha256, `${main.intercept} + ${main.slope}`]) {
+    expect(stdout).toContain(said);
+  }
+  expect(stdout).toContain(`prior_slope ${published.settings.prior_slope}`);
+});
+
+test("a file of one's own gives what the export gives, with what it may leave out", () => {
+  const head = "contributor,cell,heat_kW,end,density_kg_m3,pump_Hz,fan_rpm,co_ppm";
+  const rows = Array.from({ length: 30 }, (_, i) => [
+    `c${i % 20}`,
+    i % 3 ? `place ${i % 4}` : "",
+    5,
+    "low",
+    0.8 + 0.015 * i,
+    1 + 0.01 * i,
+    1650,
+    i % 7 ? 12 : 90,
+  ]);
+  const plain = report([head, ...rows.map((r) => r.join(","))].join("\n"));
+  const full = report(
+    [
+      `${head},month,ln_density_sd`,
+      ...rows.map((r, i) => [...r, `2026-0${1 + (i % 2)}`, 0.02].join(",")),
+    ].join("\n"),
+  );
+  expect(plain.groups[0]?.contributors).toBe(20);
+  expect(plain.groups[0]?.discounts.air).toBe(0);
+  expect(plain.groups[0]?.discounts.co).toBeGreaterThan(0);
+  expect(full.groups[0]?.discounts.air).toBeGreaterThan(0);
+  expect(full.groups[0]?.votes).not.toBe(plain.groups[0]?.votes);
+  expect(full.rows_sha256).not.toBe(plain.rows_sha256);
 });
 
 test("a row that cannot be a number is set aside with its row and column", () => {
-  const { stdout } = runFit(
+  const [group] = report(
     "contributor,heat_kW,end,density_kg_m3,pump_Hz,fan_rpm\na,5,low,1.1,1.0,1650\nb,5,low,1.1,-2,1650\n",
-    "--json",
-  );
-  const [group] = JSON.parse(stdout).groups;
-  expect(group.rejected).toEqual([
+  ).groups;
+  expect(group?.rejected).toEqual([
     { row: 2, reason: 'pump_Hz must be a positive number, not "-2".' },
   ]);
-  expect(group.at.map((a: { density_kg_m3: number }) => a.density_kg_m3)).toEqual([0.8, 1, 1.225]);
-  expect(group.at[0].new_heater_bands.map((b: { level: number }) => b.level)).toEqual([
-    0.5, 0.8, 0.9, 0.95, 0.99,
-  ]);
+  expect(group?.at.map((a) => a.density_kg_m3)).toEqual([0.8, 1, 1.225]);
+  expect(group?.at[0]?.new_heater_bands.map((b) => b.level)).toEqual([0.5, 0.8, 0.9, 0.95, 0.99]);
+});
+
+test("a row that belongs to no class and end is said too, and so is a bad optional figure", () => {
+  const { groups, rejected } = report(
+    [
+      "contributor,heat_kW,end,density_kg_m3,pump_Hz,fan_rpm,month,ln_density_sd,co_ppm",
+      "a,5,low,1.1,1.0,1650,2026-10,0.01,12",
+      "b,five,low,1.1,1.0,1650,,,",
+      "c,5,middle,1.1,1.0,1650,,,",
+      "d,8,high,0,4,4400,,,",
+      "e,5,low,1.1,1.0,1650,October,,",
+      "f,5,low,1.1,1.0,1650,,-1,",
+      "g,5,low,1.1,1.0,1650,,,little",
+    ].join("\n"),
+  );
+  expect(groups[0]?.rejected.map(({ row }) => row)).toEqual([5, 6, 7]);
+  expect(groups[0]?.rejected[2]?.reason).toContain("co_ppm must be empty or a number from 0 up");
+  expect(rejected.map(({ row }) => row)).toEqual([2, 3, 4]);
+  expect(rejected[1]?.reason).toBe('end must be low or high, not "middle".');
 });
 
 test("missing columns, files and bad options are said on standard error, nothing on standard output", () => {
