@@ -1,6 +1,7 @@
-import { writeFileSync } from "node:fs";
+import { readFileSync, writeFileSync } from "node:fs";
 import { availableParallelism } from "node:os";
 import { parseArgs } from "node:util";
+import { METHOD_PAGE, withFigures } from "./method-figures.ts";
 import { progressOn } from "./progress.ts";
 import { SCENARIOS } from "./scenarios/all.ts";
 import { study } from "./study.ts";
@@ -8,9 +9,10 @@ import { breakdownTable, tableOf } from "./table.ts";
 
 const REPORT = "client/study/report.json";
 const SEED = 20261125;
-const USAGE = `npm run study -- [--full] [--only PART-OF-ID] [--out FILE] [--list]
-Simulates how well bands hold and what mistakes do, and writes ${REPORT}.
---full: more runs. --only: scenarios whose id holds the text; written only with --out. --list: the scenarios.`;
+const USAGE = `npm run study -- [--full] [--only PART-OF-ID] [--out FILE] [--list] [--figures]
+Simulates how well bands hold and what mistakes do, writes ${REPORT} and the tables of ${METHOD_PAGE}.
+--full: more runs. --only: scenarios whose id holds the text; written only with --out. --list: the scenarios.
+--figures: no simulation, only the tables again, from the report as it is.`;
 
 function options() {
   try {
@@ -20,6 +22,7 @@ function options() {
         only: { type: "string", default: "" },
         out: { type: "string" },
         list: { type: "boolean", default: false },
+        figures: { type: "boolean", default: false },
       },
     }).values;
   } catch (error) {
@@ -28,7 +31,11 @@ function options() {
   }
 }
 
-const { full, only, out = only ? undefined : REPORT, list } = options();
+const { full, only, out = only ? undefined : REPORT, list, figures } = options();
+if (figures) {
+  writeFigures();
+  process.exit(0);
+}
 const scenarios = SCENARIOS.filter(({ id }) => id.includes(only));
 if (list) {
   for (const { id, title } of SCENARIOS) console.log(`${id}: ${title}`);
@@ -53,4 +60,12 @@ if (out) {
   const head = JSON.stringify({ ...report, scenarios: [] });
   writeFileSync(out, `${head.replace('"scenarios":[]', `"scenarios":[\n${lines}\n]`)}\n`);
   console.log(`\nWritten: ${out}`);
+  if (out === REPORT && !only) writeFigures();
+}
+
+/** Puts the report's figures into the page on the method, so that the two cannot drift apart. */
+function writeFigures(): void {
+  const written = JSON.parse(readFileSync(REPORT, "utf8"));
+  writeFileSync(METHOD_PAGE, withFigures(readFileSync(METHOD_PAGE, "utf8"), written));
+  console.log(`Written: ${METHOD_PAGE}`);
 }

@@ -1,0 +1,93 @@
+import { OWN } from "./off-claim.ts";
+import type { StudyReport, StudyResult, StudyScenario } from "./report.ts";
+
+/** Scenarios by which the method is judged, in the order in which they are shown. */
+export const METHOD_SCENARIOS = [
+  ...[200, 50, 15, 8, 3].map((contributors) => `clean-${contributors}`),
+  ...[20, 30, 40].map((pct) => `slips-${pct}pct`),
+  "slip-feet-20pct",
+  "flood-70pct",
+  "fakes-one-place-1.6x-40pct",
+  "fakes-spread-1.6x-30pct",
+  "fakes-spread-1.6x-40pct",
+  "fakes-spread-1.25x-20pct",
+  "fakes-sly-two-high-20pct",
+  "fakes-sly-true-and-false-20pct",
+  "lazy-40pct",
+  "spread-heavy-tails",
+  "air-no-temperature",
+  "air-elevation-300m",
+  "air-co-stated",
+  "air-co-unstated",
+  "pooling-alike-3",
+  "pooling-apart-30",
+] as const;
+
+/** Rivals first, the atlas's own estimator last. */
+export const METHOD_ESTIMATORS = [
+  "Least squares",
+  "Least squares, 3·MAD cut",
+  "Theil–Sen",
+  "Huber",
+  OWN,
+] as const;
+
+const ERROR_AIRS = ["0 m", "1,500 m", "3,000 m", "4,500 m"];
+const COVERAGE_AIRS = ["0 m", "4,500 m"];
+
+/** Which band's coverage is shown, at which claimed level. */
+export const METHOD_BANDS = [
+  { band: "new_heater", level: 0.8 },
+  { band: "new_heater", level: 0.95 },
+  { band: "mean", level: 0.95 },
+] as const;
+
+/** One scenario's line: errors by estimator, then the atlas's own coverages, each by air. */
+export interface MethodLine {
+  id: string;
+  title: string;
+  /** Root-mean-square error of the average tune, %; null where an estimator could not answer in every run. */
+  errors_pct: (number[] | null)[];
+  held_pct: number[][];
+}
+
+/** @throws RangeError naming what the report lacks */
+export function methodLines(report: StudyReport): MethodLine[] {
+  const at = (labels: string[]) =>
+    labels.map((label) => found(`air ${label}`, indexOf(report.airs, label)));
+  const [errorAirs, coverageAirs] = [at(ERROR_AIRS), at(COVERAGE_AIRS)];
+  return METHOD_SCENARIOS.map((id) => {
+    const scenario = found(
+      `scenario ${id}`,
+      report.scenarios.find((s) => s.id === id),
+    );
+    const own = found(`${OWN} in ${id}`, resultOf(scenario, OWN));
+    return {
+      id,
+      title: scenario.title,
+      errors_pct: METHOD_ESTIMATORS.map((name) => {
+        const result = resultOf(scenario, name);
+        return result ? errorAirs.map((air) => found(id, result.rmse_pct[air])) : null;
+      }),
+      held_pct: METHOD_BANDS.map(({ band, level }) => {
+        const byLevel = band === "mean" ? own.mean_coverage_pct : own.new_coverage_pct;
+        const byAir = found(id, byLevel[report.levels.indexOf(level)]);
+        return coverageAirs.map((air) => found(id, byAir[air]));
+      }),
+    };
+  });
+}
+
+function indexOf(airs: StudyReport["airs"], label: string): number | undefined {
+  const air = airs.findIndex((a) => a.label === label);
+  return air < 0 ? undefined : air;
+}
+
+function resultOf({ results }: StudyScenario, name: string): StudyResult | undefined {
+  return results.find(({ estimator }) => estimator === name);
+}
+
+function found<T>(what: string, value: T | undefined): T {
+  if (value === undefined) throw new RangeError(`The study's report has no ${what}.`);
+  return value;
+}

@@ -1,0 +1,56 @@
+import {
+  METHOD_BANDS,
+  METHOD_ESTIMATORS,
+  type MethodLine,
+  methodLines,
+} from "../../client/study/method-figures.ts";
+import type { StudyReport } from "../../client/study/report.ts";
+import { THRESHOLDS } from "../../model/fit/alarms.ts";
+import { FIT_SETTINGS } from "../../model/fit/settings.ts";
+
+export const METHOD_PAGE = "docs/method.md";
+
+const BAND_NAMES = { new_heater: "new heater", mean: "mean" };
+const list = (values: readonly number[]) => values.map((v) => v.toFixed(1)).join(" / ");
+
+/** The document with its two tables made again: figures from the report, chosen numbers from the code. */
+export function withFigures(document: string, report: StudyReport): string {
+  const withStudy = replaced(document, "figures", figuresOf(report));
+  return replaced(withStudy, "chosen numbers", chosenNumbers());
+}
+
+/** What stands between the two comments of that name. */
+function replaced(document: string, name: string, text: string): string {
+  const [begin, end] = [`<!-- ${name}: begin -->`, `<!-- ${name}: end -->`];
+  const [from, to] = [document.indexOf(begin), document.indexOf(end)];
+  if (from < 0 || to < from)
+    throw new RangeError(`${METHOD_PAGE} has lost its "${name}" comments.`);
+  return `${document.slice(0, from + begin.length)}\n${text}\n${document.slice(to)}`;
+}
+
+function figuresOf(report: StudyReport): string {
+  const runs = report.scenarios.map((s) => s.runs);
+  const size = `Code ${report.code}, ${report.size} size, seed ${report.seed}, ${Math.min(...runs)} to ${Math.max(...runs)} runs of each scenario.`;
+  const bands = METHOD_BANDS.map(({ band, level }) => `${BAND_NAMES[band]} ${100 * level} %`);
+  const header = ["scenario", ...METHOD_ESTIMATORS, ...bands];
+  return `${size}\n\n${table([header, ...methodLines(report).map(cells)])}`;
+}
+
+function cells({ id, title, errors_pct, held_pct }: MethodLine): string[] {
+  const errors = errors_pct.map((values) => (values ? list(values) : "–"));
+  return [`\`${id}\`: ${title}`, ...errors, ...held_pct.map(list)];
+}
+
+function chosenNumbers(): string {
+  const fit = Object.entries(FIT_SETTINGS).map(([name, value]) => [name, rounded(value)]);
+  const alarms = Object.entries(THRESHOLDS).map(([code, value]) => [`alarm: ${code}`, `${value}`]);
+  const named = [...fit, ...alarms].map(([name, value]) => [`\`${name}\``, value ?? ""]);
+  return table([["name", "value"], ...named]);
+}
+
+const rounded = (value: number) => String(Number(value.toFixed(4))).replace("-", "−");
+
+function table([header = [], ...rows]: string[][]): string {
+  const line = (row: string[]) => `| ${row.join(" | ")} |`;
+  return [header, header.map(() => "---"), ...rows].map(line).join("\n");
+}
