@@ -1,47 +1,45 @@
-import type { ComponentChildren } from "preact";
 import { m } from "../texts/en-method.ts";
+import { MethodFigures } from "./method-figures.tsx";
 import { MethodFormula } from "./method-formula.tsx";
+import { MethodFormulas } from "./method-formulas.tsx";
 
 type SectionName = keyof typeof m.sections;
 
-/** How it is made, section by section. */
+const BEFORE_FIGURES = ["air", "model", "fit", "bands", "aside", "door", "alarms"] as const;
+const AFTER_FIGURES = ["limits", "again", "references"] as const;
+
+/** How it is made: formulas, reasons, figures and limits. */
 export function Method() {
   return (
     <div class="page">
       <section class="sheet" aria-labelledby="method-title">
         <h2 id="method-title">{m.title}</h2>
+        <p>{m.screen}</p>
         <MethodFormula />
+        <p>{m.short}</p>
+        <MethodFormulas />
       </section>
-      <Air />
-      <Model />
-      <Fit />
-      <Bands />
-      <Door />
-      <Limits />
-      <Again />
+      {BEFORE_FIGURES.map((name) => (
+        <Section key={name} name={name} />
+      ))}
+      <MethodFigures />
+      {AFTER_FIGURES.map((name) => (
+        <Section key={name} name={name} />
+      ))}
     </div>
   );
 }
 
-const Air = () => <Section name="air" />;
-const Model = () => <Section name="model" />;
-const Fit = () => <Section name="fit" />;
-const Bands = () => <Section name="bands" />;
-const Door = () => <Section name="door" />;
-const Limits = () => <Section name="limits" />;
-const Again = () => <Section name="again" />;
-
-/** A heading, its paragraphs, and what a section has beside them. */
-function Section({ name, children }: { name: SectionName; children?: ComponentChildren }) {
+/** A heading and its paragraphs. */
+function Section({ name }: { name: SectionName }) {
   const { title, text } = m.sections[name];
-  if (text.length === 0 && !children) return null;
+  if (text.length === 0) return null;
   return (
     <section class="sheet" aria-labelledby={`method-${name}`}>
       <h3 id={`method-${name}`}>{title}</h3>
       {text.map((paragraph) => (
         <p key={paragraph}>{paragraph}</p>
       ))}
-      {children}
     </section>
   );
 }

@@ -191,17 +191,29 @@ test("seed, size, runs, code version and the command are told", async () => {
 
 test("the method page shows the model as native mathematics and its sections", async () => {
   const { page, complaints, close } = await openPage(browser, `${atlas.url}/#/data/method`);
-  await page.locator("math").waitFor();
-  const math = await page.locator("math").evaluate((element) => ({
-    native: element.namespaceURI,
-    text: element.textContent,
-    fractions: element.querySelectorAll("mfrac").length,
-    height: element.getBoundingClientRect().height,
-  }));
+  await page.locator("math").first().waitFor();
+  const math = await page
+    .locator("math")
+    .first()
+    .evaluate((element) => ({
+      native: element.namespaceURI,
+      text: element.textContent,
+      fractions: element.querySelectorAll("mfrac").length,
+      height: element.getBoundingClientRect().height,
+    }));
   expect(math.native).toBe("http://www.w3.org/1998/Math/MathML");
   expect(math.text).toBe("ln(pump ratefan speed)=a+b·ln(ρ1.225)+heater+noise");
   expect(math.fractions).toBe(2);
   expect(math.height).toBeGreaterThan(40);
+  for (const { title } of Object.values(m.formulas)) {
+    const formula = page.getByRole("region", { name: title, exact: true });
+    expect((await formula.locator("math").textContent())?.length, title).toBeGreaterThan(8);
+  }
+  const clean = STUDY.scenarios.find(({ id }) => id === "clean-200")?.results[0];
+  const own = clean?.rmse_pct.slice(1).map((v) => format(v, 1));
+  await expect
+    .poll(() => page.locator("tr[data-scenario=clean-200]").textContent())
+    .toContain(own?.join(" / "));
   for (const { title, text } of Object.values(m.sections)) {
     const heading = page.getByRole("heading", { name: title, exact: true });
     expect(await heading.count(), title).toBe(text.length > 0 ? 1 : 0);
@@ -235,7 +247,10 @@ const SIZES = [
 for (const name of ["bands", "method"] as const) {
   test(`${name}: accessible in both themes at both sizes, never scrolls sideways, large targets`, async () => {
     const { page, complaints, close } = await openPage(browser, `${atlas.url}/#/data/${name}`);
-    await (name === "bands" ? page.locator(".study-chart").last() : page.locator("math")).waitFor();
+    await (name === "bands"
+      ? page.locator(".study-chart").last()
+      : page.locator(".method-figures")
+    ).waitFor();
     for (const viewport of SIZES) {
       await page.setViewportSize(viewport);
       for (const colorScheme of ["light", "dark"] as const) {

@@ -5,13 +5,14 @@ import {
   methodLines,
 } from "../../client/study/method-figures.ts";
 import type { StudyReport } from "../../client/study/report.ts";
+import { format } from "../../client/units.ts";
 import { THRESHOLDS } from "../../model/fit/alarms.ts";
 import { FIT_SETTINGS } from "../../model/fit/settings.ts";
 
 export const METHOD_PAGE = "docs/method.md";
 
 const BAND_NAMES = { new_heater: "new heater", mean: "mean" };
-const list = (values: readonly number[]) => values.map((v) => v.toFixed(1)).join(" / ");
+const list = (values: readonly number[]) => values.map((v) => format(v, 1)).join(" / ");
 
 /** The document with its two tables made again: figures from the report, chosen numbers from the code. */
 export function withFigures(document: string, report: StudyReport): string {

@@ -1,0 +1,107 @@
+import type { ComponentChildren } from "preact";
+import { FIT_SETTINGS as S } from "../../model/fit/settings.ts";
+import { m } from "../texts/en-method.ts";
+import { Displayed, Over, Root, Run } from "./mathematics.tsx";
+
+/** The lines of each formula, by the name its words have. */
+const LINES: Record<keyof typeof m.formulas, ComponentChildren[]> = {
+  belief: [
+    `b ~ N ( ${S.prior_slope} , ${S.prior_slope_sd}^2 ) ,`,
+    `${S.least_slope} ≤ b ≤ ${S.most_slope}`,
+  ],
+  vote: [
+    <>
+      <Run of="w =" />
+      <Over top="1" under={<Root of="k" />} />
+      <Run of="·" />
+      <Over top="1" under="n" />
+      <Run of="·" />
+      <Over top="0.1^2" under="0.1^2 + v" />
+    </>,
+    <>
+      <Run of={`v = ( 0.9 · σ )^2 + ${S.co_doubles_at}^2 · (`} />
+      <Over top="C" under={`${S.usual_co_ppm}`} />
+      <Run of="− 1 )" />
+    </>,
+  ],
+  kinds: [
+    "p ( r ) = π_h · φ ( r )",
+    "+ π_f · φ ( r − b · δ_f )",
+    "+ π_m · φ ( r − b · δ_m )",
+    "+ π_c · φ ( r + b · x ) + π_o / 2.4",
+    <>
+      <Run of="h =" />
+      <Over top="π_h · φ ( r )" under="p ( r )" />
+    </>,
+  ],
+  voice: [
+    <>
+      <Run of="g =" />
+      <Over top="ψ" under="s^2 / V + τ^2" />
+    </>,
+    <>
+      <Run of="ψ = ( 1 −" />
+      <Over top="1" under="16" />
+      <Run of="·" />
+      <Over top="e^2" under="s^2 / V + τ^2" />
+      <Run of=")^2" />
+    </>,
+  ],
+  step: [
+    `Δ y = b · Δ x + ${m.formula.noise}`,
+    <>
+      <Run of="s_Δ =" />
+      <Root of={`2 s_w^2 + ( ${S.own_slope_sd} · Δ x )^2`} />
+    </>,
+  ],
+  dispute: [
+    <>
+      <Run of="z =" />
+      <Over top="b_r − b_s" under={<Root of="1 / I_r + 1 / I_s" />} />
+    </>,
+    "I_r → I_r · min ( 1 , 2 / z^2 )^2",
+  ],
+  covariance: [
+    <>
+      <Run of="Σ =" />
+      <Over top="3 M + F · ( C + P )" under="3 + F" />
+    </>,
+    "C = B^−1 ( g_1 g_1^T + g_2 g_2^T + … ) B^−1",
+  ],
+  bias: [
+    `β_a = ${S.bias_against_steps} · max ( 0 , | z | − 1.4 )`,
+    `β_b = ${S.bias_per_share} · max ( 0 , u − 0.06 )^2`,
+    "L^2 = Σ ( x ) + β_a^2 + β_b^2 · x^2",
+  ],
+  scatter: ["r / S ~ t_ν ,", "S^2 = s^2 + γ^2 · x^2"],
+  mean: [
+    <>
+      <Run of="± t_d ·" />
+      <Root of="L^2 + b^2 · σ^2" />
+    </>,
+  ],
+  newHeater: [
+    <>
+      <Run of="± t_q ·" />
+      <Root of="L^2 + S^2 + b^2 · σ^2" />
+      <Run of="," />
+    </>,
+    "1 / q = 1 / d + 1 / ν",
+  ],
+  aside: [`| r | > t_ν ( ${S.kept_share} ) · S`],
+};
+
+/** The rest of the model in displayed formulas, what their letters mean below each. */
+export function MethodFormulas() {
+  return (
+    <div class="named-formulas">
+      {Object.entries(m.formulas).map(([name, { title, note }]) => (
+        <section key={name} class="named-formula" aria-labelledby={`formula-${name}`}>
+          <h3 id={`formula-${name}`}>{title}</h3>
+          <Displayed lines={LINES[name as keyof typeof LINES]} />
+          <p class="note">{note}</p>
+        </section>
+      ))}
+    </div>
+  );
+}
