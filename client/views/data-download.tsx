@@ -1,4 +1,5 @@
 import { t } from "../texts/en.ts";
+import { DataFitAgain } from "./data-fit-again.tsx";
 
 /** Downloads, method, privacy, licences. */
 export function DataDownload() {
@@ -15,6 +16,7 @@ export function DataDownload() {
           ))}
         </ul>
       </section>
+      <DataFitAgain />
       <section class="sheet" aria-labelledby="method">
         <h2 id="method">{t.data.method}</h2>
         {t.data.methodText.map((paragraph) => (

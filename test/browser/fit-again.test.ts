@@ -1,0 +1,213 @@
+import { spawnSync } from "node:child_process";
+import { mkdtempSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { AxeBuilder } from "@axe-core/playwright";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { t } from "../../client/texts/en.ts";
+import { again } from "../../client/texts/en-again.ts";
+import { format } from "../../client/units.ts";
+import type { PublishedFit } from "../../model/fit/group.ts";
+import type { Tune } from "../../model/tune.ts";
+import type { Health } from "../../server/contract.ts";
+import type { FitReport } from "../../server/fit-report.ts";
+import { launchChromium } from "./chromium.ts";
+import { inventedTunes, tuneFarOff } from "./crowd.ts";
+import { openPage } from "./open-page.ts";
+import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
+
+let browser: Browser;
+let atlas: RunningAtlas;
+let published: PublishedFit;
+let tunes: number;
+
+/** Two classes; some tunes without a temperature, place or month, some with high CO, one far off. */
+function variedTunes(): Tune[] {
+  const tunes = inventedTunes(90).map((tune, n) => ({
+    ...tune,
+    heater: n % 7 === 3 ? { heat_kW: 2 } : tune.heater,
+    air: n % 3 === 0 ? {} : tune.air,
+    site: n % 8 === 5 ? { elevation_m: tune.site.elevation_m } : tune.site,
+    tuned_on: n % 5 === 0 ? undefined : `2026-${String(1 + (n % 10)).padStart(2, "0")}`,
+    low: n % 4 === 1 ? { ...tune.low, co_ppm: 60 + n } : tune.low,
+  }));
+  return [...tunes, tuneFarOff(91)];
+}
+
+beforeAll(async () => {
+  [browser, atlas] = await Promise.all([launchChromium({ webgl: false }), runAtlas()]);
+  await atlas.load(variedTunes());
+  published = await atlas.get<PublishedFit>("/fit");
+  ({ tunes } = await atlas.get<Health>("/health"));
+});
+
+afterAll(async () => {
+  await browser?.close();
+  await atlas?.close();
+});
+
+const open = (options = {}) => openPage(browser, `${atlas.url}/#/data`, options);
+const outcome = (page: Page) => page.locator(".again");
+/** Presses the button, whatever it says, and waits for a sentence. */
+async function press(page: Page, sentence: string) {
+  await page.locator("section[aria-labelledby=again] button").click();
+  await expect.poll(() => outcome(page).textContent()).toBe(sentence);
+}
+
+const SAME = () => again.same(published.version, format(2 * tunes), published.groups.length);
+
+test("the browser makes the published fit again, every figure to the last digit", async () => {
+  expect(published.groups).toHaveLength(4);
+  const { page, complaints, close } = await open();
+  await press(page, SAME());
+  const rows = await page
+    .getByRole("region", { name: again.tableLabel })
+    .locator("tbody tr")
+    .evaluateAll((all) =>
+      all.map((row) =>
+        [...row.children].map((cell) => cell.textContent?.replaceAll("\u00a0", " ")),
+      ),
+    );
+  expect(rows).toEqual(
+    published.groups.map(({ heat_kW, end, intercept, slope, spread }) => [
+      `${t.heater.heatOption(heat_kW)}, ${t.endWord[end]}`,
+      ...[intercept, slope, spread].map((figure) => `${figure}${again.agrees}`),
+      again.agrees,
+    ]),
+  );
+  expect(await outcome(page).getAttribute("aria-live")).toBe("polite");
+  expect(complaints).toEqual([]);
+  await close();
+});
+
+test("the command makes the same of the same file", async () => {
+  const file = join(mkdtempSync(join(tmpdir(), "hypsotune-again-")), "tunes.csv");
+  writeFileSync(file, await (await fetch(`${atlas.url}/api/tunes.csv`)).text());
+  const { stdout } = spawnSync(process.execPath, ["server/fit-command.ts", file, "--json"], {
+    encoding: "utf8",
+  });
+  const { groups, code, settings, rows_sha256 } = JSON.parse(stdout) as FitReport;
+  const plain = groups.map(({ at, rejected, ...rest }) => ({ ...rest, rejected: rejected.length }));
+  expect({ groups: plain, code, settings, rows_sha256 }).toEqual({
+    groups: published.groups,
+    code: published.code,
+    settings: published.settings,
+    rows_sha256: published.rows_sha256,
+  });
+});
+
+/** Opens the page over an atlas that answers one question otherwise. */
+async function openWith(path: string, answer: (real: unknown) => unknown) {
+  const opened = await open();
+  await opened.page.route(`**${path}`, async (route) => {
+    const response = await route.fetch();
+    await route.fulfill({ response, json: answer(await response.json()) });
+  });
+  return opened;
+}
+
+/** The same fit but for the last digit of one figure. */
+const oneDigitOff = (real: unknown) => {
+  const fit = real as PublishedFit;
+  const [first, ...rest] = fit.groups as [PublishedFit["groups"][0]];
+  const off = { ...first, slope: first.slope + 2 ** -53 * Math.sign(first.slope) * 2 };
+  return { ...fit, groups: [off, ...rest] };
+};
+
+test("one last digit off is said, with both figures", async () => {
+  const { page, close } = await openWith("/api/fit", oneDigitOff);
+  await press(page, again.differs(published.version, 1, published.groups.length));
+  expect(await page.locator("tr[data-same=false]").count()).toBe(1);
+  const first = published.groups[0] as PublishedFit["groups"][0];
+  const cell = page.locator("tr[data-same=false] td").nth(1);
+  expect(await cell.textContent()).toContain(String(first.slope));
+  expect(await cell.textContent()).toContain(again.published(""));
+  await close();
+});
+
+test("a figure that is not in the table is compared too", async () => {
+  const { page, close } = await openWith("/api/fit", (real) => {
+    const fit = real as PublishedFit;
+    return { ...fit, groups: fit.groups.map((g) => ({ ...g, votes: g.votes + 1 })) };
+  });
+  const all = published.groups.length;
+  await press(page, again.differs(published.version, all, all));
+  expect(await page.locator("td:last-child").allTextContents()).toEqual(
+    published.groups.map(() => again.differ),
+  );
+  await close();
+});
+
+test("a fit that is being made again is no difference: it says so and tries again", async () => {
+  const { page, close } = await openWith("/api/fit", oneDigitOff);
+  await page.route("**/api/health", async (route) => {
+    const response = await route.fetch();
+    await route.fulfill({ response, json: { ...(await response.json()), fit_pending: true } });
+  });
+  await press(page, again.moving(published.version));
+  expect(await page.getByRole("button", { name: again.retry, exact: true }).count()).toBe(1);
+  await page.unrouteAll();
+  await press(page, SAME());
+  await close();
+});
+
+test("other settings of the published fit are told from a difference", async () => {
+  const { page, close } = await openWith("/api/fit", (real) => ({
+    ...(oneDigitOff(real) as PublishedFit),
+    settings: { ...published.settings, folds: 1 },
+  }));
+  await press(page, again.otherCode(published.version));
+  await close();
+});
+
+test("no connection, a failing atlas and a torn answer are said in plain words", async () => {
+  const { page, close } = await open();
+  await press(page, SAME());
+  await page.context().setOffline(true);
+  await press(page, again.unreachable);
+  await page.context().setOffline(false);
+  await page.route("**/api/tunes.csv", (route) => route.fulfill({ status: 503, body: "busy" }));
+  await press(page, again.failed(503));
+  await page.unrouteAll();
+  await page.route("**/api/tunes.csv", (route) => route.fulfill({ body: 'id,"contributor\r\na' }));
+  await press(page, again.broken);
+  await page.unrouteAll();
+  await press(page, SAME());
+  await close();
+});
+
+test("nothing of it is fetched before it is asked for", async () => {
+  const { page, close } = await open();
+  const asked: string[] = [];
+  page.on("request", (request) => asked.push(new URL(request.url()).pathname));
+  await page.getByRole("button", { name: again.button }).waitFor();
+  expect(asked.filter((path) => path.includes("fit-again") || path.includes("csv"))).toEqual([]);
+  await press(page, SAME());
+  expect(asked.filter((path) => path.includes("/fit-again"))).toHaveLength(1);
+  await close();
+});
+
+for (const viewport of [
+  { width: 360, height: 740 },
+  { width: 1280, height: 800 },
+]) {
+  test(`accessible in both themes, never scrolls sideways: ${viewport.width} px`, async () => {
+    const { page, close } = await open({ viewport });
+    await press(page, SAME());
+    for (const colorScheme of ["light", "dark"] as const) {
+      await page.emulateMedia({ colorScheme });
+      const { violations } = await new AxeBuilder({ page }).analyze();
+      expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map((n) => n.html)}`)).toEqual([]);
+    }
+    const overflow = await page.evaluate(
+      () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+    );
+    expect(overflow).toBe(0);
+    const height = await page
+      .getByRole("button", { name: again.button })
+      .evaluate((one) => one.getBoundingClientRect().height);
+    expect(height).toBeGreaterThanOrEqual(43.5);
+    await close();
+  });
+}
