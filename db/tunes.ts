@@ -140,7 +140,9 @@ export async function acceptedFitRows(
   const rows = await db
     .select(fitColumns)
     .from(tunes)
-    .where(and(eq(tunes.verdict, "accepted"), ids && inArray(tunes.id, [...ids])));
+    .where(and(eq(tunes.verdict, "accepted"), ids && inArray(tunes.id, [...ids])))
+    // By contributor: so the fit takes them in soonest.
+    .orderBy(asc(tunes.contributor), asc(tunes.id));
   return rows.map(fitRows);
 }
 

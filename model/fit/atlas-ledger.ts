@@ -5,6 +5,7 @@ import { GroupLedger } from "./group-ledger.ts";
 import { heldShares } from "./held.ts";
 import { pooledPrior } from "./pooling.ts";
 import { PHYSICS } from "./prior.ts";
+import type { Changes } from "./row-columns.ts";
 
 interface Kept {
   heat_kW: number;
@@ -19,19 +20,22 @@ interface Kept {
  * made from the tallies, whose size does not grow with the rows.
  */
 export class AtlasLedger {
-  readonly #groups = new Map<string, Kept>();
+  readonly #groups: Record<End, Map<number, Kept>> = { low: new Map(), high: new Map() };
 
   /** Loads rows into an empty ledger. */
   load(rows: Iterable<FitRow>): void {
-    const byGroup = new Map<string, FitRow[]>();
+    const byGroup = new Map<Kept, FitRow[]>();
+    let [group, own]: [Kept | null, FitRow[]] = [null, []];
     for (const row of rows) {
       requirePositive(row);
-      const name = nameOf(row);
-      const group = byGroup.get(name);
-      if (group) group.push(row);
-      else byGroup.set(name, [row]);
+      if (row.heat_kW !== group?.heat_kW || row.end !== group.end) {
+        group = this.#group(row);
+        own = byGroup.get(group) ?? [];
+        byGroup.set(group, own);
+      }
+      own.push(row);
     }
-    for (const of of byGroup.values()) this.#group(of[0] as FitRow).ledger.load(of);
+    for (const [{ ledger }, all] of byGroup) ledger.load(all);
   }
 
   put(row: FitRow): void {
@@ -42,16 +46,17 @@ export class AtlasLedger {
   }
 
   drop(row: Pick<FitRow, "row" | "contributor" | "heat_kW" | "end">): void {
-    const group = this.#groups.get(nameOf(row));
+    const groups = this.#groups[row.end];
+    const group = groups.get(row.heat_kW);
     if (!group) return;
     group.ledger.drop(row);
     group.alone = null;
-    if (group.ledger.contributors === 0) this.#groups.delete(nameOf(row));
+    if (group.ledger.contributors === 0) groups.delete(row.heat_kW);
   }
 
   /** Remembers which rows the fit before set aside. */
   knownAside(isAside: (row: FitRow) => boolean): void {
-    for (const { ledger } of this.#groups.values()) ledger.knownAside(isAside);
+    for (const { ledger } of this.#sorted()) ledger.knownAside(isAside);
   }
 
   /** Where in each group contributors came together in numbers. */
@@ -68,7 +73,7 @@ export class AtlasLedger {
    * Every group fitted under what the others say of it, in order of heat class and end.
    * @param changes filled with the rows that this fit sets aside and the one before did not, or the reverse
    */
-  fit(changes?: { row: FitRow; aside: boolean }[]): GroupFit[] {
+  fit(changes?: Changes): GroupFit[] {
     const kept = this.#sorted();
     const alone = kept.map((group) => {
       group.alone ??= fitGroup(group.heat_kW, group.end, group.ledger.tally, PHYSICS);
@@ -81,7 +86,7 @@ export class AtlasLedger {
       const group: GroupFit = {
         ...fitted.fit,
         contributors: ledger.contributors,
-        discounts: ledger.discounts(),
+        discounts: ledger.discounts,
         held: [],
         tunes: 0,
         rejected: 0,
@@ -95,25 +100,21 @@ export class AtlasLedger {
     });
   }
 
-  #group(of: Pick<FitRow, "heat_kW" | "end">): Kept {
-    const name = nameOf(of);
-    let group = this.#groups.get(name);
+  #group({ heat_kW, end }: Pick<FitRow, "heat_kW" | "end">): Kept {
+    const groups = this.#groups[end];
+    let group = groups.get(heat_kW);
     if (!group) {
-      group = { heat_kW: of.heat_kW, end: of.end, ledger: new GroupLedger(), alone: null };
-      this.#groups.set(name, group);
+      group = { heat_kW, end, ledger: new GroupLedger(), alone: null };
+      groups.set(heat_kW, group);
     }
     return group;
   }
 
   #sorted(): Kept[] {
-    return [...this.#groups.values()].sort(
-      (a, b) => a.heat_kW - b.heat_kW || (a.end === "low" ? -1 : 1),
+    return ENDS.flatMap((end) => [...this.#groups[end].values()]).sort(
+      (a, b) => a.heat_kW - b.heat_kW || ENDS.indexOf(a.end) - ENDS.indexOf(b.end),
     );
   }
-}
-
-function nameOf({ heat_kW, end }: Pick<FitRow, "heat_kW" | "end">): string {
-  return `${heat_kW} ${end}`;
 }
 
 const POSITIVE = ["heat_kW", "density_kg_m3", "pump_Hz", "fan_rpm"] as const;

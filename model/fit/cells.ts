@@ -17,7 +17,7 @@ export interface Cells {
 }
 
 export function levelCells({ levels }: Tally): Cells {
-  return columns(levels, BANDS * BINS, LEVEL_FIELDS, BINS, (sums, at) => {
+  return columns(levels.total(), BANDS * BINS, LEVEL_FIELDS, BINS, (sums, at) => {
     const [w, x, r, xx, xr, rr] = sums.subarray(at + 1, at + 7) as unknown as Six;
     return [w, x / w, r / w, xx - (x * x) / w, xr - (x * r) / w, rr - (r * r) / w];
   });
@@ -25,7 +25,7 @@ export function levelCells({ levels }: Tally): Cells {
 
 /** Cells of steps: `x` is the root mean square dx, `r` the dr that goes with it; what is left of dr² is in `rr`. */
 export function stepCells({ steps }: Tally): Cells {
-  return columns(steps, STEP_BANDS * STEP_BINS, STEP_FIELDS, STEP_BINS, (sums, at) => {
+  return columns(steps.total(), STEP_BANDS * STEP_BINS, STEP_FIELDS, STEP_BINS, (sums, at) => {
     const [w, xx, xr, rr] = sums.subarray(at, at + 4) as unknown as Four;
     const x = Math.sqrt(xx / w);
     const r = x > 0 ? xr / w / x : 0;

@@ -4,28 +4,10 @@
  * same rows is the same to the last bit, whatever their order, and a term can be taken out again without trace.
  */
 
-/** 2⁻³²: far below what any of these quantities is known by, room for two million units. */
-const STEP = 2 ** -32;
-const STEPS_PER_UNIT = 2 ** 32;
+/** 1.5 · 2²⁰: doubles about it are 2⁻³² apart, so adding it rounds to a multiple of that. */
+const ROUNDER = 1.5 * 2 ** 20;
 
-/** A value rounded so that sums of many such values are exact. */
+/** A value of less than 2¹⁹ rounded to 2⁻³², so that sums of up to two million units are exact. */
 export function exactTerm(value: number): number {
-  return Math.round(value * STEPS_PER_UNIT) * STEP;
-}
-
-/** Terms a sum must have room for without rounding. */
-const ROOM_BITS = 24;
-
-/**
- * Order-free sum of values of any magnitude: each is rounded to 2⁻²⁹ of the largest, which leaves exact room
- * for 2²⁴ terms.
- */
-export function exactSum(values: Float64Array): number {
-  let largest = 0;
-  for (const value of values) largest = Math.max(largest, Math.abs(value));
-  if (largest === 0) return 0;
-  const step = 2 ** (Math.ceil(Math.log2(largest)) - (53 - ROOM_BITS));
-  let steps = 0;
-  for (const value of values) steps += Math.round(value / step);
-  return steps * step;
+  return value + ROUNDER - ROUNDER;
 }

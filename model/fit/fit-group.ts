@@ -1,5 +1,5 @@
 import { type Cells, levelCells, stepCells } from "./cells.ts";
-import { breadOf, clusteredCovariance, foldParts } from "./folds.ts";
+import { breadOf, clusteredCovariance, type FoldPart, foldParts } from "./folds.ts";
 import { REFERENCE_SLOPE } from "./grid.ts";
 import type { End, GroupFit } from "./group.ts";
 import { type Joint, jointFit } from "./joint.ts";
@@ -35,6 +35,7 @@ export interface FittedGroup {
   joint: Joint;
   levels: Cells;
   steps: Cells;
+  parts: FoldPart[];
   /** What the rows alone know of (a, c), the prior's part taken out. */
   own: Normal;
 }
@@ -79,6 +80,7 @@ export function fitGroup(heat_kW: number, end: End, tally: Tally, prior: GroupPr
     joint,
     levels,
     steps,
+    parts,
     own,
   };
 }
@@ -135,7 +137,7 @@ function judgeRows(cells: Cells, joint: Joint, prior: GroupPrior, fitted: number
   const inflate = Math.sqrt(honest / Math.max(0.5, honest - fitted));
   const scatter: Scatter = scatterOf(cells, residual, genuine, shares.background, inflate, prior);
   const other = shares.background;
-  const elevation_unit = shares.feet + shares.metres;
+  const elevation_unit = shares.feet;
   const never_retuned = shares.never_retuned * (1 - elevation_unit - other);
   return {
     scatter,

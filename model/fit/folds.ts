@@ -1,5 +1,5 @@
 import type { Cells } from "./cells.ts";
-import { BANDS, BINS, STEP_BANDS, STEP_BINS } from "./grid.ts";
+import { BINS, STEP_BINS } from "./grid.ts";
 import { type Joint, rowWorth, stepWorth } from "./joint.ts";
 import { inverse, type Normal, type Symmetric } from "./normal-equations.ts";
 import { FOLDS, LEVEL_FIELDS, STEP_FIELDS, type Tally } from "./tally.ts";
@@ -14,52 +14,49 @@ export interface FoldPart extends Symmetric {
 
 /** Each fold's part; folds that hold nothing are left out. */
 export function foldParts(tally: Tally, levels: Cells, steps: Cells, joint: Joint): FoldPart[] {
-  const parts: FoldPart[] = [];
-  const rowAt = numbered(levels, BANDS * BINS);
-  const stepAt = numbered(steps, STEP_BANDS * STEP_BINS);
-  const { a, c } = joint.line;
-  for (let fold = 0; fold < FOLDS; fold++) {
-    const part: FoldPart = { fold, aa: 0, ac: 0, cc: 0, a: 0, c: 0 };
-    for (let band = 0; band < BANDS; band++) {
-      const block = tally.foldLevels.peek(fold, band);
-      for (let bin = 0; block && bin < BINS; bin++) {
-        const i = bin * LEVEL_FIELDS;
-        const w = block[i + 1] as number;
-        if (!(w > 0)) continue;
-        const worth = rowWorth(joint, rowAt[band * BINS + bin] as number, band);
-        const [x, r] = [block[i + 2] as number, block[i + 3] as number];
-        const [xx, xr] = [block[i + 4] as number, block[i + 5] as number];
-        part.aa += worth * w;
-        part.ac += worth * x;
-        part.cc += worth * xx;
-        part.a += worth * (r - a * w - c * x);
-        part.c += worth * (xr - a * x - c * xx);
-      }
-    }
-    for (let band = 0; band < STEP_BANDS; band++) {
-      const block = tally.foldSteps.peek(fold, band);
-      for (let bin = 0; block && bin < STEP_BINS; bin++) {
-        const i = bin * STEP_FIELDS;
-        if (!((block[i] as number) > 0)) continue;
-        const k = stepAt[band * STEP_BINS + bin] as number;
-        const worth = stepWorth(joint, k, steps.x[k] as number);
-        const [xx, xr] = [block[i + 1] as number, block[i + 2] as number];
-        part.cc += worth * xx;
-        part.c += worth * (xr - c * xx);
-      }
-    }
-    if (part.aa > 0) parts.push(part);
+  const parts = Array.from(
+    { length: FOLDS },
+    (_, fold): FoldPart => ({ fold, aa: 0, ac: 0, cc: 0, a: 0, c: 0 }),
+  );
+  for (const part of parts) {
+    addRows(part, tally, levels, joint);
+    addSteps(part, tally, steps, joint);
   }
-  return parts;
+  return parts.filter(({ aa }) => aa > 0);
 }
 
-/** Where on the list of filled cells each cell of the grid stands. */
-function numbered({ cell }: Cells, count: number): Int32Array {
-  const at = new Int32Array(count);
-  cell.forEach((i, k) => {
-    at[i] = k;
-  });
-  return at;
+function addRows(part: FoldPart, tally: Tally, { cell, band }: Cells, joint: Joint): void {
+  const { a, c } = joint.line;
+  for (let k = 0; k < cell.length; k++) {
+    const j = band[k] as number;
+    const block = tally.levels.peek(part.fold, j);
+    if (!block) continue;
+    const i = ((cell[k] as number) - j * BINS) * LEVEL_FIELDS;
+    const w = block[i + 1] as number;
+    if (!(w > 0)) continue;
+    const worth = rowWorth(joint, k, j);
+    const [x, r] = [block[i + 2] as number, block[i + 3] as number];
+    const [xx, xr] = [block[i + 4] as number, block[i + 5] as number];
+    part.aa += worth * w;
+    part.ac += worth * x;
+    part.cc += worth * xx;
+    part.a += worth * (r - a * w - c * x);
+    part.c += worth * (xr - a * x - c * xx);
+  }
+}
+
+function addSteps(part: FoldPart, tally: Tally, { cell, band, x }: Cells, joint: Joint): void {
+  for (let k = 0; k < cell.length; k++) {
+    const j = band[k] as number;
+    const block = tally.steps.peek(part.fold, j);
+    if (!block) continue;
+    const i = ((cell[k] as number) - j * STEP_BINS) * STEP_FIELDS;
+    if (!((block[i] as number) > 0)) continue;
+    const worth = stepWorth(joint, k, x[k] as number);
+    const [xx, xr] = [block[i + 1] as number, block[i + 2] as number];
+    part.cc += worth * xx;
+    part.c += worth * (xr - joint.line.c * xx);
+  }
 }
 
 /**

@@ -6,19 +6,21 @@ import { PRIOR } from "./prior.ts";
  * The grid on which rows are counted. x = ln(density/1.225); r is what is left of
  * y = ln(Hz per 1,000 rpm) after a fixed reference line, so that r stays small whatever the density.
  */
-export const BANDS = 30;
-const BAND_STEP = 0.04;
+export const BANDS = 24;
+const BAND_STEP = 0.05;
 const BAND_FROM = -0.8;
-export const BINS = 96;
-const BIN_STEP = 0.025;
-/** Rows farther than this from the reference line are no tunes; they are counted in the outermost bins. */
-export const R_MOST = (BINS / 2) * BIN_STEP;
+export const BINS = 32;
+const BIN_STEP = 0.04;
+/** Rows farther than the outermost bins are counted in them: no tune is. */
+const BINS_FROM = -(BINS / 2) * BIN_STEP;
+/** Nor is any farther from the reference line than this; their r is taken as this. */
+export const R_MOST = 1.2;
 
 /** Steps between two rows of one contributor: their difference in x, always ≥ 0, and in r. */
-export const STEP_BANDS = 20;
-const STEP_BAND = 0.04;
-export const STEP_BINS = 64;
-const STEP_BIN = 0.02;
+export const STEP_BANDS = 16;
+const STEP_BAND = 0.05;
+export const STEP_BINS = 26;
+const STEP_BIN = 0.05;
 export const STEP_MOST = (STEP_BINS / 2) * STEP_BIN;
 
 /** Slope of the reference line; its height is the prior's intercept of the end. */
@@ -39,7 +41,12 @@ export function within(value: number, most: number): number {
 
 export function cellOf(x: number, r: number): number {
   const band = index((x - BAND_FROM) / BAND_STEP, BANDS);
-  return band * BINS + index((r + R_MOST) / BIN_STEP, BINS);
+  return band * BINS + index((r - BINS_FROM) / BIN_STEP, BINS);
+}
+
+/** x in the middle of a band. */
+export function middleOf(band: number): number {
+  return BAND_FROM + (band + 0.5) * BAND_STEP;
 }
 
 export function stepCellOf(dx: number, dr: number): number {
@@ -53,25 +60,13 @@ function index(position: number, count: number): number {
 }
 
 const FEET_PER_M = 3.280_84;
-/** Nobody heats a tent above this, m. */
-const HIGHEST_m = 7000;
 
 /**
- * How far in x, for each band, the true air lies from the stated one when an elevation in feet was stated as metres
- * (the true site is lower, its air denser), or one in metres as feet (the true site is higher).
+ * How far in x, for each band, the true air lies from the stated one when an elevation in feet was stated as metres: the
+ * true site is lower, its air denser.
  */
-export const SLIP_IN_X = {
-  feet_as_metres: byBand((elevation_m) => elevation_m / FEET_PER_M),
-  metres_as_feet: byBand((elevation_m) => elevation_m * FEET_PER_M),
-};
-
-function byBand(truth: (elevation_m: number) => number): Float64Array {
-  return Float64Array.from({ length: BANDS }, (_, band) => {
-    const x = BAND_FROM + (band + 0.5) * BAND_STEP;
-    const stated = densityAltitude(STANDARD_DENSITY_kg_m3 * Math.exp(x));
-    if (stated <= 0) return 0;
-    const true_m = truth(stated);
-    // Where no site can be, no row can be of that slip: it lies infinitely far.
-    return true_m > HIGHEST_m ? Number.NEGATIVE_INFINITY : xOf(standardDensity(true_m)) - x;
-  });
-}
+export const FEET_AS_METRES = Float64Array.from({ length: BANDS }, (_, band) => {
+  const x = middleOf(band);
+  const stated_m = densityAltitude(STANDARD_DENSITY_kg_m3 * Math.exp(x));
+  return stated_m > 0 ? xOf(standardDensity(stated_m / FEET_PER_M)) - x : 0;
+});

@@ -1,7 +1,7 @@
 import { newHeaterHalf } from "./bands.ts";
+import type { Cells } from "./cells.ts";
 import type { FittedGroup } from "./fit-group.ts";
-import { foldParts } from "./folds.ts";
-import { BANDS, BINS } from "./grid.ts";
+import { BANDS, BINS, middleOf } from "./grid.ts";
 import { BAND_LEVELS, type GroupFit } from "./group.ts";
 import { type Line, solve } from "./normal-equations.ts";
 import { mostSpreads, robustSpread } from "./standing.ts";
@@ -13,14 +13,17 @@ import { LEVEL_FIELDS, type Tally } from "./tally.ts";
  * they are of what the bands claim.
  */
 export function heldShares(
-  { levels, steps, joint }: FittedGroup,
+  { parts, levels, joint }: FittedGroup,
   tally: Tally,
   group: GroupFit,
 ): GroupFit["held"] {
   const held = new Float64Array(BAND_LEVELS.length);
   let votes = 0;
   const most = mostSpreads(group);
-  for (const { fold, ...part } of foldParts(tally, levels, steps, joint)) {
+  const halves = Array.from({ length: BANDS }, (_, band) =>
+    BAND_LEVELS.map((level) => newHeaterHalf(group, middleOf(band), level)),
+  );
+  for (const { fold, ...part } of parts) {
     const { normal, line } = joint;
     // The left-out fold's rows at their residuals: its share of the right-hand side is information·line + score.
     const others = solve({
@@ -30,12 +33,12 @@ export function heldShares(
       ra: normal.ra - (part.aa * line.a + part.ac * line.c + part.a),
       rc: normal.rc - (part.ac * line.a + part.cc * line.c + part.c),
     });
-    eachCell(tally, fold, (x, r, w) => {
+    eachCell(tally, levels, fold, (band, x, r, w) => {
       if (Math.abs(above(line, x, r)) > most * robustSpread(group, x)) return;
       votes += w;
       const q = Math.abs(above(others, x, r));
-      BAND_LEVELS.forEach((level, i) => {
-        if (q <= newHeaterHalf(group, x, level)) held[i] = (held[i] as number) + w;
+      (halves[band] as number[]).forEach((half, i) => {
+        if (q <= half) held[i] = (held[i] as number) + w;
       });
     });
   }
@@ -47,18 +50,18 @@ function above({ a, c }: Line, x: number, r: number): number {
   return r - a - c * x;
 }
 
-function eachCell(tally: Tally, fold: number, see: (x: number, r: number, w: number) => void) {
-  for (let band = 0; band < BANDS; band++) {
-    const block = tally.foldLevels.peek(fold, band);
-    for (let bin = 0; block && bin < BINS; bin++) {
-      const w = block[bin * LEVEL_FIELDS + 1] as number;
-      if (w > 0) {
-        const [x, r] = [block[bin * LEVEL_FIELDS + 2], block[bin * LEVEL_FIELDS + 3]] as [
-          number,
-          number,
-        ];
-        see(x / w, r / w, w);
-      }
-    }
+function eachCell(
+  tally: Tally,
+  { cell, band }: Cells,
+  fold: number,
+  see: (band: number, x: number, r: number, w: number) => void,
+): void {
+  for (let k = 0; k < cell.length; k++) {
+    const j = band[k] as number;
+    const block = tally.levels.peek(fold, j);
+    if (!block) continue;
+    const i = ((cell[k] as number) - j * BINS) * LEVEL_FIELDS;
+    const w = block[i + 1] as number;
+    if (w > 0) see(j, (block[i + 2] as number) / w, (block[i + 3] as number) / w, w);
   }
 }

@@ -20,6 +20,7 @@ const SPREAD_VOTES = 8;
 const STEP_SPREAD_VOTES = 6;
 /** Bands scatter about the line by at least this, and before they tell, by the usual, worth so many bands. */
 const LEAST_BAND_SCATTER = 0.003;
+const MOST_BAND_SCATTER = 0.04;
 const USUAL_BAND_SCATTER = 0.02;
 const BAND_SCATTER_VOTES = 4;
 /** Tuning constant of the bisquare over bands. */
@@ -31,7 +32,8 @@ const LEAST_VOTES = 1e-6;
 /** Square of the standardised difference of slopes beyond which the rows give way to the steps. */
 const STEPS_SURPRISE = 2;
 const MOST_ROUNDS = 60;
-const SETTLED = 1e-9;
+/** A line that moved less than this, in ln, has settled. */
+const SETTLED = 1e-4;
 
 /** The state of the fit after a round, and what each cell is worth in it. */
 export interface Joint {
@@ -157,7 +159,8 @@ function voices(joint: Joint, { w, x, r, band }: Cells): Float64Array {
     const q = (r[k] as number) - line.a - line.c * (x[k] as number);
     residual[j] = (residual[j] as number) + weight * q;
   }
-  joint.scatter = bandScatter(votes, residual, joint);
+  // Halfway only: line and scatter answer each other, and would swing.
+  joint.scatter = (joint.scatter + bandScatter(votes, residual, joint)) / 2;
   return votes.map((v, j) => {
     if (v < LEAST_VOTES) return 1;
     const variance = s ** 2 / v + joint.scatter ** 2;
@@ -179,7 +182,8 @@ function bandScatter(votes: Float64Array, residual: Float64Array, { s, scatter }
     sum += seen * tame * (mean ** 2 - noise);
     worth += seen * tame;
   }
-  return Math.max(LEAST_BAND_SCATTER, Math.sqrt(Math.max(0, sum / worth)));
+  const own = Math.sqrt(Math.max(0, sum / worth));
+  return Math.min(MOST_BAND_SCATTER, Math.max(LEAST_BAND_SCATTER, own));
 }
 
 function normalEquations(joint: Joint, levels: Cells, steps: Cells, prior: GroupPrior): Normal {

@@ -1,9 +1,10 @@
 import { STANDARD_DENSITY_kg_m3 } from "../air.ts";
 import { REFERENCE_SLOPE } from "./grid.ts";
 import type { FitRow, GroupFit } from "./group.ts";
+import { twiceAsLong } from "./growing.ts";
 import { PRIOR } from "./prior.ts";
 import { mostSpreads } from "./standing.ts";
-import { pointOf } from "./voices.ts";
+import { type Placed, place } from "./voices.ts";
 
 /** What a fit makes of the rows. */
 export interface Judged {
@@ -12,84 +13,220 @@ export interface Judged {
   density_range: [number, number] | null;
 }
 
-const FIRST_ROOM = 64;
+/** Rows whose standing a fit changes. */
+export type Changes = { row: FitRow; aside: boolean }[];
 
-/** Rows side by side as columns, so that a new fit can judge a million of them in a moment. */
+/** Where rows are kept: within sqrt(level + perX·x²) of a + c·x. */
+interface Limits {
+  a: number;
+  c: number;
+  level: number;
+  perX: number;
+}
+
+const FIRST_ROOM = 64;
+const UNJUDGED = 2;
+/** Rows at most so far from the limit, in ln, are looked at by every fit; the others when it has moved as far. */
+const NEAR = 0.01;
+/** The x between which all rows lie. */
+const X_RANGE = [-1, 0.5] as const;
+
+/**
+ * Rows side by side as columns. A new fit judges only the rows near its limits: the others cannot have changed while
+ * it has moved less than they are away. So judging a million rows costs what judging a few thousand does.
+ */
 export class RowColumns {
   #x = new Float64Array(FIRST_ROOM);
   #r = new Float64Array(FIRST_ROOM);
+  /** To seven digits: no doubt is known better. */
+  #air = new Float32Array(FIRST_ROOM);
+  #co = new Float32Array(FIRST_ROOM);
+  /** Whether the last fit set a row aside: as counted, and as on record. */
   #aside = new Uint8Array(FIRST_ROOM);
+  #known = new Uint8Array(FIRST_ROOM);
   #rows: (FitRow | undefined)[] = [];
   readonly #free: number[] = [];
+  readonly #placed: Placed[] = [];
+  readonly #pool: Placed[] = [];
+  /** Slots near the limits of the fit that last judged all, and rows that came since. */
+  #near: number[] = [];
+  /** Slots elsewhere whose standing is not on record yet. */
+  #unrecorded: number[] = [];
+  #judged: Limits | null = null;
+  #count = { tunes: 0, rejected: 0 };
+  #range: [number, number] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+
+  /** Takes in all rows of an empty house at once; the slot of each is its number. */
+  adopt(rows: readonly FitRow[]): void {
+    const room = Math.max(FIRST_ROOM, rows.length);
+    const [x, r] = [new Float64Array(room), new Float64Array(room)];
+    const [air, co] = [new Float32Array(room), new Float32Array(room)];
+    for (let i = 0; i < rows.length; i++) {
+      const at = place(rows[i] as FitRow);
+      x[i] = at.x;
+      r[i] = at.r;
+      air[i] = at.air;
+      co[i] = at.co;
+    }
+    [this.#x, this.#r, this.#air, this.#co] = [x, r, air, co];
+    this.#aside = new Uint8Array(room).fill(UNJUDGED);
+    this.#known = new Uint8Array(room);
+    this.#rows = rows.slice();
+  }
+
+  row(slot: number): FitRow {
+    return this.#rows[slot] as FitRow;
+  }
+
+  /** Where rows lie, in a list that the next call fills anew. */
+  placed(slots: readonly number[]): readonly Placed[] {
+    const list = this.#placed;
+    list.length = 0;
+    for (let i = 0; i < slots.length; i++) {
+      const slot = slots[i] as number;
+      const at = this.#pool[i] ?? { x: 0, r: 0, air: 0, co: 0 };
+      this.#pool[i] = at;
+      at.x = this.#x[slot] as number;
+      at.r = this.#r[slot] as number;
+      at.air = this.#air[slot] as number;
+      at.co = this.#co[slot] as number;
+      list.push(at);
+    }
+    return list;
+  }
 
   /** Keeps a row; answers its slot. */
   add(row: FitRow): number {
     const slot = this.#free.pop() ?? this.#rows.length;
     if (slot === this.#x.length) this.#grow();
-    const { x, r } = pointOf(row);
+    const { x, r, air, co } = place(row);
     this.#x[slot] = x;
     this.#r[slot] = r;
-    this.#aside[slot] = 0;
+    this.#air[slot] = air;
+    this.#co[slot] = co;
+    this.#aside[slot] = UNJUDGED;
+    this.#known[slot] = 0;
     this.#rows[slot] = row;
+    if (this.#judged) this.#near.push(slot);
     return slot;
   }
 
   remove(slot: number): void {
+    const x = this.#x[slot] as number;
+    if (this.#aside[slot] === 0) this.#count.tunes--;
+    if (this.#aside[slot] === 1) this.#count.rejected--;
+    // The range must be found anew without its end.
+    if (this.#range.includes(x)) this.#judged = null;
     this.#rows[slot] = undefined;
     this.#x[slot] = Number.NaN;
     this.#free.push(slot);
   }
 
-  /** Remembers that a row is known to be set aside. */
-  knownAside(slot: number): void {
-    this.#aside[slot] = 1;
+  knownAside(isAside: (row: FitRow) => boolean): void {
+    this.#rows.forEach((row, slot) => {
+      this.#known[slot] = Number(row !== undefined && isAside(row));
+    });
   }
 
   /**
-   * Judges every row by a fit.
-   * @param changed filled with the rows that it sets aside and the one before did not, or the reverse
+   * Judges the rows by a fit.
+   * @param changes filled with the rows that it sets aside and that are not on record as such, or the reverse; then
+   *   it is on record
    */
-  judge(group: GroupFit, changed?: { row: FitRow; aside: boolean }[]): Judged {
-    const most = mostSpreads(group);
-    const a = group.intercept - PRIOR.intercept[group.end];
-    const c = group.slope - REFERENCE_SLOPE;
-    const [level, perX] = [(most * group.spread) ** 2, (most * group.spread_per_x) ** 2];
-    let [tunes, rejected] = [0, 0];
-    let [least, greatest] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
-    const count = this.#rows.length;
-    const [xs, rs] = [this.#x, this.#r];
-    for (let i = 0; i < count; i++) {
-      const x = xs[i] as number;
-      // A slot that holds no row has no x: it compares false with everything.
-      const q = (rs[i] as number) - a - c * x;
-      const within = q * q <= level + perX * x * x;
-      if (within) {
-        tunes++;
-        if (x < least) least = x;
-        if (x > greatest) greatest = x;
-      } else if (!Number.isNaN(x)) rejected++;
-      if (changed && Number(!within) !== this.#aside[i] && !Number.isNaN(x)) {
-        this.#aside[i] = Number(!within);
-        changed.push({ row: this.#rows[i] as FitRow, aside: !within });
-      }
-    }
+  judge(group: GroupFit, changes?: Changes): Judged {
+    const limits = limitsOf(group);
+    if (!this.#judged || moved(this.#judged, limits) > NEAR) this.#judgeAll(limits);
+    else for (const slot of this.#near) this.#judgeOne(slot, limits);
+    if (changes) this.#record(changes);
+    const { tunes, rejected } = this.#count;
+    const [least, most] = this.#range;
     return {
       tunes,
       rejected,
-      density_range: tunes > 0 ? [densityAt(least), densityAt(greatest)] : null,
+      density_range: tunes > 0 ? [densityAt(least), densityAt(most)] : null,
     };
   }
 
-  #grow(): void {
-    const more = <T extends Float64Array | Uint8Array>(old: T, fresh: T): T => {
-      fresh.set(old);
-      return fresh;
-    };
-    const room = 2 * this.#x.length;
-    this.#x = more(this.#x, new Float64Array(room));
-    this.#r = more(this.#r, new Float64Array(room));
-    this.#aside = more(this.#aside, new Uint8Array(room));
+  #judgeAll(limits: Limits): void {
+    this.#near = [];
+    this.#unrecorded = [];
+    this.#count = { tunes: 0, rejected: 0 };
+    this.#range = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+    this.#judged = limits;
+    const { a, c, level, perX } = limits;
+    for (let slot = 0; slot < this.#rows.length; slot++) {
+      const x = this.#x[slot] as number;
+      if (Number.isNaN(x)) continue;
+      const q = Math.abs((this.#r[slot] as number) - a - c * x);
+      const margin = q - Math.sqrt(level + perX * x * x);
+      this.#aside[slot] = UNJUDGED;
+      this.#settle(slot, x, margin > 0);
+      if (Math.abs(margin) <= NEAR) this.#near.push(slot);
+      else if (Number(margin > 0) !== this.#known[slot]) this.#unrecorded.push(slot);
+    }
   }
+
+  #judgeOne(slot: number, { a, c, level, perX }: Limits): void {
+    const x = this.#x[slot] as number;
+    if (Number.isNaN(x)) return;
+    const q = (this.#r[slot] as number) - a - c * x;
+    this.#settle(slot, x, q * q > level + perX * x * x);
+  }
+
+  #settle(slot: number, x: number, aside: boolean): void {
+    const before = this.#aside[slot];
+    if (before === Number(aside)) return;
+    if (before === 0) this.#count.tunes--;
+    if (before === 1) this.#count.rejected--;
+    this.#aside[slot] = Number(aside);
+    if (aside) {
+      this.#count.rejected++;
+      if (this.#range.includes(x)) this.#judged = null;
+    } else {
+      this.#count.tunes++;
+      this.#range = [Math.min(this.#range[0], x), Math.max(this.#range[1], x)];
+    }
+  }
+
+  #record(changes: Changes): void {
+    for (const slots of [this.#near, this.#unrecorded]) {
+      for (const slot of slots) {
+        if (this.#aside[slot] === this.#known[slot]) continue;
+        const row = this.#rows[slot];
+        if (!row) continue;
+        this.#known[slot] = this.#aside[slot] as number;
+        changes.push({ row, aside: this.#aside[slot] === 1 });
+      }
+    }
+    this.#unrecorded = [];
+  }
+
+  #grow(): void {
+    this.#x = twiceAsLong(this.#x);
+    this.#r = twiceAsLong(this.#r);
+    this.#air = twiceAsLong(this.#air);
+    this.#co = twiceAsLong(this.#co);
+    this.#aside = twiceAsLong(this.#aside);
+    this.#known = twiceAsLong(this.#known);
+  }
+}
+
+function limitsOf(group: GroupFit): Limits {
+  const most = mostSpreads(group);
+  return {
+    a: group.intercept - PRIOR.intercept[group.end],
+    c: group.slope - REFERENCE_SLOPE,
+    level: (most * group.spread) ** 2,
+    perX: (most * group.spread_per_x) ** 2,
+  };
+}
+
+/** How far the limits lie apart at most, in ln: line and half-width each differ most at an end of the x. */
+function moved(from: Limits, to: Limits): number {
+  const line = X_RANGE.map((x) => Math.abs(to.a - from.a + (to.c - from.c) * x));
+  const half = (l: Limits, x: number) => Math.sqrt(l.level + l.perX * x * x);
+  const width = [X_RANGE[0], 0].map((x) => Math.abs(half(to, x) - half(from, x)));
+  return Math.max(...line) + Math.max(...width);
 }
 
 function densityAt(x: number): number {

@@ -26,9 +26,9 @@ const TAILS: [number, number][] = [
   [3, 0.003],
 ];
 
-/** Residuals are counted to 2 % in four ranges of x². */
-const BIN = 0.02;
-const BINS = 40;
+/** Residuals are counted to 3 % in four ranges of x². */
+const BIN = 0.03;
+const BINS = 27;
 const RANGES = [0.01, 0.05, 0.12, Number.POSITIVE_INFINITY];
 
 interface Residuals {

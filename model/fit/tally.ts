@@ -8,64 +8,52 @@ export const LEVEL_FIELDS = 7;
 /** Of each cell of the grid of steps: Σ of w, w·dx², w·dx·dr, w·dr². */
 export const STEP_FIELDS = 4;
 
-/** One row as it is counted: its place on the grid, and what its voice is worth. */
-export interface Voice {
-  x: number;
-  r: number;
-  weight: number;
-}
-
-/** Two rows of one contributor: the difference between them is free of whatever its heater has of its own. */
-export interface Step {
-  dx: number;
-  dr: number;
-  weight: number;
-}
+/** Counted in, or taken out again. */
+export type Sign = 1 | -1;
 
 /**
- * All that the fit of one heat class and end is made from: weighted sums on a fixed grid, by fold and in all.
+ * All that the fit of one heat class and end is made from: weighted sums on a fixed grid, fold by fold.
  * Its size does not grow with the number of rows. Every sum is exact, so rows can be counted and taken out again in
  * any order and leave no trace.
  */
 export class Tally {
-  readonly levels = new Float64Array(BANDS * BINS * LEVEL_FIELDS);
-  readonly steps = new Float64Array(STEP_BANDS * STEP_BINS * STEP_FIELDS);
-  /** The same sums of each fold, a block for each band that has any. */
-  readonly foldLevels = new Blocks(BANDS, BINS * LEVEL_FIELDS);
-  readonly foldSteps = new Blocks(STEP_BANDS, STEP_BINS * STEP_FIELDS);
+  readonly levels = new Blocks(BANDS, BINS * LEVEL_FIELDS);
+  readonly steps = new Blocks(STEP_BANDS, STEP_BINS * STEP_FIELDS);
 
-  /** Counts a row (sign 1) or takes it out (sign −1). */
-  countRow(fold: number, { x, r, weight: w }: Voice, sign: 1 | -1): void {
-    const terms = [1, w, w * x, w * r, w * x * x, w * x * r, w * r * r];
-    this.#add(this.levels, this.foldLevels, { fold, cell: cellOf(x, r), bins: BINS, terms, sign });
+  /** Counts a row at (x, r) with the weight w of its voice. */
+  countRow(fold: number, x: number, r: number, w: number, sign: Sign): void {
+    const cell = cellOf(x, r);
+    const band = Math.floor(cell / BINS);
+    addRow(this.levels.at(fold, band), (cell - band * BINS) * LEVEL_FIELDS, x, r, sign * w, sign);
   }
 
-  countStep(fold: number, { dx, dr, weight: w }: Step, sign: 1 | -1): void {
-    const terms = [w, w * dx * dx, w * dx * dr, w * dr * dr];
+  /** Counts a step: two rows of one contributor, their difference free of whatever its heater has of its own. */
+  countStep(fold: number, dx: number, dr: number, w: number, sign: Sign): void {
     const cell = stepCellOf(dx, dr);
-    this.#add(this.steps, this.foldSteps, { fold, cell, bins: STEP_BINS, terms, sign });
-  }
-
-  #add(total: Float64Array, folds: Blocks, { fold, cell, bins, terms, sign }: Change): void {
-    const band = Math.floor(cell / bins);
-    const block = folds.at(fold, band);
-    const fields = terms.length;
-    const at = cell * fields;
-    const inBlock = (cell - band * bins) * fields;
-    for (let k = 0; k < fields; k++) {
-      const term = sign * exactTerm(terms[k] as number);
-      total[at + k] = (total[at + k] as number) + term;
-      block[inBlock + k] = (block[inBlock + k] as number) + term;
-    }
+    const band = Math.floor(cell / STEP_BINS);
+    addStep(this.steps.at(fold, band), (cell - band * STEP_BINS) * STEP_FIELDS, dx, dr, sign * w);
   }
 }
 
-interface Change {
-  fold: number;
-  cell: number;
-  bins: number;
-  terms: number[];
-  sign: 1 | -1;
+function addRow(sums: Float64Array, at: number, x: number, r: number, v: number, rows: Sign): void {
+  add(sums, at, rows);
+  add(sums, at + 1, v);
+  add(sums, at + 2, v * x);
+  add(sums, at + 3, v * r);
+  add(sums, at + 4, v * x * x);
+  add(sums, at + 5, v * x * r);
+  add(sums, at + 6, v * r * r);
+}
+
+function addStep(sums: Float64Array, at: number, dx: number, dr: number, v: number): void {
+  add(sums, at, v);
+  add(sums, at + 1, v * dx * dx);
+  add(sums, at + 2, v * dx * dr);
+  add(sums, at + 3, v * dr * dr);
+}
+
+function add(sums: Float64Array, at: number, term: number): void {
+  sums[at] = (sums[at] as number) + exactTerm(term);
 }
 
 /** Sums by fold and band, made when first needed. */
@@ -83,12 +71,28 @@ export class Blocks {
   at(fold: number, band: number): Float64Array {
     const i = fold * this.#bands + band;
     let block = this.#blocks[i];
-    if (!block) this.#blocks[i] = block = new Float64Array(this.#size);
+    if (!block) {
+      block = new Float64Array(this.#size);
+      this.#blocks[i] = block;
+    }
     return block;
   }
 
   /** The block of a fold and band, if anything was ever counted there. */
   peek(fold: number, band: number): Float64Array | undefined {
     return this.#blocks[fold * this.#bands + band];
+  }
+
+  /** The sums of all folds together, cell by cell. */
+  total(): Float64Array {
+    const sums = new Float64Array(this.#bands * this.#size);
+    for (let i = 0; i < this.#blocks.length; i++) {
+      const block = this.#blocks[i];
+      if (!block) continue;
+      const at = (i % this.#bands) * this.#size;
+      for (let k = 0; k < block.length; k++)
+        sums[at + k] = (sums[at + k] as number) + (block[k] as number);
+    }
+    return sums;
   }
 }

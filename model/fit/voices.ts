@@ -1,6 +1,6 @@
 import { aboveReference, R_MOST, REFERENCE_SLOPE, STEP_MOST, within, xOf } from "./grid.ts";
 import type { FitRow } from "./group.ts";
-import type { Step, Voice } from "./tally.ts";
+import type { Sign, Tally } from "./tally.ts";
 
 /** Variance between heaters, and within one, against which a row's own doubt is weighed. */
 const BETWEEN = 0.1 ** 2;
@@ -17,92 +17,93 @@ const STEPPING_ROWS = 8;
 /** The steps of one contributor count at most as those of so many rows. */
 const STEPS_AS_OF_ROWS = 4;
 
+/** A row's place on the grid's coordinates, and the variances it brings along, in ln of pump rate per fan speed. */
+export interface Placed {
+  x: number;
+  r: number;
+  air: number;
+  co: number;
+}
+
 /**
- * Variance that a row brings along, in ln of pump rate per fan speed.
+ * Where a row lies and what doubt it brings.
  * From the air: an error of x moves the row along the line, so the variance of ln density comes in times the slope
  * squared (errors in variables). From the CO: about its minimum CO rises with the square of the distance from it, so
  * a final reading of C against the usual 30 ppm says the tune may lie √(C/30 − 1) × 10 % from the heater's best.
  */
-export function ownVariance({ ln_density_sd = 0, co_ppm = 0 }: FitRow): {
-  air: number;
-  co: number;
-} {
-  const air = (REFERENCE_SLOPE * ln_density_sd) ** 2;
-  const above = Math.max(0, co_ppm / USUAL_CO_ppm - 1);
-  return { air, co: Math.min(CO_VARIANCE_MOST, DOUBLES_AT ** 2 * above) };
-}
-
-/** A row's x, and r above the reference line. */
-export function pointOf({ end, density_kg_m3, pump_Hz, fan_rpm }: FitRow): {
-  x: number;
-  r: number;
-} {
+export function place(row: FitRow): Placed {
+  const { end, density_kg_m3, pump_Hz, fan_rpm, ln_density_sd = 0, co_ppm = 0 } = row;
   const x = xOf(density_kg_m3);
-  return { x, r: aboveReference(end, x, Math.log((pump_Hz * 1000) / fan_rpm)) };
-}
-
-/** A row's place and the variance it brings along. */
-interface Placed {
-  x: number;
-  r: number;
-  variance: number;
-  trust: number;
-  /** Trust lost to doubt about the air, and to the CO. */
-  lost: { air: number; co: number };
-}
-
-function place(row: FitRow): Placed {
-  const { x, r } = pointOf(row);
-  const { air, co } = ownVariance(row);
-  const variance = air + co;
-  const trust = BETWEEN / (BETWEEN + variance);
-  const part = variance > 0 ? (1 - trust) / variance : 0;
-  return { x, r, variance, trust, lost: { air: part * air, co: part * co } };
-}
-
-interface Said {
-  voices: Voice[];
-  steps: Step[];
-  /** Votes lost to doubt about the air, and to the CO. */
-  lost: { air: number; co: number };
-}
-
-/**
- * What one contributor says of one heat class and end: its rows share its vote, each worth less by the doubt it
- * brings; and its steps, weighted so that together they know as much of the slope as the rows' own scatter in x.
- */
-export function voicesOf(rows: readonly FitRow[], vote: number): Said {
-  const placed = rows.map(place);
-  const share = vote / rows.length;
+  const above = Math.max(0, co_ppm / USUAL_CO_ppm - 1);
   return {
-    voices: placed.map(({ x, r, trust }) => ({
-      x,
-      r: within(r, R_MOST),
-      weight: share * trust,
-    })),
-    steps: rows.length > 1 ? stepsOf(placed, vote) : [],
-    lost: {
-      air: placed.reduce((sum, { lost }) => sum + share * lost.air, 0),
-      co: placed.reduce((sum, { lost }) => sum + share * lost.co, 0),
-    },
+    x,
+    r: aboveReference(end, x, Math.log((pump_Hz * 1000) / fan_rpm)),
+    air: (REFERENCE_SLOPE * ln_density_sd) ** 2,
+    co: Math.min(CO_VARIANCE_MOST, DOUBLES_AT ** 2 * above),
   };
 }
 
-function stepsOf(placed: Placed[], vote: number): Step[] {
-  const some = evenly(placed.toSorted((a, b) => a.x - b.x || a.r - b.r || a.variance - b.variance));
-  const share = (vote / some.length) * Math.min(1, (STEPS_AS_OF_ROWS - 1) / (some.length - 1));
-  return some.flatMap((from, i) =>
-    some.slice(i + 1).map((to) => ({
-      dx: to.x - from.x,
-      dr: within(to.r - from.r, STEP_MOST),
-      weight: (share * 2 * WITHIN) / (2 * WITHIN + from.variance + to.variance),
-    })),
-  );
+/** Votes that doubt about the air, and the CO, have cost. */
+export interface Lost {
+  air: number;
+  co: number;
+}
+
+/**
+ * Counts what one contributor says of one heat class and end: its rows share its vote, each worth less by the doubt
+ * it brings; and its steps, weighted so that together they know as much of the slope as the rows' own scatter in x.
+ * @returns votes lost to doubt
+ */
+export function speak(
+  tally: Tally,
+  fold: number,
+  rows: readonly Placed[],
+  vote: number,
+  sign: Sign,
+): Lost {
+  const share = vote / rows.length;
+  const lost = { air: 0, co: 0 };
+  for (const { x, r, air, co } of rows) {
+    const total = BETWEEN + air + co;
+    tally.countRow(fold, x, within(r, R_MOST), (share * BETWEEN) / total, sign);
+    lost.air += (share * air) / total;
+    lost.co += (share * co) / total;
+  }
+  if (rows.length > 1) countSteps(tally, fold, evenly(sorted(rows)), vote, sign);
+  return lost;
+}
+
+function countSteps(
+  tally: Tally,
+  fold: number,
+  rows: readonly Placed[],
+  vote: number,
+  sign: Sign,
+): void {
+  const n = rows.length;
+  const share = (vote / n) * Math.min(1, (STEPS_AS_OF_ROWS - 1) / (n - 1));
+  for (let i = 0; i < n; i++) {
+    const from = rows[i] as Placed;
+    for (let j = i + 1; j < n; j++) {
+      const to = rows[j] as Placed;
+      const doubt = from.air + from.co + to.air + to.co;
+      const weight = (share * 2 * WITHIN) / (2 * WITHIN + doubt);
+      tally.countStep(fold, to.x - from.x, within(to.r - from.r, STEP_MOST), weight, sign);
+    }
+  }
+}
+
+/** In order of x, ties by all else that counts, so that the order of rows means nothing. */
+function sorted(rows: readonly Placed[]): Placed[] {
+  const order = (a: Placed, b: Placed) => a.x - b.x || a.r - b.r || a.air - b.air || a.co - b.co;
+  const [first, second] = rows as [Placed, Placed];
+  if (rows.length === 2) return order(first, second) <= 0 ? [first, second] : [second, first];
+  return rows.toSorted(order);
 }
 
 /** At most so many of a sorted list, first and last among them. */
-function evenly<T>(sorted: T[]): T[] {
-  if (sorted.length <= STEPPING_ROWS) return sorted;
-  const gap = (sorted.length - 1) / (STEPPING_ROWS - 1);
-  return Array.from({ length: STEPPING_ROWS }, (_, k) => sorted[Math.round(k * gap)] as T);
+function evenly(list: Placed[]): Placed[] {
+  if (list.length <= STEPPING_ROWS) return list;
+  const gap = (list.length - 1) / (STEPPING_ROWS - 1);
+  return Array.from({ length: STEPPING_ROWS }, (_, k) => list[Math.round(k * gap)] as Placed);
 }
