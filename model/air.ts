@@ -1,4 +1,5 @@
 import { requireFinite } from "./finite.ts";
+import { exp, power } from "./ln-exp.ts";
 
 /**
  * Air at the intake: pressure and density from elevation (ISO 2533:1975),
@@ -41,7 +42,7 @@ export function standardTemperature(elevation_m: number): number {
 /** Pressure of the standard atmosphere, hPa, at a geometric elevation, m (ISO 2533:1975, eq. 12). */
 export function standardPressure(elevation_m: number): number {
   const ratio = 1 - (LAPSE_K_per_m * geopotential(elevation_m)) / SEA_LEVEL_K;
-  return SEA_LEVEL_hPa * ratio ** PRESSURE_EXPONENT;
+  return SEA_LEVEL_hPa * power(ratio, PRESSURE_EXPONENT);
 }
 
 /** Density of the dry standard atmosphere, kg/m³, at a geometric elevation, m: p/(R T). */
@@ -57,14 +58,14 @@ export function standardDensity(elevation_m: number): number {
 export function stationPressureFromQnh(qnh_hPa: number, elevation_m: number): number {
   const n = 1 / PRESSURE_EXPONENT;
   const base =
-    (qnh_hPa / SEA_LEVEL_hPa) ** n - (LAPSE_K_per_m * geopotential(elevation_m)) / SEA_LEVEL_K;
-  return SEA_LEVEL_hPa * base ** PRESSURE_EXPONENT;
+    power(qnh_hPa / SEA_LEVEL_hPa, n) - (LAPSE_K_per_m * geopotential(elevation_m)) / SEA_LEVEL_K;
+  return SEA_LEVEL_hPa * power(base, PRESSURE_EXPONENT);
 }
 
 /** Geopotential altitude, m, at which the standard atmosphere has this pressure, hPa. */
 export function pressureAltitude(pressure_hPa: number): number {
   return (
-    (SEA_LEVEL_K / LAPSE_K_per_m) * (1 - (pressure_hPa / SEA_LEVEL_hPa) ** (1 / PRESSURE_EXPONENT))
+    (SEA_LEVEL_K / LAPSE_K_per_m) * (1 - power(pressure_hPa / SEA_LEVEL_hPa, 1 / PRESSURE_EXPONENT))
   );
 }
 
@@ -72,7 +73,7 @@ export function pressureAltitude(pressure_hPa: number): number {
 export function densityAltitude(density_kg_m3: number): number {
   // Density falls as T^(exponent − 1), so the exponent is RL/(g − RL) = 0.234969.
   const ratio = density_kg_m3 / STANDARD_DENSITY_kg_m3;
-  return (SEA_LEVEL_K / LAPSE_K_per_m) * (1 - ratio ** (1 / (PRESSURE_EXPONENT - 1)));
+  return (SEA_LEVEL_K / LAPSE_K_per_m) * (1 - power(ratio, 1 / (PRESSURE_EXPONENT - 1)));
 }
 
 /** Constants of CIPM-2007: Picard, Davis, Gläser, Fujii, Metrologia 45 (2008) 149–155, appendix A. */
@@ -94,7 +95,7 @@ const CIPM = {
 export function saturationPressure(temperature_C: number): number {
   const T = temperature_C + ICE_POINT_K;
   const [A, B, C, D] = CIPM.saturation;
-  return Math.exp(A * T * T + B * T + C + D / T);
+  return exp(A * T * T + B * T + C + D / T);
 }
 
 /**

@@ -1,4 +1,5 @@
 import { STANDARD_DENSITY_kg_m3 } from "../air.ts";
+import { exp, ln } from "../ln-exp.ts";
 import { BAND_LEVELS, type GroupFit } from "./group.ts";
 import { studentFactor } from "./student.ts";
 
@@ -41,13 +42,13 @@ export function bandsAt(group: GroupFit, density_kg_m3: number, options: BandOpt
     throw new RangeError(`density_kg_m3 must be a positive number, not ${density_kg_m3}.`);
   }
   const { ln_density_sd = 0, mean_levels = BAND_LEVELS, new_heater_levels = BAND_LEVELS } = options;
-  const x = Math.log(density_kg_m3 / STANDARD_DENSITY_kg_m3);
+  const x = ln(density_kg_m3 / STANDARD_DENSITY_kg_m3);
   const centre = group.intercept + group.slope * x;
   const query = (group.slope * ln_density_sd) ** 2;
   const mean = ofMean(group, x, query);
   const heater = ofNewHeater(group, x, query);
   return {
-    pump_Hz_per_krpm: Math.exp(centre),
+    pump_Hz_per_krpm: exp(centre),
     mean_bands: mean_levels.map((level) => band(level, centre, mean)),
     new_heater_bands: new_heater_levels.map((level) => band(level, centre, heater)),
   };
@@ -60,7 +61,7 @@ export function newHeaterHalf(group: GroupFit, x: number, level: number): number
 
 function band(level: number, centre: number, of: Variance): Band {
   const width = half(level, of);
-  return { level, lower: Math.exp(centre - width), upper: Math.exp(centre + width) };
+  return { level, lower: exp(centre - width), upper: exp(centre + width) };
 }
 
 function half(level: number, { value, df }: Variance): number {
@@ -101,5 +102,5 @@ function withQuery({ value, df }: Variance, query: number): Variance {
   if (query === 0) return { value, df };
   const sum = value + query;
   const together = df * (sum / value) ** 2;
-  return { value: sum, df: Math.exp(Math.round(Math.log(together) * DF_STEPS) / DF_STEPS) };
+  return { value: sum, df: exp(Math.round(ln(together) * DF_STEPS) / DF_STEPS) };
 }

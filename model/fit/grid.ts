@@ -1,4 +1,5 @@
 import { densityAltitude, STANDARD_DENSITY_kg_m3, standardDensity } from "../air.ts";
+import { exp, ln } from "../ln-exp.ts";
 import type { End } from "./group.ts";
 import { PRIOR } from "./prior.ts";
 
@@ -27,7 +28,7 @@ export const STEP_MOST = (STEP_BINS / 2) * STEP_BIN;
 export const REFERENCE_SLOPE = 0.9;
 
 export function xOf(density_kg_m3: number): number {
-  return Math.log(density_kg_m3 / STANDARD_DENSITY_kg_m3);
+  return ln(density_kg_m3 / STANDARD_DENSITY_kg_m3);
 }
 
 /** y = ln(Hz per 1,000 rpm) less the reference line. */
@@ -67,6 +68,6 @@ const FEET_PER_M = 3.280_84;
  */
 export const FEET_AS_METRES = Float64Array.from({ length: BANDS }, (_, band) => {
   const x = middleOf(band);
-  const stated_m = densityAltitude(STANDARD_DENSITY_kg_m3 * Math.exp(x));
+  const stated_m = densityAltitude(STANDARD_DENSITY_kg_m3 * exp(x));
   return stated_m > 0 ? xOf(standardDensity(stated_m / FEET_PER_M)) - x : 0;
 });

@@ -1,3 +1,4 @@
+import { ln, power } from "../ln-exp.ts";
 import type { FitRow } from "./group.ts";
 import { twiceAsLong } from "./growing.ts";
 
@@ -127,5 +128,5 @@ function numbered(names: Map<string, number>, name: string): number {
  * means counting all of them again.
  */
 function sharedVote(k: number): number {
-  return k > 0 ? 2 ** (-Math.round(4 * Math.log2(k)) / 8) : 1;
+  return k > 0 ? power(2, -Math.round((4 * ln(k)) / Math.LN2) / 8) : 1;
 }

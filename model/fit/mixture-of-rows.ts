@@ -1,3 +1,4 @@
+import { exp } from "../ln-exp.ts";
 import { FEET_AS_METRES, R_MOST, REFERENCE_SLOPE, STEP_MOST } from "./grid.ts";
 import type { Line } from "./normal-equations.ts";
 
@@ -95,7 +96,7 @@ const BELL_ENDS = 8;
 /** Its values, 1/256 of a spread apart: between them a straight line errs by two millionths, and takes half the time. */
 const PER_SPREAD = 256;
 const BELL = Float64Array.from({ length: BELL_ENDS * PER_SPREAD + 2 }, (_, i) =>
-  Math.exp(-0.5 * (i / PER_SPREAD) ** 2),
+  exp(-0.5 * (i / PER_SPREAD) ** 2),
 );
 
 function bell(z: number): number {

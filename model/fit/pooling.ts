@@ -1,3 +1,4 @@
+import { exp, ln } from "../ln-exp.ts";
 import type { FittedGroup } from "./fit-group.ts";
 import { REFERENCE_SLOPE } from "./grid.ts";
 import { type GroupPrior, PHYSICS, PRIOR } from "./prior.ts";
@@ -104,12 +105,12 @@ function pooledSpread(groups: readonly FittedGroup[]) {
   if (groups.length === 0) {
     return { spread: PHYSICS.spread, spread_log_sd: PHYSICS.spread_log_sd };
   }
-  let [weight, log] = [SPREAD_DOUBT_DF, SPREAD_DOUBT_DF * Math.log(PHYSICS.spread)];
+  let [weight, log] = [SPREAD_DOUBT_DF, SPREAD_DOUBT_DF * ln(PHYSICS.spread)];
   for (const { fit } of groups) {
     weight += fit.spread_df;
-    log += fit.spread_df * Math.log(fit.spread);
+    log += fit.spread_df * ln(fit.spread);
   }
   const doubt = PHYSICS.spread_log_sd ** 2 - SPREADS_DIFFER ** 2;
   const spread_log_sd = Math.sqrt(SPREADS_DIFFER ** 2 + (doubt * SPREAD_DOUBT_DF) / weight);
-  return { spread: Math.exp(log / weight), spread_log_sd };
+  return { spread: exp(log / weight), spread_log_sd };
 }

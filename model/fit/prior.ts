@@ -1,3 +1,4 @@
+import { ln } from "../ln-exp.ts";
 import type { End, GroupFit } from "./group.ts";
 
 /**
@@ -8,7 +9,7 @@ import type { End, GroupFit } from "./group.ts";
  */
 export const PRIOR = {
   /** Mean and standard deviation of ln(Hz per 1,000 rpm) at density 1.225, by end. */
-  intercept: { low: Math.log(1.15 / 1.7), high: Math.log(4.3 / 4.4) },
+  intercept: { low: ln(1.15 / 1.7), high: ln(4.3 / 4.4) },
   intercept_sd: 0.3,
   slope: 0.92,
   slope_sd: 0.1,

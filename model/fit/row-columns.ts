@@ -1,4 +1,5 @@
 import { STANDARD_DENSITY_kg_m3 } from "../air.ts";
+import { exp } from "../ln-exp.ts";
 import { REFERENCE_SLOPE } from "./grid.ts";
 import type { FitRow, GroupFit } from "./group.ts";
 import { twiceAsLong } from "./growing.ts";
@@ -230,5 +231,5 @@ function moved(from: Limits, to: Limits): number {
 }
 
 function densityAt(x: number): number {
-  return STANDARD_DENSITY_kg_m3 * Math.exp(x);
+  return STANDARD_DENSITY_kg_m3 * exp(x);
 }

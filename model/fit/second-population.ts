@@ -1,3 +1,4 @@
+import { ln } from "../ln-exp.ts";
 import type { Cells } from "./cells.ts";
 import { R_MOST } from "./grid.ts";
 import { type Scatter, studentDensity } from "./spread.ts";
@@ -61,7 +62,7 @@ function likelihood(
   for (let i = 0; i < votes.length; i++) {
     const v = votes[i] as number;
     const density = (1 - share) * (one[i] as number) + share * (other[i] as number) + flat;
-    if (v > 0 && density > 0) log += v * Math.log(density);
+    if (v > 0 && density > 0) log += v * ln(density);
   }
   return log;
 }

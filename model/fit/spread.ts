@@ -1,3 +1,4 @@
+import { exp, ln, power } from "../ln-exp.ts";
 import type { Cells } from "./cells.ts";
 import { R_MOST } from "./grid.ts";
 import { degreesOfFreedom, type GroupPrior } from "./prior.ts";
@@ -13,7 +14,7 @@ export interface Scatter {
 }
 
 /** Candidates over which the posterior is summed, with their prior weights. */
-const SPREADS = Array.from({ length: 22 }, (_, i) => 0.03 * 1.115 ** i);
+const SPREADS = Array.from({ length: 22 }, (_, i) => 0.03 * power(1.115, i));
 const PER_X: [number, number][] = [
   [0, 0.8],
   [0.1, 0.1],
@@ -58,9 +59,9 @@ export function scatterOf(
     const norm = heightOf(tail);
     for (const [perX, perXWeight] of PER_X) {
       for (const spread of SPREADS) {
-        const away = Math.log(spread / prior.spread) / prior.spread_log_sd;
+        const away = ln(spread / prior.spread) / prior.spread_log_sd;
         const log =
-          Math.log(tailWeight * perXWeight) -
+          ln(tailWeight * perXWeight) -
           0.5 * away ** 2 +
           likelihood(seen, { spread, perX, tail, norm, background });
         posterior.push({ log, spread, perX, tail });
@@ -70,8 +71,8 @@ export function scatterOf(
   const most = posterior.reduce((max, { log }) => Math.max(max, log), Number.NEGATIVE_INFINITY);
   let [total, log, logSquare, perX2, thin] = [0, 0, 0, 0, 0];
   for (const candidate of posterior) {
-    const p = Math.exp(candidate.log - most);
-    const l = Math.log(candidate.spread);
+    const p = exp(candidate.log - most);
+    const l = ln(candidate.spread);
     total += p;
     log += p * l;
     logSquare += p * l * l;
@@ -81,7 +82,7 @@ export function scatterOf(
   const mean = log / total;
   const variance = Math.max(1e-4, logSquare / total - mean ** 2);
   return {
-    spread: Math.exp(mean),
+    spread: exp(mean),
     spread_per_x: Math.sqrt(perX2 / total),
     spread_df: degreesOfFreedom(Math.sqrt(variance)),
     tail_df: total / thin,
@@ -135,7 +136,7 @@ function likelihood({ votes, square, xx }: Residuals, c: Candidate): number {
       const v = votes[at] as number;
       if (v === 0) continue;
       const z2 = (square[at] as number) / variance;
-      log += v * Math.log(height * (1 + z2 / c.tail) ** (-0.5 * (c.tail + 1)) + flat);
+      log += v * ln(height * power(1 + z2 / c.tail, -0.5 * (c.tail + 1)) + flat);
     }
   }
   return log;
@@ -143,10 +144,10 @@ function likelihood({ votes, square, xx }: Residuals, c: Candidate): number {
 
 /** Γ((ν + 1)/2) ÷ (√(νπ)·Γ(ν/2)): the height of Student's t at zero, by Stirling's series in 1/ν. */
 function heightOf(df: number): number {
-  return Math.exp(-1 / (4 * df) + 1 / (24 * df ** 3)) / Math.sqrt(2 * Math.PI);
+  return exp(-1 / (4 * df) + 1 / (24 * df * df * df)) / Math.sqrt(2 * Math.PI);
 }
 
 /** Density of Student's t. */
 export function studentDensity(z: number, df: number): number {
-  return heightOf(df) * (1 + (z * z) / df) ** (-0.5 * (df + 1));
+  return heightOf(df) * power(1 + (z * z) / df, -0.5 * (df + 1));
 }

@@ -1,3 +1,4 @@
+import { exp, ln } from "../ln-exp.ts";
 import { xOf } from "./grid.ts";
 import type { FitRow, GroupFit } from "./group.ts";
 import { studentFactor } from "./student.ts";
@@ -17,7 +18,7 @@ export function mostSpreads({ tail_df }: GroupFit): number {
 /** How far a row stands from the published line, in robust spreads: plus is rich, minus is lean. */
 export function spreadsFrom(group: GroupFit, row: FitRow): number {
   const x = xOf(row.density_kg_m3);
-  const y = Math.log((row.pump_Hz * 1000) / row.fan_rpm);
+  const y = ln((row.pump_Hz * 1000) / row.fan_rpm);
   return (y - group.intercept - group.slope * x) / robustSpread(group, x);
 }
 
@@ -28,7 +29,7 @@ export function spreadsFrom(group: GroupFit, row: FitRow): number {
 export function reasonAside(group: GroupFit, row: FitRow): string | null {
   const spreads = spreadsFrom(group, row);
   if (Math.abs(spreads) <= mostSpreads(group)) return null;
-  const expected = Math.exp(group.intercept + group.slope * xOf(row.density_kg_m3));
+  const expected = exp(group.intercept + group.slope * xOf(row.density_kg_m3));
   const got = (row.pump_Hz * 1000) / row.fan_rpm;
   const others = Math.max(0, group.contributors - 1);
   return (

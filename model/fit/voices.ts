@@ -1,3 +1,4 @@
+import { ln } from "../ln-exp.ts";
 import { aboveReference, R_MOST, REFERENCE_SLOPE, STEP_MOST, within, xOf } from "./grid.ts";
 import type { FitRow } from "./group.ts";
 import type { Sign, Tally } from "./tally.ts";
@@ -37,7 +38,7 @@ export function place(row: FitRow): Placed {
   const above = Math.max(0, co_ppm / USUAL_CO_ppm - 1);
   return {
     x,
-    r: aboveReference(end, x, Math.log((pump_Hz * 1000) / fan_rpm)),
+    r: aboveReference(end, x, ln((pump_Hz * 1000) / fan_rpm)),
     air: (REFERENCE_SLOPE * ln_density_sd) ** 2,
     co: Math.min(CO_VARIANCE_MOST, DOUBLES_AT ** 2 * above),
   };
