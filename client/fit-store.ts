@@ -16,9 +16,15 @@ export interface FitState {
 const LOOKS = 10;
 const BETWEEN_LOOKS_ms = 500;
 
+/** The fit kept from an earlier visit, unless an earlier release kept it in another form. */
+function keptFit(): PublishedFit | undefined {
+  const kept = recall<PublishedFit>("fit");
+  return kept && "settings" in kept ? kept : undefined;
+}
+
 /** The published fit: the kept one at once, the newest as soon as the atlas answers. */
 export function useFit(): FitState {
-  const [fit, setFit] = useState<PublishedFit | undefined>(() => recall<PublishedFit>("fit"));
+  const [fit, setFit] = useState(keptFit);
   const [stale, setStale] = useState(false);
   const reload = async () => {
     try {

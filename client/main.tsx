@@ -76,7 +76,7 @@ function App() {
             {view === "atlas" && <Atlas fit={fit} question={question} onQuestion={ask} />}
             {view === "share" && <Share fit={fit} onShared={() => void follow()} />}
             {view === "scaling" && <Scaling fit={fit} />}
-            {view === "data" && <Data />}
+            {view === "data" && <Data fit={fit} />}
           </>
         ) : stale ? (
           <p class="warning">

@@ -145,8 +145,11 @@ export class FitKeeper {
     const { db, believe_ms } = this.#options;
     const changed = [...this.#changed];
     this.#changed.clear();
-    if (this.#live && believe_ms === Number.POSITIVE_INFINITY) await this.#live.update(db, changed);
-    else this.#live = await LiveRows.read(db);
+    const live = believe_ms === Number.POSITIVE_INFINITY ? this.#live : null;
+    // Until it is up to date again there is none: a failure on the way means reading everything.
+    this.#live = null;
+    if (live) await live.update(db, changed);
+    this.#live = live ?? (await LiveRows.read(db));
     return this.#live;
   }
 }

@@ -15,6 +15,18 @@ export const b = {
   intro:
     "A band is a span of pump rates with a promise. The mean band promises where the average tune lies; the new-heater band promises where one more heater, such as yours, will find its own. A 95 % band has held 95 in 100 when, of every hundred times it is drawn from fresh tunes, the truth lies inside it ninety-five times. Real tunes cannot show that, since nobody knows the truth behind them. So crowds are invented whose truth is known, careful, careless and lying ones, and it is counted how often the bands hold.",
   simulated: "Everything on this page is simulated: no tune of anyone is in it.",
+  published: {
+    title: "In the published fit",
+    none: "Nobody has tuned yet: there is nothing to hold the bands against.",
+    means: (version: string) =>
+      `The same question asked of actual tunes, fit ${version}. Each share of the contributors is judged by the line of all the others: of the tunes that count, so many in 100 lay inside the new-heater band. The last columns say what the votes were taken to be, and how many were lost to air not well known and to a final CO above the usual.`,
+    group: "Heat class, end",
+    contributors: "Contributors",
+    claimed: (pct: string) => `Held of ${pct} claimed`,
+    honest: "Honest tunes",
+    air: "Lost to the air",
+    co: "Lost to CO",
+  },
   fails: "Where they fail",
   verdict: (scenarios: number, narrow: number, wide: number, corridor: string) =>
     narrow + wide === 0

@@ -10,11 +10,11 @@ export const formulas = {
   },
   kinds: {
     title: "Kinds of rows",
-    note: "h is the probability that a row is honest, and what it counts by. The others: elevation in feet stated as metres or the reverse, which moves it along the line by a known δ; carried unchanged from sea level, never re-tuned; anything else, spread evenly. The shares π are estimated along with h.",
+    note: "h is the probability that a row is honest, and what it counts by. The others: elevation in feet stated as metres, which moves it along the line by a known δ; carried unchanged from sea level, never re-tuned; anything else, spread evenly. The shares π are estimated along with h.",
   },
   voice: {
     title: "A band of density is one voice",
-    note: "V is the honest votes of a band 0.04 wide in x, e their mean residual, τ the bands' own scatter about the line. However full, a band is worth no more than 1/τ², and less when it stands apart: ψ is the bisquare, nought where e is beyond four of its standard deviations.",
+    note: "V is the honest votes of a band 0.05 wide in x, e their mean residual, τ the bands' own scatter about the line. However full, a band is worth no more than 1/τ², and less when it stands apart: ψ is the bisquare, nought where e is beyond four of its standard deviations.",
   },
   step: {
     title: "Steps within contributors",

@@ -88,7 +88,7 @@ export const m = {
     again: {
       title: "Make it again",
       text: [
-        `The fit's state is a fixed grid of weighted sums, in all and for each of ${S.folds} folds. Each term is rounded to 2⁻³², so sums are exact: rows can be counted and taken out in any order, and the same rows give the same bits. A new tune changes its contributor's sums, and its neighbours' when their vote changes; the grid does not grow with the rows.`,
+        `The fit's state is a fixed grid of weighted sums, for each of ${S.folds} folds. Each term is rounded to 2⁻³², so sums are exact: rows can be counted and taken out in any order, and the same rows give the same bits. A new tune changes its contributor's sums, and its neighbours' when their vote changes; the grid does not grow with the rows.`,
         "Anyone can make the published figures from the CSV with npm run fit, and the study of the bands with npm run study; same code, size and seed give the same figures. The repository's docs/method.md has the same matter with all numbers that were chosen.",
       ],
     },

@@ -272,8 +272,7 @@ export const t = {
     method: "How it is made",
     methodText: [
       "Per heat class and end: ln(pump rate ÷ fan speed) = a + b · ln(air density ÷ 1.225). The fan moves volume, so air mass goes with fan speed times density; the pump moves volume per pulse. Perfect re-tuning would give b = 1; a crowd shows less.",
-      "One voice per contributor, and contributors of one place share √k votes. The start is found by consensus under a known spread, refined by bisquare weights; what lies beyond three robust spreads is set aside, with the reason, and comes back when later tunes support it.",
-      "The mean band comes from leaving out one contributor at a time, the new-heater band adds the spread between heaters. Anyone can make the same figures from the CSV: npm run fit.",
+      "One voice per contributor; many in one place in one month share votes. Each row counts by how likely it is an honest tune; what lies beyond the scatter between heaters is set aside, with the reason, and comes back when later tunes support it. The page Method has all of it.",
     ],
     privacy: "Privacy",
     privacyText:

@@ -1,15 +1,17 @@
 import { useEffect, useRef, useState } from "preact/hooks";
+import type { PublishedFit } from "../../model/fit/group.ts";
 import { recall, remember } from "../remember.ts";
 import { loadReport } from "../study/load-report.ts";
 import type { StudyReport } from "../study/report.ts";
 import { t } from "../texts/en.ts";
 import { b } from "../texts/en-bands.ts";
 import { OffClaims } from "./data-bands-off-claim.tsx";
+import { PublishedBands } from "./data-bands-published.tsx";
 import { BandsScenario } from "./data-bands-scenario.tsx";
 import { StudyFacts } from "./data-bands-study-facts.tsx";
 
 /** How well the bands hold, as the simulation study found it. */
-export function DataBands() {
+export function DataBands({ fit }: { fit: PublishedFit }) {
   const [report, setReport] = useState<StudyReport | null>(null);
   const [failed, setFailed] = useState(false);
   const [chosen, setChosen] = useState(() => recall<string>("bands.scenario"));
@@ -31,6 +33,7 @@ export function DataBands() {
         {failed && <p class="warning">{t.partMissing}</p>}
         {!report && !failed && <p>{b.loading}</p>}
       </section>
+      <PublishedBands fit={fit} />
       {report && scenario && (
         <>
           <OffClaims

@@ -1,4 +1,5 @@
 import { useEffect, useState } from "preact/hooks";
+import type { PublishedFit } from "../../model/fit/group.ts";
 import { later } from "../parts/later.tsx";
 import { t } from "../texts/en.ts";
 import { DataDownload } from "./data-download.tsx";
@@ -17,7 +18,7 @@ function pageInAddress(): Page {
 }
 
 /** Download, how well the bands hold, method: three pages with links between them. */
-export function Data() {
+export function Data({ fit }: { fit: PublishedFit }) {
   const [page, setPage] = useState(pageInAddress);
   useEffect(() => {
     const onHash = () => setPage(pageInAddress());
@@ -38,7 +39,7 @@ export function Data() {
         ))}
       </nav>
       {page === "download" && <DataDownload />}
-      {page === "bands" && <DataBands />}
+      {page === "bands" && <DataBands fit={fit} />}
       {page === "method" && <Method />}
     </>
   );

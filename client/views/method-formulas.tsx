@@ -26,8 +26,7 @@ const LINES: Record<keyof typeof m.formulas, ComponentChildren[]> = {
   ],
   kinds: [
     "p ( r ) = π_h · φ ( r )",
-    "+ π_f · φ ( r − b · δ_f )",
-    "+ π_m · φ ( r − b · δ_m )",
+    "+ π_f · φ ( r − b · δ )",
     "+ π_c · φ ( r + b · x ) + π_o / 2.4",
     <>
       <Run of="h =" />

@@ -1,75 +1,72 @@
 import { BANDS, BINS, STEP_BANDS, STEP_BINS } from "./grid.ts";
 import { LEVEL_FIELDS, STEP_FIELDS, type Tally } from "./tally.ts";
 
-/** The cells of a tally that hold anything, as columns: mean place, votes, and where they lie on the grid. */
+/** The cells of a tally that hold anything, as columns. */
 export interface Cells {
-  /** Number on the grid, for the sums of folds. */
+  /** Number on the grid, for the sums of folds, and its band. */
   cell: Int32Array;
   band: Int32Array;
+  /** Votes. */
   w: Float64Array;
-  /** Mean x and r of rows; mean dx and dr of steps are root mean square and regression mean, see {@link stepCells}. */
+  /** Mean x and r. Of steps: the root mean square of dx, and the dr that goes with it. */
   x: Float64Array;
   r: Float64Array;
-  /** Σ w·(x − x̄)², Σ w·(x − x̄)(r − r̄) and Σ w·(r − r̄)² inside the cell. */
+  /** Σ w·(x − x̄)², Σ w·(x − x̄)(r − r̄) and Σ w·(r − r̄)² inside the cell; the first two are 0 of steps. */
   xx: Float64Array;
   xr: Float64Array;
   rr: Float64Array;
 }
 
 export function levelCells({ levels }: Tally): Cells {
-  return columns(levels.total(), BANDS * BINS, LEVEL_FIELDS, BINS, (sums, at) => {
-    const [w, x, r, xx, xr, rr] = sums.subarray(at + 1, at + 7) as unknown as Six;
-    return [w, x / w, r / w, xx - (x * x) / w, xr - (x * r) / w, rr - (r * r) / w];
-  });
-}
-
-/** Cells of steps: `x` is the root mean square dx, `r` the dr that goes with it; what is left of dr² is in `rr`. */
-export function stepCells({ steps }: Tally): Cells {
-  return columns(steps.total(), STEP_BANDS * STEP_BINS, STEP_FIELDS, STEP_BINS, (sums, at) => {
-    const [w, xx, xr, rr] = sums.subarray(at, at + 4) as unknown as Four;
-    const x = Math.sqrt(xx / w);
-    const r = x > 0 ? xr / w / x : 0;
-    return [w, x, r, 0, 0, rr - w * r * r];
-  });
-}
-
-type Four = [number, number, number, number];
-type Six = [number, number, number, number, number, number];
-
-function columns(
-  sums: Float64Array,
-  count: number,
-  fields: number,
-  bins: number,
-  read: (sums: Float64Array, at: number) => Six,
-): Cells {
-  const weightAt = fields === LEVEL_FIELDS ? 1 : 0;
-  let filled = 0;
-  for (let i = 0; i < count; i++) filled += Number((sums[i * fields + weightAt] as number) > 0);
-  const column = () => new Float64Array(filled);
-  const cells: Cells = {
-    cell: new Int32Array(filled),
-    band: new Int32Array(filled),
-    w: column(),
-    x: column(),
-    r: column(),
-    xx: column(),
-    xr: column(),
-    rr: column(),
-  };
-  let k = 0;
-  for (let i = 0; i < count; i++) {
-    if (!((sums[i * fields + weightAt] as number) > 0)) continue;
-    cells.cell[k] = i;
-    cells.band[k] = Math.floor(i / bins);
-    const [w, x, r, xx, xr, rr] = read(sums, i * fields);
+  const sums = levels.total();
+  const cells = filledCells(sums, BANDS * BINS, LEVEL_FIELDS, 1, BINS);
+  for (let k = 0; k < cells.cell.length; k++) {
+    const at = (cells.cell[k] as number) * LEVEL_FIELDS;
+    const w = sums[at + 1] as number;
+    const [x, r] = [(sums[at + 2] as number) / w, (sums[at + 3] as number) / w];
     cells.w[k] = w;
     cells.x[k] = x;
     cells.r[k] = r;
-    cells.xx[k] = xx;
-    cells.xr[k] = xr;
-    cells.rr[k] = Math.max(0, rr);
-    k++;
+    cells.xx[k] = Math.max(0, (sums[at + 4] as number) - w * x * x);
+    cells.xr[k] = (sums[at + 5] as number) - w * x * r;
+    cells.rr[k] = Math.max(0, (sums[at + 6] as number) - w * r * r);
   }
   return cells;
+}
+
+export function stepCells({ steps }: Tally): Cells {
+  const sums = steps.total();
+  const cells = filledCells(sums, STEP_BANDS * STEP_BINS, STEP_FIELDS, 0, STEP_BINS);
+  for (let k = 0; k < cells.cell.length; k++) {
+    const at = (cells.cell[k] as number) * STEP_FIELDS;
+    const w = sums[at] as number;
+    const x = Math.sqrt((sums[at + 1] as number) / w);
+    const r = x > 0 ? (sums[at + 2] as number) / w / x : 0;
+    cells.w[k] = w;
+    cells.x[k] = x;
+    cells.r[k] = r;
+    cells.rr[k] = Math.max(0, (sums[at + 3] as number) - w * r * r);
+  }
+  return cells;
+}
+
+/** Columns for the cells that have votes, their numbers filled in. */
+function filledCells(
+  sums: Float64Array,
+  count: number,
+  fields: number,
+  votesAt: number,
+  bins: number,
+): Cells {
+  let filled = 0;
+  for (let i = 0; i < count; i++) filled += Number((sums[i * fields + votesAt] as number) > 0);
+  const column = () => new Float64Array(filled);
+  const [cell, band] = [new Int32Array(filled), new Int32Array(filled)];
+  for (let i = 0, k = 0; i < count; i++) {
+    if (!((sums[i * fields + votesAt] as number) > 0)) continue;
+    cell[k] = i;
+    band[k++] = Math.floor(i / bins);
+  }
+  const [w, x, r] = [column(), column(), column()];
+  return { cell, band, w, x, r, xx: column(), xr: column(), rr: column() };
 }

@@ -1,5 +1,6 @@
 import { type Context, Hono } from "hono";
 import {
+  type DecisionRow,
   decisionsOn,
   findIdempotencyKey,
   findTune,
@@ -20,7 +21,7 @@ import type { Services } from "../context.ts";
 import type { KeptTune, Submitted } from "../contract.ts";
 import { randomId, randomReceipt, sha256 } from "../keys.ts";
 import { RequestProblem } from "../problem.ts";
-import { beside, judge } from "../submission.ts";
+import { beside, type Judged, judge } from "../submission.ts";
 import { writeLimit } from "../write-limit.ts";
 
 /** Submit, read, revise, withdraw. */
@@ -66,7 +67,8 @@ export function tuneRoutes(services: Services): Hono {
   app.put("/tunes/:id", async (c) => {
     await limit(clientAddress(c));
     const { id, receipt_sha256 } = await authorised(c);
-    const { kept, answer } = await judge(services, await readTune(c));
+    const judged = await judge(services, await readTune(c));
+    const { kept, answer } = heldBySteward(await decisionsOn(db, id)) ? stillHeld(judged) : judged;
     const row = { id, receipt_sha256, ...kept };
     await commit(reviseTune(db, row, screeningDecision(id, row.verdict, answer.reasons)));
     afterWrite(c, id);
@@ -88,6 +90,25 @@ export function tuneRoutes(services: Services): Hono {
       verdict,
       reasons: JSON.stringify(reasons),
       decided_on: today(),
+    };
+  }
+
+  /** Whether the last word a steward had on a tune was to hold it. */
+  function heldBySteward(history: readonly DecisionRow[]): boolean {
+    return history.findLast((d) => d.by === "steward")?.verdict === "held";
+  }
+
+  /** A tune that a steward holds stays held when it is revised: the steward looks at it again. */
+  function stillHeld({ kept, answer }: Judged): Judged {
+    const reason: Reason = {
+      code: "held_by_steward",
+      field: "tune",
+      sentence:
+        "A steward holds this tune. The revision is kept, and counts once a steward accepts it.",
+    };
+    return {
+      kept: { ...kept, verdict: "held" },
+      answer: { ...answer, verdict: "held", reasons: [...answer.reasons, reason] },
     };
   }
 

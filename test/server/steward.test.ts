@@ -316,6 +316,23 @@ test("alarms of the published fit, none before the first tune", async () => {
   expect(fit).toBe(version);
 });
 
+test("a tune that a steward holds stays held when its contributor revises it", async () => {
+  const { id, receipt } = await submit(goodTune());
+  await decideOn(id, { verdict: "held", reason: "Sent twice from one heater." });
+  const revised = await atlas.app.request(`/api/tunes/${id}`, {
+    method: "PUT",
+    headers: { "Content-Type": "application/json", ...bearer(receipt) },
+    body: JSON.stringify(goodTune(1)),
+  });
+  expect(await revised.json()).toMatchObject({
+    verdict: "held",
+    reasons: [{ code: "held_by_steward", field: "tune" }],
+  });
+  expect(await tunesInFit()).toBe(0);
+  await decideOn(id, { verdict: "accepted", reason: "It is another heater." });
+  expect(await tunesInFit()).toBe(1);
+});
+
 test("alarms that a version was published with", async () => {
   await submit(goodTune());
   await atlas.fit.refresh();
