@@ -119,13 +119,13 @@ function stepSd(within: number, dx: number): number {
 
 function weighSteps(joint: Joint, { w, x, r, rr }: Cells): void {
   const kinds: Kinds = noKinds();
-  const { line, within, step_background } = joint;
+  const { line, within, step_background, shares } = joint;
+  const belief = { line, sd: 0, never_retuned: shares.never_retuned, background: step_background };
   let [votes, honest, squares, background, telling, carried] = [0, 0, 0, 0, 0, 0];
   for (let k = 0; k < w.length; k++) {
     const [wk, dx, dr] = [2 * (w[k] as number), x[k] as number, r[k] as number];
-    const { never_retuned } = joint.shares;
-    const sd = stepSd(within, dx);
-    stepKindsOf(dx, dr, { line, sd, never_retuned, background: step_background }, kinds);
+    belief.sd = stepSd(within, dx);
+    stepKindsOf(dx, dr, belief, kinds);
     joint.honestStep[k] = kinds.honest;
     const q = dr - line.c * dx;
     const beyondOwnSlope = Math.max(

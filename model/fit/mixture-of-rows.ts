@@ -51,13 +51,14 @@ export function kindsOf(
   into: Kinds,
 ): Kinds {
   const slope = REFERENCE_SLOPE + line.c;
-  const near = (z: number) => bell(z / s) / s;
   const { feet, never_retuned, background } = shares;
   const genuine = 1 - feet - background;
-  const honest = genuine * (1 - never_retuned) * near(q);
-  const asFeet = feet * near(q - slope * (FEET_AS_METRES[band] as number));
-  const carried = genuine * never_retuned * near(q + slope * x);
-  const anything = background * FLAT;
+  const per_s = 1 / s;
+  // Everything times s: a factor that the probabilities lose again.
+  const honest = genuine * (1 - never_retuned) * bell(q * per_s);
+  const asFeet = feet * bell((q - slope * (FEET_AS_METRES[band] as number)) * per_s);
+  const carried = genuine * never_retuned * bell((q + slope * x) * per_s);
+  const anything = background * FLAT * s;
   const total = honest + asFeet + carried + anything;
   into.honest = honest / total;
   into.feet = asFeet / total;
@@ -73,10 +74,10 @@ export function stepKindsOf(
   { line, sd, never_retuned, background }: StepBelief,
   into: Kinds,
 ): Kinds {
-  const near = (z: number) => bell(z / sd) / sd;
-  const honest = (1 - background) * (1 - never_retuned) * near(dr - line.c * dx);
-  const carried = (1 - background) * never_retuned * near(dr + REFERENCE_SLOPE * dx);
-  const anything = background * FLAT_STEP;
+  const per_sd = 1 / sd;
+  const honest = (1 - background) * (1 - never_retuned) * bell((dr - line.c * dx) * per_sd);
+  const carried = (1 - background) * never_retuned * bell((dr + REFERENCE_SLOPE * dx) * per_sd);
+  const anything = background * FLAT_STEP * sd;
   const total = honest + carried + anything;
   into.honest = honest / total;
   into.never_retuned = carried / total;
