@@ -1,0 +1,53 @@
+import { type Air, standardTemperature } from "../air.ts";
+import type { PublishedFit } from "../fit/group.ts";
+import { type StartTune, startTune } from "../start.ts";
+
+/** A place to sleep at, in the order of the trip. */
+export interface Stop {
+  name: string;
+  elevation_m: number;
+  /** Standard deviation of an elevation that was worked out from a position; none when given. */
+  elevation_sd_m?: number | undefined;
+  /** Of the night; the standard atmosphere's is taken, and said so, when not given. */
+  temperature_C?: number | undefined;
+  lat?: number | undefined;
+  lon?: number | undefined;
+}
+
+/** The heater that goes along: usual fan speeds of its class unless given. */
+export interface TripHeater {
+  heat_kW: number;
+  low_fan_rpm?: number | undefined;
+  high_fan_rpm?: number | undefined;
+  dose_uL?: number | undefined;
+}
+
+/** A stop with the air of its night and the tune to begin from there. */
+export interface StopStart {
+  stop: Stop;
+  air: Air;
+  start: StartTune;
+}
+
+/**
+ * The start tune at a stop.
+ * @throws RangeError naming the field when a number cannot be used
+ */
+export function startAt(fit: PublishedFit, heater: TripHeater, stop: Stop): StopStart {
+  const { elevation_m, elevation_sd_m = 0, temperature_C } = stop;
+  const start = startTune(fit, {
+    ...heater,
+    site: {
+      elevation_m,
+      elevation_sd_m,
+      elevation_source: elevation_sd_m > 0 ? "interpolated" : "given",
+    },
+    air: temperature_C === undefined ? {} : { temperature_C },
+  });
+  return { stop, air: start.air, start };
+}
+
+/** What a night is taken to be when nobody says: the standard atmosphere's temperature there, °C. */
+export function guessedTemperature(elevation_m: number): number {
+  return standardTemperature(elevation_m);
+}
