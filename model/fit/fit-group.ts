@@ -22,6 +22,9 @@ const HARMLESS = 0.06;
 /** … and the standard deviation of the slope for each share beyond; from simulated crowds. */
 export const BIAS_PER_SHARE = 0.45;
 
+/** What a mixture that is never quite right does to the level of even the largest crowd. */
+const LEAST_BIAS = 0.0015;
+
 /** Rows against steps: up to so many standard errors harmless, beyond a bias of 3 % each; from simulated crowds. */
 const HARMLESS_AGAINST_STEPS = 1.4;
 export const BIAS_AGAINST_STEPS = 0.03;
@@ -67,7 +70,10 @@ export function fitGroup(heat_kW: number, end: End, tally: Tally, prior: GroupPr
       intercept: PRIOR.intercept[end] + joint.line.a,
       slope: REFERENCE_SLOPE + joint.line.c,
       covariance: asCovariance(blend(model, MODEL_FOLDS, clustered, parts.length)),
-      bias: { intercept: BIAS_AGAINST_STEPS * against, slope: BIAS_PER_SHARE * unlike ** 2 },
+      bias: {
+        intercept: Math.sqrt(LEAST_BIAS ** 2 + (BIAS_AGAINST_STEPS * against) ** 2),
+        slope: BIAS_PER_SHARE * unlike ** 2,
+      },
       against_steps: joint.against_steps,
       spread: scatter.spread,
       spread_per_x: scatter.spread_per_x,

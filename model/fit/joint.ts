@@ -1,6 +1,6 @@
 import { bisquareWeight } from "./bisquare.ts";
 import type { Cells } from "./cells.ts";
-import { BANDS } from "./grid.ts";
+import { BANDS, FEET_AS_METRES, REFERENCE_SLOPE } from "./grid.ts";
 import {
   type Kinds,
   kindsOf,
@@ -27,6 +27,8 @@ const BAND_SCATTER_VOTES = 4;
 const BAND_C = 4;
 /** Steps this long in x tell those who re-tune from those who never do. */
 const TELLING_STEP = 0.12;
+/** Where feet for metres would move a row by so many spreads, rows tell how common that is; elsewhere they look honest. */
+const TELLING_FEET = 1.5;
 /** Bands with less than this have nothing to say. */
 const LEAST_VOTES = 1e-6;
 /** Square of the standardised difference of slopes beyond which the rows give way to the steps. */
@@ -92,14 +94,18 @@ export function jointFit(levels: Cells, steps: Cells, prior: GroupPrior, start: 
 function weighRows(joint: Joint, { w, x, r, rr, band }: Cells): void {
   const kinds: Kinds = noKinds();
   const { line, shares } = joint;
-  let [votes, feet, background, honest, squares] = [0, 0, 0, 0, 0];
+  let [votes, telling, feet, background, honest, squares] = [0, 0, 0, 0, 0, 0];
+  const slope = REFERENCE_SLOPE + line.c;
   for (let k = 0; k < w.length; k++) {
     const [wk, xk] = [w[k] as number, x[k] as number];
     const q = (r[k] as number) - line.a - line.c * xk;
     kindsOf(q, xk, band[k] as number, joint, kinds);
     joint.honest[k] = kinds.honest;
     votes += wk;
-    feet += wk * kinds.feet;
+    if ((FEET_AS_METRES[band[k] as number] as number) * slope > TELLING_FEET * joint.s) {
+      telling += wk;
+      feet += wk * kinds.feet;
+    }
     background += wk * kinds.background;
     honest += wk * kinds.honest;
     squares += kinds.honest * (wk * q * q + (rr[k] as number));
@@ -107,7 +113,7 @@ function weighRows(joint: Joint, { w, x, r, rr, band }: Cells): void {
   joint.s = Math.sqrt((SPREAD_VOTES * START_SPREAD ** 2 + squares) / (SPREAD_VOTES + honest));
   joint.shares = {
     ...shares,
-    feet: share(SHARE_PRIOR.feet, feet, votes),
+    feet: share(SHARE_PRIOR.feet, feet, telling),
     background: share(SHARE_PRIOR.background, background, votes),
   };
 }

@@ -14,7 +14,7 @@ export interface Shares {
 
 /** What is believed of the shares before the rows speak, and how many votes that belief is worth. */
 export const SHARE_PRIOR = {
-  feet: { share: 0.04, votes: 80 },
+  feet: { share: 0.04, votes: 60 },
   never_retuned: { share: 0.05, votes: 3 },
   background: { share: 0.03, votes: 10 },
   step_background: { share: 0.06, votes: 6 },

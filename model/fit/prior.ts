@@ -15,7 +15,7 @@ export const PRIOR = {
   slope_sd: 0.1,
   slope_bounds: [0.5, 1.2] as const,
   /** Spread between heaters, in ln, and the standard deviation of its logarithm. */
-  spread: 0.095,
+  spread: 0.091,
   spread_log_sd: 0.18,
 } as const;
 
