@@ -4,7 +4,7 @@ export const t = {
   tagline: "Start tunes for diesel air heaters",
   skip: "Skip to the content",
   demo: "Invented data: no tune here is real.",
-  views: { atlas: "Atlas", share: "Share", scaling: "Scaling", data: "Data" },
+  views: { atlas: "Atlas", trip: "Trip", share: "Share", scaling: "Scaling", data: "Data" },
   low: "Low end",
   high: "High end",
   endWord: { low: "low end", high: "high end" },

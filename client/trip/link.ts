@@ -1,0 +1,126 @@
+import { z } from "zod";
+import { trip } from "../texts/en-trip.ts";
+import { Refused } from "./refused.ts";
+import {
+  elevation_m,
+  elevation_sd_m,
+  lat,
+  lon,
+  MOST_STOPS,
+  temperature_C,
+  tidyName,
+} from "./stop-schema.ts";
+import { NEW_TRIP, type Trip } from "./trip.ts";
+
+/**
+ * A trip as a link that holds it: "#/trip/1.…", the version of this form, a point, and the trip as a list in JSON,
+ * UTF-8 and base64url. What follows the # is never sent to a server.
+ */
+const FORM = "1";
+const LONGEST = 40_000;
+
+const orNull = <T extends z.ZodType>(schema: T) =>
+  schema.nullish().transform((v) => v ?? undefined);
+const rpm = z.number().min(100).max(20_000);
+
+const stop = z
+  .array(z.unknown())
+  .max(6)
+  .transform((values) => [...values, ...new Array(6 - values.length).fill(null)])
+  .pipe(
+    z.tuple([
+      z.string().transform(tidyName),
+      elevation_m,
+      orNull(temperature_C),
+      orNull(lat),
+      orNull(lon),
+      orNull(elevation_sd_m),
+    ]),
+  );
+const form = z.tuple([
+  z.tuple([
+    z.number().min(0.5).max(50),
+    orNull(rpm),
+    orNull(rpm),
+    orNull(z.number().min(1).max(500)),
+  ]),
+  z.tuple([z.number().min(0).max(100), z.number().min(0).max(90)]),
+  z.tuple([z.number().min(0.1).max(24), z.number().min(0).max(1)]),
+  z.array(stop).max(MOST_STOPS),
+]);
+
+/** The last step of the trip's address. */
+export function textOf({ heater, window, night, stops }: Trip): string {
+  const list = [
+    [heater.heat_kW, heater.low_fan_rpm, heater.high_fan_rpm, heater.dose_uL],
+    [window.rich_pct, window.lean_pct],
+    [night.hours, night.power_share],
+    stops.map((s) => {
+      const values = [
+        s.name,
+        to(s.elevation_m, 2),
+        to(s.temperature_C, 2),
+        to(s.lat, 5),
+        to(s.lon, 5),
+        to(s.elevation_sd_m, 1),
+      ];
+      return values.slice(0, 1 + values.findLastIndex((value) => value !== undefined));
+    }),
+  ];
+  const bytes = new TextEncoder().encode(JSON.stringify(list));
+  const base64 = btoa(Array.from(bytes, (byte) => String.fromCharCode(byte)).join(""));
+  return `${FORM}.${base64.replaceAll("+", "-").replaceAll("/", "_").replace(/=+$/, "")}`;
+}
+
+/** @throws Refused in words when the text holds no trip this page can read */
+export function tripOf(text: string): Trip {
+  if (text.length > LONGEST) throw new Refused(trip.refused.linkLong);
+  const [version, payload] = text.split(".", 2);
+  if (payload === undefined || !/^\d{1,3}$/.test(version ?? "")) {
+    throw new Refused(trip.refused.linkNone);
+  }
+  if (version !== FORM) {
+    throw new Refused(trip.refused.linkNewer);
+  }
+  const parsed = form.safeParse(listOf(payload));
+  if (!parsed.success) {
+    throw new Refused(trip.refused.linkFigures);
+  }
+  const [[heat_kW, low_fan_rpm, high_fan_rpm, dose_uL], [rich_pct, lean_pct], night, stops] =
+    parsed.data;
+  return {
+    heater: { heat_kW, low_fan_rpm, high_fan_rpm, dose_uL },
+    window: { rich_pct, lean_pct },
+    night: { hours: night[0], power_share: night[1] },
+    stops: stops.map(([name, elevation, temperature, latitude, longitude, sd]) => ({
+      name,
+      elevation_m: elevation,
+      temperature_C: temperature,
+      lat: latitude,
+      lon: longitude,
+      elevation_sd_m: sd,
+    })),
+  };
+}
+
+/** What this browser kept, if it still reads as a trip: storage is no more to be trusted than a link. */
+export function tripKept(text: string | undefined): Trip {
+  try {
+    return text === undefined ? NEW_TRIP : tripOf(text);
+  } catch {
+    return NEW_TRIP;
+  }
+}
+
+function listOf(payload: string): unknown {
+  try {
+    const binary = atob(payload.replaceAll("-", "+").replaceAll("_", "/"));
+    const bytes = Uint8Array.from(binary, (letter) => letter.charCodeAt(0));
+    return JSON.parse(new TextDecoder("utf-8", { fatal: true }).decode(bytes));
+  } catch {
+    throw new Refused(trip.refused.linkDamaged);
+  }
+}
+
+const to = (value: number | undefined, decimals: number) =>
+  value === undefined ? undefined : Number(value.toFixed(decimals));

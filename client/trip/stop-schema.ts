@@ -1,0 +1,46 @@
+import { z } from "zod";
+import { ELEVATION_RANGE_m } from "../../model/air.ts";
+import { trip } from "../texts/en-trip.ts";
+
+/** What a stop from a file or a link may be: whoever made it may be careless, or mean ill. */
+
+export const MOST_STOPS = 100;
+const LONGEST_NAME = 80;
+
+/** Letters as they are; line breaks, control and direction characters, which could hide what is written, as spaces. */
+export function tidyName(name: string): string {
+  const plain = name
+    .replace(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]/gu, " ")
+    .replace(/\s+/g, " ")
+    .trim();
+  return [...plain].slice(0, LONGEST_NAME).join("").trim();
+}
+
+const between = (name: string, unit: string, least: number, most: number) => {
+  const error = trip.refused.mustBe(name, least, most, unit);
+  return z.number({ error }).min(least, { error }).max(most, { error });
+};
+
+export const elevation_m = between("elevation", " m", ...ELEVATION_RANGE_m);
+export const temperature_C = between("temperature", " °C", -60, 45);
+export const lat = between("lat", "", -90, 90);
+export const lon = between("lon", "", -180, 180);
+export const elevation_sd_m = between("elevation's uncertainty", " m", 0, 2000);
+
+/** A stop as a file gives it: an elevation, or a position to work it out from. */
+export const fileStop = z
+  .object({
+    name: z.string().transform(tidyName),
+    elevation_m: elevation_m.optional(),
+    temperature_C: temperature_C.optional(),
+    lat: lat.optional(),
+    lon: lon.optional(),
+  })
+  .refine((stop) => (stop.lat === undefined) === (stop.lon === undefined), {
+    error: trip.refused.pair,
+  })
+  .refine((stop) => stop.elevation_m !== undefined || stop.lat !== undefined, {
+    error: trip.refused.nowhere,
+  });
+
+export type FileStop = z.infer<typeof fileStop>;

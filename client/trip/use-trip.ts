@@ -1,0 +1,60 @@
+import { useEffect, useState } from "preact/hooks";
+import { recall, remember } from "../remember.ts";
+import { trip as words } from "../texts/en-trip.ts";
+import { textOf, tripKept, tripOf } from "./link.ts";
+import { Refused } from "./refused.ts";
+import type { Trip } from "./trip.ts";
+
+export interface TripState {
+  trip: Trip;
+  /** Where it came from: kept here, or the link just opened. */
+  from: "kept" | "link";
+  /** Why a link was not taken. */
+  refused: string | null;
+  /** Whether the browser keeps it. */
+  isKept: boolean;
+}
+
+const LINK = "#/trip/";
+
+/** The trip in the address, else the one kept; whatever is changed is kept. */
+export function useTrip(): [TripState, (trip: Trip) => void] {
+  const [state, setState] = useState(opened);
+  useEffect(() => {
+    const onHash = () => {
+      if (/^#\/?trip(\/|$)/.test(location.hash)) setState(opened());
+    };
+    addEventListener("hashchange", onHash);
+    return () => removeEventListener("hashchange", onHash);
+  }, []);
+  const change = (trip: Trip) => {
+    const isKept = remember("trip", textOf(trip));
+    setState({ trip, from: "kept", refused: null, isKept });
+    // The address must not go on saying what is no longer so.
+    if (location.hash !== "#/trip") history.replaceState(null, "", "#/trip");
+  };
+  return [state, change];
+}
+
+function opened(): TripState {
+  const kept = recall<string>("trip");
+  const mine = (refused: string | null): TripState => ({
+    trip: tripKept(kept),
+    from: "kept",
+    refused,
+    isKept: kept !== undefined,
+  });
+  const { hash } = location;
+  if (!hash.startsWith(LINK) || hash.length === LINK.length) return mine(null);
+  try {
+    const trip = tripOf(hash.slice(LINK.length));
+    return { trip, from: "link", refused: null, isKept: kept !== undefined };
+  } catch (error) {
+    return mine(error instanceof Refused ? error.message : words.refused.linkDamaged);
+  }
+}
+
+/** The address that holds a trip. */
+export function linkTo(trip: Trip): string {
+  return `${location.origin}${location.pathname}${LINK}${textOf(trip)}`;
+}

@@ -1,0 +1,66 @@
+import { useState } from "preact/hooks";
+import type { PublishedFit } from "../../model/fit/group.ts";
+import type { TripAnswer } from "../../model/trip/trip.ts";
+import { trip as words } from "../texts/en-trip.ts";
+import { csvOfTrip, jsonOfTrip, save } from "../trip/exports.ts";
+import { linkTo, type TripState } from "../trip/use-trip.ts";
+
+/** Kept here, shared as a link, printed, saved as files. */
+export function TripKeep(props: { answer: TripAnswer; state: TripState; fit: PublishedFit }) {
+  const { answer, state, fit } = props;
+  const [note, setNote] = useState("");
+  const link = linkTo(state.trip);
+  const copy = async () => {
+    try {
+      await navigator.clipboard.writeText(link);
+      setNote(words.keep.copied);
+    } catch {
+      setNote(words.keep.copyByHand);
+    }
+  };
+  return (
+    <section class="sheet keep" aria-labelledby="keep">
+      <h2 id="keep">{words.keep.title}</h2>
+      {state.from === "kept" && (
+        <p class="note">{state.isKept ? words.keep.kept : words.keep.notKept}</p>
+      )}
+      <div class="row">
+        <button type="button" onClick={() => void copy()}>
+          {words.keep.link}
+        </button>
+        <button type="button" onClick={() => print()}>
+          {words.keep.print}
+        </button>
+        <button
+          type="button"
+          onClick={() => save("trip.csv", "text/csv;charset=utf-8", csvOfTrip(answer))}
+        >
+          {words.keep.csv}
+        </button>
+        <button
+          type="button"
+          onClick={() =>
+            save("trip.json", "application/json", jsonOfTrip(state.trip, answer, fit.version))
+          }
+        >
+          {words.keep.json}
+        </button>
+      </div>
+      <p class="hint" aria-live="polite">
+        {note}
+      </p>
+      <div class="field">
+        <label for="trip-link">{words.keep.linkLabel}</label>
+        <input
+          id="trip-link"
+          name="link"
+          type="text"
+          readOnly
+          value={link}
+          onFocus={(e) => e.currentTarget.select()}
+        />
+        <p class="hint">{words.keep.linkNote}</p>
+      </div>
+    </section>
+  );
+}

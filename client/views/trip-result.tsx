@@ -1,0 +1,149 @@
+import { ENDS } from "../../model/fit/group.ts";
+import type { StartEnd } from "../../model/start.ts";
+import type { TripAnswer } from "../../model/trip/trip.ts";
+import { t } from "../texts/en.ts";
+import { trip as words } from "../texts/en-trip.ts";
+import { isBeyond, type Shown, shiftInWords, shiftsShown } from "../trip/shown-shift.ts";
+import type { Trip } from "../trip/trip.ts";
+import type { TripUnits } from "../trip/trip-units.ts";
+import { format, formatIn } from "../units.ts";
+import { TripProfile } from "./trip-profile.tsx";
+
+interface TripResultProps {
+  answer: TripAnswer;
+  trip: Trip;
+  units: TripUnits;
+  shown: Shown;
+  onShown: (shown: Shown) => void;
+}
+
+/** Start tunes with bands, and the shift of the tune chosen, drawn and as a table. */
+export function TripResult({ answer, trip, units, shown, onShown }: TripResultProps) {
+  const shifts = shiftsShown(answer, shown);
+  const names = answer.stops.map(({ stop }) => stop.name);
+  const shownName =
+    shown === "one"
+      ? words.result.oneTune
+      : shown === "fewest"
+        ? words.result.fewest(answer.legs.length)
+        : words.result.tuneOf(shown + 1, names[shown] ?? "");
+  const { basis } = answer.stops[0]?.start ?? {};
+  return (
+    <section class="sheet" aria-labelledby="along">
+      <h2 id="along">{words.result.title}</h2>
+      <div class="field">
+        <label for="shown-shift">{words.result.kept}</label>
+        <select
+          id="shown-shift"
+          name="shown"
+          value={String(shown)}
+          onChange={({ currentTarget: { value } }) =>
+            onShown(value === "one" || value === "fewest" ? value : Number(value))
+          }
+        >
+          <option value="one">{words.result.oneTune}</option>
+          <option value="fewest">{words.result.fewest(answer.legs.length)}</option>
+          {names.map((name, i) => (
+            <option key={i} value={String(i)}>
+              {words.result.tuneOf(i + 1, name)}
+            </option>
+          ))}
+        </select>
+      </div>
+      {basis?.prior_only && <p class="warning">{words.result.prior}</p>}
+      <TripProfile
+        answer={answer}
+        shifts={shifts}
+        window={trip.window}
+        unit={units.elevation}
+        label={words.profile.label(shownName)}
+        changes={shown === "fewest" ? answer.legs.slice(1).map(({ first }) => first) : []}
+      />
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolling region must be reachable by keyboard */}
+      <section class="scrolls whole" tabIndex={0} aria-label={words.result.tableLabel}>
+        <table class="trip-table">
+          <thead>
+            <tr>
+              <th scope="col">{words.result.stop}</th>
+              {ENDS.map((end) => (
+                <th key={end} scope="col">
+                  {words.result.start(t.endWord[end])}
+                </th>
+              ))}
+              {ENDS.map((end) => (
+                <th key={end} scope="col">
+                  {words.result.shift(t.endWord[end])}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {answer.stops.map(({ stop, air, start }, i) => (
+              <tr key={i}>
+                <th scope="row">
+                  {stop.name}
+                  <br />
+                  <span class="note">
+                    {formatIn(stop.elevation_m, units.elevation)},{" "}
+                    {formatIn(air.temperature_C, units.temperature)}
+                    {air.assumed.includes("temperature") && ` (${words.result.guessed})`}
+                    {start.basis.extrapolated && !start.basis.prior_only && (
+                      <>, {words.result.extrapolated}</>
+                    )}
+                  </span>
+                </th>
+                {ENDS.map((end) => (
+                  <StartCell key={end} end={start[end]} />
+                ))}
+                {ENDS.map((end) => {
+                  const shift = shifts[end][i] ?? 0;
+                  return (
+                    <td key={end} data-shift={shift}>
+                      {Math.round(shift) !== 0 && (
+                        <span
+                          class={shift > 0 ? "swatch rich" : "swatch lean"}
+                          aria-hidden="true"
+                        />
+                      )}
+                      {shiftInWords(shift)}
+                      {isBeyond(shift, trip.window) && (
+                        <>
+                          <br />
+                          <strong class="beyond">{words.result.beyond}</strong>
+                        </>
+                      )}
+                    </td>
+                  );
+                })}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </section>
+      <p class="note">{words.result.how}</p>
+    </section>
+  );
+}
+
+function StartCell({ end }: { end: StartEnd }) {
+  const [inner, outer] = end.new_heater_bands_Hz;
+  const band = outer ?? inner;
+  return (
+    <td data-value={end.pump_Hz_exact}>
+      <strong>{format(end.pump_Hz, 1)} Hz</strong>
+      {band && (
+        <>
+          <br />
+          <span class="note">
+            {words.result.rest(
+              format(end.fan_rpm),
+              format(band.level * 100),
+              format(band.lower, 2),
+              format(band.upper, 2),
+            )}
+          </span>
+        </>
+      )}
+    </td>
+  );
+}

@@ -1,0 +1,97 @@
+import { useState } from "preact/hooks";
+import type { PublishedFit } from "../../model/fit/group.ts";
+import { planTrip, type TripAnswer } from "../../model/trip/trip.ts";
+import { useUnit } from "../parts/number-field.tsx";
+import { forget } from "../remember.ts";
+import "../style/trip.css";
+import "../style/trip-print.css";
+import { trip as words } from "../texts/en-trip.ts";
+import type { Shown } from "../trip/shown-shift.ts";
+import { NEW_TRIP, type Trip } from "../trip/trip.ts";
+import { useTrip } from "../trip/use-trip.ts";
+import { TripAdd } from "./trip-add.tsx";
+import { TripHeaterFields } from "./trip-heater.tsx";
+import { TripKeep } from "./trip-keep.tsx";
+import { TripNights } from "./trip-nights.tsx";
+import { TripPlan } from "./trip-plan.tsx";
+import { TripResult } from "./trip-result.tsx";
+import { TripStops } from "./trip-stops.tsx";
+
+/** Stops in order; start tunes, one tune or the fewest, fuel and charge out. All of it is worked out here, from the fit kept. */
+export function TripView({ fit }: { fit: PublishedFit }) {
+  const [state, change] = useTrip();
+  const [shown, setShown] = useState<Shown>("one");
+  const [unit, chooseUnit] = useUnit("elevation", "trip.elevation");
+  const [temperature, chooseTemperature] = useUnit("temperature", "trip.temperature");
+  const { trip } = state;
+  const units = { elevation: unit, temperature, chooseUnit, chooseTemperature };
+  const answer = answerTo(fit, trip);
+  const kept = typeof shown === "number" && shown >= trip.stops.length ? "one" : shown;
+  return (
+    <div class="trip page wide-page">
+      <TripNotes state={state} />
+      <div class="trip-entry">
+        <TripAdd trip={trip} units={units} onTrip={change} />
+        <TripHeaterFields fit={fit} trip={trip} onTrip={change} />
+      </div>
+      <TripStops
+        trip={trip}
+        units={units}
+        onTrip={change}
+        onClear={() => {
+          change({ ...NEW_TRIP, heater: trip.heater });
+          forget("trip");
+        }}
+      />
+      {answer === "cannot" && <p class="warning">{words.result.cannot}</p>}
+      {answer !== null && answer !== "cannot" && (
+        <>
+          <TripPlan answer={answer} window={trip.window} />
+          <TripResult answer={answer} trip={trip} units={units} shown={kept} onShown={setShown} />
+          <TripNights answer={answer} trip={trip} />
+          <TripKeep answer={answer} state={state} fit={fit} />
+        </>
+      )}
+      <section class="sheet" aria-labelledby="on-the-road">
+        <h2 id="on-the-road">{words.cautions.title}</h2>
+        <ul>
+          {words.cautions.lines.map((line) => (
+            <li key={line}>{line}</li>
+          ))}
+        </ul>
+      </section>
+    </div>
+  );
+}
+
+/** What a link brought, or why it did not. */
+function TripNotes({ state }: { state: ReturnType<typeof useTrip>[0] }) {
+  if (state.refused) {
+    return (
+      <p class="warning" role="alert">
+        {words.keep.linkRefused(state.refused)}
+      </p>
+    );
+  }
+  if (state.from !== "link") return null;
+  return (
+    <p class="note">
+      {words.keep.opened(state.trip.stops.length)}{" "}
+      {state.isKept && (
+        <a class="button-like" href="#/trip">
+          {words.keep.back}
+        </a>
+      )}
+    </p>
+  );
+}
+
+/** null: no stop yet; "cannot": numbers that cannot stand together. */
+function answerTo(fit: PublishedFit, trip: Trip): TripAnswer | "cannot" | null {
+  if (trip.stops.length === 0) return null;
+  try {
+    return planTrip(fit, trip);
+  } catch {
+    return "cannot";
+  }
+}

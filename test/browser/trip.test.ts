@@ -1,0 +1,249 @@
+import { AxeBuilder } from "@axe-core/playwright";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { trip as words } from "../../client/texts/en-trip.ts";
+import { NEW_TRIP } from "../../client/trip/trip.ts";
+import type { PublishedFit } from "../../model/fit/group.ts";
+import { planTrip, type TripAnswer } from "../../model/trip/trip.ts";
+import { launchChromium } from "./chromium.ts";
+import { inventedTunes } from "./crowd.ts";
+import { choosePlace, field, openPage } from "./open-page.ts";
+import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
+
+let browser: Browser;
+let atlas: RunningAtlas;
+
+beforeAll(async () => {
+  [browser, atlas] = await Promise.all([launchChromium({ webgl: false }), runAtlas()]);
+  await atlas.load(inventedTunes());
+});
+
+afterAll(async () => {
+  await browser?.close();
+  await atlas?.close();
+});
+
+const STOPS = [
+  { name: "Harbour", elevation_m: 5, temperature_C: 8 },
+  { name: "Pass", elevation_m: 2300, temperature_C: -9 },
+  { name: "High lake", elevation_m: 4600 },
+];
+const openTrip = (last = "") => openPage(browser, `${atlas.url}/#/trip${last}`);
+const button = (page: Page, name: string | RegExp) => page.getByRole("button", { name });
+
+async function typeStop(page: Page, stop: (typeof STOPS)[number]): Promise<void> {
+  await field(page, "new.name").fill(stop.name);
+  await field(page, "new.elevation_m").fill(String(stop.elevation_m));
+  if (stop.temperature_C !== undefined)
+    await field(page, "new.temperature_C").fill(String(stop.temperature_C));
+  await field(page, "new.elevation_m").press("Enter");
+  await page.getByText(new RegExp(`Stop \\d: ${stop.name}$`)).waitFor();
+}
+
+/** What the model says of the same stops from the fit this atlas publishes. */
+async function asked(stops: object[] = STOPS): Promise<TripAnswer> {
+  const fit = await atlas.get<PublishedFit>("/fit");
+  return planTrip(fit, { ...NEW_TRIP, heater: { heat_kW: 5, dose_uL: 22 }, stops: stops as never });
+}
+
+const numbers = (page: Page, selector: string, key: string) =>
+  page
+    .locator(selector)
+    .evaluateAll((all, name) => all.map((one) => Number((one as HTMLElement).dataset[name])), key);
+
+async function expectShown(page: Page, answer: TripAnswer): Promise<void> {
+  await expect.poll(() => page.locator(".trip-table tbody tr").count()).toBe(answer.stops.length);
+  const close = (shown: number[], right: number[]) => {
+    expect(shown).toHaveLength(right.length);
+    for (const [i, value] of shown.entries()) expect(value).toBeCloseTo(right[i] as number, 9);
+  };
+  close(
+    await numbers(page, ".trip-table td[data-value]", "value"),
+    answer.stops.flatMap(({ start }) => [start.low.pump_Hz_exact, start.high.pump_Hz_exact]),
+  );
+  close(
+    await numbers(page, ".trip-table td[data-shift]", "shift"),
+    answer.stops.flatMap((_, i) => [
+      answer.one.low.shifts_pct[i] as number,
+      answer.one.high.shifts_pct[i] as number,
+    ]),
+  );
+  close(await numbers(page, "[data-tune=one] strong", "value"), [
+    answer.one.low.pump_Hz_exact,
+    answer.one.high.pump_Hz_exact,
+  ]);
+  expect(await page.locator(".plan").getAttribute("data-tunes")).toBe(String(answer.legs.length));
+}
+
+test("three stops typed: start tunes, one tune, the fewest with the change-over, fuel; the link opens the same elsewhere", async () => {
+  const { page, complaints, close } = await openTrip();
+  await page.getByText(words.list.empty).waitFor();
+  for (const stop of STOPS) await typeStop(page, stop);
+  await field(page, "heater.dose_uL").fill("22");
+  const answer = await asked();
+  await expectShown(page, answer);
+  await page.getByText(words.plan.no("12", "25")).waitFor();
+  const change = answer.legs[1]?.first ?? -1;
+  await page.getByText(words.plan.changeAt(STOPS[change]?.name ?? "")).waitFor();
+  await page.getByText(/, a guess by the standard atmosphere/).waitFor();
+  await page.getByText(/L of diesel, [\d.]+ Ah at 12 V/).waitFor();
+
+  const link = await field(page, "link").inputValue();
+  expect(link).toContain("/#/trip/1.");
+  const fresh = await openPage(browser, link);
+  await expectShown(fresh.page, answer);
+  expect(await fresh.page.locator(".trip-table").textContent()).toBe(
+    await page.locator(".trip-table").textContent(),
+  );
+  expect(await field(fresh.page, "heater.dose_uL").inputValue()).toBe("22");
+  await fresh.page.getByText(words.keep.opened(3)).waitFor();
+  expect([...complaints, ...fresh.complaints]).toEqual([]);
+  await fresh.close();
+
+  await page.reload();
+  await expectShown(page, answer);
+  await close();
+});
+
+test("order by keyboard, shifts of a stop's own tune, a place by search, one removed", async () => {
+  const { page, complaints, close } = await openTrip();
+  for (const stop of STOPS.slice(0, 2)) await typeStop(page, stop);
+  await button(page, words.list.earlierThan("Pass")).press("Enter");
+  await expectShown(page, await asked([STOPS[1] as object, STOPS[0] as object]));
+  await page.waitForFunction(() => (document.activeElement as HTMLElement)?.dataset.stop === "0");
+  await choosePlace(page, "Leadville", /Leadville, Colorado/);
+  await page.getByText(/Stop 3: Leadville/).waitFor();
+  await field(page, "shown").selectOption("0");
+  const shifts = await numbers(page, ".trip-table td[data-shift]", "shift");
+  expect(shifts.slice(0, 2)).toEqual([0, 0]);
+  const rows = await page.locator(".trip-table tbody tr").allTextContents();
+  expect(rows[0]).toContain(words.result.none);
+  expect(rows[1]).toMatch(/\d+ % lean/);
+  expect(rows[2]).toMatch(/\d+ % rich/);
+  const bars = await numbers(page, ".profile .bar", "shift");
+  expect(bars).toEqual(shifts);
+  await button(page, words.list.removeThis("Pass")).click();
+  await expect.poll(() => page.locator(".trip-table tbody tr").count()).toBe(2);
+  expect(complaints).toEqual([]);
+  await close();
+});
+
+const fileOf = (name: string, text: string) => ({
+  name,
+  mimeType: "text/plain",
+  buffer: Buffer.from(text, "utf8"),
+});
+
+const GPX = `<?xml version="1.0"?>
+<gpx version="1.1" xmlns="http://www.topografix.com/GPX/1/1">
+  <wpt lat="46.5" lon="7.9"><ele>2300</ele><name>Pass &amp; hut</name></wpt>
+  <rte><rtept lat="39.25" lon="-106.29"><name>No elevation</name></rtept></rte>
+</gpx>`;
+
+test("a bad CSV is refused with its line and leaves the trip as it was; mended it is taken", async () => {
+  const { page, complaints, close } = await openTrip();
+  const bad = "name,elevation_m,temperature_C\nHarbour,5,8\nPass,high,-9\n";
+  await field(page, "file").setInputFiles(fileOf("trip.csv", bad));
+  await page.getByText(/^Line 3: elevation_m is not a number: “high”/).waitFor();
+  expect(await page.locator(".stops li").count()).toBe(0);
+  await field(page, "file").setInputFiles(fileOf("trip.csv", bad.replace("high", "2300")));
+  await page.getByText(words.add.added(2)).first().waitFor();
+  await expectShown(page, await asked(STOPS.slice(0, 2)));
+  expect(complaints).toEqual([]);
+  await close();
+});
+
+test("GPX: waypoints and route points; an elevation is estimated and widens the band; bad XML is refused", async () => {
+  const { page, close } = await openTrip();
+  const refused: [string, RegExp][] = [
+    [GPX.replace("</rte>", ""), /Line \d+: this is not XML/],
+    [GPX.replace("<gpx", '<!DOCTYPE gpx [<!ENTITY a "b">]><gpx'), /document type/],
+    [GPX.replaceAll("gpx", "kml"), /not GPX/],
+    [GPX.replace("2300", "high"), /Line 3: ele is not a number/],
+    [GPX.replaceAll(/wpt|rtept/g, "trkpt"), /recorded track only/],
+  ];
+  for (const [text, reason] of refused) {
+    await field(page, "file").setInputFiles(fileOf("trip.gpx", text));
+    await page.getByText(reason).waitFor();
+  }
+  await field(page, "file").setInputFiles(fileOf("trip.gpx", GPX));
+  await page.getByText(/Stop 1: Pass & hut/).waitFor();
+  await page.getByText(/Stop 2: No elevation/).waitFor();
+  await page.getByText(/Estimated from the position, within ±/).waitFor();
+  const elevation = Number(await field(page, "stops.1.elevation_m").inputValue());
+  expect(Math.abs(elevation - 3097)).toBeLessThan(300);
+  await close();
+});
+
+test("a hostile or damaged link is refused in words, and the trip kept here stays", async () => {
+  const first = await openTrip();
+  await typeStop(first.page, STOPS[0] as never);
+  await first.page.goto(`${atlas.url}/#/trip/1.PHNjcmlwdD4`);
+  await first.page.getByRole("alert").getByText(words.refused.linkDamaged).waitFor();
+  expect(await first.page.locator(".stops li").count()).toBe(1);
+  await first.page.goto(`${atlas.url}/#/trip/9.AAAA`);
+  await first.page.getByRole("alert").getByText(words.refused.linkNewer).waitFor();
+  expect(first.complaints).toEqual([]);
+  await first.close();
+});
+
+test("with the network gone the trip goes on, from the fit kept", async () => {
+  const { page, close } = await openTrip();
+  await typeStop(page, STOPS[0] as never);
+  await page.context().setOffline(true);
+  await typeStop(page, STOPS[1] as never);
+  await expectShown(page, await asked(STOPS.slice(0, 2)));
+  await close();
+});
+
+test("CSV and JSON to take along; paper shows the answer and not the forms", async () => {
+  const { page, close } = await openTrip();
+  for (const stop of STOPS) await typeStop(page, stop);
+  for (const [name, sign] of [
+    [words.keep.csv, "High lake,4600"],
+    [words.keep.json, '"name": "High lake"'],
+  ] as const) {
+    const [download] = await Promise.all([
+      page.waitForEvent("download"),
+      button(page, name).click(),
+    ]);
+    const chunks = await (await download.createReadStream()).toArray();
+    expect(Buffer.concat(chunks).toString("utf8")).toContain(sign);
+  }
+  await page.emulateMedia({ media: "print" });
+  expect(await page.locator(".trip-table").isVisible()).toBe(true);
+  expect(await page.locator(".change-over").isVisible()).toBe(true);
+  for (const hidden of ["header nav", ".trip-entry", ".stops", ".keep"]) {
+    expect(await page.locator(hidden).first().isVisible(), hidden).toBe(false);
+  }
+  await close();
+});
+
+test("accessible in both themes, wide and narrow; never scrolls sideways; cautions of the road", async () => {
+  const { page, complaints, close } = await openTrip();
+  for (const stop of STOPS) await typeStop(page, stop);
+  await field(page, "shown").selectOption("fewest");
+  await page.getByText(words.nights.perNight).click();
+  for (const line of words.cautions.lines) await page.getByText(line).waitFor();
+  for (const width of [360, 1280]) {
+    await page.setViewportSize({ width, height: 740 });
+    for (const colorScheme of ["light", "dark"] as const) {
+      await page.emulateMedia({ colorScheme });
+      const { violations } = await new AxeBuilder({ page }).analyze();
+      const found = violations.map(({ id, nodes }) => `${id}: ${nodes.map((n) => n.html)}`);
+      expect(found, `${colorScheme}, ${width} px`).toEqual([]);
+      const shots = process.env.TRIP_PICTURES;
+      if (shots)
+        await page.screenshot({
+          path: `${shots}/trip-${width}-${colorScheme}.png`,
+          fullPage: true,
+        });
+    }
+    const overflow = await page.evaluate(
+      () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+    );
+    expect(overflow, `${width} px`).toBe(0);
+  }
+  expect(complaints).toEqual([]);
+  await close();
+});

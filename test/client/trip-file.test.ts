@@ -1,0 +1,117 @@
+import { expect, test } from "vitest";
+import { csvOfTrip } from "../../client/trip/exports.ts";
+import { LARGEST_FILE_bytes, stopsOfFile, stopsOfText } from "../../client/trip/read-file.ts";
+import { Refused } from "../../client/trip/refused.ts";
+import { NEW_TRIP } from "../../client/trip/trip.ts";
+import { planTrip } from "../../model/trip/trip.ts";
+import { inventedFit } from "../model/invented-fit.ts";
+
+/** GPX needs the browser's own reader of XML: test/browser/trip.test.ts. */
+
+function refusal(text: string): { line: number | undefined; message: string } {
+  try {
+    stopsOfText(text);
+  } catch (error) {
+    if (error instanceof Refused) return error;
+    throw error;
+  }
+  throw new Error("It was taken.");
+}
+
+test("CSV: columns in any order, decimal comma, quotes, byte order mark, Windows lines", () => {
+  expect(
+    stopsOfText(
+      '\uFEFFname,elevation_m,temperature_C,lat,lon\r\n"Pass, upper",2300,-9,46.5,7.9\r\n',
+    ),
+  ).toEqual([{ name: "Pass, upper", elevation_m: 2300, temperature_C: -9, lat: 46.5, lon: 7.9 }]);
+  expect(stopsOfText("Elevation_M;NAME;temperature_c\n1200,5;Lake;\n\n35;Harbour;4,5\n")).toEqual([
+    { name: "Lake", elevation_m: 1200.5 },
+    { name: "Harbour", elevation_m: 35, temperature_C: 4.5 },
+  ]);
+  expect(stopsOfText("lat,lon\n46.5,7.9\n")).toEqual([{ name: "", lat: 46.5, lon: 7.9 }]);
+});
+
+test("CSV that is wrong is refused as a whole, with its line and the reason", () => {
+  const head = "name,elevation_m,temperature_C,lat,lon\n";
+  const wrong: [string, number | undefined, RegExp][] = [
+    [`${head}Pass,2300,-9,,\nLake,high,,,\n`, 3, /elevation_m is not a number: “high”/],
+    [`${head}Pass,2300,-9,,\n\nLake,23000,,,\n`, 4, /elevation must be a number from -500 to 6000/],
+    [`${head}Pass,2300,-90,,\n`, 2, /temperature must be/],
+    [`${head}Pass,2300,-9,46,\n`, 2, /lat and lon belong together/],
+    [`${head}Pass,,-9,,\n`, 2, /neither an elevation nor a position/],
+    [`${head}Pass,2300\n`, 2, /fields/],
+    [`${head}"Pass,2300,-9,,\n`, undefined, /quotation mark/],
+    ["stop,height\nPass,2300\n", 1, /head line/],
+    [head, undefined, /no stop/],
+    ["", undefined, /empty/],
+    ["\u0000\u0001\u0002", undefined, /no text/],
+    [head + "Pass,2300,,,\n".repeat(101), undefined, /101 stops/],
+  ];
+  for (const [text, line, reason] of wrong) {
+    const { line: named, message } = refusal(text);
+    expect(message).toMatch(reason);
+    if (line !== undefined) expect(named, text).toBe(line);
+  }
+});
+
+const point = (coordinates: unknown, properties: unknown = {}) => ({
+  type: "Feature",
+  geometry: { type: "Point", coordinates },
+  properties,
+});
+const collection = (...features: unknown[]) =>
+  JSON.stringify({ type: "FeatureCollection", features }, null, 1);
+
+test("GeoJSON: elevation from the properties, else from a third coordinate; the way between is left out", () => {
+  const way = {
+    type: "Feature",
+    geometry: { type: "LineString", coordinates: [] },
+    properties: null,
+  };
+  const text = collection(
+    point([7.9, 46.5], { name: "Pass", elevation_m: 2300, temperature_C: -9 }),
+    way,
+    point([8, 46, 1200]),
+    point([8, 46, 3], { ele: 1300 }),
+    point([8.1, 46.1]),
+  );
+  expect(stopsOfText(text)).toEqual([
+    { name: "Pass", elevation_m: 2300, temperature_C: -9, lat: 46.5, lon: 7.9 },
+    { name: "", elevation_m: 1200, lat: 46, lon: 8 },
+    { name: "", elevation_m: 1300, lat: 46, lon: 8 },
+    { name: "", lat: 46.1, lon: 8.1 },
+  ]);
+  expect(stopsOfText('{"type":"Point","coordinates":[8,46,900]}')).toHaveLength(1);
+});
+
+test("GeoJSON that is wrong is refused with its line", () => {
+  expect(
+    refusal(
+      '{\n"type": "FeatureCollection",\n"features": [\n{"type": "Feature", "geometry": high}\n]}',
+    ),
+  ).toMatchObject({ line: 4 });
+  const swapped = refusal(collection(point([8, 46, 1]), point([8, 146, 1])));
+  expect(swapped.message).toMatch(/lat must be/);
+  expect(swapped.line).toBeGreaterThan(10);
+  for (const text of ["[]", "{}", '{"type":"Topology"}', '{"type":"FeatureCollection"}']) {
+    expect(refusal(text).message).toMatch(/no GeoJSON/);
+  }
+  expect(refusal(collection(null)).message).toMatch(/number 1/);
+  expect(refusal(collection(point(["8", 46]))).message).toMatch(/two numbers/);
+  expect(refusal(collection(point([8, 46], { ele: "high" }))).message).toMatch(/elevation must be/);
+  expect(refusal(collection()).message).toMatch(/no stop/);
+});
+
+test("a file too large is refused before it is read", async () => {
+  const file = new File(["x".repeat(LARGEST_FILE_bytes + 1)], "trip.csv");
+  await expect(stopsOfFile(file)).rejects.toThrow(/larger than 2 MB/);
+});
+
+test("what is exported as CSV is read again as the same stops; no name can be a formula", () => {
+  const stops = [
+    { name: 'Pass, "upper"', elevation_m: 2300, temperature_C: -9, lat: 46.5, lon: 7.9 },
+    { name: "=HYPERLINK(1)", elevation_m: 35, temperature_C: 4 },
+  ];
+  const csv = csvOfTrip(planTrip(inventedFit(5, 12), { ...NEW_TRIP, stops }));
+  expect(stopsOfText(csv)).toEqual([stops[0], { ...stops[1], name: "'=HYPERLINK(1)" }]);
+});

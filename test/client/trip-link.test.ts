@@ -1,0 +1,107 @@
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import { textOf, tripKept, tripOf } from "../../client/trip/link.ts";
+import { Refused } from "../../client/trip/refused.ts";
+import { MOST_STOPS, tidyName } from "../../client/trip/stop-schema.ts";
+import { NEW_TRIP, type Trip } from "../../client/trip/trip.ts";
+
+const cents = (min: number, max: number) =>
+  fc.integer({ min: min * 100, max: max * 100 }).map((n) => n / 100);
+const maybe = <T>(of: fc.Arbitrary<T>) => fc.option(of, { nil: undefined });
+
+const trips: fc.Arbitrary<Trip> = fc.record({
+  heater: fc.record({
+    heat_kW: cents(0.5, 50),
+    low_fan_rpm: maybe(cents(100, 20000)),
+    high_fan_rpm: maybe(cents(100, 20000)),
+    dose_uL: maybe(cents(1, 500)),
+  }),
+  window: fc.record({ rich_pct: cents(0, 100), lean_pct: cents(0, 90) }),
+  night: fc.record({ hours: cents(1, 24), power_share: cents(0, 1) }),
+  stops: fc.array(
+    fc.record({
+      name: fc.string({ unit: "grapheme", maxLength: 20 }).map(tidyName),
+      elevation_m: cents(-500, 6000),
+      temperature_C: maybe(cents(-60, 45)),
+      lat: maybe(cents(-90, 90)),
+      lon: maybe(cents(-180, 180)),
+      elevation_sd_m: maybe(fc.integer({ min: 0, max: 2000 })),
+    }),
+    { maxLength: 12 },
+  ),
+});
+
+const inForm = (list: unknown, form = "1") =>
+  `${form}.${Buffer.from(JSON.stringify(list), "utf8").toString("base64url")}`;
+const GOOD = [[5], [12, 25], [10, 0.3], [["Pass", 2300, -9]]];
+
+test("what goes into a link comes out of it", () => {
+  fc.assert(
+    fc.property(trips, (trip) => {
+      const text = textOf(trip);
+      expect(text).toMatch(/^1\.[\w-]+$/);
+      expect(tripOf(text)).toEqual(trip);
+    }),
+  );
+});
+
+test("three stops make a link short enough for any message", () => {
+  const stops = ["Harbour", "Pass", "Lake"].map((name, i) => ({ name, elevation_m: 1000 * i }));
+  expect(textOf({ ...NEW_TRIP, stops }).length).toBeLessThan(200);
+});
+
+test("a link made by hand is read; one step back is the same trip", () => {
+  const trip = tripOf(inForm([[5, null, null, null], ...GOOD.slice(1)]));
+  expect(trip.stops).toMatchObject([{ name: "Pass", elevation_m: 2300, temperature_C: -9 }]);
+  expect(tripKept(textOf(trip))).toEqual(trip);
+});
+
+test("hostile and damaged links are refused in words, whatever they hold", () => {
+  const many = Array.from({ length: MOST_STOPS + 1 }, () => ["x", 1]);
+  const hostile: [string, RegExp][] = [
+    ["", /no trip/],
+    ["x", /no trip/],
+    ["2.AAAA", /newer version/],
+    [`1.${"A".repeat(100_000)}`, /longer/],
+    ["1.%%%", /damaged/],
+    ["1.AAAA", /damaged/],
+    [textOf(NEW_TRIP).slice(0, -9), /damaged/],
+    [inForm({ __proto__: null, constructor: 1 }), /cannot be/],
+    [inForm(null), /cannot be/],
+    [inForm([GOOD[0], GOOD[1], GOOD[2], many]), /cannot be/],
+    [inForm([GOOD[0], GOOD[1], GOOD[2], [["x", 1e9]]]), /cannot be/],
+    [inForm([GOOD[0], GOOD[1], GOOD[2], [["x", "1"]]]), /cannot be/],
+    [inForm([GOOD[0], GOOD[1], GOOD[2], [[{ toString: 1 }, 5]]]), /cannot be/],
+    [inForm([[5, null, null, null], [12, 100], [10, 0.3], []]), /cannot be/],
+    [inForm([[0, null, null, null], [12, 25], [10, 0.3], []]), /cannot be/],
+    [inForm([[5, null, null, null], [12, 25], [10, 0.3], [["a", 1, 2, 3, 4, 5, 6]]]), /cannot be/],
+  ];
+  for (const [text, reason] of hostile) {
+    expect(() => tripOf(text), text.slice(0, 60)).toThrow(Refused);
+    expect(() => tripOf(text), text.slice(0, 60)).toThrow(reason);
+    expect(tripKept(text)).toBe(NEW_TRIP);
+  }
+});
+
+test("any text at all gives a trip or a refusal, nothing else", () => {
+  fc.assert(
+    fc.property(
+      fc.oneof(
+        fc.string(),
+        fc.json().map((j) => inForm(JSON.parse(j))),
+      ),
+      (text) => {
+        try {
+          tripOf(text);
+        } catch (error) {
+          expect(error).toBeInstanceOf(Refused);
+        }
+      },
+    ),
+  );
+});
+
+test("names from outside lose what could hide or turn them round", () => {
+  expect(tidyName("  Pass\u202e\n of\u0000 wind\t")).toBe("Pass of wind");
+  expect([...tidyName("ä".repeat(500))]).toHaveLength(80);
+});
