@@ -40,6 +40,7 @@ export const trip = {
     removeThis: (name: string) => `Remove ${name}`,
     nowAt: (name: string, n: number, of: number) => `${name} is now stop ${n} of ${of}.`,
     clear: "Start a new trip",
+    bringBack: "Bring the last trip back",
   },
   heater: {
     title: "Heater and nights",
@@ -63,8 +64,11 @@ export const trip = {
     guessed: "guess",
     start: (end: string) => `Start tune, ${end}`,
     shift: (end: string) => `Shift, ${end}`,
-    rest: (fan: string, level: string, lower: string, upper: string) =>
-      `fan ${fan} rpm; ${level} in 100 heaters ${lower} to ${upper}`,
+    fan: (fan: string, level: string) => `fan ${fan} rpm; below, ${level} in 100 heaters`,
+    band: (lower: string, upper: string) => `${lower} to ${upper}`,
+    about: (pct: string) => `± ${pct}`,
+    shifts: (shown: string) => `Shifts of: ${shown}.`,
+    published: (date: string) => `published ${date}`,
     tableLabel: "Table: start tune and mixture shift at each stop",
     rich: (pct: string) => `${pct} % rich`,
     lean: (pct: string) => `${pct} % lean`,
@@ -72,7 +76,7 @@ export const trip = {
     beyond: "outside the window",
     extrapolated: "outside the air anyone has tuned in",
     prior: "No tunes of this class yet: physics and common practice alone, and wide bands.",
-    how: "A shift is against what the fit expects at the stop, fan speed unchanged: plus is rich, minus is lean. Bands are those of the start tune: your heater's own good tune may lie anywhere in them, but its shifts from stop to stop follow the same slope.",
+    how: "A shift is against what the fit expects at the stop, fan speed unchanged. ± is for what is not known of the night's air and the elevation (95 in 100); that the fit's slope may be off comes on top. Bands are those of the start tune: your heater's own good tune may lie anywhere in them, but its shifts from stop to stop follow the same slope.",
     cannot: "These figures cannot stand together. Check the fan speeds, the dose and the window.",
   },
   plan: {

@@ -1,9 +1,10 @@
 import { useEffect, useState } from "preact/hooks";
+import type { Question } from "../question.ts";
 import { recall, remember } from "../remember.ts";
 import { trip as words } from "../texts/en-trip.ts";
 import { textOf, tripKept, tripOf } from "./link.ts";
 import { Refused } from "./refused.ts";
-import type { Trip } from "./trip.ts";
+import { NEW_TRIP, type Trip } from "./trip.ts";
 
 export interface TripState {
   trip: Trip;
@@ -39,7 +40,7 @@ export function useTrip(): [TripState, (trip: Trip) => void] {
 function opened(): TripState {
   const kept = recall<string>("trip");
   const mine = (refused: string | null): TripState => ({
-    trip: tripKept(kept),
+    trip: kept === undefined ? newTrip() : tripKept(kept),
     from: "kept",
     refused,
     isKept: kept !== undefined,
@@ -52,6 +53,14 @@ function opened(): TripState {
   } catch (error) {
     return mine(error instanceof Refused ? error.message : words.refused.linkDamaged);
   }
+}
+
+/** A trip not begun, with the heater the Atlas was last asked about. */
+function newTrip(): Trip {
+  const { heat_kW, low_fan_rpm, high_fan_rpm, dose_uL } =
+    recall<Partial<Question>>("question") ?? {};
+  if (heat_kW === undefined) return NEW_TRIP;
+  return tripKept(textOf({ ...NEW_TRIP, heater: { heat_kW, low_fan_rpm, high_fan_rpm, dose_uL } }));
 }
 
 /** The address that holds a trip. */

@@ -1,5 +1,5 @@
-import { ENDS } from "../../model/fit/group.ts";
-import type { StartEnd } from "../../model/start.ts";
+import { ENDS, type PublishedFit } from "../../model/fit/group.ts";
+import type { StartBasis, StartEnd } from "../../model/start.ts";
 import type { TripAnswer } from "../../model/trip/trip.ts";
 import { t } from "../texts/en.ts";
 import { trip as words } from "../texts/en-trip.ts";
@@ -10,6 +10,7 @@ import { format, formatIn } from "../units.ts";
 import { TripProfile } from "./trip-profile.tsx";
 
 interface TripResultProps {
+  fit: PublishedFit;
   answer: TripAnswer;
   trip: Trip;
   units: TripUnits;
@@ -18,7 +19,7 @@ interface TripResultProps {
 }
 
 /** Start tunes with bands, and the shift of the tune chosen, drawn and as a table. */
-export function TripResult({ answer, trip, units, shown, onShown }: TripResultProps) {
+export function TripResult({ fit, answer, trip, units, shown, onShown }: TripResultProps) {
   const shifts = shiftsShown(answer, shown);
   const names = answer.stops.map(({ stop }) => stop.name);
   const shownName =
@@ -27,7 +28,7 @@ export function TripResult({ answer, trip, units, shown, onShown }: TripResultPr
       : shown === "fewest"
         ? words.result.fewest(answer.legs.length)
         : words.result.tuneOf(shown + 1, names[shown] ?? "");
-  const { basis } = answer.stops[0]?.start ?? {};
+  const first = answer.stops[0]?.start;
   return (
     <section class="sheet" aria-labelledby="along">
       <h2 id="along">{words.result.title}</h2>
@@ -50,7 +51,7 @@ export function TripResult({ answer, trip, units, shown, onShown }: TripResultPr
           ))}
         </select>
       </div>
-      {basis?.prior_only && <p class="warning">{words.result.prior}</p>}
+      {first && <RestsOn shown={shownName} basis={first.basis} fit={fit} />}
       <TripProfile
         answer={answer}
         shifts={shifts}
@@ -68,6 +69,14 @@ export function TripResult({ answer, trip, units, shown, onShown }: TripResultPr
               {ENDS.map((end) => (
                 <th key={end} scope="col">
                   {words.result.start(t.endWord[end])}
+                  {first && (
+                    <span class="note under">
+                      {words.result.fan(
+                        format(first[end].fan_rpm),
+                        format((first[end].new_heater_bands_Hz.at(-1)?.level ?? 0) * 100),
+                      )}
+                    </span>
+                  )}
                 </th>
               ))}
               {ENDS.map((end) => (
@@ -78,7 +87,7 @@ export function TripResult({ answer, trip, units, shown, onShown }: TripResultPr
             </tr>
           </thead>
           <tbody>
-            {answer.stops.map(({ stop, air, start }, i) => (
+            {answer.stops.map(({ stop, air, start, shift_95_pct }, i) => (
               <tr key={i}>
                 <th scope="row">
                   {stop.name}
@@ -105,7 +114,8 @@ export function TripResult({ answer, trip, units, shown, onShown }: TripResultPr
                           aria-hidden="true"
                         />
                       )}
-                      {shiftInWords(shift)}
+                      {shiftInWords(shift)}{" "}
+                      <span class="note">{words.result.about(format(shift_95_pct[end]))}</span>
                       {isBeyond(shift, trip.window) && (
                         <>
                           <br />
@@ -126,8 +136,7 @@ export function TripResult({ answer, trip, units, shown, onShown }: TripResultPr
 }
 
 function StartCell({ end }: { end: StartEnd }) {
-  const [inner, outer] = end.new_heater_bands_Hz;
-  const band = outer ?? inner;
+  const band = end.new_heater_bands_Hz.at(-1);
   return (
     <td data-value={end.pump_Hz_exact}>
       <strong>{format(end.pump_Hz, 1)} Hz</strong>
@@ -135,15 +144,35 @@ function StartCell({ end }: { end: StartEnd }) {
         <>
           <br />
           <span class="note">
-            {words.result.rest(
-              format(end.fan_rpm),
-              format(band.level * 100),
-              format(band.lower, 2),
-              format(band.upper, 2),
-            )}
+            {words.result.band(format(band.lower, 2), format(band.upper, 2))}
           </span>
         </>
       )}
     </td>
+  );
+}
+
+/** Whose shifts these are, the tunes behind them, and how old the fit is: on paper too. */
+function RestsOn(props: { shown: string; basis: StartBasis; fit: PublishedFit }) {
+  const { shown, basis, fit } = props;
+  const date = fit.published_at && new Date(fit.published_at);
+  return (
+    <>
+      <p class="note">
+        {words.result.shifts(shown)}{" "}
+        {!basis.prior_only &&
+          t.basis.tunes(
+            format(basis.tunes),
+            format(basis.contributors),
+            format(basis.heat_kW, Number.isInteger(basis.heat_kW) ? 0 : 1),
+          )}{" "}
+        {date &&
+          t.basis.fit(
+            fit.version,
+            words.result.published(date.toLocaleDateString("en", { dateStyle: "medium" })),
+          )}
+      </p>
+      {basis.prior_only && <p class="warning">{words.result.prior}</p>}
+    </>
   );
 }

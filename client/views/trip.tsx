@@ -2,12 +2,11 @@ import { useState } from "preact/hooks";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import { planTrip, type TripAnswer } from "../../model/trip/trip.ts";
 import { useUnit } from "../parts/number-field.tsx";
-import { forget } from "../remember.ts";
 import "../style/trip.css";
 import "../style/trip-print.css";
 import { trip as words } from "../texts/en-trip.ts";
 import type { Shown } from "../trip/shown-shift.ts";
-import { NEW_TRIP, type Trip } from "../trip/trip.ts";
+import type { Trip } from "../trip/trip.ts";
 import { useTrip } from "../trip/use-trip.ts";
 import { TripAdd } from "./trip-add.tsx";
 import { TripHeaterFields } from "./trip-heater.tsx";
@@ -20,6 +19,7 @@ import { TripStops } from "./trip-stops.tsx";
 /** Stops in order; start tunes, one tune or the fewest, fuel and charge out. All of it is worked out here, from the fit kept. */
 export function TripView({ fit }: { fit: PublishedFit }) {
   const [state, change] = useTrip();
+  const [last, setLast] = useState<Trip | null>(null);
   const [shown, setShown] = useState<Shown>("one");
   const [unit, chooseUnit] = useUnit("elevation", "trip.elevation");
   const [temperature, chooseTemperature] = useUnit("temperature", "trip.temperature");
@@ -39,15 +39,29 @@ export function TripView({ fit }: { fit: PublishedFit }) {
         units={units}
         onTrip={change}
         onClear={() => {
-          change({ ...NEW_TRIP, heater: trip.heater });
-          forget("trip");
+          setLast(trip);
+          change({ ...trip, stops: [] });
         }}
       />
+      {trip.stops.length === 0 && last && (
+        <div class="row">
+          <button type="button" onClick={() => change(last)}>
+            {words.list.bringBack}
+          </button>
+        </div>
+      )}
       {answer === "cannot" && <p class="warning">{words.result.cannot}</p>}
       {answer !== null && answer !== "cannot" && (
         <>
           <TripPlan answer={answer} window={trip.window} />
-          <TripResult answer={answer} trip={trip} units={units} shown={kept} onShown={setShown} />
+          <TripResult
+            fit={fit}
+            answer={answer}
+            trip={trip}
+            units={units}
+            shown={kept}
+            onShown={setShown}
+          />
           <TripNights answer={answer} trip={trip} />
           <TripKeep answer={answer} state={state} fit={fit} />
         </>

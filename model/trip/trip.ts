@@ -1,9 +1,13 @@
-import type { PublishedFit } from "../fit/group.ts";
+import type { End, PublishedFit } from "../fit/group.ts";
+import { groupOf } from "../start.ts";
 import { fewestTunes, type Leg } from "./fewest-tunes.ts";
 import { type Night, type NightNeeds, nightNeeds } from "./nights.ts";
 import { type Expected, type KeptTune, oneTune, oneTuneWithin } from "./one-tune.ts";
 import { type Stop, type StopStart, startAt, type TripHeater } from "./stop.ts";
 import { type MixtureWindow, requireWindow } from "./window.ts";
+
+/** Half-width of a normal distribution's middle 95 in 100, in standard deviations. */
+const WITHIN_95 = 1.96;
 
 /** What a trip is asked for. */
 export interface TripQuestion {
@@ -17,6 +21,8 @@ export interface TripQuestion {
 /** A stop's start tune, and what its night takes. */
 export interface StopAnswer extends StopStart {
   needs: NightNeeds;
+  /** How far a shift here may be off, 95 in 100, by what is not known of the night's air and the elevation, %, by end. */
+  shift_95_pct: Record<End, number>;
 }
 
 /** What comes out of a trip. */
@@ -43,7 +49,13 @@ export function planTrip(fit: PublishedFit, question: TripQuestion): TripAnswer 
   if (question.stops.length === 0) throw new RangeError("stops must be at least one.");
   const stops = question.stops.map((stop) => {
     const at = startAt(fit, heater, stop);
-    return { ...at, needs: nightNeeds(at.start, heater.dose_uL, night) };
+    const off = (end: End) =>
+      100 * WITHIN_95 * groupOf(fit, heater.heat_kW, end).slope * at.air.ln_density_sd;
+    return {
+      ...at,
+      needs: nightNeeds(at.start, heater.dose_uL, night),
+      shift_95_pct: { low: off("low"), high: off("high") },
+    };
   });
   const expected: Expected = {
     low: stops.map(({ start }) => start.low.pump_Hz_exact),

@@ -124,6 +124,10 @@ test("order by keyboard, shifts of a stop's own tune, a place by search, one rem
   expect(bars).toEqual(shifts);
   await button(page, words.list.removeThis("Pass")).click();
   await expect.poll(() => page.locator(".trip-table tbody tr").count()).toBe(2);
+  await button(page, words.list.clear).click();
+  await page.getByText(words.list.empty).waitFor();
+  await button(page, words.list.bringBack).click();
+  await expect.poll(() => page.locator(".trip-table tbody tr").count()).toBe(2);
   expect(complaints).toEqual([]);
   await close();
 });

@@ -49,6 +49,15 @@ test("an elevation that was worked out from a position widens the bands", () => 
   expect(vague).toBeGreaterThan(sure as number);
 });
 
+test("a guessed night leaves a shift less sure than a given one, by the fit's slope", () => {
+  const { stops } = planTrip(fit, question);
+  for (const { air, shift_95_pct } of stops) {
+    const slope = fit.groups.find(({ end }) => end === "low")?.slope ?? 0;
+    expect(shift_95_pct.low).toBeCloseTo(196 * slope * air.ln_density_sd, 9);
+  }
+  expect(stops[2]?.shift_95_pct.low).toBeGreaterThan(2 * (stops[1]?.shift_95_pct.low ?? 0));
+});
+
 test("the shift of a kept tune is that of its mixture against the mixture expected in the stop's air", () => {
   const { stops, expected } = planTrip(fit, question);
   const kept = tuneKeptFrom(expected, 0);
