@@ -1,6 +1,7 @@
 import { fileURLToPath } from "node:url";
 import preact from "@preact/preset-vite";
 import { defineConfig } from "vite";
+import { VitePWA } from "vite-plugin-pwa";
 
 const server = `http://localhost:${process.env.PORT ?? 8787}`;
 
@@ -16,7 +17,7 @@ export default defineConfig({
       "@stdlib/string-format": inNumerics("plain-format.cjs"),
     },
   },
-  plugins: [preact()],
+  plugins: [preact(), installable()],
   build: {
     outDir: "../dist",
     emptyOutDir: true,
@@ -27,3 +28,40 @@ export default defineConfig({
   },
   server: { port: 5173, proxy: { "/api": server, "/geography": server } },
 });
+
+/** Manifest and service worker; the page registers it itself, since its Content-Security-Policy allows no inline script. */
+function installable() {
+  const icon = (name: string, size: number, purpose: "any" | "maskable" = "any") => ({
+    src: `/${name}`,
+    sizes: `${size}x${size}`,
+    type: "image/png",
+    purpose,
+  });
+  return VitePWA({
+    strategies: "injectManifest",
+    srcDir: "offline",
+    filename: "service-worker.ts",
+    injectRegister: false,
+    manifest: {
+      id: "/",
+      name: "Hypsotune",
+      short_name: "Hypsotune",
+      description: "Start tunes for small diesel air heaters at any place, with confidence bands.",
+      start_url: "/",
+      display: "standalone",
+      background_color: "#f4f0e4",
+      theme_color: "#3c6350",
+      icons: [
+        { src: "/icon.svg", sizes: "any", type: "image/svg+xml" },
+        icon("icon-192.png", 192),
+        icon("icon-512.png", 512),
+        icon("icon-maskable-512.png", 512, "maskable"),
+      ],
+    },
+    injectManifest: {
+      // Every view is kept, also those not opened yet. The one font format that browsers with service workers read.
+      globPatterns: ["index.html", "assets/**/*.{js,mjs,css,woff2}", "*.{svg,png}"],
+      maximumFileSizeToCacheInBytes: 4_000_000,
+    },
+  });
+}

@@ -1,4 +1,4 @@
-import type { PublishedFit } from "../model/fit/group.ts";
+import type { End, PublishedFit } from "../model/fit/group.ts";
 import type { Tune } from "../model/tune.ts";
 import type {
   CellsAnswer,
@@ -10,6 +10,7 @@ import type {
   ScalingAnswer,
   Submitted,
 } from "../server/contract.ts";
+import { KEPT_HEADER } from "./offline/names.ts";
 
 /** The atlas said no, and why. */
 export class AtlasProblem extends Error {
@@ -21,22 +22,51 @@ export class AtlasProblem extends Error {
 }
 
 /** The atlas could not be reached; nothing is known of whether it got the request. */
-export class Unreachable extends Error {}
+export class Unreachable extends Error {
+  /** An earlier answer to the same question that this browser has kept. */
+  readonly kept: unknown;
+  constructor(kept?: unknown) {
+    super("The atlas cannot be reached. Check the connection and try again.");
+    this.kept = kept;
+  }
+}
 
 async function call<T>(path: string, init?: RequestInit): Promise<T> {
+  return (await answer<T>(path, init)).body;
+}
+
+async function answer<T>(path: string, init?: RequestInit): Promise<{ body: T; kept: boolean }> {
   let response: Response;
   try {
     // What others share must show at once: the browser asks again each time, and gets 304 when nothing is new.
     response = await fetch(`/api${path}`, { cache: "no-cache", ...init });
   } catch {
-    throw new Unreachable("The atlas cannot be reached. Check the connection and try again.");
+    throw new Unreachable();
   }
-  if (response.status === 204) return undefined as T;
+  const kept = response.headers.has(KEPT_HEADER);
+  if (response.status === 204) return { body: undefined as T, kept };
   const body = await response.json().catch(() => null);
-  if (response.ok) return body as T;
+  if (response.ok) return { body, kept };
   throw new AtlasProblem(
     body ?? { type: "about:blank", title: "The atlas failed", status: response.status },
   );
+}
+
+/** Asks; where the atlas is out of reach, what this browser holds answers instead. */
+async function orHere<T>(asked: Promise<T>, here: () => Promise<T>): Promise<T> {
+  try {
+    return await asked;
+  } catch (error) {
+    if (!(error instanceof Unreachable)) throw error;
+    return await here().catch(() => Promise.reject(error));
+  }
+}
+
+/** The published fit as the atlas has it now: one out of the cache comes as kept, with the error. */
+async function publishedFit(): Promise<PublishedFit> {
+  const { body, kept } = await answer<PublishedFit>("/fit");
+  if (kept) throw new Unreachable(body);
+  return body;
 }
 
 const query = (values: Record<string, string | number>) =>
@@ -55,13 +85,20 @@ const json = (
 const bearer = (receipt: string) => ({ Authorization: `Bearer ${receipt}` });
 
 export const api = {
-  fit: () => call<PublishedFit>("/fit"),
+  fit: publishedFit,
   places: (q: string, signal: AbortSignal) =>
-    call<PlacesAnswer>(`/places?${query({ q, limit: 6 })}`, { signal }),
+    orHere(call<PlacesAnswer>(`/places?${query({ q, limit: 6 })}`, { signal }), async () => {
+      signal.throwIfAborted();
+      return (await import("./offline/places-here.ts")).placesHere(q, 6);
+    }),
   elevation: (lat: number, lon: number) =>
-    call<ElevationAnswer>(`/elevation?${query({ lat, lon })}`),
-  scaling: (heat_kW: number, end: string) =>
-    call<ScalingAnswer>(`/scaling?${query({ heat_kW, end })}`),
+    orHere(call<ElevationAnswer>(`/elevation?${query({ lat, lon })}`), async () =>
+      (await import("./offline/places-here.ts")).groundHere(lat, lon),
+    ),
+  scaling: (heat_kW: number, end: End) =>
+    orHere(call<ScalingAnswer>(`/scaling?${query({ heat_kW, end })}`), async () =>
+      (await import("./offline/scaling-here.ts")).scalingHere(heat_kW, end),
+    ),
   cells: () => call<CellsAnswer>("/cells/world"),
   map: () => call<MapConfiguration>("/map"),
   submit: (tune: Tune, key: string) =>

@@ -1,6 +1,6 @@
 import { useEffect, useState } from "preact/hooks";
 import type { PublishedFit } from "../model/fit/group.ts";
-import { api } from "./api.ts";
+import { api, Unreachable } from "./api.ts";
 import { recall, remember } from "./remember.ts";
 
 export interface FitState {
@@ -15,10 +15,11 @@ export interface FitState {
 /** The atlas fits again within a moment of a write; after so many looks there is nothing new. */
 const LOOKS = 10;
 const BETWEEN_LOOKS_ms = 500;
+/** Out of reach, the atlas is asked again so often. */
+const TRY_AGAIN_ms = 30_000;
 
 /** The fit kept from an earlier visit, unless an earlier release kept it in another form. */
-function keptFit(): PublishedFit | undefined {
-  const kept = recall<PublishedFit>("fit");
+export function keptFit(kept = recall<PublishedFit>("fit")): PublishedFit | undefined {
   return kept && "settings" in kept ? kept : undefined;
 }
 
@@ -32,7 +33,10 @@ export function useFit(): FitState {
       setFit(newest);
       setStale(false);
       remember("fit", newest);
-    } catch {
+    } catch (error) {
+      // Wiped here, it may still be with the service worker.
+      const kept = error instanceof Unreachable && keptFit(error.kept as PublishedFit | undefined);
+      if (kept) setFit((shown) => shown ?? kept);
       setStale(true);
     }
   };
@@ -45,6 +49,14 @@ export function useFit(): FitState {
   };
   useEffect(() => {
     void reload();
+    const again = () => void reload();
+    addEventListener("online", again);
+    return () => removeEventListener("online", again);
   }, []);
+  useEffect(() => {
+    if (!stale) return;
+    const timer = setInterval(() => void reload(), TRY_AGAIN_ms);
+    return () => clearInterval(timer);
+  }, [stale]);
   return { fit, stale, reload, follow };
 }

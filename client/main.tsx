@@ -1,6 +1,7 @@
 import { render } from "preact";
 import { useEffect, useLayoutEffect, useState } from "preact/hooks";
 import { useFit } from "./fit-store.ts";
+import { useOffline } from "./offline/use-offline.ts";
 import { Cautions } from "./parts/cautions.tsx";
 import { later } from "./parts/later.tsx";
 import { FIRST_QUESTION, type Question } from "./question.ts";
@@ -31,6 +32,7 @@ function App() {
     ...FIRST_QUESTION,
     ...recall<Question>("question"),
   }));
+  const offline = useOffline(fit, question.heat_kW, () => void follow());
   useEffect(() => {
     const onHash = () => {
       setView(viewInAddress());
@@ -72,6 +74,7 @@ function App() {
       <main id="content" tabIndex={-1}>
         {fit?.demo && <p class="demo-mark">{t.demo}</p>}
         {stale && fit && <p class="warning">{t.unreachable}</p>}
+        {offline && <offline.Notices fit={fit} stale={stale} />}
         {fit ? (
           <>
             {view === "atlas" && <Atlas fit={fit} question={question} onQuestion={ask} />}
@@ -90,6 +93,7 @@ function App() {
         ) : (
           <p>{t.loading}</p>
         )}
+        {offline && <offline.OfflinePanel />}
         <Cautions />
       </main>
     </>

@@ -3,10 +3,12 @@ import type { Compared } from "../model/compare.ts";
 import type { End, PublishedFit } from "../model/fit/group.ts";
 import type { Place } from "../model/geography/place-records.ts";
 import type { Safety } from "../model/safety.ts";
+import type { ScalingCurvePoint } from "../model/scaling-curve.ts";
 import type { Reason, Verdict } from "../model/screen.ts";
 import type { Tune } from "../model/tune.ts";
 
 export type { Place } from "../model/geography/place-records.ts";
+export type { ScalingCurvePoint } from "../model/scaling-curve.ts";
 export type { Reason, Verdict } from "../model/screen.ts";
 
 /**
@@ -153,15 +155,6 @@ export interface ScalingPoint {
   status: "kept" | "rejected" | "held";
   /** Why it was rejected or held. */
   reason: string | null;
-}
-
-export interface ScalingCurvePoint {
-  density_kg_m3: number;
-  /** Elevation at which the standard atmosphere has this density. */
-  elevation_m: number;
-  pump_Hz_per_krpm: number;
-  mean_band: { level: number; lower: number; upper: number };
-  new_heater_bands: { level: number; lower: number; upper: number }[];
 }
 
 export interface ScalingAnswer {

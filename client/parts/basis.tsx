@@ -28,7 +28,8 @@ export function Basis({ tune, publishedAt }: { tune: StartTune; publishedAt: str
   );
 }
 
-function age(publishedAt: string): string {
+/** How long ago a fit was published, in words. */
+export function age(publishedAt: string): string {
   const minutes = Math.max(0, (Date.now() - Date.parse(publishedAt)) / 60_000);
   if (minutes < 1) return t.basis.ages.now;
   if (minutes < 60) return t.basis.ages.minutes(Math.round(minutes));

@@ -1,4 +1,5 @@
-import type { Verdict } from "../../server/contract.ts";
+import type { Tune } from "../../model/tune.ts";
+import type { Submitted, Verdict } from "../../server/contract.ts";
 import { recall, remember } from "../remember.ts";
 
 /** What this browser keeps of a tune it shared. */
@@ -30,6 +31,26 @@ export function dropReceipt(id: string): void {
     KEPT_AS,
     keptReceipts().filter((kept) => kept.id !== id),
   );
+}
+
+/** What to keep of an answer and the tune it is for. */
+export function receiptOf(
+  { id, verdict }: Submitted,
+  receipt: string,
+  tune: Tune,
+  place: string | null,
+): KeptReceipt {
+  return {
+    id,
+    receipt,
+    verdict,
+    place,
+    shared_on: new Date().toISOString().slice(0, 10),
+    heat_kW: tune.heater.heat_kW,
+    elevation_m: tune.site.elevation_m,
+    low_pump_Hz: tune.low.pump_Hz,
+    high_pump_Hz: tune.high.pump_Hz,
+  };
 }
 
 /** The receipts as a file, for another browser or for safety. */

@@ -1,49 +1,61 @@
-import { useState } from "preact/hooks";
+import { useEffect, useState } from "preact/hooks";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import type { Tune } from "../../model/tune.ts";
 import type { Submitted } from "../../server/contract.ts";
 import { api } from "../api.ts";
+import { type Sent, send as sendTune } from "../offline/deliver.ts";
+import { WAITING_CHANGED } from "../offline/names.ts";
 import { contributorKey } from "../share/contributor.ts";
 import { draftOf, emptyDraft, nextDraft, tuneOf, withValues } from "../share/draft.ts";
 import { KeyNote } from "../share/key-note.tsx";
 import { Outcome } from "../share/outcome.tsx";
-import { randomText } from "../share/random.ts";
 import { ReceiptList } from "../share/receipt-list.tsx";
-import { type KeptReceipt, keepReceipt, keptReceipts } from "../share/receipts.ts";
+import { type KeptReceipt, keepReceipt, keptReceipts, receiptOf } from "../share/receipts.ts";
+import { forgetSendingKey, sendingKey } from "../share/sending-key.ts";
 import type { Suggestion } from "../share/slips.tsx";
 import { TuneFields } from "../share/tune-fields.tsx";
 import { useTuneForm } from "../share/use-tune-form.ts";
+import { WaitingList } from "../share/waiting-list.tsx";
 import { t } from "../texts/en.ts";
-
-/** One key for one tune as it stands: sent again after a lost answer, it is still stored once. */
-let attempt = { body: "", key: "" };
-
-function idempotencyKey(tune: Tune): string {
-  const body = JSON.stringify(tune);
-  if (attempt.body !== body) attempt = { body, key: randomText() };
-  return attempt.key;
-}
+import { offline } from "../texts/en-offline.ts";
 
 /** Share a tune: form, verdict, receipt, and what was shared before. */
 export function Share({ fit, onShared }: { fit: PublishedFit; onShared: () => void }) {
   const form = useTuneForm(fit);
   const { draft, setDraft } = form;
   const [revising, setRevising] = useState<KeptReceipt | null>(null);
-  const [outcome, setOutcome] = useState<{ answer: Submitted; kept: boolean } | null>(null);
+  const [outcome, setOutcome] = useState<{ answer: Submitted; kept: boolean } | "waits" | null>(
+    null,
+  );
   const [receipts, setReceipts] = useState(keptReceipts);
   const refresh = () => {
     setReceipts(keptReceipts());
     onShared();
   };
 
+  // What waited may have been sent by now, with this view open.
+  useEffect(() => {
+    const look = () => setReceipts(keptReceipts());
+    addEventListener(WAITING_CHANGED, look);
+    return () => removeEventListener(WAITING_CHANGED, look);
+  }, []);
+
+  const sendNew = (tune: Tune) =>
+    sendTune({
+      key: sendingKey(tune),
+      tune,
+      place: draft.place,
+      kept_on: new Date().toISOString(),
+      problem: null,
+    });
+  const sendRevision = async (tune: Tune, { id, receipt }: KeptReceipt) => {
+    const answer = await api.revise(id, receipt, tune);
+    return { answer, kept: keepReceipt(receiptOf(answer, receipt, tune, draft.place)) };
+  };
   const send = async () => {
     const tune = tuneOf(draft, contributorKey()) as Tune;
-    const answer = revising
-      ? await api.revise(revising.id, revising.receipt, tune)
-      : await api.submit(tune, idempotencyKey(tune));
-    const receipt = answer.receipt ?? revising?.receipt ?? "";
-    const kept = keepReceipt(receiptOf(answer, receipt, tune, draft.place));
-    setOutcome({ answer, kept });
+    setOutcome(revising ? await sendRevision(tune, revising) : outcomeOf(await sendNew(tune)));
+    forgetSendingKey();
     setRevising(null);
     setDraft(nextDraft(draft));
     refresh();
@@ -56,12 +68,24 @@ export function Share({ fit, onShared }: { fit: PublishedFit; onShared: () => vo
     document.getElementById("share")?.focus();
   };
   const reviseSent = (changes: Suggestion[]) => {
-    const kept = receipts.find(({ id }) => id === outcome?.answer.id);
+    if (!outcome || outcome === "waits") return;
+    const kept = receipts.find(({ id }) => id === outcome.answer.id);
     if (kept) void revise(kept, changes);
   };
   return (
     <div class="page">
-      {outcome && <Outcome {...outcome} onUse={reviseSent} />}
+      {outcome === "waits" && (
+        <p class="sheet warning" role="status">
+          {offline.waits}
+        </p>
+      )}
+      {outcome && outcome !== "waits" && <Outcome {...outcome} onUse={reviseSent} />}
+      <WaitingList
+        onMend={({ tune, place }) => {
+          setRevising(null);
+          setDraft(draftOf(tune, place));
+        }}
+      />
       <section class="sheet" aria-labelledby="share">
         <h2 id="share" tabIndex={-1}>
           {revising ? t.share.revising : t.share.title}
@@ -84,21 +108,6 @@ export function Share({ fit, onShared }: { fit: PublishedFit; onShared: () => vo
   );
 }
 
-function receiptOf(
-  { id, verdict }: Submitted,
-  receipt: string,
-  tune: Tune,
-  place: string | null,
-): KeptReceipt {
-  return {
-    id,
-    receipt,
-    verdict,
-    place,
-    shared_on: new Date().toISOString().slice(0, 10),
-    heat_kW: tune.heater.heat_kW,
-    elevation_m: tune.site.elevation_m,
-    low_pump_Hz: tune.low.pump_Hz,
-    high_pump_Hz: tune.high.pump_Hz,
-  };
+function outcomeOf(sent: Sent) {
+  return sent === "waits" ? sent : { answer: sent.answer, kept: sent.receiptKept };
 }

@@ -6,12 +6,13 @@ import { buildBasemap } from "./basemap.ts";
 import { buildOnce } from "./build-once.ts";
 import { packageFile, packageVersion, SOURCES } from "./packages.ts";
 import { buildPlaceIndex } from "./place-index.ts";
+import { buildPlacePacks } from "./place-packs.ts";
 import { buildPoints } from "./points.ts";
 import { readSettlements, type Settlement } from "./settlements.ts";
 import { buildTiles } from "./tiles.ts";
 
 /** Raised whenever the files change in form or content. */
-const FORMAT = 5;
+const FORMAT = 6;
 
 interface Progress {
   log: (line: string) => void;
@@ -54,6 +55,7 @@ async function buildInto(dir: string, log: (line: string) => void): Promise<void
   await writeFile(join(dir, "points.bin"), points);
   const complete = withEstimates(settlements, grid, points);
   await step("place search", () => buildPlaceIndex(dir, complete));
+  await step("places to take along", () => buildPlacePacks(dir, complete));
   await step("land, water, borders, labels", () => buildBasemap(dir, complete));
   await step("elevation tiles", () => buildTiles(dir, grid));
 }

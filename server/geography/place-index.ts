@@ -22,12 +22,26 @@ const LONGEST_NAME = 60;
 /** Writes records and name shards for the place search; `settlements` are the most populous first. */
 export async function buildPlaceIndex(dir: string, settlements: Settlement[]): Promise<void> {
   await Promise.all(["places", "names"].map((d) => mkdir(join(dir, d), { recursive: true })));
-  await writeRecords(dir, settlements);
-  await writeNames(dir, "beginning", settlements, () => true);
-  await writeNames(dir, "end", settlements, (s) => s.population >= FORGIVING_FROM_PEOPLE);
+  for (const [file, text] of placeIndexFiles(settlements)) await writeFile(join(dir, file), text);
 }
 
-async function writeRecords(dir: string, settlements: Settlement[]): Promise<void> {
+/**
+ * The files of a place index by name; `settlements` are the most populous first.
+ * @param forgiving whose other names too are found in spite of wrong first letters
+ */
+export function placeIndexFiles(
+  settlements: Settlement[],
+  forgiving = (s: Settlement) => s.population >= FORGIVING_FROM_PEOPLE,
+): Map<string, string> {
+  return new Map([
+    ...recordFiles(settlements),
+    ...nameFiles("beginning", settlements, () => true),
+    ...nameFiles("end", settlements, forgiving),
+  ]);
+}
+
+function recordFiles(settlements: Settlement[]): Map<string, string> {
+  const files = new Map<string, string>();
   const regions = new Map<string, { number: number; record: RegionRecord }>();
   const records: PlaceRecord[] = [];
   for (const s of settlements) {
@@ -38,13 +52,11 @@ async function writeRecords(dir: string, settlements: Settlement[]): Promise<voi
     records.push(toRecord(s, number));
   }
   for (let i = 0; i < records.length; i += RECORDS_PER_FILE) {
-    const text = JSON.stringify(records.slice(i, i + RECORDS_PER_FILE));
-    await writeFile(join(dir, recordFile(i)), text);
+    files.set(recordFile(i), JSON.stringify(records.slice(i, i + RECORDS_PER_FILE)));
   }
-  const listed = [...regions.values()].map((r) => r.record);
-  await writeFile(join(dir, REGIONS_FILE), JSON.stringify(listed));
+  files.set(REGIONS_FILE, JSON.stringify([...regions.values()].map((r) => r.record)));
   const digits = records.map((r) => r[1].toString(36).padStart(REGION_DIGITS, "0"));
-  await writeFile(join(dir, REGION_OF_PLACE_FILE), digits.join(""));
+  return files.set(REGION_OF_PLACE_FILE, digits.join(""));
 }
 
 function toRecord(s: Settlement, region: number): PlaceRecord {
@@ -55,12 +67,11 @@ function toRecord(s: Settlement, region: number): PlaceRecord {
   return [s.name, region, lat, lon, s.elevation_m, s.population, s.pass ? 1 : 0];
 }
 
-async function writeNames(
-  dir: string,
+function nameFiles(
   side: Side,
   settlements: Settlement[],
   withAllNames: (s: Settlement) => boolean,
-): Promise<void> {
+): [file: string, text: string][] {
   const shards = new Map<string, Map<string, Bearer[]>>();
   settlements.forEach((settlement, number) => {
     const { name, names } = settlement;
@@ -71,10 +82,10 @@ async function writeNames(
       addTo(shards, shardOf(folded, side), folded, { number, own: own.has(folded) });
     }
   });
-  for (const [file, byName] of shards) {
+  return [...shards].map(([file, byName]) => {
     const entries = [...byName].map(([name, bearers]) => ({ name, bearers }));
-    await writeFile(join(dir, file), packNames(entries, side));
-  }
+    return [file, packNames(entries, side)];
+  });
 }
 
 function addTo(

@@ -9,15 +9,14 @@ import {
   type TuneRow,
   tunesOfClass,
 } from "../../db/tunes.ts";
-import { densityAltitude, geometric } from "../../model/air.ts";
-import { bandsAt } from "../../model/fit/bands.ts";
 import type { End, FitRow, GroupFit, PublishedFit } from "../../model/fit/group.ts";
 import { reasonAside } from "../../model/fit/standing.ts";
 import { SAFETY } from "../../model/safety.ts";
-import { groupOf, MEAN_LEVEL, NEW_HEATER_LEVELS } from "../../model/start.ts";
+import { scalingCurve } from "../../model/scaling-curve.ts";
+import { groupOf } from "../../model/start.ts";
 import { heat_kW } from "../../model/tune.ts";
 import type { Services } from "../context.ts";
-import type { FitAnswer, ScalingAnswer, ScalingCurvePoint, ScalingPoint } from "../contract.ts";
+import type { FitAnswer, ScalingAnswer, ScalingPoint } from "../contract.ts";
 import { unchangedSince } from "../freshness.ts";
 import { RequestProblem } from "../problem.ts";
 import { fromText, readQuery } from "../query.ts";
@@ -64,7 +63,7 @@ export function fitRoutes(services: Services): Hono {
       demo: services.demo,
       points: rows.map((row) => pointOf(row, query.end, group)),
       points_total: await countTunes(services.db, query.heat_kW),
-      curve: curveOf(group),
+      curve: scalingCurve(group),
       safety: SAFETY,
     } satisfies ScalingAnswer);
   });
@@ -91,26 +90,4 @@ function pointOf(row: TuneRow, end: End, group: GroupFit): ScalingPoint {
     status: held ? "held" : reason ? "rejected" : "kept",
     reason: held ? "Held at the door; its contributor knows why." : reason,
   };
-}
-
-/** From the thinnest air people sleep in to the densest, in even steps of ln density. */
-const THINNEST_kg_m3 = 0.64;
-const DENSEST_kg_m3 = 1.5;
-const CURVE_STEPS = 48;
-
-function curveOf(group: GroupFit): ScalingCurvePoint[] {
-  return Array.from({ length: CURVE_STEPS + 1 }, (_, i) => {
-    const density_kg_m3 = THINNEST_kg_m3 * (DENSEST_kg_m3 / THINNEST_kg_m3) ** (i / CURVE_STEPS);
-    const bands = bandsAt(group, density_kg_m3, {
-      mean_levels: [MEAN_LEVEL],
-      new_heater_levels: NEW_HEATER_LEVELS,
-    });
-    return {
-      density_kg_m3,
-      elevation_m: geometric(densityAltitude(density_kg_m3)),
-      pump_Hz_per_krpm: bands.pump_Hz_per_krpm,
-      mean_band: bands.mean_bands[0] as ScalingCurvePoint["mean_band"],
-      new_heater_bands: bands.new_heater_bands,
-    };
-  });
 }

@@ -15,7 +15,12 @@ export async function openPage(
   address: string,
   options: BrowserContextOptions = {},
 ): Promise<OpenPage> {
-  const context = await browser.newContext({ viewport: { width: 1280, height: 800 }, ...options });
+  const context = await browser.newContext({
+    viewport: { width: 1280, height: 800 },
+    // Keeping map and places for later would take most of the time; test/browser/offline.test.ts has the tests of it.
+    serviceWorkers: "block",
+    ...options,
+  });
   const page = await context.newPage();
   page.setDefaultTimeout(30_000);
   const complaints: string[] = [];
@@ -33,9 +38,13 @@ export async function openPage(
   return { page, complaints, close: () => context.close() };
 }
 
-/** Drawing in software reads pixels slowly, and says so when a screenshot is taken. */
+/** Drawing in software reads pixels slowly, and says so when a screenshot is taken; so does a blocked service worker. */
 function isDriverNoise(text: string): boolean {
-  return text.includes("GPU stall due to ReadPixels") || text.includes("GL Driver Message");
+  return (
+    text.includes("GPU stall due to ReadPixels") ||
+    text.includes("GL Driver Message") ||
+    text.includes("Service Worker registration blocked")
+  );
 }
 
 /** The browser's and this process's exponentials may differ in the last bit. */

@@ -1,0 +1,80 @@
+import { useEffect, useState } from "preact/hooks";
+import { sendWaiting } from "../offline/deliver.ts";
+import { WAITING_CHANGED } from "../offline/names.ts";
+import { dropWaiting, type WaitingTune, waitingTunes } from "../offline/waiting-tunes.ts";
+import { t } from "../texts/en.ts";
+import { offline } from "../texts/en-offline.ts";
+import { format } from "../units.ts";
+
+/** Tunes this browser has still to send: send, mend, discard. Nothing when there are none. */
+export function WaitingList({ onMend }: { onMend: (waiting: WaitingTune) => void }) {
+  const [waiting, setWaiting] = useState<WaitingTune[]>([]);
+  useEffect(() => {
+    const look = () => void waitingTunes().then(setWaiting);
+    look();
+    addEventListener(WAITING_CHANGED, look);
+    return () => removeEventListener(WAITING_CHANGED, look);
+  }, []);
+  if (waiting.length === 0) return null;
+  return (
+    <section class="sheet" aria-labelledby="waiting">
+      <h2 id="waiting">{offline.waitingTitle}</h2>
+      <ul class="receipts">
+        {waiting.map((one) => (
+          <WaitingItem key={one.key} waiting={one} onMend={onMend} />
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function WaitingItem(props: { waiting: WaitingTune; onMend: (waiting: WaitingTune) => void }) {
+  const { waiting, onMend } = props;
+  const { tune, place, problem, key } = waiting;
+  const [asked, setAsked] = useState(false);
+  return (
+    <li>
+      <p>
+        {t.share.tuneLine(
+          format(tune.heater.heat_kW, tune.heater.heat_kW % 1 ? 1 : 0),
+          place,
+          format(tune.site.elevation_m),
+          format(tune.low.pump_Hz, 1),
+          format(tune.high.pump_Hz, 1),
+        )}
+      </p>
+      {problem !== null && <p class="error">{problem}</p>}
+      <div class="row">
+        {problem === null ? (
+          <button type="button" onClick={() => void sendWaiting()}>
+            {offline.sendNow}
+          </button>
+        ) : (
+          <button
+            type="button"
+            onClick={() => {
+              onMend(waiting);
+              void dropWaiting(key);
+            }}
+          >
+            {offline.mend}
+          </button>
+        )}
+        {asked ? (
+          <>
+            <button type="button" class="danger" onClick={() => void dropWaiting(key)}>
+              {offline.discardSure}
+            </button>
+            <button type="button" onClick={() => setAsked(false)}>
+              {t.share.keep}
+            </button>
+          </>
+        ) : (
+          <button type="button" onClick={() => setAsked(true)}>
+            {offline.discard}
+          </button>
+        )}
+      </div>
+    </li>
+  );
+}

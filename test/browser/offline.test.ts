@@ -1,0 +1,292 @@
+import { readFileSync } from "node:fs";
+import { AxeBuilder } from "@axe-core/playwright";
+import type { Browser, BrowserContext, Page } from "playwright-core";
+import { afterAll, afterEach, beforeAll, beforeEach, expect, test, vi } from "vitest";
+import { t } from "../../client/texts/en.ts";
+import { offline } from "../../client/texts/en-offline.ts";
+import type { Health, ScalingAnswer } from "../../server/contract.ts";
+import { launchChromium } from "./chromium.ts";
+import { inventedTunes } from "./crowd.ts";
+import { type Line, openLine } from "./line.ts";
+import { askedRates, choosePlace, field, mapDrawn, shownRates } from "./open-page.ts";
+import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
+
+// Each visit fetches the page, map and places whole.
+vi.setConfig({ testTimeout: 150_000 });
+
+let browser: Browser;
+let atlas: RunningAtlas;
+let line: Line;
+let context: BrowserContext;
+let page: Page;
+
+beforeAll(async () => {
+  [browser, atlas] = await Promise.all([launchChromium(), runAtlas()]);
+  await atlas.load(inventedTunes());
+});
+
+afterAll(async () => {
+  await browser?.close();
+  await atlas?.close();
+});
+
+beforeEach(async () => {
+  line = await openLine(atlas.url);
+  context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
+  page = await open();
+});
+
+afterEach(async () => {
+  await context.close();
+  await line.close();
+});
+
+async function open(address = ""): Promise<Page> {
+  const opened = await context.newPage();
+  opened.setDefaultTimeout(60_000);
+  await opened.goto(`${line.url}/${address}`);
+  return opened;
+}
+
+const panel = (is: string) => page.locator(`.offline[data-offline=${is}]`);
+/** One visit: the page is kept, and with it map, places and answers. */
+const visited = () => panel("kept").waitFor();
+const button = (name: string) => page.getByRole("button", { name });
+const notice = (text: string | RegExp) => page.locator(".notices").getByText(text);
+const tunes = async () => (await atlas.get<Health>("/health")).tunes;
+
+async function fillTune(low_pump_Hz: number): Promise<void> {
+  const settings: Record<string, string> = {
+    "site.elevation_m": "1600",
+    "air.temperature_C": "-9",
+    "low.pump_Hz": String(low_pump_Hz),
+    "low.fan_rpm": "1700",
+    "low.co_ppm": "14",
+    "high.pump_Hz": "3.7",
+    "high.fan_rpm": "4500",
+    "high.co_ppm": "9",
+  };
+  for (const [name, value] of Object.entries(settings)) await field(page, name).fill(value);
+  await field(page, "consent").check();
+}
+
+test("the page is installable: manifest, icons that are there, a service worker", async () => {
+  await visited();
+  const manifest = await (await fetch(`${line.url}/manifest.webmanifest`)).json();
+  expect(manifest).toMatchObject({ start_url: "/", display: "standalone" });
+  for (const { src, type } of manifest.icons) {
+    const icon = await fetch(line.url + src);
+    expect([icon.status, icon.headers.get("content-type")?.split(";")[0]]).toEqual([200, type]);
+  }
+  const session = await context.newCDPSession(page);
+  const { installabilityErrors } = await session.send("Page.getInstallabilityErrors");
+  // Headless Chromium's contexts count as private windows, which install nothing.
+  expect(
+    installabilityErrors.map(({ errorId }) => errorId).filter((id) => id !== "in-incognito"),
+  ).toEqual([]);
+});
+
+test("after one visit with the line cut: start tunes, place search, the map, charts, with the fit's version and age", async () => {
+  await visited();
+  const [{ fit }, rates] = [
+    await atlas.get<Health>("/health"),
+    await askedRates(atlas.get, { heat_kW: 5, elevation_m: 4321, temperature_C: -17 }),
+  ];
+  const { points_total } = await atlas.get<ScalingAnswer>("/scaling?heat_kW=5&end=low");
+  line.cut();
+  await page.reload();
+  await notice(new RegExp(`Fit ${fit}, `)).waitFor();
+  await page.getByText(t.unreachable).waitFor();
+
+  await field(page, "site.elevation_m").fill("4321");
+  await field(page, "air.temperature_C").fill("-17");
+  await expect.poll(() => shownRates(page)).toEqual(rates);
+
+  // By another name, and one that is small: that is not kept.
+  await choosePlace(page, "cologne", /Köln/);
+  await page.getByLabel(t.site.place, { exact: true }).first().fill("Leadville");
+  await page.getByText(t.site.noPlace).waitFor();
+
+  await mapDrawn(page);
+  expect(await page.locator(".map").getAttribute("data-state")).toBe("ready");
+  await page.locator(".map canvas").click({ position: { x: 200, y: 200 } });
+  await page.getByText(/Estimated, within/).waitFor();
+
+  for (const view of ["scaling", "data", "share"] as const) {
+    await page.goto(`${line.url}/#/${view}`);
+    await page.getByRole("heading", { level: 2 }).first().waitFor();
+    expect(await page.getByText(t.partMissing).count()).toBe(0);
+  }
+  await page.goto(`${line.url}/#/scaling`);
+  await page.locator(".chart svg").first().waitFor();
+  await page.getByText(t.scaling.points(String(points_total), String(points_total))).waitFor();
+  // A class whose tunes were never asked for: the curve, from the fit alone.
+  await page.locator("#scaling-heat").selectOption("2");
+  await page.locator(".chart svg").first().waitFor();
+  expect(await page.getByText(t.loading).count()).toBe(0);
+});
+
+test("a country is saved with its small places, and removed again", async () => {
+  await visited();
+  await page.getByText(offline.title).click();
+  await page.getByLabel(offline.region).selectOption({ label: "United States" });
+  await button(offline.save).click();
+  await page.getByText(offline.saved, { exact: true }).waitFor();
+  const axe = await new AxeBuilder({ page }).include(".offline").analyze();
+  expect(axe.violations.map(({ id }) => id)).toEqual([]);
+  line.cut();
+  await page.reload();
+  await choosePlace(page, "leadvile", /Leadville, Colorado/);
+  await page.getByText(offline.title).click();
+  await button(offline.remove("United States")).click();
+  await button(offline.remove("United States")).waitFor({ state: "detached" });
+  await page.reload();
+  await page.getByLabel(t.site.place, { exact: true }).first().fill("Leadville");
+  await page.getByText(t.site.noPlace).waitFor();
+});
+
+test("a tune shared without a network waits, arrives once, and its receipt is kept", async () => {
+  await visited();
+  const before = await tunes();
+  line.cut();
+  await page.goto(`${line.url}/#/share`);
+  await fillTune(1.11);
+  await button(t.share.send).click();
+  await page.getByText(offline.waits).waitFor();
+  await page.getByText(offline.waitingTitle).waitFor();
+  await notice(offline.waitingCount(1)).waitFor();
+  expect(await tunes()).toBe(before);
+
+  line.mend();
+  await page.reload();
+  await notice(offline.arrived(1)).waitFor();
+  await page
+    .locator(".receipts li")
+    .getByText(/1\.1 Hz and 3\.7 Hz/)
+    .waitFor();
+  await page.getByText(offline.waitingTitle).waitFor({ state: "detached" });
+  expect(await tunes()).toBe(before + 1);
+  await page.reload();
+  await page.locator(".receipts li").waitFor();
+  expect(line.keys).toHaveLength(1);
+});
+
+test("killed between sending and the answer, the tune arrives exactly once all the same", async () => {
+  await visited();
+  const before = await tunes();
+  await page.goto(`${line.url}/#/share`);
+  await fillTune(1.12);
+  line.swallowAnswers();
+  await button(t.share.send).click();
+  await expect.poll(tunes).toBe(before + 1);
+  await page.close();
+
+  line.mend();
+  page = await open("#/share");
+  await notice(offline.arrived(1)).waitFor();
+  await page.locator(".receipts li").waitFor();
+  expect(line.keys).toHaveLength(2);
+  // The form is as it was; sent again from there it is still the same tune.
+  await field(page, "consent").check();
+  await button(t.share.send).click();
+  await page.locator(".outcome[data-verdict=accepted]").waitFor();
+  expect(new Set(line.keys).size).toBe(1);
+  expect(await page.locator(".receipts li").count()).toBe(1);
+  expect(await tunes()).toBe(before + 1);
+});
+
+test("what the atlas refuses of a tune that waited is said, and can be mended in the form", async () => {
+  await visited();
+  line.cut();
+  await page.goto(`${line.url}/#/share`);
+  await fillTune(1.13);
+  await button(t.share.send).click();
+  await page.getByText(offline.waits).waitFor();
+  line.mend();
+  line.replace("/api/tunes", null);
+  await button(offline.sendNow).click();
+  await page.locator(".receipts .error").waitFor();
+  await button(offline.mend).click();
+  await page.getByText(offline.waitingTitle).waitFor({ state: "detached" });
+  expect(await field(page, "low.pump_Hz").inputValue()).toBe("1.13");
+});
+
+test("a new release waits for a press, and the old tab works until then", async () => {
+  await visited();
+  line.replace("/service-worker.js", (text) => `${text}\n// a newer release`);
+  await page.evaluate(async () => (await navigator.serviceWorker.ready).update());
+  await notice(offline.newRelease).waitFor();
+  await page.evaluate(() => {
+    (globalThis as { before?: boolean }).before = true;
+  });
+  await page.goto(`${line.url}/#/scaling`);
+  await page.locator(".chart svg").first().waitFor();
+  const other = await open("#/share");
+  await other.locator(".notices").getByText(offline.newRelease).waitFor();
+  await page.bringToFront();
+  await Promise.all([page.waitForEvent("load"), button(offline.reload).click()]);
+  await page.locator(".chart svg").first().waitFor();
+  expect(await page.evaluate(() => (globalThis as { before?: boolean }).before)).toBe(undefined);
+  // Another tab is told, and keeps what was typed until it is reloaded.
+  await other.locator(".notices").getByText(offline.newReleaseElsewhere).waitFor();
+  await notice(offline.newRelease).waitFor({ state: "detached" });
+});
+
+test("a part that is gone from the server, and kept nowhere, is said with a way on", async () => {
+  const built = JSON.parse(readFileSync("dist/.vite/manifest.json", "utf8"));
+  const part = `/${built["views/scaling.tsx"].file}`;
+  await context.close();
+  context = await browser.newContext({ serviceWorkers: "block" });
+  line.replace(part, null);
+  page = await open();
+  await panel("unable").waitFor();
+  await page.goto(`${line.url}/#/scaling`);
+  await notice(offline.oldPage).waitFor();
+  line.replace(part, undefined);
+  await page.locator(".notices").getByRole("button", { name: offline.reload }).click();
+  await page.locator(".chart svg").first().waitFor();
+});
+
+test("a first visit whose connection breaks off says so, and takes it up again on a press", async () => {
+  await context.close();
+  context = await browser.newContext();
+  line.replace("/icon-512.png", null);
+  page = await open();
+  await panel("interrupted").waitFor();
+  line.replace("/icon-512.png", undefined);
+  await page.getByText(offline.title).click();
+  await button(offline.retry).click();
+  await visited();
+});
+
+test("storage cleared by the browser: what was kept is fetched again, with a word", async () => {
+  await visited();
+  await page.evaluate(async () => {
+    for (const name of await caches.keys()) {
+      if (name.includes("geography")) await caches.delete(name);
+    }
+  });
+  await page.reload();
+  await notice(offline.cleared).waitFor();
+  await visited();
+});
+
+test("no room left: the page says so and its start tunes work on", async () => {
+  await visited();
+  await page.evaluate(async () => {
+    for (const name of await caches.keys()) {
+      if (name.includes("geography")) await caches.delete(name);
+    }
+  });
+  const session = await context.newCDPSession(page);
+  await session.send("Storage.overrideQuotaForOrigin", { origin: line.url, quotaSize: 1000 });
+  await page.reload();
+  await notice(offline.full).waitFor();
+  await field(page, "site.elevation_m").fill("2000");
+  await expect
+    .poll(() => shownRates(page))
+    .toEqual(await askedRates(atlas.get, { heat_kW: 5, elevation_m: 2000 }));
+  await session.send("Storage.overrideQuotaForOrigin", { origin: line.url });
+  await page.locator(".notices").getByRole("button", { name: offline.retry }).click();
+  await visited();
+});
