@@ -76,3 +76,8 @@ export function ratesWithin({ step_Hz }: Sweep, { lean_Hz, rich_Hz }: Guards): n
 export function onStep(step_Hz: number, steps: number): number {
   return Number((steps * step_Hz).toFixed(6));
 }
+
+/** Of these rates the nearest to a wanted one. */
+export function nearestRate(rates: readonly number[], pump_Hz: number): number {
+  return rates.reduce((a, b) => (Math.abs(b - pump_Hz) < Math.abs(a - pump_Hz) ? b : a));
+}

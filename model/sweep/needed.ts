@@ -8,6 +8,9 @@ const SURELY = 0.97;
 const SURELY_RICH = 0.9;
 /** One move to the rich side is no longer than this share of the rate (our own working value). */
 const RICH_MOVE = 0.12;
+/** A stay still settling is left when the minimum is surely this many steps away. */
+const FAR_STEPS = 1.5;
+const SURE_OF_SIDE = 0.85;
 /** Off the scale, leaner than the start by this share before the rich side is tried (our own working value). */
 const LEAN_SEARCH = 0.08;
 
@@ -46,4 +49,15 @@ function searching({ sweep, levels }: SweepState, here_Hz: number, others: numbe
   const reach = top * (1 + RICH_MOVE) + sweep.step_Hz / 2;
   const richer = untried.filter((rate) => rate > top && rate <= reach);
   return richer.length > 0 ? richer.slice(-1) : leaner;
+}
+
+/** On which side of a rate the minimum surely lies, and not near. */
+export function surelyFar(
+  { posterior, sweep }: SweepState,
+  here_Hz: number,
+): "lean" | "rich" | undefined {
+  const far = FAR_STEPS * sweep.step_Hz;
+  if (between(posterior, 0, here_Hz - far) > SURE_OF_SIDE) return "lean";
+  if (between(posterior, here_Hz + far, Number.POSITIVE_INFINITY) > SURE_OF_SIDE) return "rich";
+  return undefined;
 }

@@ -1,21 +1,18 @@
-import type { Minimum, NoMinimum, SetRate, SweepAnswer } from "./answer.ts";
-import { type Basin, basinOf } from "./basin.ts";
-import { enough, limbsOf } from "./enough.ts";
-import { between } from "./estimate.ts";
-import { offScale, ratesNeeded } from "./needed.ts";
+import type { SweepAnswer } from "./answer.ts";
+import { minimum, noMinimum, said, setTo } from "./answering.ts";
+import { basinOf } from "./basin.ts";
+import { enough } from "./enough.ts";
+import { nearestRate } from "./guards.ts";
+import { offScale, ratesNeeded, surelyFar } from "./needed.ts";
 import { candidates } from "./next-rate.ts";
 import * as say from "./sentences.ts";
-import { settlingTime_s } from "./settling.ts";
 import type { SweepReading, SweepSetup } from "./setup.ts";
-import { expectedAt, type SweepState, stateOf } from "./state.ts";
-import { STEADY_s, steady } from "./stays.ts";
+import { type SweepState, stateOf } from "./state.ts";
+import { steady } from "./stays.ts";
 
-/** A stay still settling is left when the minimum is surely this many steps away. */
-const FAR_STEPS = 1.5;
-const SURELY = 0.85;
 /** After this many flame-outs it is the manual's turn. */
 const FLAME_OUTS_MOST = 3;
-const WARM_UP_s = 180;
+const RELIGHT_RICHER = 1.1;
 /** So many rates off the meter's scale, and no other, are enough to say that it cannot see. */
 const UNSEEN_ENOUGH = 3;
 
@@ -28,13 +25,14 @@ export function nextStep(setup: SweepSetup, readings: readonly SweepReading[]): 
   const state = stateOf(setup, readings);
   const { sweep, stays, last } = state;
   const stay = stays.at(-1);
-  if (!stay || !last) return setTo(state, nearestRate(state, sweep.start_Hz), "start");
+  if (!stay || !last) return setTo(state, nearestRate(state.rates, sweep.start_Hz), "start");
   const flame_outs = stays.filter(({ flame_out }) => flame_out).length;
   if (flame_outs >= FLAME_OUTS_MOST) {
     return { kind: "stop", flame_outs, ...said(state, say.sayingStop(flame_outs)) };
   }
   const here = stay.pump_Hz;
-  if (stay.flame_out) return setTo(state, nearestRate(state, leanestSteady(state)), "flame-out");
+  if (stay.flame_out)
+    return setTo(state, nearestRate(state.rates, relightAt(state, here)), "flame-out");
   const moving = onwardFrom(state, here);
   if (!moving) {
     const { wait_s } = last;
@@ -68,66 +66,12 @@ function seats({ stays, rates }: SweepState): number[] {
   return seen.length > 0 ? seen : rates.slice(-1);
 }
 
-function leanestSteady({ stays, guards }: SweepState): number {
+/** Where to relight: the leanest rate that burned steadily, or clearly richer than the one that did not. */
+function relightAt({ stays }: SweepState, out_Hz: number): number {
   const burned = stays.filter(steady).map(({ pump_Hz }) => pump_Hz);
-  return burned.length > 0 ? Math.min(...burned) : guards.rich_Hz;
-}
-
-function nearestRate({ rates }: SweepState, pump_Hz: number): number {
-  return rates.reduce((a, b) => (Math.abs(b - pump_Hz) < Math.abs(a - pump_Hz) ? b : a));
-}
-
-/** On which side of a rate the minimum surely lies, and not near. */
-function surelyFar({ posterior, sweep }: SweepState, here_Hz: number): "lean" | "rich" | undefined {
-  const far = FAR_STEPS * sweep.step_Hz;
-  if (between(posterior, 0, here_Hz - far) > SURELY) return "lean";
-  if (between(posterior, here_Hz + far, Number.POSITIVE_INFINITY) > SURELY) return "rich";
-  return undefined;
+  return burned.length > 0 ? Math.min(...burned) : RELIGHT_RICHER * out_Hz;
 }
 
 function unseen({ levels, settled }: SweepState, end: "floor" | "ceiling"): boolean {
   return settled >= UNSEEN_ENOUGH && levels.every(({ beyond }) => beyond === end);
-}
-
-function setTo(state: SweepState, pump_Hz: number, why: SetRate["why"]): SetRate {
-  const { sweep, stays, lag } = state;
-  const shown = stays.at(-1)?.looks.at(-1)?.ppm ?? 0;
-  const settle = settlingTime_s(sweep, lag, shown, expectedAt(state, pump_Hz));
-  // On the way to a minimum farther off it is enough to see the flame burn on.
-  const here = stays.at(-1)?.pump_Hz ?? pump_Hz;
-  const through = surelyFar(state, pump_Hz) === (pump_Hz < here ? "lean" : "rich");
-  const wait_s =
-    why === "flame-out"
-      ? WARM_UP_s
-      : through && why !== "start"
-        ? STEADY_s
-        : Math.max(STEADY_s, settle);
-  return { kind: "set", pump_Hz, wait_s, why, ...said(state, say.sayingSet(why, pump_Hz, wait_s)) };
-}
-
-function minimum(state: SweepState, basin: Basin): Minimum {
-  const found = {
-    kind: "minimum" as const,
-    basin_Hz: { lower: basin.lower_Hz, upper: basin.upper_Hz },
-    sit_Hz: basin.sit_Hz,
-    sit_ppm: basin.sit_ppm,
-    limbs: limbsOf(state),
-    below_floor: state.levels.every(
-      ({ beyond, ppm }) => beyond === "floor" || ppm > 1.5 * basin.lowest_ppm,
-    ),
-    ...said(state, ""),
-  };
-  return { ...found, sentence: say.sayingMinimum(found, state.sweep.end) };
-}
-
-function noMinimum(state: SweepState, why: NoMinimum["why"], basin: Basin): NoMinimum {
-  const below = why === "below floor";
-  const sit_Hz = below ? basin.sit_Hz : nearestRate(state, state.sweep.start_Hz);
-  const sentence = (below ? say.sayingBelowFloor : say.sayingAboveCeiling)(state, sit_Hz);
-  return { kind: "no minimum", why, sit_Hz, ...said(state, sentence) };
-}
-
-function said({ guards, estimate, lag, settled }: SweepState, sentence: string) {
-  const guards_Hz = { lean: guards.lean_Hz, rich: guards.rich_Hz };
-  return { sentence, guards_Hz, ...estimate, lag_s: lag.lag_s, settled };
 }

@@ -108,3 +108,11 @@ test("what is no reading is refused by name", () => {
   expect(() => nextStep(setup, [{ pump_Hz: 4.2, time_s: 1 }])).toThrow("readings[0]");
   expect(() => nextStep({ ...setup, step_Hz: 0 }, [])).toThrow("step_Hz");
 });
+
+test("a flame-out before anything burned is answered a little richer, not at the rich end", () => {
+  const answer = nextStep(setup, [{ pump_Hz: 4.2, time_s: 20, flame_out: true }]);
+  expect(answer).toMatchObject({ kind: "set", why: "flame-out" });
+  if (answer.kind !== "set") return;
+  expect(answer.pump_Hz).toBeGreaterThanOrEqual(4.3);
+  expect(answer.pump_Hz).toBeLessThanOrEqual(4.7);
+});
