@@ -112,7 +112,7 @@ test("after one visit with the line cut: start tunes, place search, the map, cha
   await page.locator(".map canvas").click({ position: { x: 200, y: 200 } });
   await page.getByText(/Estimated, within/).waitFor();
 
-  for (const view of ["scaling", "data", "share"] as const) {
+  for (const view of ["trip", "scaling", "data", "share"] as const) {
     await page.goto(`${line.url}/#/${view}`);
     await page.getByRole("heading", { level: 2 }).first().waitFor();
     expect(await page.getByText(t.partMissing).count()).toBe(0);
@@ -128,7 +128,7 @@ test("after one visit with the line cut: start tunes, place search, the map, cha
 
 test("a country is saved with its small places, and removed again", async () => {
   await visited();
-  await page.getByText(offline.title).click();
+  await page.locator(".offline summary").click();
   await page.getByLabel(offline.region).selectOption({ label: "United States" });
   await button(offline.save).click();
   await page.getByText(offline.saved, { exact: true }).waitFor();
@@ -137,7 +137,7 @@ test("a country is saved with its small places, and removed again", async () => 
   line.cut();
   await page.reload();
   await choosePlace(page, "leadvile", /Leadville, Colorado/);
-  await page.getByText(offline.title).click();
+  await page.locator(".offline summary").click();
   await button(offline.remove("United States")).click();
   await button(offline.remove("United States")).waitFor({ state: "detached" });
   await page.reload();
@@ -254,9 +254,34 @@ test("a first visit whose connection breaks off says so, and takes it up again o
   page = await open();
   await panel("interrupted").waitFor();
   line.replace("/icon-512.png", undefined);
-  await page.getByText(offline.title).click();
+  await page.locator(".offline summary").click();
   await button(offline.retry).click();
   await visited();
+});
+
+test("what the page remembered is wiped and the line cut: the fit still comes from the service worker", async () => {
+  await visited();
+  const { fit } = await atlas.get<Health>("/health");
+  await page.evaluate(() => localStorage.clear());
+  line.cut();
+  await page.reload();
+  await notice(new RegExp(`Fit ${fit}, `)).waitFor();
+  expect(await shownRates(page)).toEqual(
+    await askedRates(atlas.get, { heat_kW: 5, elevation_m: 1000 }),
+  );
+  await page.locator(".offline summary").click();
+  await page.getByText(offline.kept).waitFor();
+});
+
+test("everything wiped: the page begins as on a first visit and keeps all of it again", async () => {
+  await visited();
+  const session = await context.newCDPSession(page);
+  await session.send("Storage.clearDataForOrigin", { origin: line.url, storageTypes: "all" });
+  await page.reload();
+  await visited();
+  line.cut();
+  await page.reload();
+  await page.locator(".end output").first().waitFor();
 });
 
 test("storage cleared by the browser: what was kept is fetched again, with a word", async () => {
