@@ -57,13 +57,14 @@ export function scatterOf(
   const posterior: { log: number; spread: number; perX: number; tail: number }[] = [];
   for (const [tail, tailWeight] of TAILS) {
     const norm = heightOf(tail);
+    const shape = SHAPES.get(tail) as Float64Array;
     for (const [perX, perXWeight] of PER_X) {
       for (const spread of SPREADS) {
         const away = ln(spread / prior.spread) / prior.spread_log_sd;
         const log =
           ln(tailWeight * perXWeight) -
           0.5 * away ** 2 +
-          likelihood(seen, { spread, perX, tail, norm, background });
+          likelihood(seen, { spread, perX, shape, norm, background });
         posterior.push({ log, spread, perX, tail });
       }
     }
@@ -121,9 +122,29 @@ function count(
 interface Candidate {
   spread: number;
   perX: number;
-  tail: number;
+  shape: Float64Array;
   norm: number;
   background: number;
+}
+
+/** Shapes of Student's t, (1 + z²/ν)^(−(ν + 1)/2), each 1/64 of a spread: between them a straight line will do. */
+const PER_SPREAD = 64;
+const SHAPE_ENDS = 40;
+const SHAPES = new Map(
+  TAILS.map(([df]) => [
+    df,
+    Float64Array.from({ length: SHAPE_ENDS * PER_SPREAD + 2 }, (_, i) =>
+      power(1 + (i / PER_SPREAD) ** 2 / df, -0.5 * (df + 1)),
+    ),
+  ]),
+);
+
+function read(shape: Float64Array, z: number): number {
+  const at = z * PER_SPREAD;
+  if (!(at < SHAPE_ENDS * PER_SPREAD)) return 0;
+  const i = Math.floor(at);
+  const here = shape[i] as number;
+  return here + (at - i) * ((shape[i + 1] as number) - here);
 }
 
 function likelihood({ votes, square, xx }: Residuals, c: Candidate): number {
@@ -135,8 +156,8 @@ function likelihood({ votes, square, xx }: Residuals, c: Candidate): number {
     for (let at = range * BINS; at < (range + 1) * BINS; at++) {
       const v = votes[at] as number;
       if (v === 0) continue;
-      const z2 = (square[at] as number) / variance;
-      log += v * ln(height * power(1 + z2 / c.tail, -0.5 * (c.tail + 1)) + flat);
+      const z = Math.sqrt((square[at] as number) / variance);
+      log += v * ln(height * read(c.shape, z) + flat);
     }
   }
   return log;
