@@ -9,7 +9,7 @@ const SIZES = [
   { width: 360, height: 740 },
   { width: 1280, height: 800 },
 ];
-const VIEWS = ["atlas", "share", "scaling", "data"];
+const VIEWS = ["atlas", "trip", "share", "scaling", "data", "data/bands", "data/method"];
 /** The README's picture, small enough to be kept. */
 const PICTURE = { width: 1120, height: 720 };
 /** Charts and lists need no longer, ms. */
@@ -30,7 +30,7 @@ for (const name of ["demo", "empty"]) {
         });
         if (view === "atlas") await mapDrawn(page);
         await page.waitForTimeout(SETTLED_AFTER_ms);
-        const file = `data/screenshots/${name}-${view}-${viewport.width}-${colorScheme}.png`;
+        const file = `data/screenshots/${name}-${view.replace("/", "-")}-${viewport.width}-${colorScheme}.png`;
         await page.screenshot({ path: file, fullPage: viewport.width < 1000 });
         await close();
         console.log(file);
