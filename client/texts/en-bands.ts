@@ -14,7 +14,8 @@ export const b = {
   loading: "Fetching the study …",
   intro:
     "A band is a span of pump rates with a promise. The mean band promises where the average tune lies; the new-heater band promises where one more heater, such as yours, will find its own. A 95 % band has held 95 in 100 when, of every hundred times it is drawn from fresh tunes, the truth lies inside it ninety-five times. Real tunes cannot show that, since nobody knows the truth behind them. So crowds are invented whose truth is known, careful, careless and lying ones, and it is counted how often the bands hold.",
-  simulated: "All of this page but the next section is simulated: no tune of anyone is in the rest.",
+  simulated:
+    "All of this page but the next section is simulated: no tune of anyone is in the rest.",
   published: {
     title: "In the published fit",
     none: "Nobody has tuned yet: there is nothing to hold the bands against.",
