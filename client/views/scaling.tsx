@@ -1,8 +1,9 @@
-import { useEffect, useId, useRef, useState } from "preact/hooks";
+import { useCallback, useEffect, useId, useState } from "preact/hooks";
 import { ENDS, type End, type PublishedFit } from "../../model/fit/group.ts";
 import { USUAL_CLASS_kW } from "../../model/heater.ts";
 import type { ScalingAnswer } from "../../server/contract.ts";
 import { api } from "../api.ts";
+import { ChartPlace } from "../charts/chart-place.tsx";
 import { beyondFrame, type Over, scalingChart } from "../charts/scaling-chart.ts";
 import { AsideTable, PointsTable } from "../charts/scaling-tables.tsx";
 import { classesOf, HeatClassField } from "../parts/heat-class-field.tsx";
@@ -137,19 +138,11 @@ function Select(props: {
 
 /** The chart, drawn anew for every width of its place. */
 function Chart({ scaling, over, unit }: { scaling: ScalingAnswer; over: Over; unit: Unit }) {
-  const place = useRef<HTMLDivElement>(null);
-  const [width, setWidth] = useState(0);
-  useEffect(() => {
-    const element = place.current;
-    if (!element) return;
-    const watch = new ResizeObserver(() => setWidth(Math.floor(element.clientWidth)));
-    watch.observe(element);
-    return () => watch.disconnect();
-  }, []);
-  useEffect(() => {
-    if (width > 0) place.current?.replaceChildren(scalingChart({ scaling, over, unit, width }));
-  }, [scaling, over, unit, width]);
-  return <div class="chart" ref={place} />;
+  const draw = useCallback(
+    (width: number) => scalingChart({ scaling, over, unit, width }),
+    [scaling, over, unit],
+  );
+  return <ChartPlace draw={draw} />;
 }
 
 /** What the marks mean: each differs in form as well as in colour. */

@@ -64,8 +64,3 @@ export function asCovariance({ aa, ac, cc }: Symmetric): Covariance {
     [ac, cc],
   ];
 }
-
-/** vᵀMv with v = (1, x): the variance of the line at x. */
-export function at({ aa, ac, cc }: Symmetric, x: number): number {
-  return aa + x * (2 * ac + x * cc);
-}
