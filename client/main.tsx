@@ -7,7 +7,8 @@ import { later } from "./parts/later.tsx";
 import { FIRST_QUESTION, type Question } from "./question.ts";
 import { recall, remember } from "./remember.ts";
 import "./style/index.css";
-import { t } from "./texts/en.ts";
+import { t } from "./texts/app.ts";
+import { language } from "./texts/language.ts";
 import { Atlas } from "./views/atlas.tsx";
 
 // Fetched when first opened: they bring the schema, the charts and the cells along.
@@ -100,6 +101,7 @@ function App() {
   );
 }
 
+document.documentElement.lang = language;
 const root = document.getElementById("app");
 if (root) {
   root.replaceChildren();

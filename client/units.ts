@@ -1,3 +1,5 @@
+import { locale } from "./texts/language.ts";
+
 /** Units a person may choose, field by field. Everything inside the app is SI; conversion happens here alone. */
 export interface Unit {
   name: string;
@@ -35,7 +37,7 @@ export function toSi(shown: number, unit: Unit): number {
 
 /** A number as people of the page's language write it. */
 export function format(value: number, decimals = 0): string {
-  return value.toLocaleString("en", {
+  return value.toLocaleString(locale, {
     minimumFractionDigits: decimals,
     maximumFractionDigits: decimals,
   });

@@ -1,6 +1,7 @@
 import * as Plot from "@observablehq/plot";
 import type { ScalingAnswer, ScalingCurvePoint, ScalingPoint } from "../../server/contract.ts";
-import { t } from "../texts/en.ts";
+import { t } from "../texts/app.ts";
+import { scalingWords } from "../texts/scaling.ts";
 import { toShown, type Unit } from "../units.ts";
 
 export type Over = "density" | "elevation";
@@ -39,9 +40,9 @@ export function scalingChart(options: ScalingChartOptions): SVGSVGElement {
     height: Math.max(300, Math.min(520, width * 0.6)),
     marginLeft: 48,
     marginBottom: 44,
-    ariaLabel: t.scaling.chartLabel(t.endWord[scaling.end], t.scaling[over]),
+    ariaLabel: scalingWords.chartLabel(t.endWord[scaling.end], scalingWords[over]),
     x: { domain: xDomain, label: axisLabel(over, unit), labelAnchor: "center", labelArrow: "none" },
-    y: { domain: yDomain, label: t.scaling.rateAxis, labelArrow: "none", grid: true },
+    y: { domain: yDomain, label: scalingWords.rateAxis, labelArrow: "none", grid: true },
     marks: [
       ...bandAreas(curve, x),
       Plot.line(scaling.points, {
@@ -103,7 +104,7 @@ function yFrame(scaling: ScalingAnswer, seen: (d: ScalingCurvePoint) => boolean)
 }
 
 function axisLabel(over: Over, unit: Unit): string {
-  return over === "density" ? t.scaling.densityAxis : t.scaling.elevationAxis(unit.name);
+  return over === "density" ? scalingWords.densityAxis : scalingWords.elevationAxis(unit.name);
 }
 
 function inside(value: number, [from, to]: readonly number[]): boolean {

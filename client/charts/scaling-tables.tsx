@@ -1,5 +1,5 @@
 import type { ScalingPoint } from "../../server/contract.ts";
-import { t } from "../texts/en.ts";
+import { scalingWords } from "../texts/scaling.ts";
 import { format, formatIn, type Unit } from "../units.ts";
 
 /** Rows drawn into the table at once; a crowd's thousands would stall a phone. */
@@ -10,13 +10,13 @@ export function AsideTable({ points, unit }: { points: ScalingPoint[]; unit: Uni
   const aside = points.filter(({ status }) => status !== "kept");
   return (
     <section class="sheet" aria-labelledby="aside">
-      <h2 id="aside">{t.scaling.aside}</h2>
+      <h2 id="aside">{scalingWords.aside}</h2>
       {aside.length === 0 ? (
-        <p>{t.scaling.asideNone}</p>
+        <p>{scalingWords.asideNone}</p>
       ) : (
         <Table
-          label={t.scaling.aside}
-          columns={[t.scaling.reason, ...t.scaling.columns]}
+          label={scalingWords.aside}
+          columns={[scalingWords.reason, ...scalingWords.columns]}
           points={aside}
           unit={unit}
           withReason
@@ -30,16 +30,16 @@ export function AsideTable({ points, unit }: { points: ScalingPoint[]; unit: Uni
 export function PointsTable({ points, unit }: { points: ScalingPoint[]; unit: Unit }) {
   return (
     <section class="sheet" aria-labelledby="points">
-      <h2 id="points">{t.scaling.table}</h2>
+      <h2 id="points">{scalingWords.table}</h2>
       <details>
-        <summary>{t.scaling.showRows(Math.min(points.length, ROWS_AT_ONCE))}</summary>
+        <summary>{scalingWords.showRows(Math.min(points.length, ROWS_AT_ONCE))}</summary>
         <Table
-          label={t.scaling.table}
-          columns={t.scaling.columns}
+          label={scalingWords.table}
+          columns={scalingWords.columns}
           points={points.slice(0, ROWS_AT_ONCE)}
           unit={unit}
         />
-        {points.length > ROWS_AT_ONCE && <p class="note">{t.scaling.restInCsv(ROWS_AT_ONCE)}</p>}
+        {points.length > ROWS_AT_ONCE && <p class="note">{scalingWords.restInCsv(ROWS_AT_ONCE)}</p>}
       </details>
     </section>
   );
@@ -54,7 +54,7 @@ function Table(props: {
 }) {
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolling region must be reachable by keyboard
-    <section class="scrolls" tabIndex={0} aria-label={t.scaling.tableOf(props.label)}>
+    <section class="scrolls" tabIndex={0} aria-label={scalingWords.tableOf(props.label)}>
       <table>
         <thead>
           <tr>
@@ -74,7 +74,7 @@ function Table(props: {
               <td>{format(point.pump_Hz, 2)}</td>
               <td>{format(point.fan_rpm)}</td>
               <td>{format(point.pump_Hz_per_krpm, 3)}</td>
-              <td>{t.scaling.status[point.status]}</td>
+              <td>{scalingWords.status[point.status]}</td>
             </tr>
           ))}
         </tbody>

@@ -1,6 +1,7 @@
 import { type Band, CORRIDOR_points, coverageOf, offBy, ownResult } from "../study/off-claim.ts";
 import type { StudyReport, StudyScenario } from "../study/report.ts";
-import { b } from "../texts/en-bands.ts";
+import { b } from "../texts/bands.ts";
+import { locale } from "../texts/language.ts";
 import { format } from "../units.ts";
 import { type LabelledLine, labelledLines } from "./labelled-lines.ts";
 
@@ -75,7 +76,7 @@ export function errorChart(shown: Shown, width: number): SVGSVGElement {
       domain: [from, to],
       ticks: TICKS_pct.filter((tick) => tick >= from && tick <= to),
       log: true,
-      format: (value) => value.toLocaleString("en"),
+      format: (value) => value.toLocaleString(locale),
     },
   });
 }

@@ -2,7 +2,7 @@ import type { ComponentChildren } from "preact";
 import { coverageCsv, errorCsv } from "../study/csv.ts";
 import { BANDS, coverageOf, isOff, offBy, ownResult } from "../study/off-claim.ts";
 import type { StudyReport, StudyScenario } from "../study/report.ts";
-import { b } from "../texts/en-bands.ts";
+import { b } from "../texts/bands.ts";
 import { format } from "../units.ts";
 
 interface Props {

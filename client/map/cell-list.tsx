@@ -1,5 +1,5 @@
 import type { CellsAnswer } from "../../server/contract.ts";
-import { t } from "../texts/en.ts";
+import { mapWords } from "../texts/map.ts";
 import { format, formatIn, type Unit } from "../units.ts";
 
 /** Every fact of the cells as text. */
@@ -8,17 +8,17 @@ export function CellList({ cells, unit }: { cells: CellsAnswer | null; unit: Uni
   return (
     <details>
       <summary>
-        {t.map.cells} ({cells.cells.length})
+        {mapWords.cells} ({cells.cells.length})
       </summary>
       {cells.cells.length === 0 ? (
-        <p>{t.map.cellsNone}</p>
+        <p>{mapWords.cellsNone}</p>
       ) : (
         // biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolling region must be reachable by keyboard
-        <section class="scrolls" tabIndex={0} aria-label={t.map.cells}>
+        <section class="scrolls" tabIndex={0} aria-label={mapWords.cells}>
           <table>
             <thead>
               <tr>
-                {t.map.cellColumns.map((column) => (
+                {mapWords.cellColumns.map((column) => (
                   <th key={column} scope="col">
                     {column}
                   </th>
@@ -34,8 +34,8 @@ export function CellList({ cells, unit }: { cells: CellsAnswer | null; unit: Uni
                   <td>{formatIn(cell.elevation_m, unit)}</td>
                   <td>{cell.tunes}</td>
                   <td>{cell.contributors}</td>
-                  <td>{t.map.shift(cell.mixture_shift_pct.low)}</td>
-                  <td>{t.map.shift(cell.mixture_shift_pct.high)}</td>
+                  <td>{mapWords.shift(cell.mixture_shift_pct.low)}</td>
+                  <td>{mapWords.shift(cell.mixture_shift_pct.high)}</td>
                 </tr>
               ))}
             </tbody>

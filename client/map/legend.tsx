@@ -1,6 +1,7 @@
 import type { End, PublishedFit } from "../../model/fit/group.ts";
 import type { Question } from "../question.ts";
-import { t } from "../texts/en.ts";
+import { t } from "../texts/app.ts";
+import { mapWords } from "../texts/map.ts";
 import { format } from "../units.ts";
 import { colourOf, RAMP, tintRange } from "./tint.ts";
 
@@ -20,7 +21,7 @@ export function Legend({
   );
   return (
     <figure class="legend">
-      <figcaption>{t.map.legend(t.endWord[end])}</figcaption>
+      <figcaption>{mapWords.legend(t.endWord[end])}</figcaption>
       <ol>
         {steps.map((value) => (
           <li key={value}>
@@ -36,13 +37,13 @@ export function Legend({
           <svg viewBox="0 0 40 16" aria-hidden="true">
             <path class="hatched" d="M-4 16L12 0M4 16L20 0M12 16L28 0M20 16L36 0M28 16L44 0" />
           </svg>
-          {t.map.hatched}
+          {mapWords.hatched}
         </li>
         <li>
           <svg viewBox="0 0 40 16" aria-hidden="true">
             <circle class="cell-mark" cx="20" cy="8" r="7" />
           </svg>
-          {t.map.cellMark}
+          {mapWords.cellMark}
         </li>
       </ul>
     </figure>

@@ -1,6 +1,6 @@
 import type { PublishedFit } from "../../model/fit/group.ts";
 import { age } from "../parts/basis.tsx";
-import { offline } from "../texts/en-offline.ts";
+import { offline } from "../texts/offline.ts";
 import { takeRelease } from "./release.ts";
 import { useStanding } from "./standing.ts";
 import { keep } from "./start.ts";

@@ -1,6 +1,6 @@
 import { useEffect, useState } from "preact/hooks";
 import type { PackListing } from "../../model/geography/place-packs.ts";
-import { offline } from "../texts/en-offline.ts";
+import { offline } from "../texts/offline.ts";
 import { format } from "../units.ts";
 import type { Keeping } from "./keep-geography.ts";
 import { listCountries, removeCountry, saveCountry, savedFiles } from "./saved-countries.ts";

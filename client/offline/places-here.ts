@@ -5,7 +5,7 @@ import {
 } from "../../model/geography/place-packs.ts";
 import type { ElevationAnswer, PlacesAnswer } from "../../server/contract.ts";
 import { elevationHere } from "../terrain-here.ts";
-import { offline } from "../texts/en-offline.ts";
+import { offline } from "../texts/offline.ts";
 import { savedFiles } from "./saved-countries.ts";
 
 /** Packs are large to parse: once each, until another country is saved. */

@@ -1,7 +1,7 @@
 import { useState } from "preact/hooks";
 import { type GivenAir, standardPressure } from "../../model/air.ts";
 import { recall, remember } from "../remember.ts";
-import { t } from "../texts/en.ts";
+import { t } from "../texts/app.ts";
 import { formatIn, type Unit } from "../units.ts";
 import { NumberField, useUnit } from "./number-field.tsx";
 

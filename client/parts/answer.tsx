@@ -1,6 +1,6 @@
 import { ENDS, type End } from "../../model/fit/group.ts";
 import type { StartEnd, StartTune } from "../../model/start.ts";
-import { t } from "../texts/en.ts";
+import { t } from "../texts/app.ts";
 import { format } from "../units.ts";
 import { BandDrawing } from "./band-drawing.tsx";
 

@@ -1,5 +1,5 @@
 import type { StartTune } from "../../model/start.ts";
-import { t } from "../texts/en.ts";
+import { t } from "../texts/app.ts";
 import { format } from "../units.ts";
 
 /** Tunes, contributors, range and age behind an answer. */

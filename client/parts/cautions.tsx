@@ -1,5 +1,5 @@
 import { SAFETY } from "../../model/safety.ts";
-import { t } from "../texts/en.ts";
+import { t } from "../texts/app.ts";
 
 /** The cautions, on every view: the notice always in full, the lists on a press. */
 export function Cautions() {

@@ -1,6 +1,6 @@
 import type { PublishedFit } from "../../model/fit/group.ts";
 import { HEAT_CLASSES_kW } from "../../model/heater.ts";
-import { t } from "../texts/en.ts";
+import { t } from "../texts/app.ts";
 
 /** Choice of heat class. */
 export function HeatClassField(props: {

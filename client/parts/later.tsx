@@ -1,6 +1,6 @@
 import type { ComponentType } from "preact";
 import { useEffect, useState } from "preact/hooks";
-import { t } from "../texts/en.ts";
+import { t } from "../texts/app.ts";
 
 /** A part of the page that is fetched when first shown, so that the answer need not wait for it. */
 export function later<P extends object>(load: () => Promise<ComponentType<P>>): ComponentType<P> {

@@ -1,6 +1,6 @@
 import { useId, useRef, useState } from "preact/hooks";
 import { recall, remember } from "../remember.ts";
-import { t } from "../texts/en.ts";
+import { t } from "../texts/app.ts";
 import { parseNumber, type Quantity, toShown, toSi, UNITS, type Unit } from "../units.ts";
 
 const PLAIN: Unit = { name: "", factor: 1, offset: 0, decimals: 3 };

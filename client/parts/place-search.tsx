@@ -2,7 +2,7 @@ import { useEffect, useId, useRef, useState } from "preact/hooks";
 import type { Place } from "../../server/contract.ts";
 import { api } from "../api.ts";
 import { nameOf } from "../question.ts";
-import { t } from "../texts/en.ts";
+import { t } from "../texts/app.ts";
 import { formatIn, type Unit } from "../units.ts";
 
 const TYPING_PAUSE_ms = 150;

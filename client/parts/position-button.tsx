@@ -1,6 +1,6 @@
 import { useState } from "preact/hooks";
 import type { PointElevation } from "../../model/geography/terrain.ts";
-import { t } from "../texts/en.ts";
+import { t } from "../texts/app.ts";
 
 /** Asks the device for its position, only on a press. Its elevation is worked out here: the position goes nowhere. */
 export function PositionButton(props: { onPosition: (found: PointElevation) => void }) {

@@ -2,7 +2,7 @@ import { useState } from "preact/hooks";
 import { ELEVATION_RANGE_m } from "../../model/air.ts";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import { atElevation, atPlace, atPoint, type Question } from "../question.ts";
-import { t } from "../texts/en.ts";
+import { t } from "../texts/app.ts";
 import { formatIn, type Unit } from "../units.ts";
 import { TemperatureField } from "./air-fields.tsx";
 import { classesOf, HeatClassField } from "./heat-class-field.tsx";

@@ -1,5 +1,5 @@
 import type { KeepFan, StartEnd, StartTune } from "../../model/start.ts";
-import { t } from "../texts/en.ts";
+import { t } from "../texts/app.ts";
 import { format } from "../units.ts";
 
 /** Keep the fan or keep the heat, side by side. */

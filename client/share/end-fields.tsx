@@ -1,6 +1,7 @@
 import type { End } from "../../model/fit/group.ts";
 import { NumberField } from "../parts/number-field.tsx";
-import { t } from "../texts/en.ts";
+import { t } from "../texts/app.ts";
+import { shareWords } from "../texts/share.ts";
 import { USUAL_FLOOR_ppm, withValue } from "./draft.ts";
 import type { TuneForm } from "./use-tune-form.ts";
 
@@ -18,17 +19,22 @@ export function EndFields({ end, form }: { end: End; form: TuneForm }) {
   return (
     <fieldset>
       <legend>{t[end]}</legend>
-      <NumberField label={t.share.pump} {...field("pump_Hz")} />
-      <NumberField label={t.share.fan} {...field("fan_rpm")} />
+      <NumberField label={shareWords.pump} {...field("pump_Hz")} />
+      <NumberField label={shareWords.fan} {...field("fan_rpm")} />
       {values.nothing_shown ? (
         <NumberField
           key="floor"
-          label={t.share.coFloor}
+          label={shareWords.coFloor}
           {...floor}
           error={floor.error ?? errorOf(`${end}.co_ppm`)}
         />
       ) : (
-        <NumberField key="reading" label={t.share.co} {...field("co_ppm")} hint={t.share.coHint} />
+        <NumberField
+          key="reading"
+          label={shareWords.co}
+          {...field("co_ppm")}
+          hint={shareWords.coHint}
+        />
       )}
       <label class="check">
         <input
@@ -46,9 +52,9 @@ export function EndFields({ end, form }: { end: End; form: TuneForm }) {
             })
           }
         />
-        {t.share.coBelow}
+        {shareWords.coBelow}
       </label>
-      <NumberField label={t.share.power} {...field("power")} />
+      <NumberField label={shareWords.power} {...field("power")} />
     </fieldset>
   );
 }

@@ -1,7 +1,8 @@
 import { METER_KINDS } from "../../model/tune.ts";
 import { HeatClassField } from "../parts/heat-class-field.tsx";
 import { NumberField } from "../parts/number-field.tsx";
-import { t } from "../texts/en.ts";
+import { t } from "../texts/app.ts";
+import { shareWords } from "../texts/share.ts";
 import type { TuneForm } from "./use-tune-form.ts";
 
 /** The heater: its class, and what is known of pump and supply. */
@@ -23,11 +24,11 @@ export function HeaterFields({ form, classes }: { form: TuneForm; classes: numbe
         field="heater.dose_uL"
         value={heater.dose_uL}
         onValue={(dose_uL) => change({ dose_uL })}
-        hint={t.share.doseHint}
+        hint={shareWords.doseHint}
         error={errorOf("heater.dose_uL")}
       />
       <NumberField
-        label={t.share.supply}
+        label={shareWords.supply}
         field="heater.supply_V"
         value={heater.supply_V}
         onValue={(supply_V) => change({ supply_V })}
@@ -45,7 +46,7 @@ export function MeterFields({ form }: { form: TuneForm }) {
   return (
     <>
       <div class="field">
-        <label for="meter-kind">{t.share.meterKind}</label>
+        <label for="meter-kind">{shareWords.meterKind}</label>
         <select
           id="meter-kind"
           name="meter.kind"
@@ -54,23 +55,23 @@ export function MeterFields({ form }: { form: TuneForm }) {
             setDraft({ ...draft, meter: { ...meter, kind: e.currentTarget.value || undefined } })
           }
         >
-          <option value="">{t.share.notGiven}</option>
+          <option value="">{shareWords.notGiven}</option>
           {METER_KINDS.map((kind) => (
             <option key={kind} value={kind}>
-              {t.share.meterKinds[kind]}
+              {shareWords.meterKinds[kind]}
             </option>
           ))}
         </select>
       </div>
       <NumberField
-        label={t.share.meterDistance}
+        label={shareWords.meterDistance}
         field="meter.distance_m"
         value={meter.distance_m}
         onValue={(distance_m) => setDraft({ ...draft, meter: { ...meter, distance_m } })}
         error={errorOf("meter.distance_m")}
       />
       <div class="field">
-        <label for="tuned-on">{t.share.month}</label>
+        <label for="tuned-on">{shareWords.month}</label>
         <input
           id="tuned-on"
           name="tuned_on"
@@ -84,7 +85,7 @@ export function MeterFields({ form }: { form: TuneForm }) {
           onInput={(e) => setDraft({ ...draft, tuned_on: e.currentTarget.value || undefined })}
         />
         <p id="tuned-on-note" class={error ? "error" : "hint"}>
-          {error ?? t.share.monthHint}
+          {error ?? shareWords.monthHint}
         </p>
       </div>
     </>

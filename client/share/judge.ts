@@ -1,7 +1,7 @@
 import type { PublishedFit } from "../../model/fit/group.ts";
 import { type Reason, type ScreenContext, screen } from "../../model/screen.ts";
 import { fieldErrors, type Tune, tuneSchema } from "../../model/tune.ts";
-import { t } from "../texts/en.ts";
+import { shareWords } from "../texts/share.ts";
 import { type Draft, tuneOf, valueAt } from "./draft.ts";
 
 /** Stands for the contributor key until a tune is sent, so that looking at the form makes none. */
@@ -33,8 +33,8 @@ export function judge(
 
   function missing(field: string): string {
     const end = field.startsWith("low") ? draft.low : draft.high;
-    if (!field.endsWith("co_ppm")) return t.share.missing;
-    if (end.nothing_shown) return t.share.missingFloor;
-    return valueAt(draft, field) === undefined ? t.share.missingCo : t.share.badCo;
+    if (!field.endsWith("co_ppm")) return shareWords.missing;
+    if (end.nothing_shown) return shareWords.missingFloor;
+    return valueAt(draft, field) === undefined ? shareWords.missingCo : shareWords.badCo;
   }
 }

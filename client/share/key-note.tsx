@@ -1,5 +1,5 @@
 import { useState } from "preact/hooks";
-import { t } from "../texts/en.ts";
+import { shareWords } from "../texts/share.ts";
 import { forgetContributorKey, hasContributorKey } from "./contributor.ts";
 
 /** What the contributor key is, and a way to forget it. */
@@ -7,8 +7,8 @@ export function KeyNote() {
   const [forgotten, setForgotten] = useState(false);
   return (
     <section class="sheet" aria-labelledby="key">
-      <h2 id="key">{t.share.key}</h2>
-      <p>{t.share.keyNote}</p>
+      <h2 id="key">{shareWords.key}</h2>
+      <p>{shareWords.keyNote}</p>
       <div class="row">
         <button
           type="button"
@@ -18,11 +18,11 @@ export function KeyNote() {
             setForgotten(true);
           }}
         >
-          {t.share.forgetKey}
+          {shareWords.forgetKey}
         </button>
       </div>
       <p class="hint" role="status">
-        {forgotten ? t.share.keyForgotten : ""}
+        {forgotten ? shareWords.keyForgotten : ""}
       </p>
     </section>
   );

@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import type { Submitted } from "../../server/contract.ts";
-import { t } from "../texts/en.ts";
+import { shareWords } from "../texts/share.ts";
 import { Reasons, type Suggestion } from "./slips.tsx";
 
 /** What the atlas answered: verdict, reasons, comparison, and the receipt, shown this once. */
@@ -17,14 +17,14 @@ export function Outcome(props: {
   return (
     <section class="sheet outcome" aria-labelledby="verdict" data-verdict={answer.verdict}>
       <h2 id="verdict" class="verdict" tabIndex={-1} ref={heading}>
-        {t.share[answer.verdict]}
+        {shareWords[answer.verdict]}
       </h2>
-      <p>{held ? t.share.heldMeans : answer.accepted_means}</p>
+      <p>{held ? shareWords.heldMeans : answer.accepted_means}</p>
       {answer.reasons.length > 0 && <Reasons reasons={answer.reasons} onUse={onUse} />}
       <ul>
         {answer.compared.map(({ end, sentence, inside_band }) => (
           <li key={end}>
-            {sentence} {inside_band ? t.share.insideBand : t.share.outsideBand}
+            {sentence} {inside_band ? shareWords.insideBand : shareWords.outsideBand}
           </li>
         ))}
       </ul>
@@ -37,7 +37,7 @@ function Receipt({ receipt, kept }: { receipt: string; kept: boolean }) {
   const [copied, setCopied] = useState(false);
   return (
     <>
-      <h3>{t.share.receipt}</h3>
+      <h3>{shareWords.receipt}</h3>
       <p class="receipt">{receipt}</p>
       <div class="row">
         <button
@@ -49,10 +49,12 @@ function Receipt({ receipt, kept }: { receipt: string; kept: boolean }) {
             )
           }
         >
-          {copied ? t.share.copied : t.share.copy}
+          {copied ? shareWords.copied : shareWords.copy}
         </button>
       </div>
-      <p class={kept ? "hint" : "warning"}>{kept ? t.share.receiptNote : t.share.receiptLost}</p>
+      <p class={kept ? "hint" : "warning"}>
+        {kept ? shareWords.receiptNote : shareWords.receiptLost}
+      </p>
     </>
   );
 }

@@ -1,6 +1,6 @@
 import { useState } from "preact/hooks";
 import { api } from "../api.ts";
-import { t } from "../texts/en.ts";
+import { shareWords } from "../texts/share.ts";
 import { format } from "../units.ts";
 import { dropReceipt, type KeptReceipt, receiptsFile } from "./receipts.ts";
 
@@ -15,9 +15,9 @@ export function ReceiptList(props: {
   const tell = (error: unknown) => setNote((error as Error).message);
   return (
     <section class="sheet" aria-labelledby="mine">
-      <h2 id="mine">{t.share.mine}</h2>
+      <h2 id="mine">{shareWords.mine}</h2>
       {receipts.length === 0 ? (
-        <p>{t.share.none}</p>
+        <p>{shareWords.none}</p>
       ) : (
         <>
           <ul class="receipts">
@@ -30,7 +30,7 @@ export function ReceiptList(props: {
                   try {
                     await api.withdraw(kept.id, kept.receipt);
                     dropReceipt(kept.id);
-                    setNote(t.share.withdrawn);
+                    setNote(shareWords.withdrawn);
                     props.onWithdrawn();
                   } catch (error) {
                     tell(error);
@@ -41,7 +41,7 @@ export function ReceiptList(props: {
           </ul>
           <div class="row">
             <button type="button" onClick={download}>
-              {t.share.download}
+              {shareWords.download}
             </button>
           </div>
         </>
@@ -64,8 +64,12 @@ function ReceiptItem(props: {
   const check = async () => {
     try {
       const { verdict, fit } = await api.read(kept.id, kept.receipt);
-      const sees = t.share.sees(t.share.standing[fit.low], t.share.standing[fit.high], fit.version);
-      setStanding(`${t.share[verdict]}; ${sees}`);
+      const sees = shareWords.sees(
+        shareWords.standing[fit.low],
+        shareWords.standing[fit.high],
+        fit.version,
+      );
+      setStanding(`${shareWords[verdict]}; ${sees}`);
     } catch (error) {
       setStanding((error as Error).message);
     }
@@ -73,8 +77,8 @@ function ReceiptItem(props: {
   return (
     <li>
       <p>
-        <strong>{t.share[kept.verdict]}</strong>, {kept.shared_on}:{" "}
-        {t.share.tuneLine(
+        <strong>{shareWords[kept.verdict]}</strong>, {kept.shared_on}:{" "}
+        {shareWords.tuneLine(
           format(kept.heat_kW, kept.heat_kW % 1 ? 1 : 0),
           kept.place,
           format(kept.elevation_m),
@@ -82,26 +86,26 @@ function ReceiptItem(props: {
           format(kept.high_pump_Hz, 1),
         )}
       </p>
-      <p class="receipt hint">{t.share.receiptIs(kept.receipt)}</p>
+      <p class="receipt hint">{shareWords.receiptIs(kept.receipt)}</p>
       <div class="row">
         <button type="button" onClick={() => void check()}>
-          {t.share.check}
+          {shareWords.check}
         </button>
         <button type="button" onClick={props.onRevise}>
-          {t.share.revise}
+          {shareWords.revise}
         </button>
         {asked ? (
           <>
             <button type="button" class="danger" onClick={() => void props.onWithdraw()}>
-              {t.share.withdrawSure}
+              {shareWords.withdrawSure}
             </button>
             <button type="button" onClick={() => setAsked(false)}>
-              {t.share.keep}
+              {shareWords.keep}
             </button>
           </>
         ) : (
           <button type="button" onClick={() => setAsked(true)}>
-            {t.share.withdraw}
+            {shareWords.withdraw}
           </button>
         )}
       </div>

@@ -3,7 +3,8 @@ import { NumberField, useUnit } from "../parts/number-field.tsx";
 import { PlaceSearch } from "../parts/place-search.tsx";
 import { PositionButton } from "../parts/position-button.tsx";
 import { nameOf } from "../question.ts";
-import { t } from "../texts/en.ts";
+import { t } from "../texts/app.ts";
+import { shareWords } from "../texts/share.ts";
 import { formatIn } from "../units.ts";
 import { coarsePosition } from "./coarse-position.ts";
 import type { TuneForm } from "./use-tune-form.ts";
@@ -51,11 +52,13 @@ export function SiteFields({ form }: { form: TuneForm }) {
         error={errorOf("site.elevation_m")}
       />
       <PositionButton
-        onPosition={(found) => void setPlace(found, t.share.thisPosition, found.uncertainty_95_m)}
+        onPosition={(found) =>
+          void setPlace(found, shareWords.thisPosition, found.uncertainty_95_m)
+        }
       />
       {lat !== undefined && lon !== undefined && (
         <p class="note wide">
-          {t.share.sentPosition(lat.toFixed(2), lon.toFixed(2))}{" "}
+          {shareWords.sentPosition(lat.toFixed(2), lon.toFixed(2))}{" "}
           <button
             type="button"
             class="plain"
@@ -63,7 +66,7 @@ export function SiteFields({ form }: { form: TuneForm }) {
               setDraft({ ...draft, place: null, site: { elevation_m: draft.site.elevation_m } })
             }
           >
-            {t.share.withoutPosition}
+            {shareWords.withoutPosition}
           </button>
         </p>
       )}

@@ -1,5 +1,5 @@
 import type { Reason } from "../../server/contract.ts";
-import { t } from "../texts/en.ts";
+import { shareWords } from "../texts/share.ts";
 import { format } from "../units.ts";
 
 const UNIT_OF: Record<string, [unit: string, decimals: number]> = {
@@ -34,7 +34,7 @@ export function Reasons(props: {
             {sentence}{" "}
             {suggestion !== undefined && (
               <button type="button" onClick={() => onUse([{ field, value: suggestion }])}>
-                {t.share.use(withUnit(field, suggestion))}
+                {shareWords.use(withUnit(field, suggestion))}
               </button>
             )}
           </li>
@@ -43,7 +43,7 @@ export function Reasons(props: {
       {all.length > 1 && (
         <div class="row">
           <button type="button" onClick={() => onUse(all)}>
-            {t.share.useAll(all.length)}
+            {shareWords.useAll(all.length)}
           </button>
         </div>
       )}

@@ -4,7 +4,8 @@ import { ACCEPTED_MEANS } from "../../model/safety.ts";
 import { AtlasProblem } from "../api.ts";
 import { AirFields } from "../parts/air-fields.tsx";
 import { classesOf } from "../parts/heat-class-field.tsx";
-import { t } from "../texts/en.ts";
+import { t } from "../texts/app.ts";
+import { shareWords } from "../texts/share.ts";
 import { withValues } from "./draft.ts";
 import { EndFields } from "./end-fields.tsx";
 import { HeaterFields, MeterFields } from "./heater-fields.tsx";
@@ -66,7 +67,7 @@ export function TuneFields({ form, fit, revising, onSend, onCancel }: TuneFields
       }}
     >
       <fieldset class="columns">
-        <legend>{t.share.whereTuned}</legend>
+        <legend>{shareWords.whereTuned}</legend>
         <SiteFields form={form} />
       </fieldset>
       <fieldset class="columns">
@@ -89,17 +90,17 @@ export function TuneFields({ form, fit, revising, onSend, onCancel }: TuneFields
         ))}
       </div>
       <fieldset class="columns">
-        <legend>{t.share.meter}</legend>
+        <legend>{shareWords.meter}</legend>
         <MeterFields form={form} />
       </fieldset>
       {judged.slips.length > 0 && (
         <section class="warning slips" tabIndex={-1} aria-labelledby="slips">
-          <h3 id="slips">{t.share.slips}</h3>
+          <h3 id="slips">{shareWords.slips}</h3>
           <Reasons
             reasons={judged.slips}
             onUse={(suggestions) => setDraft(withValues(draft, suggestions))}
           />
-          <p>{t.share.sendAnyway}</p>
+          <p>{shareWords.sendAnyway}</p>
         </section>
       )}
       <label class="check">
@@ -110,32 +111,32 @@ export function TuneFields({ form, fit, revising, onSend, onCancel }: TuneFields
           aria-invalid={tried && !consent ? "true" : undefined}
           onChange={(e) => setConsent(e.currentTarget.checked)}
         />
-        {t.share.consent}
+        {shareWords.consent}
       </label>
-      {tried && !consent && <p class="error">{t.share.needConsent}</p>}
-      {tried && judged.tune === null && <p class="error">{t.share.fix}</p>}
+      {tried && !consent && <p class="error">{shareWords.needConsent}</p>}
+      {tried && judged.tune === null && <p class="error">{shareWords.fix}</p>}
       {problem.length > 0 && (
         <div class="error" role="alert">
           {problem.map((line) => (
             <p key={line}>{line}</p>
           ))}
-          <p>{t.share.keptForm}</p>
+          <p>{shareWords.keptForm}</p>
         </div>
       )}
       <p class="note">{ACCEPTED_MEANS}</p>
       <div class="row">
         <button type="submit" class="main" aria-disabled={sending}>
           {sending
-            ? t.share.sending
+            ? shareWords.sending
             : judged.slips.length > 0 && !mustLook
-              ? t.share.sendAsIs
+              ? shareWords.sendAsIs
               : revising
-                ? t.share.sendRevision
-                : t.share.send}
+                ? shareWords.sendRevision
+                : shareWords.send}
         </button>
         {revising && (
           <button type="button" onClick={onCancel}>
-            {t.share.cancelRevision}
+            {shareWords.cancelRevision}
           </button>
         )}
       </div>

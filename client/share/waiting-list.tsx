@@ -2,8 +2,8 @@ import { useEffect, useState } from "preact/hooks";
 import { sendWaiting } from "../offline/deliver.ts";
 import { WAITING_CHANGED } from "../offline/names.ts";
 import { dropWaiting, type WaitingTune, waitingTunes } from "../offline/waiting-tunes.ts";
-import { t } from "../texts/en.ts";
-import { offline } from "../texts/en-offline.ts";
+import { offline } from "../texts/offline.ts";
+import { shareWords } from "../texts/share.ts";
 import { format } from "../units.ts";
 
 /** Tunes this browser has still to send: send, mend, discard. Nothing when there are none. */
@@ -35,7 +35,7 @@ function WaitingItem(props: { waiting: WaitingTune; onMend: (waiting: WaitingTun
   return (
     <li>
       <p>
-        {t.share.tuneLine(
+        {shareWords.tuneLine(
           format(tune.heater.heat_kW, tune.heater.heat_kW % 1 ? 1 : 0),
           place,
           format(tune.site.elevation_m),
@@ -66,7 +66,7 @@ function WaitingItem(props: { waiting: WaitingTune; onMend: (waiting: WaitingTun
               {offline.discardSure}
             </button>
             <button type="button" onClick={() => setAsked(false)}>
-              {t.share.keep}
+              {shareWords.keep}
             </button>
           </>
         ) : (

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { trip } from "../texts/en-trip.ts";
+import { trip } from "../texts/trip.ts";
 import { Refused } from "./refused.ts";
 import {
   elevation_m,

@@ -1,5 +1,5 @@
 import { CsvError, parse } from "csv-parse/browser/esm/sync";
-import { trip } from "../texts/en-trip.ts";
+import { trip } from "../texts/trip.ts";
 import { parseNumber } from "../units.ts";
 import type { FoundStop } from "./found-stop.ts";
 import { Refused } from "./refused.ts";

@@ -1,4 +1,4 @@
-import { trip } from "../texts/en-trip.ts";
+import { trip } from "../texts/trip.ts";
 import type { FoundStop } from "./found-stop.ts";
 import { stopsOfCsv } from "./read-csv.ts";
 import { stopsOfGeoJson } from "./read-geojson.ts";

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { trip } from "../texts/en-trip.ts";
+import { trip } from "../texts/trip.ts";
 import { type FoundStop, linesWith } from "./found-stop.ts";
 import { Refused } from "./refused.ts";
 

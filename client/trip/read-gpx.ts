@@ -1,4 +1,4 @@
-import { trip } from "../texts/en-trip.ts";
+import { trip } from "../texts/trip.ts";
 import { parseNumber } from "../units.ts";
 import { type FoundStop, linesWith } from "./found-stop.ts";
 import { Refused } from "./refused.ts";

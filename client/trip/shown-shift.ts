@@ -2,7 +2,7 @@ import { shiftsAlong } from "../../model/trip/fewest-tunes.ts";
 import { tuneKeptFrom } from "../../model/trip/one-tune.ts";
 import type { TripAnswer } from "../../model/trip/trip.ts";
 import type { MixtureWindow } from "../../model/trip/window.ts";
-import { trip } from "../texts/en-trip.ts";
+import { trip } from "../texts/trip.ts";
 import { format } from "../units.ts";
 
 /** Which tunes the shifts on screen are of: one for all, the fewest, or that of the stop with this number. */

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { ELEVATION_RANGE_m } from "../../model/air.ts";
-import { trip } from "../texts/en-trip.ts";
+import { trip } from "../texts/trip.ts";
 
 /** What a stop from a file or a link may be: whoever made it may be careless, or mean ill. */
 

@@ -1,7 +1,7 @@
 import { useEffect, useState } from "preact/hooks";
 import type { Question } from "../question.ts";
 import { recall, remember } from "../remember.ts";
-import { trip as words } from "../texts/en-trip.ts";
+import { trip as words } from "../texts/trip.ts";
 import { textOf, tripKept, tripOf } from "./link.ts";
 import { Refused } from "./refused.ts";
 import { NEW_TRIP, type Trip } from "./trip.ts";

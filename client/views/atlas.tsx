@@ -8,7 +8,7 @@ import { NumberField, useUnit } from "../parts/number-field.tsx";
 import { SiteQuestion } from "../parts/site-question.tsx";
 import { Ways } from "../parts/ways.tsx";
 import { answer, atPoint, type Question } from "../question.ts";
-import { t } from "../texts/en.ts";
+import { t } from "../texts/app.ts";
 import { format, formatIn, type Unit } from "../units.ts";
 
 // The answer is painted first; the map with its libraries follows.

@@ -6,7 +6,7 @@ import {
   offClaim,
 } from "../study/off-claim.ts";
 import type { StudyReport } from "../study/report.ts";
-import { b } from "../texts/en-bands.ts";
+import { b } from "../texts/bands.ts";
 import { format } from "../units.ts";
 
 /** In which scenarios the 95 % bands leave their corridor, worst first. */

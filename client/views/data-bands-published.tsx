@@ -1,6 +1,6 @@
 import type { GroupFit, PublishedFit } from "../../model/fit/group.ts";
-import { t } from "../texts/en.ts";
-import { b } from "../texts/en-bands.ts";
+import { t } from "../texts/app.ts";
+import { b } from "../texts/bands.ts";
 import { format } from "../units.ts";
 
 /** What the published fit says of its own bands: claimed against observed, and what its votes were taken to be. */

@@ -12,7 +12,7 @@ import {
   JUDGED_LEVEL,
 } from "../study/off-claim.ts";
 import type { StudyReport, StudyScenario } from "../study/report.ts";
-import { b } from "../texts/en-bands.ts";
+import { b } from "../texts/bands.ts";
 import { format } from "../units.ts";
 
 interface Props {

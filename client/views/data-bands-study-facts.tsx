@@ -1,5 +1,5 @@
 import type { StudyReport } from "../study/report.ts";
-import { b } from "../texts/en-bands.ts";
+import { b } from "../texts/bands.ts";
 import { format } from "../units.ts";
 
 /** What one needs to run the study again and get the same figures. */

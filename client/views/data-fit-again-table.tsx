@@ -1,6 +1,6 @@
 import type { GroupAgain } from "../fit-again.ts";
-import { t } from "../texts/en.ts";
-import { again } from "../texts/en-again.ts";
+import { again } from "../texts/again.ts";
+import { t } from "../texts/app.ts";
 
 const SHOWN = ["intercept", "slope", "spread"] as const;
 

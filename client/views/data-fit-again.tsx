@@ -1,8 +1,8 @@
 import { useState } from "preact/hooks";
 import { AtlasProblem, Unreachable } from "../api.ts";
 import type { FitAgain } from "../fit-again.ts";
-import { t } from "../texts/en.ts";
-import { again } from "../texts/en-again.ts";
+import { again } from "../texts/again.ts";
+import { t } from "../texts/app.ts";
 import { format } from "../units.ts";
 import { FitAgainTable } from "./data-fit-again-table.tsx";
 

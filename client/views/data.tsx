@@ -1,7 +1,8 @@
 import { useEffect, useState } from "preact/hooks";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import { later } from "../parts/later.tsx";
-import { t } from "../texts/en.ts";
+import { t } from "../texts/app.ts";
+import { dataWords } from "../texts/data.ts";
 import { DataDownload } from "./data-download.tsx";
 
 // Fetched when first opened: the one brings the charts and the study along, the other its words.
@@ -27,14 +28,14 @@ export function Data({ fit }: { fit: PublishedFit }) {
   }, []);
   useEffect(() => {
     const within = `${t.views.data} · ${t.name}`;
-    document.title = page === "download" ? within : `${t.data.pages[page]} · ${within}`;
+    document.title = page === "download" ? within : `${dataWords.pages[page]} · ${within}`;
   }, [page]);
   return (
     <>
-      <nav class="pages" aria-label={t.data.pagesLabel}>
+      <nav class="pages" aria-label={dataWords.pagesLabel}>
         {PAGES.map((name) => (
           <a key={name} href={addressOf(name)} aria-current={name === page ? "page" : undefined}>
-            {t.data.pages[name]}
+            {dataWords.pages[name]}
           </a>
         ))}
       </nav>

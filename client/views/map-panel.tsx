@@ -7,7 +7,8 @@ import { CellList } from "../map/cell-list.tsx";
 import { Legend } from "../map/legend.tsx";
 import { tintStops, tunedElevations } from "../map/tint.ts";
 import type { Question } from "../question.ts";
-import { t } from "../texts/en.ts";
+import { t } from "../texts/app.ts";
+import { mapWords } from "../texts/map.ts";
 import { formatIn, type Unit } from "../units.ts";
 
 interface MapPanelProps {
@@ -51,7 +52,7 @@ export function MapPanel({ fit, question, unit, onPoint }: MapPanelProps) {
       map.current = new AtlasMap({
         container: container.current,
         configuration,
-        label: t.map.label,
+        label: mapWords.label,
         look: look.current,
         onPoint: (lat, lon) => pick.current(lat, lon),
         onLost: () => setState("lost"),
@@ -91,9 +92,9 @@ export function MapPanel({ fit, question, unit, onPoint }: MapPanelProps) {
   return (
     <section class="map-side sheet" aria-labelledby="map">
       <div class="map-head">
-        <h2 id="map">{t.map.title}</h2>
+        <h2 id="map">{mapWords.title}</h2>
         <div class="field inline">
-          <label for="map-end">{t.map.end}</label>
+          <label for="map-end">{mapWords.end}</label>
           <select id="map-end" value={end} onChange={(e) => setEnd(e.currentTarget.value as End)}>
             <option value="low">{t.low}</option>
             <option value="high">{t.high}</option>
@@ -101,14 +102,14 @@ export function MapPanel({ fit, question, unit, onPoint }: MapPanelProps) {
         </div>
       </div>
       <div class="map" ref={container} data-state={state}>
-        {state === "loading" && <p class="map-word">{t.map.loading}</p>}
-        {state === "none" && <p class="map-word">{t.map.none}</p>}
+        {state === "loading" && <p class="map-word">{mapWords.loading}</p>}
+        {state === "none" && <p class="map-word">{mapWords.none}</p>}
       </div>
-      {state === "lost" && <p class="warning">{t.map.lost}</p>}
+      {state === "lost" && <p class="warning">{mapWords.lost}</p>}
       {failed && <p class="error">{failed}</p>}
       <Legend fit={fit} question={question} end={end} />
       <p class="hint">
-        {state === "ready" && t.map.click} {t.map.credit}.
+        {state === "ready" && mapWords.click} {mapWords.credit}.
       </p>
       <CellList cells={cells} unit={unit} />
     </section>

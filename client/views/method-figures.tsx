@@ -6,7 +6,7 @@ import {
   type MethodLine,
   methodLines,
 } from "../study/method-figures.ts";
-import { m } from "../texts/en-method.ts";
+import { m } from "../texts/method.ts";
 import { format } from "../units.ts";
 
 const list = (values: readonly number[]) => values.map((v) => format(v, 1)).join(" / ");

@@ -1,4 +1,4 @@
-import { m } from "../texts/en-method.ts";
+import { m } from "../texts/method.ts";
 
 /** The model in one line of mathematics, and what its letters mean. Two rows: a phone has no room for one. */
 export function MethodFormula() {

@@ -1,6 +1,6 @@
 import type { ComponentChildren } from "preact";
 import { FIT_SETTINGS as S } from "../../model/fit/settings.ts";
-import { m } from "../texts/en-method.ts";
+import { m } from "../texts/method.ts";
 import { Displayed, Over, Root, Run } from "./mathematics.tsx";
 
 /** The lines of each formula, by the name its words have. */

@@ -1,4 +1,4 @@
-import { m } from "../texts/en-method.ts";
+import { m } from "../texts/method.ts";
 import { MethodFigures } from "./method-figures.tsx";
 import { MethodFormula } from "./method-formula.tsx";
 import { MethodFormulas } from "./method-formulas.tsx";

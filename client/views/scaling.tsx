@@ -9,7 +9,8 @@ import { AsideTable, PointsTable } from "../charts/scaling-tables.tsx";
 import { classesOf, HeatClassField } from "../parts/heat-class-field.tsx";
 import { useUnit } from "../parts/number-field.tsx";
 import { recall, remember } from "../remember.ts";
-import { t } from "../texts/en.ts";
+import { t } from "../texts/app.ts";
+import { scalingWords } from "../texts/scaling.ts";
 import { format, UNITS, type Unit } from "../units.ts";
 
 interface Choice {
@@ -51,17 +52,17 @@ export function Scaling({ fit }: { fit: PublishedFit }) {
   return (
     <div class="page wide-page">
       <section class="sheet" aria-labelledby="scaling">
-        <h2 id="scaling">{t.scaling.title}</h2>
+        <h2 id="scaling">{scalingWords.title}</h2>
         <Choices fit={fit} choice={choice} change={change} unit={unit} onUnit={chooseUnit} />
         {failed && <p class="error">{failed}</p>}
         {scaling ? (
           <>
-            {scaling.prior_only && <p class="warning">{t.scaling.prior}</p>}
+            {scaling.prior_only && <p class="warning">{scalingWords.prior}</p>}
             <Chart scaling={scaling} over={choice.over} unit={unit} />
             <ChartKey />
             <p class="note">
-              {t.scaling.points(format(scaling.points.length), format(scaling.points_total))}{" "}
-              {beyondFrame(scaling) > 0 && t.scaling.beyond(beyondFrame(scaling))}
+              {scalingWords.points(format(scaling.points.length), format(scaling.points_total))}{" "}
+              {beyondFrame(scaling) > 0 && scalingWords.beyond(beyondFrame(scaling))}
             </p>
           </>
         ) : (
@@ -91,22 +92,22 @@ function Choices(props: {
         onValue={(heat_kW) => change({ heat_kW })}
       />
       <Select
-        label={t.scaling.end}
+        label={scalingWords.end}
         value={choice.end}
         options={ENDS.map((end) => [end, t[end]])}
         onValue={(end) => change({ end: end as End })}
       />
       <Select
-        label={t.scaling.over}
+        label={scalingWords.over}
         value={choice.over}
         options={[
-          ["density", t.scaling.density],
-          ["elevation", t.scaling.elevation],
+          ["density", scalingWords.density],
+          ["elevation", scalingWords.elevation],
         ]}
         onValue={(over) => change({ over: over as Over })}
       />
       <Select
-        label={t.scaling.unit}
+        label={scalingWords.unit}
         value={unit.name}
         options={UNITS.elevation.map(({ name }) => [name, name])}
         onValue={onUnit}
@@ -147,7 +148,7 @@ function Chart({ scaling, over, unit }: { scaling: ScalingAnswer; over: Over; un
 
 /** What the marks mean: each differs in form as well as in colour. */
 function ChartKey() {
-  const key = t.scaling.key;
+  const key = scalingWords.key;
   return (
     <ul class="chart-key">
       <li>

@@ -16,8 +16,8 @@ import type { Suggestion } from "../share/slips.tsx";
 import { TuneFields } from "../share/tune-fields.tsx";
 import { useTuneForm } from "../share/use-tune-form.ts";
 import { WaitingList } from "../share/waiting-list.tsx";
-import { t } from "../texts/en.ts";
-import { offline } from "../texts/en-offline.ts";
+import { offline } from "../texts/offline.ts";
+import { shareWords } from "../texts/share.ts";
 
 /** Share a tune: form, verdict, receipt, and what was shared before. */
 export function Share({ fit, onShared }: { fit: PublishedFit; onShared: () => void }) {
@@ -88,9 +88,9 @@ export function Share({ fit, onShared }: { fit: PublishedFit; onShared: () => vo
       />
       <section class="sheet" aria-labelledby="share">
         <h2 id="share" tabIndex={-1}>
-          {revising ? t.share.revising : t.share.title}
+          {revising ? shareWords.revising : shareWords.title}
         </h2>
-        <p>{t.share.intro}</p>
+        <p>{shareWords.intro}</p>
         <TuneFields
           form={form}
           fit={fit}

@@ -3,7 +3,7 @@ import type { Stop } from "../../model/trip/stop.ts";
 import { NumberField } from "../parts/number-field.tsx";
 import { PlaceSearch } from "../parts/place-search.tsx";
 import { nameOf } from "../question.ts";
-import { trip as words } from "../texts/en-trip.ts";
+import { trip as words } from "../texts/trip.ts";
 import { elevation_m, MOST_STOPS, temperature_C, tidyName } from "../trip/stop-schema.ts";
 import type { Trip } from "../trip/trip.ts";
 import type { TripUnits } from "../trip/trip-units.ts";

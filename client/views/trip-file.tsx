@@ -1,6 +1,6 @@
 import { useState } from "preact/hooks";
 import type { Stop } from "../../model/trip/stop.ts";
-import { trip as words } from "../texts/en-trip.ts";
+import { trip as words } from "../texts/trip.ts";
 import { stopsOfFile } from "../trip/read-file.ts";
 import { Refused } from "../trip/refused.ts";
 import { type FileStop, MOST_STOPS } from "../trip/stop-schema.ts";

@@ -3,8 +3,8 @@ import type { PublishedFit } from "../../model/fit/group.ts";
 import { usualFans } from "../../model/heater.ts";
 import { classesOf, HeatClassField } from "../parts/heat-class-field.tsx";
 import { NumberField } from "../parts/number-field.tsx";
-import { t } from "../texts/en.ts";
-import { trip as words } from "../texts/en-trip.ts";
+import { t } from "../texts/app.ts";
+import { trip as words } from "../texts/trip.ts";
 import type { Trip } from "../trip/trip.ts";
 import { format } from "../units.ts";
 

@@ -1,7 +1,7 @@
 import { useState } from "preact/hooks";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import type { TripAnswer } from "../../model/trip/trip.ts";
-import { trip as words } from "../texts/en-trip.ts";
+import { trip as words } from "../texts/trip.ts";
 import { csvOfTrip, jsonOfTrip, save } from "../trip/exports.ts";
 import { linkTo, type TripState } from "../trip/use-trip.ts";
 

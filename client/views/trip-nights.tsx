@@ -1,6 +1,6 @@
 import { RUN_CURRENT_A } from "../../model/trip/nights.ts";
 import type { TripAnswer } from "../../model/trip/trip.ts";
-import { trip as words } from "../texts/en-trip.ts";
+import { trip as words } from "../texts/trip.ts";
 import type { Trip } from "../trip/trip.ts";
 import { format } from "../units.ts";
 

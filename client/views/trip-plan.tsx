@@ -2,8 +2,8 @@ import { ENDS } from "../../model/fit/group.ts";
 import type { KeptTune } from "../../model/trip/one-tune.ts";
 import type { TripAnswer } from "../../model/trip/trip.ts";
 import type { MixtureWindow } from "../../model/trip/window.ts";
-import { t } from "../texts/en.ts";
-import { trip as words } from "../texts/en-trip.ts";
+import { t } from "../texts/app.ts";
+import { trip as words } from "../texts/trip.ts";
 import { format } from "../units.ts";
 
 /** One tune for the whole trip, or an honest no; then the fewest, and where to change over. */

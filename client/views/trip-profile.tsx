@@ -1,6 +1,6 @@
 import type { TripAnswer } from "../../model/trip/trip.ts";
 import type { MixtureWindow } from "../../model/trip/window.ts";
-import { trip as words } from "../texts/en-trip.ts";
+import { trip as words } from "../texts/trip.ts";
 import { COLUMN, layOut, SHIFT_ZERO } from "../trip/profile-layout.ts";
 import { type Shifts, shiftInWords } from "../trip/shown-shift.ts";
 import { formatIn, type Unit } from "../units.ts";

@@ -1,8 +1,9 @@
 import { ENDS, type PublishedFit } from "../../model/fit/group.ts";
 import type { StartBasis, StartEnd } from "../../model/start.ts";
 import type { TripAnswer } from "../../model/trip/trip.ts";
-import { t } from "../texts/en.ts";
-import { trip as words } from "../texts/en-trip.ts";
+import { t } from "../texts/app.ts";
+import { locale } from "../texts/language.ts";
+import { trip as words } from "../texts/trip.ts";
 import { isBeyond, type Shown, shiftInWords, shiftsShown } from "../trip/shown-shift.ts";
 import type { Trip } from "../trip/trip.ts";
 import type { TripUnits } from "../trip/trip-units.ts";
@@ -169,7 +170,7 @@ function RestsOn(props: { shown: string; basis: StartBasis; fit: PublishedFit })
         {date &&
           t.basis.fit(
             fit.version,
-            words.result.published(date.toLocaleDateString("en", { dateStyle: "medium" })),
+            words.result.published(date.toLocaleDateString(locale, { dateStyle: "medium" })),
           )}
       </p>
       {basis.prior_only && <p class="warning">{words.result.prior}</p>}

@@ -4,7 +4,7 @@ import { planTrip, type TripAnswer } from "../../model/trip/trip.ts";
 import { useUnit } from "../parts/number-field.tsx";
 import "../style/trip.css";
 import "../style/trip-print.css";
-import { trip as words } from "../texts/en-trip.ts";
+import { trip as words } from "../texts/trip.ts";
 import type { Shown } from "../trip/shown-shift.ts";
 import type { Trip } from "../trip/trip.ts";
 import { useTrip } from "../trip/use-trip.ts";

@@ -1,6 +1,6 @@
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { t } from "../../client/texts/en.ts";
+import { t } from "../../client/texts/app.ts";
 import { format } from "../../client/units.ts";
 import type { StartTune } from "../../model/start.ts";
 import { launchChromium } from "./chromium.ts";

@@ -5,9 +5,10 @@ import { afterAll, beforeAll, expect, test } from "vitest";
 import { offClaim } from "../../client/study/off-claim.ts";
 import report from "../../client/study/report.json" with { type: "json" };
 import type { StudyReport, StudyScenario } from "../../client/study/report.ts";
-import { t } from "../../client/texts/en.ts";
-import { b } from "../../client/texts/en-bands.ts";
-import { m } from "../../client/texts/en-method.ts";
+import { t } from "../../client/texts/app.ts";
+import { b } from "../../client/texts/bands.ts";
+import { dataWords } from "../../client/texts/data.ts";
+import { m } from "../../client/texts/method.ts";
 import { format } from "../../client/units.ts";
 import { launchChromium } from "./chromium.ts";
 import { openPage } from "./open-page.ts";
@@ -55,9 +56,9 @@ test("the study comes only when its page is opened, and every family is there to
   const { page, complaints, close } = await openPage(browser, `${atlas.url}/#/data`);
   const asked: string[] = [];
   page.on("request", (request) => asked.push(request.url()));
-  await page.getByText(t.data.privacy, { exact: true }).waitFor();
+  await page.getByText(dataWords.privacy, { exact: true }).waitFor();
   expect(asked.filter((url) => url.includes("report"))).toEqual([]);
-  await page.getByRole("link", { name: t.data.pages.bands }).click();
+  await page.getByRole("link", { name: dataWords.pages.bands }).click();
   await select(page).waitFor();
   expect(asked.filter((url) => url.includes("report"))).toHaveLength(1);
   const groups = await select(page)
@@ -225,17 +226,17 @@ test("the method page shows the model as native mathematics and its sections", a
 
 test("links and the way back lead through the three pages, by keyboard alone", async () => {
   const { page, close } = await openPage(browser, `${atlas.url}/#/data`);
-  const pages = page.getByRole("navigation", { name: t.data.pagesLabel });
+  const pages = page.getByRole("navigation", { name: dataWords.pagesLabel });
   const current = () => pages.locator("[aria-current=page]").textContent();
   for (const name of ["bands", "method"] as const) {
-    await pages.getByRole("link", { name: t.data.pages[name] }).press("Enter");
-    await page.waitForFunction((title) => document.title.startsWith(title), t.data.pages[name]);
-    expect(await current()).toBe(t.data.pages[name]);
+    await pages.getByRole("link", { name: dataWords.pages[name] }).press("Enter");
+    await page.waitForFunction((title) => document.title.startsWith(title), dataWords.pages[name]);
+    expect(await current()).toBe(dataWords.pages[name]);
     expect(await page.getByRole("link", { name: t.views.data, exact: true }).count()).toBe(1);
   }
   await page.goBack();
   await select(page).waitFor();
-  expect(await current()).toBe(t.data.pages.bands);
+  expect(await current()).toBe(dataWords.pages.bands);
   await close();
 });
 

@@ -1,7 +1,8 @@
 import { decode } from "fast-png";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { t } from "../../client/texts/en.ts";
+import { t } from "../../client/texts/app.ts";
+import { mapWords } from "../../client/texts/map.ts";
 import type { CellsAnswer, ElevationAnswer, PlacesAnswer } from "../../server/contract.ts";
 import { launchChromium } from "./chromium.ts";
 import { inventedTunes } from "./crowd.ts";
@@ -98,7 +99,7 @@ test("the land is tinted as the legend says, for either end and for the night as
     ["low", -20],
     ["high", -20],
   ] as const) {
-    await page.getByLabel(t.map.end).selectOption(end);
+    await page.getByLabel(mapWords.end).selectOption(end);
     await field(page, "air.temperature_C").fill(String(temperature_C ?? ""));
     await page.waitForTimeout(100);
     await mapDrawn(page);
@@ -216,7 +217,7 @@ test("every cell of the map is also a row of text", async () => {
   const { page, close } = await openPage(browser, atlas.url, SMALL);
   const { cells } = await atlas.get<CellsAnswer>("/cells/world");
   expect(cells.length).toBeGreaterThan(5);
-  await page.getByText(`${t.map.cells} (${cells.length})`).click();
+  await page.getByText(`${mapWords.cells} (${cells.length})`).click();
   const rows = await page.locator(".map-side tbody tr").allTextContents();
   expect(rows).toHaveLength(cells.length);
   const tunes = await page.locator(".map-side tbody td:nth-child(3)").allTextContents();
@@ -227,12 +228,12 @@ test("every cell of the map is also a row of text", async () => {
 test("without WebGL the page says so in a word and everything else works", async () => {
   const plain = await launchChromium({ webgl: false });
   const { page, close } = await openPage(plain, atlas.url);
-  await page.getByText(t.map.none).waitFor();
+  await page.getByText(mapWords.none).waitFor();
   await field(page, "site.elevation_m").fill("2500");
   expect(await shownRates(page)).toEqual(
     await askedRates(atlas.get, { heat_kW: 5, elevation_m: 2500 }),
   );
-  await page.getByText(t.map.cells).click();
+  await page.getByText(mapWords.cells).click();
   expect(await page.locator(".map-side tbody tr").count()).toBeGreaterThan(5);
   await close();
   await plain.close();

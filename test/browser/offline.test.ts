@@ -2,8 +2,10 @@ import { readFileSync } from "node:fs";
 import { AxeBuilder } from "@axe-core/playwright";
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test, vi } from "vitest";
-import { t } from "../../client/texts/en.ts";
-import { offline } from "../../client/texts/en-offline.ts";
+import { t } from "../../client/texts/app.ts";
+import { offline } from "../../client/texts/offline.ts";
+import { scalingWords } from "../../client/texts/scaling.ts";
+import { shareWords } from "../../client/texts/share.ts";
 import type { Health, ScalingAnswer } from "../../server/contract.ts";
 import { launchChromium } from "./chromium.ts";
 import { inventedTunes } from "./crowd.ts";
@@ -119,7 +121,7 @@ test("after one visit with the line cut: start tunes, place search, the map, cha
   }
   await page.goto(`${line.url}/#/scaling`);
   await page.locator(".chart svg").first().waitFor();
-  await page.getByText(t.scaling.points(String(points_total), String(points_total))).waitFor();
+  await page.getByText(scalingWords.points(String(points_total), String(points_total))).waitFor();
   // A class whose tunes were never asked for: the curve, from the fit alone.
   await page.locator("#scaling-heat").selectOption("2");
   await page.locator(".chart svg").first().waitFor();
@@ -151,7 +153,7 @@ test("a tune shared without a network waits, arrives once, and its receipt is ke
   line.cut();
   await page.goto(`${line.url}/#/share`);
   await fillTune(1.11);
-  await button(t.share.send).click();
+  await button(shareWords.send).click();
   await page.getByText(offline.waits).waitFor();
   await page.getByText(offline.waitingTitle).waitFor();
   await notice(offline.waitingCount(1)).waitFor();
@@ -177,7 +179,7 @@ test("killed between sending and the answer, the tune arrives exactly once all t
   await page.goto(`${line.url}/#/share`);
   await fillTune(1.12);
   line.swallowAnswers();
-  await button(t.share.send).click();
+  await button(shareWords.send).click();
   await expect.poll(tunes).toBe(before + 1);
   await page.close();
 
@@ -188,7 +190,7 @@ test("killed between sending and the answer, the tune arrives exactly once all t
   expect(line.keys).toHaveLength(2);
   // The form is as it was; sent again from there it is still the same tune.
   await field(page, "consent").check();
-  await button(t.share.send).click();
+  await button(shareWords.send).click();
   await page.locator(".outcome[data-verdict=accepted]").waitFor();
   expect(new Set(line.keys).size).toBe(1);
   expect(await page.locator(".receipts li").count()).toBe(1);
@@ -200,7 +202,7 @@ test("what the atlas refuses of a tune that waited is said, and can be mended in
   line.cut();
   await page.goto(`${line.url}/#/share`);
   await fillTune(1.13);
-  await button(t.share.send).click();
+  await button(shareWords.send).click();
   await page.getByText(offline.waits).waitFor();
   line.mend();
   line.replace("/api/tunes", null);

@@ -1,5 +1,5 @@
 import type { Browser, BrowserContextOptions, Locator, Page } from "playwright-core";
-import { t } from "../../client/texts/en.ts";
+import { t } from "../../client/texts/app.ts";
 import type { StartTune } from "../../model/start.ts";
 
 export interface OpenPage {

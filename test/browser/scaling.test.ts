@@ -1,6 +1,7 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { t } from "../../client/texts/en.ts";
+import { t } from "../../client/texts/app.ts";
+import { scalingWords } from "../../client/texts/scaling.ts";
 import { format } from "../../client/units.ts";
 import type { ScalingAnswer } from "../../server/contract.ts";
 import { launchChromium } from "./chromium.ts";
@@ -50,14 +51,14 @@ function straight(pairs: [number, number][]): { slope: number; worst: number } {
 test("every tune stands in the chart at its figures, over density and over elevation, inside both bands", async () => {
   const { page, complaints, close } = await openScaling();
   for (const end of ["low", "high"] as const) {
-    await page.getByLabel(t.scaling.end, { exact: true }).selectOption(end);
+    await page.getByLabel(scalingWords.end, { exact: true }).selectOption(end);
     const scaling = await atlas.get<ScalingAnswer>(`/scaling?heat_kW=5&end=${end}`);
     const kept = scaling.points.filter(({ status }) => status === "kept");
     expect(kept.length).toBeGreaterThan(80);
     for (const over of ["density", "elevation"] as const) {
-      await page.getByLabel(t.scaling.over, { exact: true }).selectOption(over);
+      await page.getByLabel(scalingWords.over, { exact: true }).selectOption(over);
       await page
-        .getByRole("img", { name: t.scaling.chartLabel(t.endWord[end], t.scaling[over]) })
+        .getByRole("img", { name: scalingWords.chartLabel(t.endWord[end], scalingWords[over]) })
         .waitFor();
       const dots = await dotsOf(page);
       expect(dots).toHaveLength(kept.length);
@@ -105,7 +106,7 @@ test("what is set aside is marked by form, listed with its reason, and never dro
     expect(rows[i]).toContain(reason);
     expect(rows[i]).toContain(format(density_kg_m3, 3));
   }
-  await page.getByText(t.scaling.showRows(scaling.points.length)).click();
+  await page.getByText(scalingWords.showRows(scaling.points.length)).click();
   await page.locator("section[aria-labelledby=points] tbody").waitFor();
   const all = await page.locator("section[aria-labelledby=points] tbody tr").count();
   expect(all).toBe(scaling.points.length);
@@ -125,8 +126,8 @@ test("lines join the tunes of one contributor and no others", async () => {
 test("a class that nobody has tuned shows physics alone and says so", async () => {
   const { page, complaints, close } = await openScaling();
   await page.getByLabel(t.heater.heat).selectOption("8");
-  await page.getByText(t.scaling.prior).waitFor();
-  await page.getByText(t.scaling.asideNone).waitFor();
+  await page.getByText(scalingWords.prior).waitFor();
+  await page.getByText(scalingWords.asideNone).waitFor();
   await marks(page, "area-outer").locator("path").waitFor();
   expect(complaints).toEqual([]);
   await close();

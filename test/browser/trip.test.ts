@@ -1,7 +1,7 @@
 import { AxeBuilder } from "@axe-core/playwright";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { trip as words } from "../../client/texts/en-trip.ts";
+import { trip as words } from "../../client/texts/trip.ts";
 import { NEW_TRIP } from "../../client/trip/trip.ts";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import { planTrip, type TripAnswer } from "../../model/trip/trip.ts";

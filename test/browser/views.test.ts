@@ -1,7 +1,10 @@
 import { AxeBuilder } from "@axe-core/playwright";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { t } from "../../client/texts/en.ts";
+import { t } from "../../client/texts/app.ts";
+import { dataWords } from "../../client/texts/data.ts";
+import { mapWords } from "../../client/texts/map.ts";
+import { shareWords } from "../../client/texts/share.ts";
 import { SAFETY } from "../../model/safety.ts";
 import type { StartTune } from "../../model/start.ts";
 import { launchChromium } from "./chromium.ts";
@@ -42,11 +45,11 @@ const VIEWS: Record<string, (page: Page) => Promise<unknown>> = {
       await field(page, `${end}.co_ppm`).fill("9");
     }
     await page.locator(".slips").waitFor();
-    await page.getByRole("button", { name: t.share.send }).click();
-    await page.getByText(t.share.needConsent).waitFor();
+    await page.getByRole("button", { name: shareWords.send }).click();
+    await page.getByText(shareWords.needConsent).waitFor();
   },
   scaling: (page) => page.locator(".scaling-chart").waitFor(),
-  data: (page) => page.getByText(t.data.privacy).waitFor(),
+  data: (page) => page.getByText(dataWords.privacy).waitFor(),
 };
 
 const WIDE = { width: 1280, height: 640 };
@@ -104,8 +107,8 @@ test("an empty atlas answers from physics alone, says so, and its bands are wide
   const band = low.new_heater_bands_Hz.at(-1);
   expect((band?.upper ?? 0) / (band?.lower ?? 1)).toBeGreaterThan(2);
   await mapDrawn(page);
-  await page.getByText(`${t.map.cells} (0)`).click();
-  await page.getByText(t.map.cellsNone).waitFor();
+  await page.getByText(`${mapWords.cells} (0)`).click();
+  await page.getByText(mapWords.cellsNone).waitFor();
   expect(complaints).toEqual([]);
   await close();
 });
@@ -149,6 +152,6 @@ test("the data view leads to files that are there", async () => {
     .evaluateAll((as) => as.map((a) => (a as HTMLAnchorElement).href));
   expect(links).toHaveLength(5);
   for (const link of links) expect((await fetch(link)).status, link).toBe(200);
-  for (const line of t.data.licences) await page.getByText(line).waitFor();
+  for (const line of dataWords.licences) await page.getByText(line).waitFor();
   await close();
 });

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { draftOf, emptyDraft, tuneOf, withValue, withValues } from "../../client/share/draft.ts";
 import { judge } from "../../client/share/judge.ts";
-import { t } from "../../client/texts/en.ts";
+import { shareWords } from "../../client/texts/share.ts";
 import { tuneSchema } from "../../model/tune.ts";
 import { inventedTunes } from "../browser/crowd.ts";
 import { EMPTY_ATLAS } from "../model/invented-fit.ts";
@@ -30,13 +30,13 @@ test("an empty form lacks what the schema needs, said in words of the form", () 
   const { tune, errors } = judge(emptyDraft(), context);
   expect(tune).toBe(null);
   expect(errors).toEqual({
-    "site.elevation_m": t.share.missing,
-    "low.pump_Hz": t.share.missing,
-    "low.fan_rpm": t.share.missing,
-    "low.co_ppm": t.share.missingCo,
-    "high.pump_Hz": t.share.missing,
-    "high.fan_rpm": t.share.missing,
-    "high.co_ppm": t.share.missingCo,
+    "site.elevation_m": shareWords.missing,
+    "low.pump_Hz": shareWords.missing,
+    "low.fan_rpm": shareWords.missing,
+    "low.co_ppm": shareWords.missingCo,
+    "high.pump_Hz": shareWords.missing,
+    "high.fan_rpm": shareWords.missing,
+    "high.co_ppm": shareWords.missingCo,
   });
 });
 

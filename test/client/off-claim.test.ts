@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { beyondChance, chance_points, offClaim } from "../../client/study/off-claim.ts";
 import type { StudyReport, StudyScenario } from "../../client/study/report.ts";
-import { b } from "../../client/texts/en-bands.ts";
+import { b } from "../../client/texts/bands.ts";
 
 const AIRS = [
   { label: "low", density_kg_m3: 1.225 },

@@ -1,4 +1,4 @@
-import { format } from "../units.ts";
+import { format } from "../../units.ts";
 
 const signed = (points: number, decimals = 0) =>
   `${points < 0 ? "−" : points > 0 ? "+" : ""}${format(Math.abs(points), decimals)}`;

@@ -1,8 +1,8 @@
-import { FIT_SETTINGS as S } from "../../model/fit/settings.ts";
-import { formulas } from "./en-method-formulas.ts";
+import type { FIT_SETTINGS } from "../../../model/fit/settings.ts";
+import { formulas } from "./method-formulas.ts";
 
 /** Words of the method page; fetched with it. A section without paragraphs is not shown. */
-export const m = {
+export const m = (S: typeof FIT_SETTINGS) => ({
   title: "Method",
   screen: "The model in one screen of mathematics",
   formula: {
@@ -110,4 +110,4 @@ export const m = {
     none: "–",
     table: "Table: errors and coverage by scenario",
   },
-};
+});

@@ -1,0 +1,3 @@
+import { inLanguage } from "./language.ts";
+
+export const { dataWords } = await inLanguage({ en: () => import("./en/data.ts") });

@@ -1,0 +1,3 @@
+import { inLanguage } from "./language.ts";
+
+export const { mapWords } = await inLanguage({ en: () => import("./en/map.ts") });

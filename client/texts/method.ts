@@ -1,0 +1,6 @@
+import { FIT_SETTINGS } from "../../model/fit/settings.ts";
+import { inLanguage } from "./language.ts";
+
+const words = await inLanguage({ en: () => import("./en/method.ts") });
+
+export const m = words.m(FIT_SETTINGS);

@@ -1,0 +1,3 @@
+import { inLanguage } from "./language.ts";
+
+export const { shareWords } = await inLanguage({ en: () => import("./en/share.ts") });

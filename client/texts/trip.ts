@@ -1,0 +1,3 @@
+import { inLanguage } from "./language.ts";
+
+export const { trip } = await inLanguage({ en: () => import("./en/trip.ts") });
