@@ -1,6 +1,6 @@
 import { fileURLToPath } from "node:url";
 import preact from "@preact/preset-vite";
-import { defineConfig } from "vite";
+import { defineConfig, type Plugin } from "vite";
 import { VitePWA } from "vite-plugin-pwa";
 
 const server = `http://localhost:${process.env.PORT ?? 8787}`;
@@ -13,11 +13,12 @@ export default defineConfig({
   resolve: {
     // What the quantile of Student's t brings along and the page never uses: 8 KB gzipped before the first answer.
     alias: {
+      "@stdlib/assert-has-generator-support": inNumerics("generators.cjs"),
       debug: inNumerics("no-logger.cjs"),
       "@stdlib/string-format": inNumerics("plain-format.cjs"),
     },
   },
-  plugins: [preact(), installable()],
+  plugins: [preact(), installable(), wordsAhead()],
   build: {
     outDir: "../dist",
     emptyOutDir: true,
@@ -25,9 +26,37 @@ export default defineConfig({
     target: "es2022",
     // The map is one large library, loaded after the answer.
     chunkSizeWarningLimit: 1200,
+    // What the first answer needs comes as one file: a slow connection pays for every request.
+    rolldownOptions: {
+      output: {
+        codeSplitting: {
+          groups: [{ name: "first", tags: ["$initial"], test: /^(?!.*main\.tsx$|.*index\.html)/ }],
+        },
+      },
+    },
   },
   server: { port: 5173, proxy: { "/api": server, "/geography": server } },
 });
+
+/** Fetches the English words beside the scripts that wait for them; another language's follow once it is known. */
+function wordsAhead(): Plugin {
+  return {
+    name: "words-ahead",
+    transformIndexHtml: {
+      order: "post",
+      handler: (_, { bundle = {} }) =>
+        Object.values(bundle)
+          .filter(
+            (chunk) => chunk.type === "chunk" && chunk.facadeModuleId?.endsWith("/texts/en/app.ts"),
+          )
+          .map(({ fileName }) => ({
+            tag: "link",
+            attrs: { rel: "modulepreload", crossorigin: true, href: `/${fileName}` },
+            injectTo: "head",
+          })),
+    },
+  };
+}
 
 /** Manifest and service worker; the page registers it itself, since its Content-Security-Policy allows no inline script. */
 function installable() {

@@ -18,6 +18,24 @@ interface MapPanelProps {
   onPoint: (found: ElevationAnswer) => void;
 }
 
+/** On a narrow screen the map lies far below the answer; its libraries wait until it is this near. */
+const NEAR_px = 400;
+
+/** Settles once an element is on the screen or near it. */
+function nearScreen(element: HTMLElement): Promise<void> {
+  return new Promise((near) => {
+    const watch = new IntersectionObserver(
+      (seen) => {
+        if (!seen.some(({ isIntersecting }) => isIntersecting)) return;
+        watch.disconnect();
+        near();
+      },
+      { rootMargin: `${NEAR_px}px` },
+    );
+    watch.observe(element);
+  });
+}
+
 /** The map, loaded after the answer, with its legend and its twin in text. */
 export function MapPanel({ fit, question, unit, onPoint }: MapPanelProps) {
   const container = useRef<HTMLDivElement>(null);
@@ -44,6 +62,8 @@ export function MapPanel({ fit, question, unit, onPoint }: MapPanelProps) {
   useEffect(() => {
     let gone = false;
     const open = async () => {
+      if (container.current) await nearScreen(container.current);
+      if (gone) return;
       const [{ AtlasMap }, configuration] = await Promise.all([
         import("../map/atlas-map.ts"),
         api.map().catch(() => ({ basemap_style: null, elevation_tiles: null })),

@@ -83,8 +83,9 @@ export async function choosePlace(page: Page, typed: string, listed: RegExp): Pr
   await page.keyboard.press("Enter");
 }
 
-/** Waits until the map is drawn with all it has. */
+/** Brings the map near the screen, for it is drawn only there, and waits until it has all it shows. */
 export async function mapDrawn(page: Page): Promise<void> {
+  await page.locator(".map").scrollIntoViewIfNeeded();
   await page.locator('.map[aria-busy="false"]').waitFor();
 }
 
