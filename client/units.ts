@@ -35,12 +35,22 @@ export function toSi(shown: number, unit: Unit): number {
   return (shown - unit.offset) / unit.factor;
 }
 
+const formats = new Map<number, Intl.NumberFormat>();
+
+/** Made once for each number of decimals: making one costs as much as writing hundreds of numbers. */
+function formatOf(decimals: number): Intl.NumberFormat {
+  const fixed = { minimumFractionDigits: decimals, maximumFractionDigits: decimals };
+  const made = formats.get(decimals) ?? new Intl.NumberFormat(locale, fixed);
+  formats.set(decimals, made);
+  return made;
+}
+
+// The first takes longest of all, so it is made before there is anything to show.
+formatOf(0);
+
 /** A number as people of the page's language write it. */
 export function format(value: number, decimals = 0): string {
-  return value.toLocaleString(locale, {
-    minimumFractionDigits: decimals,
-    maximumFractionDigits: decimals,
-  });
+  return formatOf(decimals).format(value);
 }
 
 export function formatIn(si: number, unit: Unit): string {

@@ -1,6 +1,8 @@
 import { airAt, ELEVATION_RANGE_m } from "../../model/air.ts";
+import { bandsAt } from "../../model/fit/bands.ts";
 import type { End, PublishedFit } from "../../model/fit/group.ts";
-import { groupOf, startTune } from "../../model/start.ts";
+import { usualFans } from "../../model/heater.ts";
+import { groupOf } from "../../model/start.ts";
 import type { Question } from "../question.ts";
 
 /**
@@ -35,6 +37,9 @@ export function tintRange(fit: PublishedFit, question: Question, end: End): Tint
   return { from_Hz: at(WARM_HIGH), to_Hz: at(COLD_LOW) };
 }
 
+/** The map asks for the rate at dozens of elevations at once, and draws no bands. */
+const NO_BANDS = { mean_levels: [], new_heater_levels: [] };
+
 /** Suggested pump rate at an elevation for the present night, heater and fan, Hz. */
 export function pumpAt(
   fit: PublishedFit,
@@ -42,11 +47,14 @@ export function pumpAt(
   end: End,
   elevation_m: number,
 ): number {
-  return startTune(fit, {
-    ...question,
-    site: { elevation_m, elevation_sd_m: 0, elevation_source: "given" },
-    air: nightAir(question),
-  })[end].pump_Hz_exact;
+  const { density_kg_m3 } = airAt(elevation_m, nightAir(question));
+  const fan_rpm = question[`${end}_fan_rpm`] ?? usualFans(question.heat_kW)[`${end}_fan_rpm`];
+  const { pump_Hz_per_krpm } = bandsAt(
+    groupOf(fit, question.heat_kW, end),
+    density_kg_m3,
+    NO_BANDS,
+  );
+  return pump_Hz_per_krpm * (fan_rpm / 1000);
 }
 
 /** What of the air holds for the whole map: temperature and humidity; a pressure belongs to one place. */

@@ -6,6 +6,7 @@ import { Basis } from "../parts/basis.tsx";
 import { later } from "../parts/later.tsx";
 import { NumberField, useUnit } from "../parts/number-field.tsx";
 import { SiteQuestion } from "../parts/site-question.tsx";
+import { Soon } from "../parts/soon.tsx";
 import { Ways } from "../parts/ways.tsx";
 import { answer, atPoint, type Question } from "../question.ts";
 import { t } from "../texts/app.ts";
@@ -35,20 +36,22 @@ export function Atlas({ fit, question, onQuestion }: AtlasProps) {
           onQuestion={onQuestion}
         />
         <StartSheet fit={fit} question={question} unit={unit} />
-        <section class="sheet fields" aria-labelledby="heater">
-          <h2 id="heater">{t.heater.title}</h2>
-          <HeaterFields question={question} change={change} />
-        </section>
-        <section class="sheet fields" aria-labelledby="air">
-          <h2 id="air">{t.air.title}</h2>
-          <p class="hint wide">{t.air.temperatureWhy}</p>
-          <PressureFields
-            form="atlas"
-            air={question.air}
-            elevation_m={question.site.elevation_m}
-            onAir={(air) => change({ air })}
-          />
-        </section>
+        <Soon>
+          <section class="sheet fields" aria-labelledby="heater">
+            <h2 id="heater">{t.heater.title}</h2>
+            <HeaterFields question={question} change={change} />
+          </section>
+          <section class="sheet fields" aria-labelledby="air">
+            <h2 id="air">{t.air.title}</h2>
+            <p class="hint wide">{t.air.temperatureWhy}</p>
+            <PressureFields
+              form="atlas"
+              air={question.air}
+              elevation_m={question.site.elevation_m}
+              onAir={(air) => change({ air })}
+            />
+          </section>
+        </Soon>
       </div>
       <MapPanel
         fit={fit}

@@ -44,11 +44,11 @@ export function MapPanel({ fit, question, unit, onPoint }: MapPanelProps) {
   const [end, setEnd] = useState<End>("low");
   const [cells, setCells] = useState<CellsAnswer | null>(null);
   const [failed, setFailed] = useState<string | null>(null);
-  const look = useRef<Look>({ stops: [], tuned: null });
-  look.current = {
+  const look = useRef<() => Look>(() => ({ stops: [], tuned: null }));
+  look.current = () => ({
     stops: tintStops(fit, question, end),
     tuned: tunedElevations(fit, question, end),
-  };
+  });
   const pick = useRef<(lat: number, lon: number) => void>(() => {});
   pick.current = async (lat, lon) => {
     try {
@@ -73,7 +73,7 @@ export function MapPanel({ fit, question, unit, onPoint }: MapPanelProps) {
         container: container.current,
         configuration,
         label: mapWords.label,
-        look: look.current,
+        look: look.current(),
         onPoint: (lat, lon) => pick.current(lat, lon),
         onLost: () => setState("lost"),
       });
@@ -88,7 +88,7 @@ export function MapPanel({ fit, question, unit, onPoint }: MapPanelProps) {
   }, []);
 
   useEffect(() => {
-    if (state === "ready") void map.current?.tint(look.current);
+    if (state === "ready") void map.current?.tint(look.current());
   }, [state, fit, question, end]);
 
   useEffect(() => {
