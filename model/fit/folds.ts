@@ -27,9 +27,12 @@ export function foldParts(tally: Tally, levels: Cells, steps: Cells, joint: Join
 
 function addRows(part: FoldPart, tally: Tally, { cell, band }: Cells, joint: Joint): void {
   const { a, c } = joint.line;
+  let [j, block]: [number, Float64Array | undefined] = [-1, undefined];
   for (let k = 0; k < cell.length; k++) {
-    const j = band[k] as number;
-    const block = tally.levels.peek(part.fold, j);
+    if (band[k] !== j) {
+      j = band[k] as number;
+      block = tally.levels.peek(part.fold, j);
+    }
     if (!block) continue;
     const i = ((cell[k] as number) - j * BINS) * LEVEL_FIELDS;
     const w = block[i + 1] as number;
@@ -46,9 +49,12 @@ function addRows(part: FoldPart, tally: Tally, { cell, band }: Cells, joint: Joi
 }
 
 function addSteps(part: FoldPart, tally: Tally, { cell, band, x }: Cells, joint: Joint): void {
+  let [j, block]: [number, Float64Array | undefined] = [-1, undefined];
   for (let k = 0; k < cell.length; k++) {
-    const j = band[k] as number;
-    const block = tally.steps.peek(part.fold, j);
+    if (band[k] !== j) {
+      j = band[k] as number;
+      block = tally.steps.peek(part.fold, j);
+    }
     if (!block) continue;
     const i = ((cell[k] as number) - j * STEP_BINS) * STEP_FIELDS;
     if (!((block[i] as number) > 0)) continue;

@@ -1,4 +1,3 @@
-import { exactTerm } from "./exact-sum.ts";
 import type { FitRow, GroupFit } from "./group.ts";
 import { twiceAsLong } from "./growing.ts";
 import { Homes, NOBODY, NOWHERE } from "./homes.ts";
@@ -39,21 +38,21 @@ export class GroupLedger {
 
   /** Puts many rows at once into an empty ledger: the same as one after another, sooner, soonest in order of contributor. */
   load(rows: readonly FitRow[]): void {
-    this.#columns.adopt(rows);
+    this.#columns.reserve(rows.length);
     this.#members.reserve(rows.length);
-    const homes = new Int32Array(Math.max(FIRST_ROOM, rows.length));
-    const ordered = inOrder(rows);
-    let [name, member] = ["", NOBODY];
-    for (let slot = 0; slot < rows.length; slot++) {
-      const row = rows[slot] as FitRow;
-      homes[slot] = this.#homes.numberOf(row);
+    this.#homeOfRow = new Int32Array(Math.max(FIRST_ROOM, rows.length));
+    let [name, member, last] = ["", NOBODY, ""];
+    for (const row of rows) {
       if (member === NOBODY || row.contributor !== name) {
         name = row.contributor;
-        member = ordered ? this.#members.add(name) : this.#members.member(name);
+        // Beyond all names before it, it is new.
+        const isNew = member === NOBODY || name > last;
+        if (isNew) last = name;
+        member = isNew ? this.#members.add(name) : this.#members.member(name);
       }
-      this.#members.addSlot(member, slot);
+      this.#keep(member, row);
     }
-    this.#homeOfRow = homes;
+    this.#homes.reserve(this.#members.size);
     this.#members.forEach((each) => {
       const home = this.#homeOf(this.#members.slotsOf(each));
       this.#members.home[each] = home;
@@ -144,17 +143,8 @@ export class GroupLedger {
   }
 
   #speak(member: number, sign: Sign): void {
-    const rows = this.#columns.placed(this.#members.slotsOf(member));
     const vote = this.#members.vote[member] as number;
-    const lost = speak(this.tally, this.#members.fold(member), rows, vote, sign);
-    this.#lost.air += sign * exactTerm(lost.air);
-    this.#lost.co += sign * exactTerm(lost.co);
+    const slots = this.#members.slotsOf(member);
+    speak(this.tally, this.#members.fold(member), this.#columns, slots, vote, sign, this.#lost);
   }
-}
-
-function inOrder(rows: readonly FitRow[]): boolean {
-  for (let i = 1; i < rows.length; i++) {
-    if ((rows[i - 1] as FitRow).contributor > (rows[i] as FitRow).contributor) return false;
-  }
-  return true;
 }

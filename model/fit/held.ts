@@ -1,5 +1,4 @@
 import { newHeaterHalf } from "./bands.ts";
-import type { Cells } from "./cells.ts";
 import type { FittedGroup } from "./fit-group.ts";
 import { BANDS, BINS, middleOf } from "./grid.ts";
 import { BAND_LEVELS, type GroupFit } from "./group.ts";
@@ -19,10 +18,10 @@ export function heldShares(
 ): GroupFit["held"] {
   const held = new Float64Array(BAND_LEVELS.length);
   let votes = 0;
-  const most = mostSpreads(group);
-  const halves = Array.from({ length: BANDS }, (_, band) =>
-    BAND_LEVELS.map((level) => newHeaterHalf(group, middleOf(band), level)),
-  );
+  const bands = Array.from({ length: BANDS }, (_, band) => middleOf(band));
+  const kept = bands.map((x) => mostSpreads(group) * robustSpread(group, x));
+  const halves = bands.map((x) => BAND_LEVELS.map((level) => newHeaterHalf(group, x, level)));
+  const { cell, band } = levels;
   for (const { fold, ...part } of parts) {
     const { normal, line } = joint;
     // The left-out fold's rows at their residuals: its share of the right-hand side is information·line + score.
@@ -33,14 +32,22 @@ export function heldShares(
       ra: normal.ra - (part.aa * line.a + part.ac * line.c + part.a),
       rc: normal.rc - (part.ac * line.a + part.cc * line.c + part.c),
     });
-    eachCell(tally, levels, fold, (band, x, r, w) => {
-      if (Math.abs(above(line, x, r)) > most * robustSpread(group, x)) return;
+    for (let k = 0; k < cell.length; k++) {
+      const j = band[k] as number;
+      const block = tally.levels.peek(fold, j);
+      if (!block) continue;
+      const at = ((cell[k] as number) - j * BINS) * LEVEL_FIELDS;
+      const w = block[at + 1] as number;
+      if (!(w > 0)) continue;
+      const [x, r] = [(block[at + 2] as number) / w, (block[at + 3] as number) / w];
+      if (Math.abs(above(line, x, r)) > (kept[j] as number)) continue;
       votes += w;
       const q = Math.abs(above(others, x, r));
-      (halves[band] as number[]).forEach((half, i) => {
-        if (q <= half) held[i] = (held[i] as number) + w;
-      });
-    });
+      const half = halves[j] as number[];
+      for (let i = 0; i < half.length; i++) {
+        if (q <= (half[i] as number)) held[i] = (held[i] as number) + w;
+      }
+    }
   }
   if (votes === 0) return [];
   return BAND_LEVELS.map((level, i) => ({ level, observed: (held[i] as number) / votes }));
@@ -48,20 +55,4 @@ export function heldShares(
 
 function above({ a, c }: Line, x: number, r: number): number {
   return r - a - c * x;
-}
-
-function eachCell(
-  tally: Tally,
-  { cell, band }: Cells,
-  fold: number,
-  see: (band: number, x: number, r: number, w: number) => void,
-): void {
-  for (let k = 0; k < cell.length; k++) {
-    const j = band[k] as number;
-    const block = tally.levels.peek(fold, j);
-    if (!block) continue;
-    const i = ((cell[k] as number) - j * BINS) * LEVEL_FIELDS;
-    const w = block[i + 1] as number;
-    if (w > 0) see(j, (block[i + 2] as number) / w, (block[i + 3] as number) / w, w);
-  }
 }

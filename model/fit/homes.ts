@@ -7,56 +7,86 @@ export const NOWHERE = -1;
 /** No member. */
 export const NOBODY = -1;
 const FIRST_ROOM = 64;
-/** Months that can be told apart beside a million million places. */
-const MONTHS_MOST = 4096;
+/** Rows that are sooner compared each with each than counted. */
+const FEW = 12;
 
 /**
  * Places in one month each, numbered, with the contributors at home there and the vote that each of them has.
  * Who is at home where is kept as linked lists in plain arrays: a million contributors are moved about in a moment.
  */
 export class Homes {
-  readonly #places = new Map<string, number>();
-  readonly #months = new Map<string, number>();
-  /** Home by place and month, both numbered. */
-  readonly #homes = new Map<number, number>();
+  /** Of each place by name: its homes, by the month's number. */
+  readonly #places = new Map<string, number[]>();
+  /** Months, counted from year 0, in the order in which they turn up. */
+  readonly #months = new Map<number, number>();
   readonly #names: string[] = [];
+  #month = new Int32Array(FIRST_ROOM);
   #count = new Int32Array(FIRST_ROOM);
   #vote = new Float64Array(FIRST_ROOM).fill(1);
   #first = new Int32Array(FIRST_ROOM).fill(NOBODY);
   #next = new Int32Array(FIRST_ROOM).fill(NOBODY);
   #before = new Int32Array(FIRST_ROOM).fill(NOBODY);
 
+  /** Makes room for so many members of an empty house at once. */
+  reserve(members: number): void {
+    const room = Math.max(FIRST_ROOM, members);
+    this.#next = new Int32Array(room).fill(NOBODY);
+    this.#before = new Int32Array(room).fill(NOBODY);
+  }
+
   /** The number of a row's place and month; NOWHERE without a place. */
-  numberOf({ cell, month = "" }: FitRow): number {
+  numberOf({ cell, month }: FitRow): number {
     if (!cell) return NOWHERE;
-    const key = numbered(this.#places, cell) * MONTHS_MOST + numbered(this.#months, month);
-    const known = this.#homes.get(key);
-    if (known !== undefined) return known;
-    const home = this.#names.push(`${cell}, ${month}`) - 1;
+    const since = month ? monthsSinceYear0(month) : 0;
+    let homes = this.#places.get(cell);
+    if (!homes) {
+      homes = [];
+      this.#places.set(cell, homes);
+    }
+    let number = this.#months.get(since);
+    if (number === undefined) {
+      number = this.#months.size;
+      this.#months.set(since, number);
+    }
+    while (homes.length <= number) homes.push(NOWHERE);
+    if (homes[number] === NOWHERE) homes[number] = this.#add(`${cell}, ${month ?? ""}`, since);
+    return homes[number] as number;
+  }
+
+  #add(name: string, month: number): number {
+    const home = this.#names.push(name) - 1;
     if (home === this.#count.length) {
+      this.#month = twiceAsLong(this.#month);
       this.#count = twiceAsLong(this.#count);
       this.#vote = twiceAsLong(this.#vote, 1);
       this.#first = twiceAsLong(this.#first, NOBODY);
     }
-    this.#homes.set(key, home);
+    this.#month[home] = month;
     return home;
   }
 
   /**
-   * The home of most of some rows; ties go to the name that sorts first.
+   * The home of most of some rows; ties go to the earlier month, then to the name that sorts first.
    * @param homeOfRow each slot's home; `slots` the rows' slots
    */
   mostFrequent(slots: readonly number[], homeOfRow: Int32Array): number {
+    const counts = slots.length > FEW ? countsOf(slots, homeOfRow) : null;
     let [best, most] = [NOWHERE, 0];
-    for (const slot of slots) {
-      const home = homeOfRow[slot] as number;
+    for (let i = 0; i < slots.length; i++) {
+      const home = homeOfRow[slots[i] as number] as number;
       if (home === NOWHERE || home === best) continue;
-      let count = 0;
-      for (const other of slots) count += Number(homeOfRow[other] === home);
-      const first = count === most && (this.#names[home] as string) < (this.#names[best] as string);
-      if (count > most || first) [best, most] = [home, count];
+      const count = counts ? (counts.get(home) as number) : countOf(home, slots, homeOfRow);
+      if (count < most || (count === most && !this.#isBefore(home, best))) continue;
+      best = home;
+      most = count;
     }
     return best;
+  }
+
+  #isBefore(home: number, other: number): boolean {
+    const months = (this.#month[home] as number) - (this.#month[other] as number);
+    if (months !== 0) return months < 0;
+    return (this.#names[home] as string) < (this.#names[other] as string);
   }
 
   voteAt(home: number): number {
@@ -115,12 +145,28 @@ export class Homes {
   }
 }
 
-/** The number of a name, in the order in which names turn up. */
-function numbered(names: Map<string, number>, name: string): number {
-  const known = names.get(name);
-  if (known !== undefined) return known;
-  names.set(name, names.size);
-  return names.size - 1;
+function countOf(home: number, slots: readonly number[], homeOfRow: Int32Array): number {
+  let count = 0;
+  for (let i = 0; i < slots.length; i++) if (homeOfRow[slots[i] as number] === home) count++;
+  return count;
+}
+
+function countsOf(slots: readonly number[], homeOfRow: Int32Array): Map<number, number> {
+  const counts = new Map<number, number>();
+  for (const slot of slots) {
+    const home = homeOfRow[slot] as number;
+    counts.set(home, (counts.get(home) ?? 0) + 1);
+  }
+  return counts;
+}
+
+const DIGIT_0 = 48;
+
+/** Of "YYYY-MM". */
+function monthsSinceYear0(month: string): number {
+  const digit = (at: number) => month.charCodeAt(at) - DIGIT_0;
+  const year = 1000 * digit(0) + 100 * digit(1) + 10 * digit(2) + digit(3);
+  return 12 * year + 10 * digit(5) + digit(6);
 }
 
 /**

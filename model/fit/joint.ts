@@ -1,6 +1,7 @@
 import { bisquareWeight } from "./bisquare.ts";
 import type { Cells } from "./cells.ts";
 import { BANDS, FEET_AS_METRES, REFERENCE_SLOPE } from "./grid.ts";
+import { leap, type Parameters, parametersOf } from "./leap.ts";
 import {
   type Kinds,
   kindsOf,
@@ -34,8 +35,10 @@ const LEAST_VOTES = 1e-6;
 /** Square of the standardised difference of slopes beyond which the rows give way to the steps. */
 const STEPS_SURPRISE = 2;
 const MOST_ROUNDS = 60;
-/** A line that moved less than this, in ln, has settled. */
-const SETTLED = 1e-4;
+/** A line that moved less than this in a round, in ln, has settled. */
+const SETTLED = 2e-5;
+/** Plain rounds before the first leap. */
+const ROUNDS_ALONE = 3;
 
 /** The state of the fit after a round, and what each cell is worth in it. */
 export interface Joint {
@@ -78,15 +81,22 @@ export function jointFit(levels: Cells, steps: Cells, prior: GroupPrior, start: 
     against_steps: 0,
     normal: priorNormal(prior),
   };
-  for (let round = 0; round < MOST_ROUNDS; round++) {
-    const before = joint.line;
+  const round = () => {
+    const { a, c } = joint.line;
     weighSteps(joint, steps);
     weighRows(joint, levels);
     joint.voice = voices(joint, levels);
     joint.normal = normalEquations(joint, levels, steps, prior);
     joint.line = solve(joint.normal);
-    const moved = Math.max(Math.abs(joint.line.a - before.a), Math.abs(joint.line.c - before.c));
-    if (moved < SETTLED) break;
+    return Math.max(Math.abs(joint.line.a - a), Math.abs(joint.line.c - c)) < SETTLED;
+  };
+  let trail: Parameters[] = [];
+  for (let i = 0; i < MOST_ROUNDS; i++) {
+    if (round()) break;
+    trail.push(parametersOf(joint));
+    if (i < ROUNDS_ALONE || trail.length < 3) continue;
+    leap(joint, trail.slice(-3) as [Parameters, Parameters, Parameters]);
+    trail = [];
   }
   return joint;
 }

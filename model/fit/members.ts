@@ -19,9 +19,14 @@ export class Members {
   home = new Int32Array(FIRST_ROOM).fill(NONE);
   vote = new Float64Array(FIRST_ROOM);
 
-  /** Makes room for the slots of so many rows in an empty house, at once. */
+  /** Makes room in an empty house for so many rows, and as many contributors, at once. */
   reserve(rows: number): void {
-    this.#next = new Int32Array(Math.max(FIRST_ROOM, rows)).fill(NONE);
+    const room = Math.max(FIRST_ROOM, rows);
+    this.#next = new Int32Array(room).fill(NONE);
+    this.#fold = new Uint8Array(room);
+    this.#first = new Int32Array(room).fill(NONE);
+    this.home = new Int32Array(room).fill(NONE);
+    this.vote = new Float64Array(room);
   }
 
   get size(): number {
@@ -42,15 +47,14 @@ export class Members {
   member(name: string): number {
     const known = this.#index().get(name);
     if (known !== undefined) return known;
-    const member = this.add(name);
-    this.#index().set(name, member);
-    return member;
+    return this.add(name);
   }
 
   /** A new member, of a name that nobody has. */
   add(name: string): number {
     const member = this.#free.pop() ?? this.#names.length;
     this.#names[member] = name;
+    this.#numbers?.set(name, member);
     if (member === this.#fold.length) {
       this.#fold = twiceAsLong(this.#fold);
       this.#first = twiceAsLong(this.#first, NONE);
@@ -101,7 +105,7 @@ export class Members {
   }
 
   /** The slots of a member's rows, in a list that the next call fills anew. */
-  slotsOf(member: number): readonly number[] {
+  slotsOf(member: number): number[] {
     const slots = this.#slots;
     slots.length = 0;
     for (let s = this.#first[member] as number; s !== NONE; s = this.#next[s] as number)

@@ -5,7 +5,7 @@ import type { FitRow, GroupFit } from "./group.ts";
 import { twiceAsLong } from "./growing.ts";
 import { PRIOR } from "./prior.ts";
 import { mostSpreads } from "./standing.ts";
-import { type Placed, place } from "./voices.ts";
+import { type PlacedRows, place } from "./voices.ts";
 
 /** What a fit makes of the rows. */
 export interface Judged {
@@ -28,7 +28,7 @@ interface Limits {
 const FIRST_ROOM = 64;
 const UNJUDGED = 2;
 /** Rows at most so far from the limit, in ln, are looked at by every fit; the others when it has moved as far. */
-const NEAR = 0.01;
+const NEAR = 0.004;
 /** The x between which all rows lie. */
 const X_RANGE = [-1, 0.5] as const;
 
@@ -36,19 +36,18 @@ const X_RANGE = [-1, 0.5] as const;
  * Rows side by side as columns. A new fit judges only the rows near its limits: the others cannot have changed while
  * it has moved less than they are away. So judging a million rows costs what judging a few thousand does.
  */
-export class RowColumns {
-  #x = new Float64Array(FIRST_ROOM);
-  #r = new Float64Array(FIRST_ROOM);
-  /** To seven digits: no doubt is known better. */
-  #air = new Float32Array(FIRST_ROOM);
-  #co = new Float32Array(FIRST_ROOM);
+export class RowColumns implements PlacedRows {
+  x = new Float64Array(FIRST_ROOM);
+  r = new Float64Array(FIRST_ROOM);
+  air = new Float32Array(FIRST_ROOM);
+  co = new Float32Array(FIRST_ROOM);
   /** Whether the last fit set a row aside: as counted, and as on record. */
   #aside = new Uint8Array(FIRST_ROOM);
   #known = new Uint8Array(FIRST_ROOM);
   #rows: (FitRow | undefined)[] = [];
+  /** Slots in use or free again. */
+  #slots = 0;
   readonly #free: number[] = [];
-  readonly #placed: Placed[] = [];
-  readonly #pool: Placed[] = [];
   /** Slots near the limits of the fit that last judged all, and rows that came since. */
   #near: number[] = [];
   /** Slots elsewhere whose standing is not on record yet. */
@@ -57,54 +56,31 @@ export class RowColumns {
   #count = { tunes: 0, rejected: 0 };
   #range: [number, number] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
 
-  /** Takes in all rows of an empty house at once; the slot of each is its number. */
-  adopt(rows: readonly FitRow[]): void {
-    const room = Math.max(FIRST_ROOM, rows.length);
-    const [x, r] = [new Float64Array(room), new Float64Array(room)];
-    const [air, co] = [new Float32Array(room), new Float32Array(room)];
-    for (let i = 0; i < rows.length; i++) {
-      const at = place(rows[i] as FitRow);
-      x[i] = at.x;
-      r[i] = at.r;
-      air[i] = at.air;
-      co[i] = at.co;
-    }
-    [this.#x, this.#r, this.#air, this.#co] = [x, r, air, co];
-    this.#aside = new Uint8Array(room).fill(UNJUDGED);
+  /** Makes room for all rows of an empty house at once. */
+  reserve(rows: number): void {
+    const room = Math.max(FIRST_ROOM, rows);
+    this.x = new Float64Array(room);
+    this.r = new Float64Array(room);
+    this.air = new Float32Array(room);
+    this.co = new Float32Array(room);
+    this.#aside = new Uint8Array(room);
     this.#known = new Uint8Array(room);
-    this.#rows = rows.slice();
+    this.#rows = new Array(room);
   }
 
   row(slot: number): FitRow {
     return this.#rows[slot] as FitRow;
   }
 
-  /** Where rows lie, in a list that the next call fills anew. */
-  placed(slots: readonly number[]): readonly Placed[] {
-    const list = this.#placed;
-    list.length = 0;
-    for (let i = 0; i < slots.length; i++) {
-      const slot = slots[i] as number;
-      const at = this.#pool[i] ?? { x: 0, r: 0, air: 0, co: 0 };
-      this.#pool[i] = at;
-      at.x = this.#x[slot] as number;
-      at.r = this.#r[slot] as number;
-      at.air = this.#air[slot] as number;
-      at.co = this.#co[slot] as number;
-      list.push(at);
-    }
-    return list;
-  }
-
   /** Keeps a row; answers its slot. */
   add(row: FitRow): number {
-    const slot = this.#free.pop() ?? this.#rows.length;
-    if (slot === this.#x.length) this.#grow();
+    const slot = this.#free.pop() ?? this.#slots++;
+    if (slot === this.x.length) this.#grow();
     const { x, r, air, co } = place(row);
-    this.#x[slot] = x;
-    this.#r[slot] = r;
-    this.#air[slot] = air;
-    this.#co[slot] = co;
+    this.x[slot] = x;
+    this.r[slot] = r;
+    this.air[slot] = air;
+    this.co[slot] = co;
     this.#aside[slot] = UNJUDGED;
     this.#known[slot] = 0;
     this.#rows[slot] = row;
@@ -113,13 +89,13 @@ export class RowColumns {
   }
 
   remove(slot: number): void {
-    const x = this.#x[slot] as number;
+    const x = this.x[slot] as number;
     if (this.#aside[slot] === 0) this.#count.tunes--;
     if (this.#aside[slot] === 1) this.#count.rejected--;
     // The range must be found anew without its end.
     if (this.#range.includes(x)) this.#judged = null;
     this.#rows[slot] = undefined;
-    this.#x[slot] = Number.NaN;
+    this.x[slot] = Number.NaN;
     this.#free.push(slot);
   }
 
@@ -155,10 +131,10 @@ export class RowColumns {
     this.#range = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
     this.#judged = limits;
     const { a, c, level, perX } = limits;
-    for (let slot = 0; slot < this.#rows.length; slot++) {
-      const x = this.#x[slot] as number;
+    for (let slot = 0; slot < this.#slots; slot++) {
+      const x = this.x[slot] as number;
       if (Number.isNaN(x)) continue;
-      const q = Math.abs((this.#r[slot] as number) - a - c * x);
+      const q = Math.abs((this.r[slot] as number) - a - c * x);
       const margin = q - Math.sqrt(level + perX * x * x);
       this.#aside[slot] = UNJUDGED;
       this.#settle(slot, x, margin > 0);
@@ -168,9 +144,9 @@ export class RowColumns {
   }
 
   #judgeOne(slot: number, { a, c, level, perX }: Limits): void {
-    const x = this.#x[slot] as number;
+    const x = this.x[slot] as number;
     if (Number.isNaN(x)) return;
-    const q = (this.#r[slot] as number) - a - c * x;
+    const q = (this.r[slot] as number) - a - c * x;
     this.#settle(slot, x, q * q > level + perX * x * x);
   }
 
@@ -203,10 +179,10 @@ export class RowColumns {
   }
 
   #grow(): void {
-    this.#x = twiceAsLong(this.#x);
-    this.#r = twiceAsLong(this.#r);
-    this.#air = twiceAsLong(this.#air);
-    this.#co = twiceAsLong(this.#co);
+    this.x = twiceAsLong(this.x);
+    this.r = twiceAsLong(this.r);
+    this.air = twiceAsLong(this.air);
+    this.co = twiceAsLong(this.co);
     this.#aside = twiceAsLong(this.#aside);
     this.#known = twiceAsLong(this.#known);
   }

@@ -27,9 +27,11 @@ const TAILS: [number, number][] = [
   [3, 0.003],
 ];
 
-/** Residuals are counted to 3 % in four ranges of x². */
+/** Residuals are counted in four ranges of x², to 3 %, and from 30 % on, where few are, to 10 %. */
 const BIN = 0.03;
-const BINS = 27;
+const FINE_BINS = 10;
+const COARSE_BIN = 0.1;
+const BINS = FINE_BINS + 5;
 const RANGES = [0.01, 0.05, 0.12, Number.POSITIVE_INFINITY];
 
 interface Residuals {
@@ -103,7 +105,7 @@ function count(
   for (let k = 0; k < w.length; k++) {
     const q = (residual[k] as number) * inflate;
     const weight = (w[k] as number) * (genuine[k] as number);
-    const bin = Math.floor(Math.abs(q) / BIN);
+    const bin = binOf(Math.abs(q));
     if (bin >= BINS) continue;
     const x2 = (x[k] as number) ** 2;
     const range = RANGES.findIndex((most) => x2 < most);
@@ -117,6 +119,11 @@ function count(
   for (let i = 0; i < votes.length; i++) square[i] = (square[i] as number) / (votes[i] || 1);
   for (let i = 0; i < xx.length; i++) xx[i] = (xx[i] as number) / (inRange[i] || 1);
   return { votes, square, xx };
+}
+
+function binOf(q: number): number {
+  const fine = Math.floor(q / BIN);
+  return fine < FINE_BINS ? fine : FINE_BINS + Math.floor((q - FINE_BINS * BIN) / COARSE_BIN);
 }
 
 interface Candidate {

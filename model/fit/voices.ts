@@ -1,4 +1,5 @@
 import { ln } from "../ln-exp.ts";
+import { exactTerm } from "./exact-sum.ts";
 import { aboveReference, R_MOST, REFERENCE_SLOPE, STEP_MOST, within, xOf } from "./grid.ts";
 import type { FitRow } from "./group.ts";
 import type { Sign, Tally } from "./tally.ts";
@@ -15,15 +16,26 @@ const CO_VARIANCE_MOST = 0.3 ** 2;
 
 /** Rows of one contributor of which steps are made; more add nothing that can be told apart. */
 const STEPPING_ROWS = 8;
+/** Rows of one contributor that are sorted by insertion. */
+const FEW = 12;
 /** The steps of one contributor count at most as those of so many rows. */
 const STEPS_AS_OF_ROWS = 4;
 
-/** A row's place on the grid's coordinates, and the variances it brings along, in ln of pump rate per fan speed. */
+/** Where a row lies on the grid's coordinates, and the variances it brings along, in ln of pump rate per fan speed. */
 export interface Placed {
   x: number;
   r: number;
   air: number;
   co: number;
+}
+
+/** The same of many rows, side by side, each at its slot. */
+export interface PlacedRows {
+  readonly x: Float64Array;
+  readonly r: Float64Array;
+  /** To seven digits: no doubt is known better. */
+  readonly air: Float32Array;
+  readonly co: Float32Array;
 }
 
 /**
@@ -53,58 +65,91 @@ export interface Lost {
 /**
  * Counts what one contributor says of one heat class and end: its rows share its vote, each worth less by the doubt
  * it brings; and its steps, weighted so that together they know as much of the slope as the rows' own scatter in x.
- * @returns votes lost to doubt
+ * @param slots its rows' slots; put in order of x
+ * @param lost votes lost to doubt are added here
  */
 export function speak(
   tally: Tally,
   fold: number,
-  rows: readonly Placed[],
+  rows: PlacedRows,
+  slots: number[],
   vote: number,
   sign: Sign,
-): Lost {
-  const share = vote / rows.length;
-  const lost = { air: 0, co: 0 };
-  for (const { x, r, air, co } of rows) {
+  lost: Lost,
+): void {
+  const share = vote / slots.length;
+  let [lostToAir, lostToCo] = [0, 0];
+  if (slots.length > 1) sort(slots, rows);
+  for (let i = 0; i < slots.length; i++) {
+    const slot = slots[i] as number;
+    const [air, co] = [rows.air[slot] as number, rows.co[slot] as number];
     const total = BETWEEN + air + co;
-    tally.countRow(fold, x, within(r, R_MOST), (share * BETWEEN) / total, sign);
-    lost.air += (share * air) / total;
-    lost.co += (share * co) / total;
+    const r = within(rows.r[slot] as number, R_MOST);
+    tally.countRow(fold, rows.x[slot] as number, r, (share * BETWEEN) / total, sign);
+    lostToAir += (share * air) / total;
+    lostToCo += (share * co) / total;
   }
-  if (rows.length > 1) countSteps(tally, fold, evenly(sorted(rows)), vote, sign);
-  return lost;
+  lost.air += sign * exactTerm(lostToAir);
+  lost.co += sign * exactTerm(lostToCo);
+  if (slots.length > 1) countSteps(tally, fold, rows, evenly(slots), vote, sign);
 }
 
 function countSteps(
   tally: Tally,
   fold: number,
-  rows: readonly Placed[],
+  { x, r, air, co }: PlacedRows,
+  slots: readonly number[],
   vote: number,
   sign: Sign,
 ): void {
-  const n = rows.length;
+  const n = slots.length;
   const share = (vote / n) * Math.min(1, (STEPS_AS_OF_ROWS - 1) / (n - 1));
   for (let i = 0; i < n; i++) {
-    const from = rows[i] as Placed;
+    const from = slots[i] as number;
     for (let j = i + 1; j < n; j++) {
-      const to = rows[j] as Placed;
-      const doubt = from.air + from.co + to.air + to.co;
+      const to = slots[j] as number;
+      const doubt =
+        (air[from] as number) + (co[from] as number) + (air[to] as number) + (co[to] as number);
       const weight = (share * 2 * WITHIN) / (2 * WITHIN + doubt);
-      tally.countStep(fold, to.x - from.x, within(to.r - from.r, STEP_MOST), weight, sign);
+      const dx = (x[to] as number) - (x[from] as number);
+      const dr = (r[to] as number) - (r[from] as number);
+      tally.countStep(fold, dx, within(dr, STEP_MOST), weight, sign);
     }
   }
 }
 
 /** In order of x, ties by all else that counts, so that the order of rows means nothing. */
-function sorted(rows: readonly Placed[]): Placed[] {
-  const order = (a: Placed, b: Placed) => a.x - b.x || a.r - b.r || a.air - b.air || a.co - b.co;
-  const [first, second] = rows as [Placed, Placed];
-  if (rows.length === 2) return order(first, second) <= 0 ? [first, second] : [second, first];
-  return rows.toSorted(order);
+function sort(slots: number[], rows: PlacedRows): void {
+  if (slots.length > FEW) {
+    slots.sort((a, b) => order(rows, a, b));
+    return;
+  }
+  // By insertion: nearly all contributors have a few rows, and there may be a million contributors.
+  for (let i = 1; i < slots.length; i++) {
+    const slot = slots[i] as number;
+    let at = i;
+    for (; at > 0 && order(rows, slots[at - 1] as number, slot) > 0; at--) {
+      slots[at] = slots[at - 1] as number;
+    }
+    slots[at] = slot;
+  }
+}
+
+function order(rows: PlacedRows, a: number, b: number): number {
+  return (rows.x[a] as number) - (rows.x[b] as number) || orderAtOneX(rows, a, b);
+}
+
+function orderAtOneX({ r, air, co }: PlacedRows, a: number, b: number): number {
+  return (
+    (r[a] as number) - (r[b] as number) ||
+    (air[a] as number) - (air[b] as number) ||
+    (co[a] as number) - (co[b] as number)
+  );
 }
 
 /** At most so many of a sorted list, first and last among them. */
-function evenly(list: Placed[]): Placed[] {
+function evenly(list: readonly number[]): readonly number[] {
   if (list.length <= STEPPING_ROWS) return list;
   const gap = (list.length - 1) / (STEPPING_ROWS - 1);
-  return Array.from({ length: STEPPING_ROWS }, (_, k) => list[Math.round(k * gap)] as Placed);
+  return Array.from({ length: STEPPING_ROWS }, (_, k) => list[Math.round(k * gap)] as number);
 }

@@ -88,7 +88,9 @@ export function someRows(tunes: number, ends: readonly FitRow["end"][], prefix =
     { length: tunes },
     () => `${prefix}c${Math.floor(0.4 * tunes * uniform())}`,
   ).sort();
-  return contributors.flatMap((contributor, row) => {
+  return contributors.flatMap((name, row) => {
+    // Made when its row is, as a database driver does: rows that follow each other lie side by side.
+    const contributor = Buffer.from(name).toString();
     const x = -0.45 * uniform() ** 2 + 0.03 * normal();
     const density_kg_m3 = 1.225 * Math.exp(x);
     const cell = `p${Math.floor(uniform() * 4000)}`;
