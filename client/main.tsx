@@ -92,7 +92,7 @@ function App() {
             </button>
           </p>
         ) : (
-          <p>{t.loading}</p>
+          <p class="asking">{t.loading}</p>
         )}
         {offline && <offline.OfflinePanel />}
         <Cautions />
