@@ -20,7 +20,7 @@ export interface SetRate extends Said {
   kind: "set";
   pump_Hz: number;
   wait_s: number;
-  why: "start" | "leaner" | "richer" | "spike" | "flame-out";
+  why: "start" | "leaner" | "richer" | "spike" | "flame-out" | "confirm";
 }
 
 /** The meter is still on its way: read again after this. */
@@ -40,6 +40,16 @@ export interface Minimum extends Said {
   limbs: { lean: boolean; rich: boolean };
   /** The bottom of the bowl is below what the meter shows. */
   below_floor: boolean;
+  confirmed?: Confirmed;
+}
+
+/** What the meter settled at with the pump at `sit_Hz`, read there last. */
+export interface Confirmed {
+  /** As the meter showed it; missing when it showed nothing. */
+  co_ppm?: number;
+  co_below_ppm?: number;
+  /** Whether that is what the sweep led to expect; if not, something has changed on the way. */
+  agrees: boolean;
 }
 
 /** Done, with no minimum, and why. */

@@ -14,3 +14,13 @@ export function noise_ppm({ meter }: Sweep, co_ppm: number): number {
 export function restNoise_ppm(resolution_ppm: number): number {
   return Math.hypot(LEAST_ppm, resolution_ppm / Math.sqrt(12));
 }
+
+/** More than expected by this factor, and by the noise twice over, is poor (our own working values). */
+const POOR = 1.5;
+const NOISES = 2;
+
+/** Above this a settled reading is not what was expected, ppm. */
+export function poorAbove_ppm(sweep: Sweep, expected_ppm: number): number {
+  const seen = Math.max(expected_ppm, sweep.meter.floor_ppm);
+  return Math.max(POOR * seen, seen + NOISES * noise_ppm(sweep, seen));
+}

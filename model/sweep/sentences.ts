@@ -9,6 +9,7 @@ const SET: Record<SetRate["why"], string> = {
   start: "Begin here.",
   leaner: "A little leaner.",
   richer: "Richer.",
+  confirm: "One more reading at the rate to stay at, before it counts.",
   spike: "CO shot up: back at once, and no richer than before.",
   "flame-out":
     "The flame went out; that rate is noted as too lean. Let the heater cool down by itself, do not cut its power. Then richer, at most two attempts to relight in all.",

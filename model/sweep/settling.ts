@@ -1,7 +1,7 @@
 import type { Lag } from "./lag.ts";
 import { noise_ppm } from "./noise.ts";
 import type { Sweep } from "./setup.ts";
-import type { Look, Stay } from "./stays.ts";
+import { type Look, STEADY_s, type Stay } from "./stays.ts";
 
 /** What a stay says of the CO at its rate: a level with its spread in ln, or only a bound. */
 export interface Level {
@@ -32,6 +32,8 @@ export function settlingOf(sweep: Sweep, stay: Stay, lag: Lag): Settling {
   const slow_s = lag.lag_s * Math.exp(lag.ln_sd);
   if (!last) return { settled: false, wait_s: restOf(3 * slow_s, 0) };
   if (last.beyond) return beyondRange(stay, last, slow_s);
+  // Nobody can have seen it stand still sooner than a flame burns steadily.
+  if (last.still && last.after_s >= STEADY_s) return standing(sweep, stay, last);
   const parts = stay.looks
     .filter(({ beyond }) => !beyond)
     .map((l) => drawnOut(sweep, stay, l, lag));
@@ -50,6 +52,13 @@ export function settlingOf(sweep: Sweep, stay: Stay, lag: Lag): Settling {
     settled,
     wait_s: settled ? 0 : restOf(Math.min(need_s, LONGEST * slow_s), last.after_s),
   };
+}
+
+/** A figure that was seen to stand still is the level itself. */
+function standing(sweep: Sweep, { pump_Hz }: Stay, look: Look): Settling {
+  const ppm = Math.max(look.ppm, sweep.meter.floor_ppm / 2, 0.7);
+  const ln_sd = Math.min(2, noise_ppm(sweep, ppm) / ppm);
+  return { level: { pump_Hz, ppm, ln_sd }, settled: true, wait_s: 0 };
 }
 
 /** Where one look is going, with the variance from noise and from the uncertain time constant. */

@@ -40,6 +40,10 @@ export interface SweepReading {
   co_below_ppm?: number | undefined;
   at_ceiling?: boolean | undefined;
   flame_out?: boolean | undefined;
+  /** Whoever reads has seen the figure stand still: settled, whatever the lag is thought to be. */
+  still?: boolean | undefined;
+  /** Taken at the chosen pump rate, to confirm it. */
+  confirming?: boolean | undefined;
 }
 
 /** A setup with nothing left open. */

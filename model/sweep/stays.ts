@@ -6,6 +6,8 @@ export interface Look {
   after_s: number;
   ppm: number;
   beyond?: "floor" | "ceiling";
+  /** Seen to stand still. */
+  still: boolean;
 }
 
 /** A time at one pump rate, from its setting to the next. */
@@ -17,6 +19,8 @@ export interface Stay {
   from_sd_ppm: number;
   looks: Look[];
   flame_out: boolean;
+  /** The pump was set here to confirm the choice. */
+  confirming: boolean;
 }
 
 /** A flame that has burned so long at a rate is steady there (our own working value). */
@@ -32,7 +36,8 @@ export function staysOf(sweep: Sweep, readings: readonly SweepReading[]): Stay[]
     let stay = stays.at(-1);
     if (!stay || stay.flame_out || !sameRate(sweep, stay.pump_Hz, reading.pump_Hz)) {
       set_s = Math.min(reading.set_s ?? last_s, reading.time_s);
-      stay = { pump_Hz: reading.pump_Hz, ...from, looks: [], flame_out: false };
+      const { pump_Hz, confirming = false } = reading;
+      stay = { pump_Hz, ...from, looks: [], flame_out: false, confirming };
       stays.push(stay);
     }
     last_s = reading.time_s;
@@ -57,14 +62,14 @@ function startOf({ ppm, beyond }: Look) {
 }
 
 function lookOf({ meter }: Sweep, reading: SweepReading, after_s: number): Look {
-  const { co_ppm, co_below_ppm, at_ceiling } = reading;
+  const { co_ppm, co_below_ppm, at_ceiling, still = false } = reading;
   if (at_ceiling || (co_ppm !== undefined && co_ppm >= meter.ceiling_ppm)) {
-    return { after_s, ppm: meter.ceiling_ppm, beyond: "ceiling" };
+    return { after_s, still, ppm: meter.ceiling_ppm, beyond: "ceiling" };
   }
   if (co_ppm === undefined || co_ppm < meter.floor_ppm) {
-    return { after_s, ppm: Math.max(co_below_ppm ?? meter.floor_ppm, 1), beyond: "floor" };
+    return { after_s, still, ppm: Math.max(co_below_ppm ?? meter.floor_ppm, 1), beyond: "floor" };
   }
-  return { after_s, ppm: co_ppm };
+  return { after_s, still, ppm: co_ppm };
 }
 
 /** Whether the flame was seen to burn on at this stay. */

@@ -22,7 +22,11 @@ const UNSEEN_ENOUGH = 3;
  * @throws RangeError naming what is wrong with the setup or a reading
  */
 export function nextStep(setup: SweepSetup, readings: readonly SweepReading[]): SweepAnswer {
-  const state = stateOf(setup, readings);
+  return stepFrom(stateOf(setup, readings));
+}
+
+/** The next step from all that is known. */
+export function stepFrom(state: SweepState): SweepAnswer {
   const { sweep, stays, last } = state;
   const stay = stays.at(-1);
   if (!stay || !last) return setTo(state, nearestRate(state.rates, sweep.start_Hz), "start");
