@@ -66,7 +66,8 @@ export class AtlasMap {
       dragRotate: false,
       pitchWithRotate: false,
       attributionControl: false,
-      fadeDuration: 0,
+      // None at all would place every label anew in each frame.
+      fadeDuration: 100,
     });
     this.#look = JSON.stringify(look);
     this.#map.touchZoomRotate.disableRotation();

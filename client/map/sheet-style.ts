@@ -91,6 +91,8 @@ export function sheetStyle(options: SheetOptions): StyleSpecification {
         id: "labels",
         type: "symbol",
         source: "labels",
+        // From afar the largest alone: each one more is looked at again whenever the map moves.
+        filter: ["<", ["get", "rank"], ["step", ["zoom"], 400, 2, 1000, 3, 2500, 4, 10_000]],
         layout: {
           "text-field": ["get", "text"],
           "text-font": ["Noto Sans"],
