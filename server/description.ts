@@ -131,7 +131,7 @@ const stewardPaths: typeof paths = {
       bearer: "steward",
       query: steward.heldQuery,
       answer: steward.heldAnswer,
-      problems: [401, 422],
+      problems: [401, 422, 429],
     },
   },
   "/api/steward/decisions": {
@@ -140,7 +140,7 @@ const stewardPaths: typeof paths = {
       bearer: "steward",
       query: steward.trailQuery,
       answer: steward.trailAnswer,
-      problems: [401, 422],
+      problems: [401, 422, 429],
     },
   },
   "/api/steward/tunes/{id}/decision": {
@@ -149,7 +149,7 @@ const stewardPaths: typeof paths = {
       bearer: "steward",
       body: steward.decisionBody,
       answer: steward.decidedAnswer,
-      problems: [400, 401, 404, 413, 415, 422],
+      problems: [400, 401, 404, 413, 415, 422, 429],
     },
   },
   "/api/steward/alarms": {
@@ -157,7 +157,7 @@ const stewardPaths: typeof paths = {
       summary: "What the published fit warns its steward of",
       bearer: "steward",
       answer: steward.alarmsAnswer,
-      problems: [401],
+      problems: [401, 429],
     },
   },
 };

@@ -16,19 +16,28 @@ const TITLES: Record<number, string> = {
   503: "Not ready yet",
 };
 
+interface More {
+  title?: string;
+  errors?: FieldError[];
+  headers?: Record<string, string>;
+}
+
 /** Anything wrong with a request: thrown anywhere below a route, rendered once, as RFC 9457 problem details. */
 export class RequestProblem extends Error {
   readonly status: ContentfulStatusCode;
+  /** In place of the status's usual one. */
+  readonly title: string | undefined;
   readonly errors: FieldError[] | undefined;
   readonly headers: Record<string, string>;
 
   constructor(
     status: ContentfulStatusCode,
     detail: string,
-    { errors, headers = {} }: { errors?: FieldError[]; headers?: Record<string, string> } = {},
+    { title, errors, headers = {} }: More = {},
   ) {
     super(detail);
     this.status = status;
+    this.title = title;
     this.errors = errors;
     this.headers = headers;
   }
@@ -43,7 +52,7 @@ export function invalid(errors: FieldError[]): RequestProblem {
 export function renderProblem(c: Context, problem: RequestProblem): Response {
   const body: Problem = {
     type: "about:blank",
-    title: TITLES[problem.status] ?? "The request failed",
+    title: problem.title ?? TITLES[problem.status] ?? "The request failed",
     status: problem.status,
     detail: problem.message,
     ...(problem.errors ? { errors: problem.errors } : {}),

@@ -1,20 +1,37 @@
-import type { Context, MiddlewareHandler } from "hono";
-import type { Problem } from "./contract.ts";
+import type { MiddlewareHandler } from "hono";
+import type { Services } from "./context.ts";
 import { sha256 } from "./keys.ts";
+import { RequestProblem } from "./problem.ts";
+import { clientMinutes } from "./write-limit.ts";
+
+/** Wrong tokens a minute from one client; after that none is looked at, so that nobody finds it by trying. */
+const WRONG_MOST = 10;
 
 /** Lets through who knows the token. Nothing behind it is for anybody's cache. */
-export function stewardOnly(token: string): MiddlewareHandler {
+export function stewardOnly(token: string, services: Services): MiddlewareHandler {
+  const { keys, now, clientAddress } = services;
   const expected = sha256(token);
+  const minuteOf = clientMinutes(keys, now);
   return async (c, next) => {
     c.header("Cache-Control", "no-store");
     const given = /^Bearer\s+(\S+)$/i.exec(c.req.header("Authorization") ?? "")?.[1];
     if (given === undefined) {
       const how = 'Send the steward\'s token as "Authorization: Bearer <token>".';
-      return refused(c, how, 'Bearer realm="steward"');
+      throw refused(how, 'Bearer realm="steward"');
     }
-    if (!sameHash(await sha256(given), await expected)) {
-      return refused(
-        c,
+    const minute = await minuteOf(clientAddress(c));
+    const hashes = await Promise.all([sha256(given), expected]);
+    // Nothing is waited for from here on: tries sent at the same moment are counted one by one.
+    if (minute.used >= WRONG_MOST) {
+      throw new RequestProblem(
+        429,
+        `At most ${WRONG_MOST} wrong tokens a minute. Try again in ${minute.left_s} s.`,
+        { title: "Too many wrong tokens", headers: { "Retry-After": String(minute.left_s) } },
+      );
+    }
+    if (!sameHash(...hashes)) {
+      minute.used += 1;
+      throw refused(
         "This is not the steward's token.",
         'Bearer realm="steward", error="invalid_token"',
       );
@@ -31,15 +48,9 @@ function sameHash(a: string, b: string): boolean {
 }
 
 /** A 401 with a title of its own, for the usual one speaks of receipts. */
-function refused(c: Context, detail: string, challenge: string): Response {
-  const problem: Problem = {
-    type: "about:blank",
+function refused(detail: string, challenge: string): RequestProblem {
+  return new RequestProblem(401, detail, {
     title: "The steward's token is needed",
-    status: 401,
-    detail,
-  };
-  return c.body(JSON.stringify(problem), 401, {
-    "Content-Type": "application/problem+json",
-    "WWW-Authenticate": challenge,
+    headers: { "WWW-Authenticate": challenge },
   });
 }

@@ -1,5 +1,4 @@
-import { type Context, Hono } from "hono";
-import type { z } from "zod";
+import { Hono } from "hono";
 import { auditTrail, countHeld, decide, decisionsOnEach, heldTunes } from "../../db/steward.ts";
 import {
   type DecisionRow,
@@ -10,7 +9,7 @@ import {
 } from "../../db/tunes.ts";
 import { airAt } from "../../model/air.ts";
 import { ACCEPTED_MEANS, SAFETY } from "../../model/safety.ts";
-import { fieldErrors } from "../../model/tune.ts";
+import { readBody } from "../body.ts";
 import type { Services } from "../context.ts";
 import type {
   AlarmsAnswer,
@@ -20,7 +19,7 @@ import type {
   HeldTunes,
   RecordedDecision,
 } from "../contract.ts";
-import { invalid, RequestProblem } from "../problem.ts";
+import { RequestProblem } from "../problem.ts";
 import { readQuery } from "../query.ts";
 import { decisionBody, heldQuery, PAGE, trailQuery } from "../steward-schemas.ts";
 import { stewardOnly } from "../steward-token.ts";
@@ -31,7 +30,7 @@ export function stewardRoutes(services: Services): Hono {
   const { db, commit, now, afterWrite, stewardToken } = services;
   const app = new Hono();
   if (!stewardToken) return app;
-  app.use("/steward/*", stewardOnly(stewardToken));
+  app.use("/steward/*", stewardOnly(stewardToken, services));
 
   app.get("/steward/held", async (c) => {
     const { after = 0, limit = PAGE } = readQuery(c, heldQuery);
@@ -79,7 +78,7 @@ export function stewardRoutes(services: Services): Hono {
   });
 
   app.post("/steward/tunes/:id/decision", async (c) => {
-    const { verdict, reason } = await readDecision(c);
+    const { verdict, reason } = await readBody(c, "decision", decisionBody);
     const id = c.req.param("id");
     await tuneOf(id);
     const reasons = JSON.stringify([
@@ -111,25 +110,6 @@ export function stewardRoutes(services: Services): Hono {
   }
 
   return app;
-}
-
-/** The decision in a request's body: 415, 400 and 422 say what is wrong and how to mend it. */
-async function readDecision(c: Context): Promise<z.infer<typeof decisionBody>> {
-  if (!/^application\/([a-z0-9.+-]+\+)?json\s*(;|$)/i.test(c.req.header("Content-Type") ?? "")) {
-    throw new RequestProblem(415, 'Send the decision with "Content-Type: application/json".');
-  }
-  const text = await c.req.text();
-  let value: unknown;
-  try {
-    value = JSON.parse(text);
-  } catch {
-    throw new RequestProblem(400, "The body is not valid JSON. Nothing was decided.");
-  }
-  const result = decisionBody.safeParse(value, { reportInput: true });
-  if (result.success) return result.data;
-  const errors = fieldErrors(result.error);
-  // The whole body is a decision here, not a tune.
-  throw invalid(errors.map((e) => (e.field === "tune" ? { ...e, field: "decision" } : e)));
 }
 
 function record(d: DecisionRow): RecordedDecision {

@@ -90,6 +90,30 @@ describe("whoever does not know the token", () => {
     expect(await challenge(bearer("wrong"))).toContain('error="invalid_token"');
   });
 
+  test("is not looked at again for a minute after ten wrong tokens, however many come at once", async () => {
+    const tries = await Promise.all(
+      Array.from({ length: 25 }, (_, n) => get("/api/steward/held", bearer(`wrong-${n}`))),
+    );
+    const statuses = tries.map(({ status }) => status);
+    expect(statuses.filter((status) => status === 401).length).toBe(10);
+    const refused = tries.filter(({ status }) => status === 429);
+    expect(refused.length).toBe(15);
+    for (const response of refused) {
+      expect(Number(response.headers.get("Retry-After"))).toBeGreaterThan(0);
+      expect(answers.problem.parse(await response.json()).title).toBe("Too many wrong tokens");
+    }
+    // Not even the right one: whoever tries must not learn which of many it was.
+    expect((await get("/api/steward/held")).status).toBe(429);
+    atlas.pass(60_000);
+    expect((await get("/api/steward/held")).status).toBe(200);
+  });
+
+  test("counts only wrong tokens", async () => {
+    for (let n = 0; n < 30; n++) expect((await get("/api/steward/held")).status).toBe(200);
+    for (let n = 0; n < 30; n++) expect((await get("/api/steward/held", {})).status).toBe(401);
+    expect((await get("/api/steward/held")).status).toBe(200);
+  });
+
   test("a receipt does not open the steward's routes", async () => {
     const { receipt } = await submit(goodTune());
     expect((await get("/api/steward/held", bearer(receipt))).status).toBe(401);
