@@ -1,3 +1,7 @@
 import { inLanguage } from "./language.ts";
 
-export const { offline } = await inLanguage({ en: () => import("./en/offline.ts") });
+export const { offline } = await inLanguage({
+  en: () => import("./en/offline.ts"),
+  de: () => import("./de/offline.ts"),
+  es: () => import("./es/offline.ts"),
+});

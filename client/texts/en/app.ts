@@ -8,10 +8,12 @@ export const t = {
   low: "Low end",
   high: "High end",
   endWord: { low: "low end", high: "high end" },
+  unit: "unit",
   loading: "Asking the atlas …",
   partMissing:
     "This part of the page could not be fetched. With a connection, reload the page to get it.",
   unreachable: "The atlas cannot be reached. Figures shown rest on the fit kept in this browser.",
+  notReached: "The atlas cannot be reached. Check the connection and try again.",
   noFit:
     "The atlas cannot be reached, and this browser has kept no fit yet. Try again with a connection.",
   retry: "Try again",
@@ -20,8 +22,20 @@ export const t = {
     more: "All cautions",
     brief:
       "A starting point only. Carbon monoxide kills: tune outdoors, and keep an alarm working where people sleep.",
+    notice:
+      "A starting point only, never a finished setting. Carbon monoxide kills. Tune outdoors, watch the meter near the exhaust, and keep a separate certified carbon monoxide alarm working wherever people sleep: never the meter used at the exhaust. A silent alarm does not mean there is none. Alarm, headache or dizziness: everyone out into fresh air, then call for help.",
     notFor: "Not for",
+    not_for: [
+      "tuning in a garage, tent, cabin or any closed space, or with anyone asleep inside",
+      "replacing the maker's settings where changing them is not allowed: some approved installations may not be altered at all",
+      "judging whether air is safe to breathe",
+    ],
     deferTo: "These come first",
+    defer_to: [
+      "the maker's manual",
+      "local codes and vehicle or boat approval rules",
+      "licensed heating and electrical practice",
+    ],
   },
   site: {
     title: "Where",

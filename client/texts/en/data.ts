@@ -1,7 +1,12 @@
 /** Words of the Data view; fetched with it. */
 export const dataWords = {
   pagesLabel: "Pages on the data",
-  pages: { download: "Download", bands: "How well the bands hold", method: "Method" },
+  pages: {
+    download: "Download",
+    bands: "How well the bands hold",
+    method: "Method",
+    style: "Signs and colours",
+  },
   title: "The data",
   intro:
     "Everything the atlas knows is open. Missing is empty, never nought; every figure carries its unit in its name.",

@@ -49,6 +49,7 @@ export const shareWords = {
   sendAnyway: "You can send it as it is: it is kept, and held out of the fit.",
   accepted: "Accepted",
   held: "Held",
+  acceptedMeans: "Accepted means plausible beside other tunes. It does not mean safe.",
   heldMeans:
     "It is kept, and not part of the fit. Take a suggestion, or revise it from the list below.",
   insideBand: "That is inside the band of 95 in 100 heaters.",
@@ -64,7 +65,7 @@ export const shareWords = {
   mine: "Shared from this browser",
   none: "Nothing yet.",
   tuneLine: (kW: string, place: string | null, elevation: string, low: string, high: string) =>
-    `${kW} kW ${place ? `near ${place}` : ""} at ${elevation} m, ${low} Hz and ${high} Hz.`,
+    `${kW} kW${place ? ` near ${place}` : ""} at ${elevation} m, ${low} Hz and ${high} Hz.`,
   download: "Download the receipts",
   revise: "Revise",
   withdraw: "Withdraw",

@@ -1,0 +1,36 @@
+/** The Data view, in German. */
+export const dataWords: typeof import("../en/data.ts").dataWords = {
+  pagesLabel: "Seiten zu den Daten",
+  pages: {
+    download: "Herunterladen",
+    bands: "Wie gut die Bänder halten",
+    method: "Verfahren",
+    style: "Zeichen und Farben",
+  },
+  title: "Die Daten",
+  intro:
+    "Alles, was der Atlas weiß, ist offen. Was fehlt, ist leer, nie null; jede Zahl trägt ihre Einheit im Namen.",
+  files: [
+    ["/api/tunes.csv", "Alle angenommenen Abstimmungen, CSV"],
+    ["/api/tunes.geojson", "Alle angenommenen Abstimmungen, GeoJSON"],
+    ["/api/dictionary.json", "Was die Spalten bedeuten"],
+    ["/api/fit", "Die veröffentlichte Anpassung"],
+    ["/api/openapi.json", "Beschreibung der Schnittstelle (OpenAPI 3.1)"],
+  ],
+  method: "Wie es gemacht wird",
+  methodText: [
+    "Je Leistungsklasse und Ende: ln(Pumpenfrequenz ÷ Lüfterdrehzahl) = a + b · ln(Luftdichte ÷ 1,225). Der Lüfter fördert Volumen, also folgt die Luftmasse der Drehzahl mal der Dichte; die Pumpe fördert Volumen je Takt. Vollkommenes Nachstimmen ergäbe b = 1; eine Menge von Leuten zeigt weniger.",
+    "Eine Stimme je Beitragenden; viele an einem Ort in einem Monat teilen sich Stimmen. Jede Zeile zählt so viel, wie sie wahrscheinlich ehrlich ist; was über die Streuung zwischen Heizungen hinausgeht, wird mit Begründung ausgenommen und kommt zurück, wenn spätere Abstimmungen es stützen. Die Seite Verfahren hat alles davon.",
+  ],
+  privacy: "Was verborgen bleibt",
+  privacyText:
+    "Kein Konto, kein Name, keine Adresse. Ein Standort wird im Browser zu einer Kartenzelle von etwa 250 km². Der Schlüssel der Beitragenden ist zufällig und nur als Prüfsumme mit Geheimnis gespeichert. Monate statt Tage; Höhen auf 10 m; kein freier Text. Zellen mit weniger als drei Beitragenden werden in einer größeren gezeigt. Zurückgezogen heißt fort.",
+  licence: "Lizenzen und Quellen",
+  licences: [
+    "Beigetragene Abstimmungen: CC0 1.0.",
+    "Programm: MIT.",
+    "Orte und Höhen: GeoNames, CC BY 4.0.",
+    "Küsten, Grenzen, Seen, Flüsse: Natural Earth, gemeinfrei.",
+    "Schrift: Noto Sans, SIL Open Font License.",
+  ],
+};

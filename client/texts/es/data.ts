@@ -1,0 +1,36 @@
+/** The Data view, in Spanish. */
+export const dataWords: typeof import("../en/data.ts").dataWords = {
+  pagesLabel: "Páginas sobre los datos",
+  pages: {
+    download: "Descargar",
+    bands: "Qué tal aciertan las bandas",
+    method: "Método",
+    style: "Signos y colores",
+  },
+  title: "Los datos",
+  intro:
+    "Todo lo que el atlas sabe es abierto. Lo que falta está vacío, nunca es cero; cada cifra lleva su unidad en el nombre.",
+  files: [
+    ["/api/tunes.csv", "Todos los ajustes aceptados, CSV"],
+    ["/api/tunes.geojson", "Todos los ajustes aceptados, GeoJSON"],
+    ["/api/dictionary.json", "Qué significan las columnas"],
+    ["/api/fit", "El ajuste estadístico publicado"],
+    ["/api/openapi.json", "Descripción de la interfaz (OpenAPI 3.1)"],
+  ],
+  method: "Cómo se hace",
+  methodText: [
+    "Por clase de potencia y extremo: ln(frecuencia de la bomba ÷ velocidad del ventilador) = a + b · ln(densidad del aire ÷ 1,225). El ventilador mueve volumen, así que la masa de aire va con su velocidad por la densidad; la bomba mueve volumen por pulso. Un reajuste perfecto daría b = 1; una multitud muestra menos.",
+    "Una voz por participante; muchos en un mismo lugar y mes comparten votos. Cada fila cuenta según lo probable que es que sea honesta; lo que excede la dispersión entre calefactores se aparta, con el motivo, y vuelve cuando ajustes posteriores lo apoyan. La página Método lo tiene todo.",
+  ],
+  privacy: "Privacidad",
+  privacyText:
+    "Sin cuenta, sin nombre, sin dirección. Una posición se convierte en su navegador en una celda de unos 250 km². La clave del participante es aleatoria y solo se guarda como resumen cifrado. Meses, no días; altitudes a 10 m; ningún texto libre. Las celdas con menos de tres participantes se muestran dentro de otra mayor. Retirado quiere decir borrado.",
+  licence: "Licencias y créditos",
+  licences: [
+    "Ajustes aportados: CC0 1.0.",
+    "Código: MIT.",
+    "Lugares y altitudes: GeoNames, CC BY 4.0.",
+    "Costas, fronteras, lagos y ríos: Natural Earth, dominio público.",
+    "Letra: Noto Sans, SIL Open Font License.",
+  ],
+};

@@ -1,0 +1,50 @@
+/** Working without a network, in Spanish. */
+export const offline: typeof import("../en/offline.ts").offline = {
+  title: "Sin red",
+  restsOn: (version: string, age: string) =>
+    `Ajuste estadístico ${version}, ${age}. Los gráficos dibujados sin el atlas muestran la curva y sus bandas; los ajustes vuelven con él.`,
+  unable:
+    "Este navegador no guarda nada para usar sin red (hace falta HTTPS y permiso de almacenamiento).",
+  waiting: "Lo necesario sin red se guarda cuando esta página está abierta un momento.",
+  saveData:
+    "Su aparato pide ahorrar datos, así que el mapa y los lugares solo se guardan si usted lo dice.",
+  keepNow: "Guardarlos ahora",
+  keeping: (done: number, of: number) =>
+    `Guardando el mapa y los lugares: ${done} de ${of} archivos.`,
+  cleared: "Este navegador había borrado lo guardado; se está trayendo otra vez.",
+  kept: "Guardado en este navegador: ajustes de partida, gráficos, lugares de más de 15 000 habitantes, altitudes y el mapa de lejos.",
+  full: "Al navegador no le queda sitio para el mapa y los lugares. Los ajustes de partida funcionan sin red; libere espacio e inténtelo de nuevo.",
+  interrupted: "Página, mapa y lugares aún no están todos guardados: se cortó la conexión.",
+  retry: "Intentar de nuevo",
+  region: "Todos los lugares de un país",
+  regionHint:
+    "También los más pequeños, y el mapa un paso más cerca. Se queda hasta que usted lo quite.",
+  size: (places: string, megabytes: string) => `${places} lugares, ${megabytes} MB`,
+  save: "Guardar el país",
+  saving: "Guardando …",
+  saved: "Guardado",
+  notSaved: "No se pudo guardar: se cortó la conexión.",
+  remove: (country: string) => `Quitar ${country}`,
+  room: (used: string) => `En uso: unos ${used} MB.`,
+  newRelease: "Hay lista una versión nueva de esta página.",
+  newReleaseElsewhere:
+    "Está en uso una versión nueva de esta página. Lo que esta pestaña aún no ha abierto puede faltar hasta que la vuelva a cargar; lo escrito se queda.",
+  oldPage:
+    "Una parte de esta página ya no está: el atlas tiene una versión más nueva. Lo escrito se queda.",
+  reload: "Volver a cargar",
+  noPlacesKept: "Este navegador aún no guarda lugares.",
+  placesCredit: "Lugares y altitudes: GeoNames, CC BY 4.0.",
+  waits:
+    "Guardado en este navegador: se envía solo, una vez, en cuanto se llegue al atlas y esta página esté abierta.",
+  waitingTitle: "Pendiente de envío",
+  waitingCount: (n: number) =>
+    n === 1 ? "1 ajuste espera su envío." : `${n} ajustes esperan su envío.`,
+  arrived: (n: number) =>
+    n === 1
+      ? "El ajuste que esperaba ha llegado; su recibo está en la lista de Compartir."
+      : `${n} ajustes que esperaban han llegado; sus recibos están en la lista de Compartir.`,
+  sendNow: "Enviar ahora",
+  mend: "Devolverlo al formulario",
+  discard: "Descartarlo",
+  discardSure: "Descartar del todo",
+};
