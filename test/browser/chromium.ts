@@ -50,8 +50,14 @@ function ensureChromium(): void {
   process.exit(1);
 }
 
+interface HowToLaunch {
+  webgl?: boolean;
+  /** A port on which others may drive it too. */
+  debuggedAt?: number;
+}
+
 /** A headless Chromium that draws WebGL in software, or not at all, and asks nothing of the network. */
-export function launchChromium({ webgl = true } = {}): Promise<Browser> {
+export function launchChromium({ webgl = true, debuggedAt }: HowToLaunch = {}): Promise<Browser> {
   const executablePath = findChromium();
   if (!executablePath) throw new Error("No Chromium: run node test/browser/chromium.ts");
   return chromium.launch({
@@ -61,6 +67,7 @@ export function launchChromium({ webgl = true } = {}): Promise<Browser> {
       ...(webgl
         ? ["--use-angle=swiftshader", "--enable-unsafe-swiftshader"]
         : ["--disable-3d-apis"]),
+      ...(debuggedAt ? [`--remote-debugging-port=${debuggedAt}`] : []),
       "--disable-quic",
       "--no-first-run",
       "--disable-background-networking",

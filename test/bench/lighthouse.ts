@@ -1,0 +1,47 @@
+import { createServer } from "node:net";
+import lighthouse from "lighthouse";
+import { median } from "simple-statistics";
+import { launchChromium } from "../browser/chromium.ts";
+import { demoAtlas } from "./pan.ts";
+import type { Result } from "./run.ts";
+
+const RUNS = 3;
+/** What is asked of each of Lighthouse's scores, out of 100. */
+const LEAST = { performance: 95, accessibility: 100, "best-practices": 100, seo: 95 };
+
+/** Lighthouse's scores of the built page with the demo, as on a mid-range telephone: its own default setting. */
+export async function bench(): Promise<Result[]> {
+  const port = await freePort();
+  const [browser, atlas] = await Promise.all([launchChromium({ debuggedAt: port }), demoAtlas()]);
+  const runs: Record<string, number>[] = [];
+  for (let run = 0; run < RUNS; run++) {
+    const found = await lighthouse(atlas.url, { port, logLevel: "error", output: "json" });
+    if (!found || found.lhr.runtimeError) throw new Error(found?.lhr.runtimeError?.message);
+    runs.push(
+      Object.fromEntries(
+        Object.entries(found.lhr.categories).map(([id, { score }]) => [id, 100 * (score ?? 0)]),
+      ),
+    );
+  }
+  await browser.close();
+  await atlas.close();
+  return Object.entries(LEAST).map(([id, limit]) => {
+    const scores = runs.map((run) => run[id] ?? 0);
+    return {
+      name: `Lighthouse, mobile: ${id}`,
+      ratio: median(scores),
+      limit,
+      better: "higher",
+      detail: `${scores.map((score) => score.toFixed(0)).join(", ")} out of 100`,
+    };
+  });
+}
+
+async function freePort(): Promise<number> {
+  const probe = createServer();
+  await new Promise<void>((open) => probe.listen(0, "localhost", open));
+  const address = probe.address();
+  await new Promise((closed) => probe.close(closed));
+  if (!address || typeof address === "string") throw new Error("No free port.");
+  return address.port;
+}
