@@ -1,0 +1,40 @@
+/** A mark on a scale, with its distance from the scale's top. */
+export interface Tick {
+  value: number;
+  y: number;
+  labelled: boolean;
+}
+
+/** Least distance between neighbouring ticks, and between labelled ones. */
+export interface TickGaps {
+  tick_gap: number;
+  label_gap: number;
+}
+
+/** Steps a person reads easily, Hz. */
+const STEPS_Hz = [0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 2, 5];
+
+/**
+ * Round pump rates between two, at the finest steps whose ticks and labels keep their distance everywhere.
+ * The scale is logarithmic, so they are nearest at its fastest end.
+ */
+export function rateTicks(
+  [slowest, fastest]: readonly [number, number],
+  yOf: (pump_Hz: number) => number,
+  { tick_gap, label_gap }: TickGaps,
+): Tick[] {
+  const gap = (step: number) => yOf(fastest) - yOf(Math.max(slowest / 2, fastest - step));
+  const fine = STEPS_Hz.find((step) => gap(step) >= tick_gap) ?? 5;
+  const labelled =
+    STEPS_Hz.find((step) => step >= fine && isWhole(step / fine) && gap(step) >= label_gap) ?? fine;
+  const first = Math.ceil(slowest / fine - 1e-9);
+  const last = Math.floor(fastest / fine + 1e-9);
+  return Array.from({ length: Math.max(0, last - first + 1) }, (_, i) => {
+    const value = Number(((first + i) * fine).toFixed(6));
+    return { value, y: yOf(value), labelled: isWhole(value / labelled) };
+  });
+}
+
+function isWhole(value: number): boolean {
+  return Math.abs(value - Math.round(value)) < 1e-6;
+}
