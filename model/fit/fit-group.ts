@@ -18,15 +18,18 @@ import { startLine } from "./start-line.ts";
 import type { Tally } from "./tally.ts";
 
 /** Share of rows that are not honest tunes, up to which they leave no bias worth a band … */
-const HARMLESS = 0.06;
+export const HARMLESS = 0.06;
 /** … and the standard deviation of the slope for each share beyond; from simulated crowds. */
 export const BIAS_PER_SHARE = 0.45;
 
-/** What a mixture that is never quite right does to the level of even the largest crowd. */
-const LEAST_BIAS = 0.0015;
+/**
+ * What even the largest crowd's line is off by, for a mixture is never quite right, and an error of the density that
+ * nobody states flattens the slope: by b·σ²/var(x), 0.6 % for one of 1 %.
+ */
+export const LEAST_BIAS = { intercept: 0.002, slope: 0.006 };
 
 /** Rows against steps: up to so many standard errors harmless, beyond a bias of 3 % each; from simulated crowds. */
-const HARMLESS_AGAINST_STEPS = 1.4;
+export const HARMLESS_AGAINST_STEPS = 1.4;
 export const BIAS_AGAINST_STEPS = 0.03;
 
 /** A few folds cannot tell how they scatter: the model's own covariance counts beside theirs as that of so many. */
@@ -71,8 +74,8 @@ export function fitGroup(heat_kW: number, end: End, tally: Tally, prior: GroupPr
       slope: REFERENCE_SLOPE + joint.line.c,
       covariance: asCovariance(blend(model, MODEL_FOLDS, clustered, parts.length)),
       bias: {
-        intercept: Math.sqrt(LEAST_BIAS ** 2 + (BIAS_AGAINST_STEPS * against) ** 2),
-        slope: BIAS_PER_SHARE * unlike ** 2,
+        intercept: Math.sqrt(LEAST_BIAS.intercept ** 2 + (BIAS_AGAINST_STEPS * against) ** 2),
+        slope: Math.sqrt(LEAST_BIAS.slope ** 2 + (BIAS_PER_SHARE * unlike ** 2) ** 2),
       },
       against_steps: joint.against_steps,
       spread: scatter.spread,

@@ -1,4 +1,10 @@
-import { BIAS_AGAINST_STEPS, BIAS_PER_SHARE } from "./fit-group.ts";
+import {
+  BIAS_AGAINST_STEPS,
+  BIAS_PER_SHARE,
+  HARMLESS,
+  HARMLESS_AGAINST_STEPS,
+  LEAST_BIAS,
+} from "./fit-group.ts";
 import type { FitSettings } from "./group.ts";
 import { SHARE_PRIOR } from "./mixture-of-rows.ts";
 import { PRIOR } from "./prior.ts";
@@ -24,8 +30,12 @@ export const FIT_SETTINGS: FitSettings = {
   prior_share_feet: SHARE_PRIOR.feet.share,
   prior_share_never_retuned: SHARE_PRIOR.never_retuned.share,
   prior_share_other: SHARE_PRIOR.background.share,
+  least_bias_intercept: LEAST_BIAS.intercept,
+  least_bias_slope: LEAST_BIAS.slope,
+  harmless_share: HARMLESS,
   bias_per_share: BIAS_PER_SHARE,
   bias_against_steps: BIAS_AGAINST_STEPS,
+  harmless_against_steps: HARMLESS_AGAINST_STEPS,
   kept_share: KEPT_SHARE,
   usual_co_ppm: USUAL_CO_ppm,
   co_doubles_at: DOUBLES_AT,

@@ -2,6 +2,7 @@ import { exp, ln, power } from "../ln-exp.ts";
 import type { Cells } from "./cells.ts";
 import { R_MOST } from "./grid.ts";
 import { degreesOfFreedom, type GroupPrior } from "./prior.ts";
+import { type Summit, summitOf } from "./summit.ts";
 
 /** How heaters scatter about the line: Student's t of scale² = spread² + (spread_per_x·x)² and tail_df. */
 export interface Scatter {
@@ -13,8 +14,7 @@ export interface Scatter {
   tail_df: number;
 }
 
-/** Candidates over which the posterior is summed, with their prior weights. */
-const SPREADS = Array.from({ length: 22 }, (_, i) => 0.03 * power(1.115, i));
+/** The posterior is summed over all spreads and over these candidates of the rest, with their prior weights. */
 const PER_X: [number, number][] = [
   [0, 0.8],
   [0.1, 0.1],
@@ -42,8 +42,8 @@ interface Residuals {
 }
 
 /**
- * Posterior of the spread, of its growth away from x = 0 (heaters' own slopes), and of how heavy its tails are,
- * over a grid of candidates; residuals are of such a scatter or, by the background's share, anything at all.
+ * Posterior of the spread, of its growth away from x = 0 (heaters' own slopes), and of how heavy its tails are;
+ * residuals are of such a scatter or, by the background's share, anything at all.
  * @param residual of each cell; `genuine` the probability that its rows are of no slip that a name explains
  * @param inflate by how much residuals are smaller for having been fitted: √(n/(n − p))
  */
@@ -56,34 +56,39 @@ export function scatterOf(
   prior: GroupPrior,
 ): Scatter {
   const seen = count(cells, residual, genuine, inflate);
-  const posterior: { log: number; spread: number; perX: number; tail: number }[] = [];
+  const candidates: (Candidate & Summit)[] = [];
+  const expected = ln(prior.spread);
+  let from = expected;
   for (const [tail, tailWeight] of TAILS) {
     const norm = heightOf(tail);
     const shape = SHAPES.get(tail) as Float64Array;
     for (const [perX, perXWeight] of PER_X) {
-      for (const spread of SPREADS) {
-        const away = ln(spread / prior.spread) / prior.spread_log_sd;
-        const log =
-          ln(tailWeight * perXWeight) -
-          0.5 * away ** 2 +
-          likelihood(seen, { spread, perX, shape, norm, background });
-        posterior.push({ log, spread, perX, tail });
-      }
+      const weight = ln(tailWeight * perXWeight);
+      const log = (lnSpread: number) =>
+        weight -
+        0.5 * ((lnSpread - expected) / prior.spread_log_sd) ** 2 +
+        likelihood(seen, { spread: exp(lnSpread), perX, shape, norm, background });
+      const summit = summitOf(log, from);
+      from = summit.at;
+      candidates.push({ perX, tail, log, ...summit });
     }
   }
-  const most = posterior.reduce((max, { log }) => Math.max(max, log), Number.NEGATIVE_INFINITY);
-  let [total, log, logSquare, perX2, thin] = [0, 0, 0, 0, 0];
-  for (const candidate of posterior) {
-    const p = exp(candidate.log - most);
-    const l = ln(candidate.spread);
-    total += p;
-    log += p * l;
-    logSquare += p * l * l;
-    perX2 += p * candidate.perX ** 2;
-    thin += p / candidate.tail;
+  const highest = Math.max(...candidates.map(({ height }) => height));
+  let [total, sum, squares, perX2, thin] = [0, 0, 0, 0, 0];
+  for (const { log, at, sd, height, perX, tail } of candidates) {
+    if (height < highest - NEGLIGIBLE) continue;
+    for (let k = -REACH; k <= REACH; k++) {
+      const lnSpread = at + k * STEP * sd;
+      const p = sd * exp(log(lnSpread) - highest);
+      total += p;
+      sum += p * lnSpread;
+      squares += p * lnSpread * lnSpread;
+      perX2 += p * perX ** 2;
+      thin += p / tail;
+    }
   }
-  const mean = log / total;
-  const variance = Math.max(1e-4, logSquare / total - mean ** 2);
+  const mean = sum / total;
+  const variance = Math.max(1e-4, squares / total - mean ** 2);
   return {
     spread: exp(mean),
     spread_per_x: Math.sqrt(perX2 / total),
@@ -91,6 +96,19 @@ export function scatterOf(
     tail_df: total / thin,
   };
 }
+
+/** A growth and a tail, and the logarithm of their posterior over ln spread. */
+interface Candidate {
+  perX: number;
+  tail: number;
+  log: (lnSpread: number) => number;
+}
+
+/** Steps of a summit's standard deviation in which the posterior is summed, and how many to either side. */
+const STEP = 0.75;
+const REACH = 5;
+/** A candidate whose summit is so far below the highest, in ln, adds nothing. */
+const NEGLIGIBLE = 14;
 
 function count(
   { w, x, rr }: Cells,
@@ -126,7 +144,7 @@ function binOf(q: number): number {
   return fine < FINE_BINS ? fine : FINE_BINS + Math.floor((q - FINE_BINS * BIN) / COARSE_BIN);
 }
 
-interface Candidate {
+interface Scattered {
   spread: number;
   perX: number;
   shape: Float64Array;
@@ -154,7 +172,7 @@ function read(shape: Float64Array, z: number): number {
   return here + (at - i) * ((shape[i + 1] as number) - here);
 }
 
-function likelihood({ votes, square, xx }: Residuals, c: Candidate): number {
+function likelihood({ votes, square, xx }: Residuals, c: Scattered): number {
   const flat = c.background / (2 * R_MOST);
   let log = 0;
   for (let range = 0; range < RANGES.length; range++) {

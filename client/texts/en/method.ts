@@ -95,7 +95,7 @@ export const m = (S: typeof FIT_SETTINGS) => ({
     references: {
       title: "References",
       text: [
-        "Beaton and Tukey 1974 (bisquare). Bell and McCaffrey 2002 (CR2). Cameron and Miller 2015 (clustered inference). Dempster, Laird and Rubin 1977 (expectation–maximisation). Gelman and Hill 2007 (partial pooling). Holland and Welsch 1977 (reweighting). Huber 1964. Rousseeuw and Leroy 1987 (breakdown and leverage). Satterthwaite 1946 (degrees of freedom). Theil 1950, Sen 1968.",
+        "Beaton and Tukey 1974 (bisquare). Bell and McCaffrey 2002 (CR2). Cameron and Miller 2015 (clustered inference). Dempster, Laird and Rubin 1977 (expectation–maximisation). Gelman and Hill 2007 (partial pooling). Holland and Welsch 1977 (reweighting). Huber 1964. Rousseeuw and Leroy 1987 (breakdown and leverage). Satterthwaite 1946 (degrees of freedom). Theil 1950, Sen 1968. Varadhan and Roland 2008 (squared extrapolation).",
         "ISO 2533:1975. CIPM-2007: Picard, Davis, Gläser and Fujii 2008.",
       ],
     },
