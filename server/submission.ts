@@ -16,6 +16,11 @@ export interface Judged {
   answer: Omit<Submitted, "id" | "receipt">;
 }
 
+/** The first clocks to reach a new month are 14 h ahead of UTC; a tune made there has come already. */
+const FURTHEST_AHEAD_ms = 14 * 3_600_000;
+
+const monthOf = (date: Date) => date.toISOString().slice(0, 7);
+
 /**
  * Screens a tune and turns it into what the atlas keeps: a cell for the position, a keyed hash for the
  * contributor, months for dates, elevation to 10 m.
@@ -28,9 +33,14 @@ export async function judge(services: Services, tune: Tune): Promise<Judged> {
     ? { ...tune, site: { ...site, lat: position.lat, lon: position.lon } }
     : tune;
   const fit = await services.fit.current();
-  const month = services.now().toISOString().slice(0, 7);
+  const now = services.now();
+  const month = monthOf(now);
   const terrain = position ? await terrainAt(services, position) : null;
-  const { verdict, reasons } = screen(rough, { terrain, month, fit });
+  const { verdict, reasons } = screen(rough, {
+    terrain,
+    month: monthOf(new Date(now.getTime() + FURTHEST_AHEAD_ms)),
+    fit,
+  });
   refuseContradictions(reasons);
   const elevation_m = Math.round(site.elevation_m / 10) * 10;
   const air = airAt(elevation_m, tune.air ?? {});

@@ -10,3 +10,6 @@ export const KEPT_HEADER = "hypsotune-kept";
 export const TAKE_OVER = "take over";
 /** Event on the window: a tune began to wait, arrived or was discarded. */
 export const WAITING_CHANGED = "hypsotune-waiting";
+
+/** The browser has cleared what this page had kept, with the page open. */
+export const STORAGE_WIPED = "hypsotune-storage-wiped";

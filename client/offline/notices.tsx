@@ -7,7 +7,7 @@ import { keep } from "./start.ts";
 
 /** What must be said at once, and nothing else: a new release, an old fit, no room, tunes on their way. */
 export function Notices({ fit, stale }: { fit: PublishedFit | undefined; stale: boolean }) {
-  const { newer, keeping, arrived, waiting } = useStanding();
+  const { newer, keeping, arrived, waiting, wiped } = useStanding();
   const release = {
     waiting: offline.newRelease,
     elsewhere: offline.newReleaseElsewhere,
@@ -34,6 +34,7 @@ export function Notices({ fit, stale }: { fit: PublishedFit | undefined; stale: 
           </button>
         </p>
       )}
+      {wiped && <p class="warning">{offline.wiped}</p>}
       {keeping.is === "keeping" && keeping.cleared && <p class="note">{offline.cleared}</p>}
       {waiting > 0 && <p class="note">{offline.waitingCount(waiting)}</p>}
       {arrived > 0 && <p class="note">{offline.arrived(arrived)}</p>}

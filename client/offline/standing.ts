@@ -9,9 +9,17 @@ export interface Standing {
   /** Tunes that waited and arrived while this page was open. */
   arrived: number;
   waiting: number;
+  /** The browser cleared what was kept while this page was open. */
+  wiped: boolean;
 }
 
-let now: Standing = { keeping: { is: "waiting" }, newer: null, arrived: 0, waiting: 0 };
+let now: Standing = {
+  keeping: { is: "waiting" },
+  newer: null,
+  arrived: 0,
+  waiting: 0,
+  wiped: false,
+};
 const watchers = new Set<(standing: Standing) => void>();
 
 export function standing(): Standing {

@@ -1,9 +1,9 @@
 import { sendWaiting } from "./deliver.ts";
 import { keepGeography } from "./keep-geography.ts";
-import { WAITING_CHANGED } from "./names.ts";
+import { STORAGE_WIPED, WAITING_CHANGED } from "./names.ts";
 import { installed, watchReleases } from "./release.ts";
 import { setStanding, standing } from "./standing.ts";
-import { waitingTunes } from "./waiting-tunes.ts";
+import { tellWaiting, waitingTunes } from "./waiting-tunes.ts";
 
 /** While tunes wait they are tried again so often, ms: the browser's word that it is online is not always true. */
 const TRY_EVERY_ms = 30_000;
@@ -21,6 +21,10 @@ export async function startOffline(onArrived: () => void): Promise<void> {
     setStanding({ waiting: all.filter(({ problem }) => problem === null).length });
   };
   addEventListener(WAITING_CHANGED, () => void count());
+  addEventListener(STORAGE_WIPED, () => {
+    setStanding({ wiped: true });
+    tellWaiting();
+  });
   addEventListener("online", () => void deliver());
   setInterval(() => void (standing().waiting > 0 && deliver()), TRY_EVERY_ms);
   await count();

@@ -1,6 +1,6 @@
 import { type DBSchema, type IDBPDatabase, openDB } from "idb";
 import type { Tune } from "../../model/tune.ts";
-import { WAITING_CHANGED } from "./names.ts";
+import { STORAGE_WIPED, WAITING_CHANGED } from "./names.ts";
 
 /** A tune on its way: kept before the first try, dropped once its receipt is kept. */
 export interface WaitingTune {
@@ -22,9 +22,10 @@ let opened: Promise<IDBPDatabase<Schema>> | undefined;
 function open(): Promise<IDBPDatabase<Schema>> {
   opened ??= openDB<Schema>("hypsotune", 1, {
     upgrade: (db) => void db.createObjectStore("waiting", { keyPath: "key" }),
-    // The browser closed it, wiping storage for instance: the next use opens it again.
+    // The browser closed it, which it does to wipe it: the next use opens it again.
     terminated: () => {
       opened = undefined;
+      dispatchEvent(new Event(STORAGE_WIPED));
     },
   });
   opened.catch(() => {

@@ -1,5 +1,6 @@
 import type { Tune } from "../../model/tune.ts";
 import type { Submitted, Verdict } from "../../server/contract.ts";
+import { dayHere } from "../clock.ts";
 import { recall, remember } from "../remember.ts";
 
 /** What this browser keeps of a tune it shared. */
@@ -45,7 +46,7 @@ export function receiptOf(
     receipt,
     verdict,
     place,
-    shared_on: new Date().toISOString().slice(0, 10),
+    shared_on: dayHere(),
     heat_kW: tune.heater.heat_kW,
     elevation_m: tune.site.elevation_m,
     low_pump_Hz: tune.low.pump_Hz,

@@ -46,6 +46,21 @@ describe("a tune's life", () => {
     expect(await (await get("/api/tunes.csv")).text()).not.toContain(id);
   });
 
+  test("a month that has begun somewhere has come, one that has begun nowhere has not", async () => {
+    const verdictAt = async (instant: string, n: number) => {
+      const atlas = await openTestAtlas();
+      atlas.pass(Date.parse(instant) - Date.parse("2026-11-25T12:00:00Z"));
+      const { verdict } = await (
+        await post(atlas.app, { ...goodTune(n), tuned_on: "2026-12" })
+      ).json();
+      await atlas.close();
+      return verdict;
+    };
+    // On Kiritimati, 14 h ahead, December begins at 10:00 UTC of 30 November.
+    expect(await verdictAt("2026-11-30T10:05:00Z", 1)).toBe("accepted");
+    expect(await verdictAt("2026-11-30T09:55:00Z", 2)).toBe("held");
+  });
+
   test("without a receipt 401, with a wrong one 404", async () => {
     const { id } = await (await post(atlas.app, goodTune())).json();
     expect((await get(`/api/tunes/${id}`)).status).toBe(401);

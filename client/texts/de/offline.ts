@@ -12,6 +12,8 @@ export const offline: typeof import("../en/offline.ts").offline = {
   keeping: (done: number, of: number) =>
     `Karte und Orte werden aufbewahrt: ${done} von ${of} Dateien.`,
   cleared: "Dieser Browser hatte das Aufbewahrte gelöscht; es wird wieder geholt.",
+  wiped:
+    "Dieser Browser hat gerade gelöscht, was die Seite aufbewahrt hatte: Abstimmungen, die warteten, und Belege, die nirgends sonst liegen, sind weg. Was auf dem Bildschirm steht, bleibt, bis Sie es verlassen.",
   kept: "In diesem Browser aufbewahrt: Startabstimmungen, Diagramme, Orte über 15.000 Einwohner, Höhen und die Karte von Weitem.",
   full: "Der Browser hat keinen Platz mehr für Karte und Orte. Startabstimmungen gehen trotzdem ohne Netz; Platz schaffen, dann noch einmal versuchen.",
   interrupted:

@@ -10,6 +10,8 @@ export const offline = {
   keepNow: "Keep them now",
   keeping: (done: number, of: number) => `Keeping map and places: ${done} of ${of} files.`,
   cleared: "This browser had cleared what was kept here; it is being fetched again.",
+  wiped:
+    "This browser has just cleared what the page had kept: tunes that waited and receipts not saved elsewhere are gone. What is on the screen stays until you leave it.",
   kept: "Kept in this browser: start tunes, charts, places of over 15,000 people, elevations, and the map from afar.",
   full: "The browser has no room left to keep map and places. Start tunes still work without a network; free some space, then try again.",
   interrupted: "Page, map and places are not all kept yet: the connection broke off.",

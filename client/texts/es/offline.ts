@@ -12,6 +12,8 @@ export const offline: typeof import("../en/offline.ts").offline = {
   keeping: (done: number, of: number) =>
     `Guardando el mapa y los lugares: ${done} de ${of} archivos.`,
   cleared: "Este navegador había borrado lo guardado; se está trayendo otra vez.",
+  wiped:
+    "Este navegador acaba de borrar lo que la página guardaba: se han perdido los ajustes en espera y los recibos que no estén guardados en otro sitio. Lo que se ve en pantalla sigue hasta que la deje.",
   kept: "Guardado en este navegador: ajustes de partida, gráficos, lugares de más de 15 000 habitantes, altitudes y el mapa de lejos.",
   full: "Al navegador no le queda sitio para el mapa y los lugares. Los ajustes de partida funcionan sin red; libere espacio e inténtelo de nuevo.",
   interrupted: "Página, mapa y lugares aún no están todos guardados: se cortó la conexión.",
