@@ -2,7 +2,13 @@ import { spawnSync } from "node:child_process";
 import { existsSync, globSync } from "node:fs";
 import { homedir } from "node:os";
 import { delimiter, join } from "node:path";
-import { type Browser, chromium } from "playwright-core";
+import {
+  type Browser,
+  type BrowserContext,
+  type BrowserContextOptions,
+  chromium,
+  type LaunchOptions,
+} from "playwright-core";
 
 const NAMES = ["chromium", "chromium-browser", "google-chrome", "google-chrome-stable", "chrome"];
 const USUAL_PLACES = [
@@ -57,10 +63,22 @@ interface HowToLaunch {
 }
 
 /** A headless Chromium that draws WebGL in software, or not at all, and asks nothing of the network. */
-export function launchChromium({ webgl = true, debuggedAt }: HowToLaunch = {}): Promise<Browser> {
+export function launchChromium(how: HowToLaunch = {}): Promise<Browser> {
+  return chromium.launch(launchOptions(how));
+}
+
+/** The same with a profile kept in a folder: what a page keeps there is found again by the next. */
+export function launchProfile(
+  folder: string,
+  options: BrowserContextOptions = {},
+): Promise<BrowserContext> {
+  return chromium.launchPersistentContext(folder, { ...launchOptions({}), ...options });
+}
+
+function launchOptions({ webgl = true, debuggedAt }: HowToLaunch): LaunchOptions {
   const executablePath = findChromium();
   if (!executablePath) throw new Error("No Chromium: run node test/browser/chromium.ts");
-  return chromium.launch({
+  return {
     executablePath,
     args: [
       "--no-sandbox",
@@ -74,7 +92,7 @@ export function launchChromium({ webgl = true, debuggedAt }: HowToLaunch = {}): 
       "--disable-component-update",
       "--disable-sync",
     ],
-  });
+  };
 }
 
 if (import.meta.main) ensureChromium();

@@ -12,6 +12,8 @@ export interface Line {
   keys: string[];
   /** Serves another text in place of the atlas's under a path; null for "not found", undefined for its own again. */
   replace: (path: string, change: Change) => void;
+  /** As new: mended, nothing replaced, no keys seen. */
+  renew: () => void;
   close: () => Promise<void>;
 }
 
@@ -65,6 +67,11 @@ export async function openLine(atlas: string): Promise<Line> {
     },
     keys,
     replace: (path, change) => void replaced.set(path, change),
+    renew: () => {
+      state = "open";
+      replaced.clear();
+      keys.length = 0;
+    },
     close: async () => {
       server.closeAllConnections();
       await new Promise((done) => server.close(done));

@@ -1,47 +1,65 @@
-import { readFileSync } from "node:fs";
+import { cpSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import { AxeBuilder } from "@axe-core/playwright";
-import type { Browser, BrowserContext, Page } from "playwright-core";
+import type { BrowserContext, BrowserContextOptions, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test, vi } from "vitest";
 import { t } from "../../client/texts/app.ts";
 import { offline } from "../../client/texts/offline.ts";
 import { scalingWords } from "../../client/texts/scaling.ts";
 import { shareWords } from "../../client/texts/share.ts";
 import type { Health, ScalingAnswer } from "../../server/contract.ts";
-import { launchChromium } from "./chromium.ts";
+import { launchProfile } from "./chromium.ts";
 import { inventedTunes } from "./crowd.ts";
 import { type Line, openLine } from "./line.ts";
 import { askedRates, choosePlace, field, mapDrawn, shownRates } from "./open-page.ts";
 import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
 
-// Each visit fetches the page, map and places whole.
 vi.setConfig({ testTimeout: 150_000 });
 
-let browser: Browser;
+const VIEWPORT = { viewport: { width: 1280, height: 800 } };
+const folder = mkdtempSync(join(tmpdir(), "hypsotune-profiles-"));
+/** A profile after one visit. It takes long to fetch page, map and places whole, so each test begins with a copy. */
+const visitedOnce = join(folder, "visited");
+
 let atlas: RunningAtlas;
 let line: Line;
 let context: BrowserContext;
 let page: Page;
 
 beforeAll(async () => {
-  [browser, atlas] = await Promise.all([launchChromium(), runAtlas()]);
+  atlas = await runAtlas();
   await atlas.load(inventedTunes());
+  line = await openLine(atlas.url);
+  context = await launchProfile(visitedOnce, VIEWPORT);
+  page = await open();
+  await visited();
+  await context.close();
 });
 
 afterAll(async () => {
-  await browser?.close();
+  await line?.close();
   await atlas?.close();
+  rmSync(folder, { recursive: true, force: true });
 });
 
-beforeEach(async () => {
-  line = await openLine(atlas.url);
-  context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
+beforeEach(async ({ task }) => {
+  line.renew();
+  const profile = join(folder, task.id);
+  cpSync(visitedOnce, profile, { recursive: true });
+  context = await launchProfile(profile, VIEWPORT);
   page = await open();
 });
 
 afterEach(async () => {
   await context.close();
-  await line.close();
 });
+
+/** A browser that was never here, in place of the one that was. */
+async function neverHere(options: BrowserContextOptions = {}): Promise<void> {
+  await context.close();
+  context = await launchProfile(mkdtempSync(join(folder, "new-")), { ...VIEWPORT, ...options });
+}
 
 async function open(address = ""): Promise<Page> {
   const opened = await context.newPage();
@@ -82,10 +100,7 @@ test("the page is installable: manifest, icons that are there, a service worker"
   }
   const session = await context.newCDPSession(page);
   const { installabilityErrors } = await session.send("Page.getInstallabilityErrors");
-  // Headless Chromium's contexts count as private windows, which install nothing.
-  expect(
-    installabilityErrors.map(({ errorId }) => errorId).filter((id) => id !== "in-incognito"),
-  ).toEqual([]);
+  expect(installabilityErrors.map(({ errorId }) => errorId)).toEqual([]);
 });
 
 test("after one visit with the line cut: start tunes, place search, the map, charts, with the fit's version and age", async () => {
@@ -237,8 +252,7 @@ test("a new release waits for a press, and the old tab works until then", async 
 test("a part that is gone from the server, and kept nowhere, is said with a way on", async () => {
   const built = JSON.parse(readFileSync("dist/.vite/manifest.json", "utf8"));
   const part = `/${built["views/scaling.tsx"].file}`;
-  await context.close();
-  context = await browser.newContext({ serviceWorkers: "block" });
+  await neverHere({ serviceWorkers: "block" });
   line.replace(part, null);
   page = await open();
   await panel("unable").waitFor();
@@ -250,8 +264,7 @@ test("a part that is gone from the server, and kept nowhere, is said with a way 
 });
 
 test("a first visit whose connection breaks off says so, and takes it up again on a press", async () => {
-  await context.close();
-  context = await browser.newContext();
+  await neverHere();
   line.replace("/icon-512.png", null);
   page = await open();
   await panel("interrupted").waitFor();
