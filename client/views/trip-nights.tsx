@@ -1,4 +1,4 @@
-import { RUN_CURRENT_A } from "../../model/trip/nights.ts";
+import { at24V, RUN_CURRENT_A } from "../../model/supply.ts";
 import type { TripAnswer } from "../../model/trip/trip.ts";
 import { trip as words } from "../texts/trip.ts";
 import type { Trip } from "../trip/trip.ts";
@@ -15,7 +15,7 @@ export function TripNights({ answer, trip }: { answer: TripAnswer; trip: Trip })
       <h2 id="nights">{words.nights.title}</h2>
       <p>
         {fuel_L !== null && <>{words.nights.fuel(litres(fuel_L))}, </>}
-        {words.nights.battery(format(battery_Ah, 1))}
+        {words.nights.battery(format(battery_Ah, 1), format(at24V(battery_Ah), 1))}
       </p>
       {fuel_L === null && <p class="hint">{words.nights.noDose}</p>}
       <details>

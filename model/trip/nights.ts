@@ -1,6 +1,7 @@
-import { requireFinite, requirePositive } from "../finite.ts";
+import { requirePositive } from "../finite.ts";
 import { fuelFlow, settingAt } from "../mixture.ts";
 import type { StartTune } from "../start.ts";
+import { runCurrent } from "../supply.ts";
 
 /** How a night is heated. */
 export interface Night {
@@ -11,9 +12,6 @@ export interface Night {
 
 /** Our own working values, no source: ten hours, mostly low. */
 export const USUAL_NIGHT: Night = { hours: 10, power_share: 0.3 };
-
-/** Running current of a 12 V heater at the low and the high end, A (common practice, no source). */
-export const RUN_CURRENT_A = { low: 0.6, high: 3.5 } as const;
 
 /** What a night takes: fuel when the dose is known, and charge of a 12 V battery. */
 export interface NightNeeds {
@@ -32,16 +30,12 @@ export function nightNeeds(
   { hours, power_share }: Night,
 ): NightNeeds {
   requirePositive({ hours, dose_uL });
-  requireFinite({ power_share });
-  if (power_share < 0 || power_share > 1) {
-    throw new RangeError(`power_share must be from 0 to 1, not ${power_share}.`);
-  }
+  const current_A = runCurrent(power_share);
   const end = ({ pump_Hz_exact, fan_rpm }: StartTune["low"]) => ({
     pump_Hz: pump_Hz_exact,
     fan_rpm,
   });
   const { pump_Hz } = settingAt(end(start.low), end(start.high), power_share);
-  const current_A = RUN_CURRENT_A.low + (RUN_CURRENT_A.high - RUN_CURRENT_A.low) * power_share;
   return {
     fuel_L: dose_uL === undefined ? null : hours * fuelFlow(pump_Hz, dose_uL),
     battery_Ah: hours * current_A,

@@ -110,14 +110,14 @@ export const trip = {
   nights: {
     title: "Fuel and battery for the nights",
     fuel: (litres: string) => `${litres} L of diesel`,
-    battery: (Ah: string) => `${Ah} Ah at 12 V`,
+    battery: (Ah: string, Ah24: string) => `${Ah} Ah at 12 V (${Ah24} Ah at 24 V)`,
     perNight: "Each night",
     fuelColumn: "Fuel, L",
     batteryColumn: "Battery, Ah",
     total: "All nights",
     noDose: "With the dose (µL per pulse) there would be litres here.",
     assumes: (hours: string, share: string, current: string) =>
-      `Taken for granted: ${hours} h a night at ${share} % of the power range, at each stop's start tune; one night a stop; ${current} A running at 12 V (0.6 A at the low end to 3.5 A at the high: common practice, no source). Each start takes 8–12 A for some minutes more.`,
+      `Taken for granted: ${hours} h a night at ${share} % of the power range, at each stop's start tune; one night a stop; ${current} A running at 12 V (0.6 A at the low end to 3.5 A at the high: common practice, no source). Each start takes 8–12 A for some minutes more (4–6 A at 24 V).`,
     tableLabel: "Table: fuel and battery by night",
   },
   keep: {
