@@ -11,6 +11,7 @@ import type {
   Submitted,
 } from "../server/contract.ts";
 import { KEPT_HEADER } from "./offline/names.ts";
+import { t } from "./texts/app.ts";
 
 /** The atlas said no, and why. */
 export class AtlasProblem extends Error {
@@ -26,7 +27,7 @@ export class Unreachable extends Error {
   /** An earlier answer to the same question that this browser has kept. */
   readonly kept: unknown;
   constructor(kept?: unknown) {
-    super("The atlas cannot be reached. Check the connection and try again.");
+    super(t.notReached);
     this.kept = kept;
   }
 }

@@ -3,12 +3,13 @@ import { useEffect, useLayoutEffect, useState } from "preact/hooks";
 import { useFit } from "./fit-store.ts";
 import { useOffline } from "./offline/use-offline.ts";
 import { Cautions } from "./parts/cautions.tsx";
+import { LanguageChoice } from "./parts/language-choice.tsx";
 import { later } from "./parts/later.tsx";
 import { FIRST_QUESTION, type Question } from "./question.ts";
 import { recall, remember } from "./remember.ts";
 import "./style/index.css";
 import { t } from "./texts/app.ts";
-import { language } from "./texts/language.ts";
+import { direction, language } from "./texts/language.ts";
 import { Atlas } from "./views/atlas.tsx";
 
 // Fetched when first opened: they bring the schema, the charts and the cells along.
@@ -97,11 +98,15 @@ function App() {
         {offline && <offline.OfflinePanel />}
         <Cautions />
       </main>
+      <footer>
+        <LanguageChoice />
+      </footer>
     </>
   );
 }
 
 document.documentElement.lang = language;
+document.documentElement.dir = direction;
 const root = document.getElementById("app");
 if (root) {
   root.replaceChildren();

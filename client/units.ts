@@ -48,6 +48,18 @@ function formatOf(decimals: number): Intl.NumberFormat {
 // The first takes longest of all, so it is made before there is anything to show.
 formatOf(0);
 
+/** How a language parts thousands and decimals. */
+interface Marks {
+  thousands: string;
+  decimal: string;
+}
+
+const MARKS: Marks = {
+  // Five digits: some languages part no four.
+  thousands: formatOf(0).format(10_000)[2] ?? ",",
+  decimal: formatOf(1).format(0.5)[1] ?? ".",
+};
+
 /** A number as people of the page's language write it. */
 export function format(value: number, decimals = 0): string {
   return formatOf(decimals).format(value);
@@ -57,8 +69,21 @@ export function formatIn(si: number, unit: Unit): string {
   return `${format(toShown(si, unit), unit.decimals)} ${unit.name}`;
 }
 
-/** A decimal number as typed, with point or comma and any minus sign; null when it is none. */
-export function parseNumber(text: string): number | null {
-  const plain = text.trim().replace(/[−–]/, "-").replace(",", ".");
+/** A number as it stands in a field: with the language's decimal mark, nothing else added. */
+export function asTyped(value: number, decimals: number): string {
+  return String(Number(value.toFixed(decimals))).replace(".", MARKS.decimal);
+}
+
+/**
+ * A decimal number as typed, with point or comma and any minus sign; null when it is none. Thousands may be parted by
+ * the language's own mark or by spaces: 1,700 in English and 1.700 in German are more than a thousand.
+ */
+export function parseNumber(text: string, { thousands, decimal } = MARKS): number | null {
+  const typed = text.trim().replace(/[−–]/, "-");
+  const parted = new RegExp(`^[+-]?[1-9]\\d{0,2}([${thousands}\\s]\\d{3})+([${decimal}]\\d*)?$`);
+  const whole = parted.test(typed)
+    ? typed.replace(new RegExp(`[${thousands}\\s]`, "g"), "")
+    : typed;
+  const plain = whole.replace(",", ".");
   return /^[+-]?(\d+\.?\d*|\.\d+)$/.test(plain) ? Number(plain) : null;
 }

@@ -1,4 +1,5 @@
 import type { ScalingPoint } from "../../server/contract.ts";
+import { InEnglish } from "../parts/in-english.tsx";
 import { scalingWords } from "../texts/scaling.ts";
 import { format, formatIn, type Unit } from "../units.ts";
 
@@ -68,7 +69,11 @@ function Table(props: {
         <tbody>
           {props.points.map((point, i) => (
             <tr key={`${point.contributor} ${i}`} data-status={point.status}>
-              {props.withReason && <td class="reason">{point.reason}</td>}
+              {props.withReason && (
+                <td class="reason">
+                  <InEnglish>{point.reason}</InEnglish>
+                </td>
+              )}
               <td>{formatIn(point.elevation_m, props.unit)}</td>
               <td>{format(point.density_kg_m3, 3)}</td>
               <td>{format(point.pump_Hz, 2)}</td>

@@ -1,3 +1,4 @@
+import type { ComponentChildren } from "preact";
 import { useState } from "preact/hooks";
 import { type GivenAir, standardPressure } from "../../model/air.ts";
 import { recall, remember } from "../remember.ts";
@@ -16,7 +17,7 @@ interface AirFieldsProps {
   onAir: (air: GivenAir) => void;
   /** Where the fields sit, for their names and remembered units. */
   form: string;
-  errorOf?: (field: string) => string | undefined;
+  errorOf?: (field: string) => ComponentChildren;
 }
 
 /** Night temperature, pressure of either kind, humidity: all optional, each saying why it counts. */

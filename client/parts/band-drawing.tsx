@@ -1,4 +1,5 @@
 import type { StartEnd } from "../../model/start.ts";
+import { asTyped } from "../units.ts";
 
 const WIDTH = 220;
 const HEIGHT = 64;
@@ -40,7 +41,7 @@ export function BandDrawing({ answer }: { answer: StartEnd }) {
           <g key={value}>
             <line class="tick" x1={x(value)} x2={x(value)} y1={44} y2={49} />
             <text x={x(value)} y={62} text-anchor="middle">
-              {Number(value.toFixed(2))}
+              {asTyped(value, 2)}
             </text>
           </g>
         ))}

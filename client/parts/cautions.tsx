@@ -1,4 +1,3 @@
-import { SAFETY } from "../../model/safety.ts";
 import { t } from "../texts/app.ts";
 
 /** The cautions, on every view: the notice always in full, the lists on a press. */
@@ -6,19 +5,19 @@ export function Cautions() {
   return (
     <aside class="cautions" aria-label={t.safety.title}>
       <p>
-        <strong>{t.safety.title}.</strong> {SAFETY.notice}
+        <strong>{t.safety.title}.</strong> {t.safety.notice}
       </p>
       <details>
         <summary>{t.safety.more}</summary>
         <h3>{t.safety.notFor}</h3>
         <ul>
-          {SAFETY.not_for.map((line) => (
+          {t.safety.not_for.map((line) => (
             <li key={line}>{line}</li>
           ))}
         </ul>
         <h3>{t.safety.deferTo}</h3>
         <ul>
-          {SAFETY.defer_to.map((line) => (
+          {t.safety.defer_to.map((line) => (
             <li key={line}>{line}</li>
           ))}
         </ul>

@@ -1,7 +1,8 @@
+import type { ComponentChildren } from "preact";
 import { useId, useRef, useState } from "preact/hooks";
 import { recall, remember } from "../remember.ts";
 import { t } from "../texts/app.ts";
-import { parseNumber, type Quantity, toShown, toSi, UNITS, type Unit } from "../units.ts";
+import { asTyped, parseNumber, type Quantity, toShown, toSi, UNITS, type Unit } from "../units.ts";
 
 const PLAIN: Unit = { name: "", factor: 1, offset: 0, decimals: 3 };
 
@@ -28,7 +29,7 @@ interface NumberFieldProps {
   unit?: Unit;
   onUnit?: (name: string) => void;
   hint?: string | undefined;
-  error?: string | undefined;
+  error?: ComponentChildren;
   placeholder?: string | undefined;
 }
 
@@ -77,7 +78,7 @@ export function NumberField(props: NumberFieldProps) {
         />
         {quantity && props.onUnit && (
           <select
-            aria-label={`${label}: unit`}
+            aria-label={`${label}: ${t.unit}`}
             value={unit.name}
             onChange={(e) => props.onUnit?.(e.currentTarget.value)}
           >
@@ -99,7 +100,7 @@ export function NumberField(props: NumberFieldProps) {
 }
 
 function shownText(value: number | undefined, unit: Unit): string {
-  return value === undefined ? "" : String(Number(toShown(value, unit).toFixed(unit.decimals)));
+  return value === undefined ? "" : asTyped(toShown(value, unit), unit.decimals);
 }
 
 function says(typed: string, unit: Unit, value: number | undefined): boolean {

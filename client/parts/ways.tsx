@@ -6,7 +6,7 @@ import { format } from "../units.ts";
 export function Ways({ tune }: { tune: StartTune }) {
   const { keep_fan, keep_heat } = tune.strategies;
   const cell = ({ pump_Hz, fan_rpm }: StartEnd) =>
-    `${format(pump_Hz, 1)} Hz, ${format(fan_rpm)} rpm`;
+    `${format(pump_Hz, 1)} Hz, ${format(fan_rpm)} ${t.rpm}`;
   const row = (name: string, way: KeepFan) => (
     <tr>
       <th scope="row">{name}</th>

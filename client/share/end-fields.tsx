@@ -3,7 +3,7 @@ import { NumberField } from "../parts/number-field.tsx";
 import { t } from "../texts/app.ts";
 import { shareWords } from "../texts/share.ts";
 import { USUAL_FLOOR_ppm, withValue } from "./draft.ts";
-import type { TuneForm } from "./use-tune-form.ts";
+import type { TuneForm } from "./use-tune-form.tsx";
 
 /** What was set at one end, and what the meter showed there. */
 export function EndFields({ end, form }: { end: End; form: TuneForm }) {

@@ -3,7 +3,7 @@ import { HeatClassField } from "../parts/heat-class-field.tsx";
 import { NumberField } from "../parts/number-field.tsx";
 import { t } from "../texts/app.ts";
 import { shareWords } from "../texts/share.ts";
-import type { TuneForm } from "./use-tune-form.ts";
+import type { TuneForm } from "./use-tune-form.tsx";
 
 /** The heater: its class, and what is known of pump and supply. */
 export function HeaterFields({ form, classes }: { form: TuneForm; classes: number[] }) {

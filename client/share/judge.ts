@@ -13,6 +13,8 @@ export interface Judged {
   tune: Tune | null;
   /** By field: what keeps it from being sent. */
   errors: Record<string, string>;
+  /** By field, in English: what the schema says of other errors. */
+  refusals: Record<string, string>;
   /** What looks like a slip: it can be sent, and would be held. */
   slips: Reason[];
 }
@@ -23,13 +25,20 @@ export function judge(
 ): Judged {
   const parsed = tuneSchema.safeParse(tuneOf(draft, NOBODY_YET));
   if (parsed.success) {
-    return { tune: parsed.data, errors: {}, slips: screen(parsed.data, context).reasons };
+    return {
+      tune: parsed.data,
+      errors: {},
+      refusals: {},
+      slips: screen(parsed.data, context).reasons,
+    };
   }
   const errors: Record<string, string> = {};
+  const refusals: Record<string, string> = {};
   for (const { field, code, message } of fieldErrors(parsed.error)) {
-    errors[field] ??= code === "missing" || field.endsWith("co_ppm") ? missing(field) : message;
+    if (code === "missing" || field.endsWith("co_ppm")) errors[field] ??= missing(field);
+    else refusals[field] ??= message;
   }
-  return { tune: null, errors, slips: [] };
+  return { tune: null, errors, refusals, slips: [] };
 
   function missing(field: string): string {
     const end = field.startsWith("low") ? draft.low : draft.high;

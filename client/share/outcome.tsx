@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import type { Submitted } from "../../server/contract.ts";
 import { shareWords } from "../texts/share.ts";
+import { comparedSentence } from "./reason-sentence.tsx";
 import { Reasons, type Suggestion } from "./slips.tsx";
 
 /** What the atlas answered: verdict, reasons, comparison, and the receipt, shown this once. */
@@ -19,12 +20,13 @@ export function Outcome(props: {
       <h2 id="verdict" class="verdict" tabIndex={-1} ref={heading}>
         {shareWords[answer.verdict]}
       </h2>
-      <p>{held ? shareWords.heldMeans : answer.accepted_means}</p>
+      <p>{held ? shareWords.heldMeans : shareWords.acceptedMeans}</p>
       {answer.reasons.length > 0 && <Reasons reasons={answer.reasons} onUse={onUse} />}
       <ul>
-        {answer.compared.map(({ end, sentence, inside_band }) => (
-          <li key={end}>
-            {sentence} {inside_band ? shareWords.insideBand : shareWords.outsideBand}
+        {answer.compared.map((compared) => (
+          <li key={compared.end}>
+            {comparedSentence(compared)}{" "}
+            {compared.inside_band ? shareWords.insideBand : shareWords.outsideBand}
           </li>
         ))}
       </ul>

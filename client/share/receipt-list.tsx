@@ -1,5 +1,7 @@
+import type { ComponentChildren } from "preact";
 import { useState } from "preact/hooks";
 import { api } from "../api.ts";
+import { whatWentWrong } from "../parts/in-english.tsx";
 import { shareWords } from "../texts/share.ts";
 import { format } from "../units.ts";
 import { dropReceipt, type KeptReceipt, receiptsFile } from "./receipts.ts";
@@ -11,8 +13,8 @@ export function ReceiptList(props: {
   onWithdrawn: () => void;
 }) {
   const { receipts } = props;
-  const [note, setNote] = useState("");
-  const tell = (error: unknown) => setNote((error as Error).message);
+  const [note, setNote] = useState<ComponentChildren>("");
+  const tell = (error: unknown) => setNote(whatWentWrong(error));
   return (
     <section class="sheet" aria-labelledby="mine">
       <h2 id="mine">{shareWords.mine}</h2>
@@ -59,7 +61,7 @@ function ReceiptItem(props: {
   onWithdraw: () => Promise<void>;
 }) {
   const { kept } = props;
-  const [standing, setStanding] = useState("");
+  const [standing, setStanding] = useState<ComponentChildren>("");
   const [asked, setAsked] = useState(false);
   const check = async () => {
     try {
@@ -71,7 +73,7 @@ function ReceiptItem(props: {
       );
       setStanding(`${shareWords[verdict]}; ${sees}`);
     } catch (error) {
-      setStanding((error as Error).message);
+      setStanding(whatWentWrong(error));
     }
   };
   return (

@@ -7,7 +7,7 @@ import { t } from "../texts/app.ts";
 import { shareWords } from "../texts/share.ts";
 import { formatIn } from "../units.ts";
 import { coarsePosition } from "./coarse-position.ts";
-import type { TuneForm } from "./use-tune-form.ts";
+import type { TuneForm } from "./use-tune-form.tsx";
 
 /** Where the tune was made: an elevation, and a place that becomes a map cell at once. */
 export function SiteFields({ form }: { form: TuneForm }) {

@@ -1,15 +1,6 @@
 import type { Reason } from "../../server/contract.ts";
 import { shareWords } from "../texts/share.ts";
-import { format } from "../units.ts";
-
-const UNIT_OF: Record<string, [unit: string, decimals: number]> = {
-  pump_Hz: ["Hz", 2],
-  fan_rpm: ["rpm", 0],
-  dose_uL: ["µL", 1],
-  elevation_m: ["m", 0],
-  temperature_C: ["°C", 1],
-  pressure_hPa: ["hPa", 1],
-};
+import { reasonSentence, withUnit } from "./reason-sentence.tsx";
 
 /** A figure to put in the place of what was typed. */
 export interface Suggestion {
@@ -29,14 +20,9 @@ export function Reasons(props: {
   return (
     <>
       <ul class="reasons">
-        {reasons.map(({ code, field, sentence, suggestion }) => (
-          <li key={`${code} ${field}`}>
-            {sentence}{" "}
-            {suggestion !== undefined && (
-              <button type="button" onClick={() => onUse([{ field, value: suggestion }])}>
-                {shareWords.use(withUnit(field, suggestion))}
-              </button>
-            )}
+        {reasons.map((reason) => (
+          <li key={`${reason.code} ${reason.field}`}>
+            {reasonSentence(reason)} <TakeIt {...reason} onUse={onUse} />
           </li>
         ))}
       </ul>
@@ -51,8 +37,12 @@ export function Reasons(props: {
   );
 }
 
-function withUnit(field: string, value: number): string {
-  const [unit, decimals] = UNIT_OF[field.split(".").at(-1) ?? ""] ?? ["", 2];
-  const places = Number.isInteger(value) ? 0 : decimals;
-  return `${format(value, places)} ${unit}`;
+function TakeIt(props: Reason & { onUse: (suggestions: Suggestion[]) => void }) {
+  const { field, suggestion, onUse } = props;
+  if (suggestion === undefined) return null;
+  return (
+    <button type="button" onClick={() => onUse([{ field, value: suggestion }])}>
+      {shareWords.use(withUnit(field, suggestion))}
+    </button>
+  );
 }

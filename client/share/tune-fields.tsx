@@ -1,9 +1,10 @@
+import type { ComponentChildren } from "preact";
 import { useRef, useState } from "preact/hooks";
 import { ENDS, type PublishedFit } from "../../model/fit/group.ts";
-import { ACCEPTED_MEANS } from "../../model/safety.ts";
 import { AtlasProblem } from "../api.ts";
 import { AirFields } from "../parts/air-fields.tsx";
 import { classesOf } from "../parts/heat-class-field.tsx";
+import { InEnglish, whatWentWrong } from "../parts/in-english.tsx";
 import { t } from "../texts/app.ts";
 import { shareWords } from "../texts/share.ts";
 import { withValues } from "./draft.ts";
@@ -11,7 +12,7 @@ import { EndFields } from "./end-fields.tsx";
 import { HeaterFields, MeterFields } from "./heater-fields.tsx";
 import { SiteFields } from "./site-fields.tsx";
 import { Reasons } from "./slips.tsx";
-import type { TuneForm } from "./use-tune-form.ts";
+import type { TuneForm } from "./use-tune-form.tsx";
 
 interface TuneFieldsProps {
   form: TuneForm;
@@ -27,7 +28,7 @@ export function TuneFields({ form, fit, revising, onSend, onCancel }: TuneFields
   const [consent, setConsent] = useState(false);
   const [tried, setTried] = useState(false);
   const [sending, setSending] = useState(false);
-  const [problem, setProblem] = useState<string[]>([]);
+  const [problem, setProblem] = useState<ComponentChildren[]>([]);
   const [slipsSeen, setSlipsSeen] = useState("");
   const element = useRef<HTMLFormElement>(null);
   const slips = JSON.stringify(judged.slips);
@@ -117,13 +118,13 @@ export function TuneFields({ form, fit, revising, onSend, onCancel }: TuneFields
       {tried && judged.tune === null && <p class="error">{shareWords.fix}</p>}
       {problem.length > 0 && (
         <div class="error" role="alert">
-          {problem.map((line) => (
-            <p key={line}>{line}</p>
+          {problem.map((line, i) => (
+            <p key={i}>{line}</p>
           ))}
           <p>{shareWords.keptForm}</p>
         </div>
       )}
-      <p class="note">{ACCEPTED_MEANS}</p>
+      <p class="note">{shareWords.acceptedMeans}</p>
       <div class="row">
         <button type="submit" class="main" aria-disabled={sending}>
           {sending
@@ -144,7 +145,10 @@ export function TuneFields({ form, fit, revising, onSend, onCancel }: TuneFields
   );
 }
 
-function sentencesOf(error: unknown): string[] {
+function sentencesOf(error: unknown): ComponentChildren[] {
   const fields = error instanceof AtlasProblem ? (error.problem.errors ?? []) : [];
-  return [(error as Error).message, ...fields.map(({ message }) => message)];
+  return [
+    whatWentWrong(error),
+    ...fields.map(({ field, message }) => <InEnglish key={field}>{message}</InEnglish>),
+  ];
 }

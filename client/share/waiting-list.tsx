@@ -2,6 +2,7 @@ import { useEffect, useState } from "preact/hooks";
 import { sendWaiting } from "../offline/deliver.ts";
 import { WAITING_CHANGED } from "../offline/names.ts";
 import { dropWaiting, type WaitingTune, waitingTunes } from "../offline/waiting-tunes.ts";
+import { InEnglish } from "../parts/in-english.tsx";
 import { offline } from "../texts/offline.ts";
 import { shareWords } from "../texts/share.ts";
 import { format } from "../units.ts";
@@ -43,7 +44,11 @@ function WaitingItem(props: { waiting: WaitingTune; onMend: (waiting: WaitingTun
           format(tune.high.pump_Hz, 1),
         )}
       </p>
-      {problem !== null && <p class="error">{problem}</p>}
+      {problem !== null && (
+        <p class="error">
+          <InEnglish>{problem}</InEnglish>
+        </p>
+      )}
       <div class="row">
         {problem === null ? (
           <button type="button" onClick={() => void sendWaiting()}>

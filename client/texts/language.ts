@@ -2,6 +2,16 @@
 export const LANGUAGES = ["en", "de", "es"] as const;
 export type Language = (typeof LANGUAGES)[number];
 
+/** Each in itself. */
+export const LANGUAGE_NAMES: Record<Language, string> = {
+  en: "English",
+  de: "Deutsch",
+  es: "Español",
+};
+
+/** All of them run from left to right; the styles would serve one that does not. */
+export const direction: "ltr" | "rtl" = "ltr";
+
 const CHOICE = "hypsotune.language";
 
 function chosen(): string | null {

@@ -1,3 +1,4 @@
+import { InEnglish } from "../parts/in-english.tsx";
 import {
   BANDS,
   beyondChance,
@@ -62,7 +63,7 @@ function List(props: {
                     aria-label={b.show(scenario.title)}
                     onClick={() => onShow(scenario.id)}
                   >
-                    {scenario.title}
+                    <InEnglish>{scenario.title}</InEnglish>
                   </button>
                 </th>
                 {BANDS.map((band) => (

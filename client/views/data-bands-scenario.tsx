@@ -4,6 +4,7 @@ import { ChartPlace } from "../charts/chart-place.tsx";
 import { LineKey } from "../charts/line-key.tsx";
 import { coverageChart, errorChart } from "../charts/study-charts.ts";
 import { CoverageTable, ErrorTable } from "../charts/study-tables.tsx";
+import { ENGLISH } from "../parts/in-english.tsx";
 import {
   BANDS,
   type Band,
@@ -40,7 +41,7 @@ export function BandsScenario(
             {familiesOf(report).map(([family, members]) => (
               <optgroup key={family} label={b.families[family]}>
                 {members.map(({ id, title }) => (
-                  <option key={id} value={id}>
+                  <option key={id} value={id} lang={ENGLISH}>
                     {title}
                   </option>
                 ))}

@@ -1,3 +1,4 @@
+import type { ComponentChildren } from "preact";
 import { useCallback, useEffect, useId, useState } from "preact/hooks";
 import { ENDS, type End, type PublishedFit } from "../../model/fit/group.ts";
 import { USUAL_CLASS_kW } from "../../model/heater.ts";
@@ -7,6 +8,7 @@ import { ChartPlace } from "../charts/chart-place.tsx";
 import { beyondFrame, type Over, scalingChart } from "../charts/scaling-chart.ts";
 import { AsideTable, PointsTable } from "../charts/scaling-tables.tsx";
 import { classesOf, HeatClassField } from "../parts/heat-class-field.tsx";
+import { whatWentWrong } from "../parts/in-english.tsx";
 import { useUnit } from "../parts/number-field.tsx";
 import { recall, remember } from "../remember.ts";
 import { t } from "../texts/app.ts";
@@ -29,7 +31,7 @@ export function Scaling({ fit }: { fit: PublishedFit }) {
     ...recall<Choice>("scaling"),
   }));
   const [scaling, setScaling] = useState<ScalingAnswer | null>(null);
-  const [failed, setFailed] = useState<string | null>(null);
+  const [failed, setFailed] = useState<ComponentChildren>(null);
   const change = (part: Partial<Choice>) => {
     const next = { ...choice, ...part };
     setChoice(next);
@@ -43,7 +45,7 @@ export function Scaling({ fit }: { fit: PublishedFit }) {
         setScaling(answer);
         setFailed(null);
       },
-      (error: Error) => !gone && setFailed(error.message),
+      (error: Error) => !gone && setFailed(whatWentWrong(error)),
     );
     return () => {
       gone = true;

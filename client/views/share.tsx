@@ -14,7 +14,7 @@ import { type KeptReceipt, keepReceipt, keptReceipts, receiptOf } from "../share
 import { forgetSendingKey, sendingKey } from "../share/sending-key.ts";
 import type { Suggestion } from "../share/slips.tsx";
 import { TuneFields } from "../share/tune-fields.tsx";
-import { useTuneForm } from "../share/use-tune-form.ts";
+import { useTuneForm } from "../share/use-tune-form.tsx";
 import { WaitingList } from "../share/waiting-list.tsx";
 import { offline } from "../texts/offline.ts";
 import { shareWords } from "../texts/share.ts";

@@ -22,9 +22,21 @@ test("numbers are read with point or comma, any minus sign and spaces around; no
   expect(parseNumber("−9")).toBe(-9);
   expect(parseNumber("–9.5")).toBe(-9.5);
   expect(parseNumber(".5")).toBe(0.5);
-  for (const text of ["", "-", "1e3", "1,000.5", "12 m", "0x10", "Infinity", "NaN"]) {
+  for (const text of ["", "-", "1e3", "1,000,5", "1.000.5", "12 m", "0x10", "Infinity", "NaN"]) {
     expect(parseNumber(text), text).toBe(null);
   }
+});
+
+test("thousands may be parted as the page's language does it, or by spaces", () => {
+  expect(parseNumber("1,700")).toBe(1700);
+  expect(parseNumber("1,000.5")).toBe(1000.5);
+  expect(parseNumber("-1 700")).toBe(-1700);
+  expect(parseNumber("1.700")).toBe(1.7);
+  const german = { thousands: ".", decimal: "," };
+  expect(parseNumber("1.700", german)).toBe(1700);
+  expect(parseNumber("12.345,5", german)).toBe(12345.5);
+  expect(parseNumber("1,1", german)).toBe(1.1);
+  expect(parseNumber("1.1", german)).toBe(1.1);
 });
 
 test("figures are written with their thousands parted and the decimals of their unit", () => {

@@ -3,6 +3,7 @@ export const t: typeof import("../en/app.ts").t = {
   name: "Hypsotune",
   tagline: "Startabstimmungen für Diesel-Luftheizungen",
   skip: "Zum Inhalt springen",
+  language: "Sprache",
   demo: "Erfundene Daten: Keine Abstimmung hier ist echt.",
   views: {
     atlas: "Atlas",
@@ -15,6 +16,7 @@ export const t: typeof import("../en/app.ts").t = {
   high: "Oberes Ende",
   endWord: { low: "unteres Ende", high: "oberes Ende" },
   unit: "Einheit",
+  rpm: "U/min",
   loading: "Der Atlas wird gefragt …",
   partMissing:
     "Dieser Teil der Seite konnte nicht geladen werden. Bei bestehender Verbindung die Seite neu laden.",

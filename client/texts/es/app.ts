@@ -3,6 +3,7 @@ export const t: typeof import("../en/app.ts").t = {
   name: "Hypsotune",
   tagline: "Ajustes de partida para calefactores de aire diésel",
   skip: "Saltar al contenido",
+  language: "Idioma",
   demo: "Datos inventados: ningún ajuste de aquí es real.",
   views: {
     atlas: "Atlas",
@@ -15,6 +16,7 @@ export const t: typeof import("../en/app.ts").t = {
   high: "Extremo alto",
   endWord: { low: "extremo bajo", high: "extremo alto" },
   unit: "unidad",
+  rpm: "rpm",
   loading: "Consultando el atlas …",
   partMissing:
     "No se pudo cargar esta parte de la página. Con conexión, vuelva a cargar la página.",

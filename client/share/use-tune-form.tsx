@@ -1,9 +1,13 @@
+import type { ComponentChildren } from "preact";
 import { useEffect, useState } from "preact/hooks";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import { api } from "../api.ts";
+import { monthHere } from "../clock.ts";
+import { InEnglish } from "../parts/in-english.tsx";
 import { recall, remember } from "../remember.ts";
 import { type Draft, emptyDraft } from "./draft.ts";
 import { type Judged, judge } from "./judge.ts";
+import { reasonSentence } from "./reason-sentence.tsx";
 
 /** Ground at the stated place, for screening. */
 type Terrain = Parameters<typeof judge>[1]["terrain"];
@@ -17,7 +21,7 @@ export interface TuneForm {
   setDraft: (change: Draft | ((draft: Draft) => Draft)) => void;
   judged: Judged;
   /** The error of a field, once it was filled in or sending was tried. */
-  errorOf: (field: string) => string | undefined;
+  errorOf: (field: string) => ComponentChildren;
   /** From now on missing fields are errors too. */
   showMissing: (show: boolean) => void;
 }
@@ -33,7 +37,7 @@ export function useTuneForm(fit: PublishedFit): TuneForm {
       remember("draft", next);
       return next;
     });
-  const month = new Date().toISOString().slice(0, 7);
+  const month = monthHere();
   const judged = judge(draft, { fit, terrain, month });
   const isFilled = (field: string) => {
     if (field === "tuned_on") return (draft.tuned_on?.length ?? 0) >= MONTH_LETTERS;
@@ -45,11 +49,15 @@ export function useTuneForm(fit: PublishedFit): TuneForm {
     setDraft,
     judged,
     showMissing,
-    errorOf: (field) =>
-      missingShown || isFilled(field)
-        ? (judged.errors[field] ?? judged.slips.find((slip) => slip.field === field)?.sentence)
-        : undefined,
+    errorOf: (field) => (missingShown || isFilled(field) ? whatIsWrong(judged, field) : undefined),
   };
+}
+
+function whatIsWrong({ errors, refusals, slips }: Judged, field: string): ComponentChildren {
+  if (errors[field]) return errors[field];
+  if (refusals[field]) return <InEnglish>{refusals[field]}</InEnglish>;
+  const slip = slips.find((found) => found.field === field);
+  return slip && reasonSentence(slip);
 }
 
 function useTerrain(lat: number | undefined, lon: number | undefined): Terrain {
