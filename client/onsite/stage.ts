@@ -1,0 +1,153 @@
+import type { End } from "../../model/fit/group.ts";
+import type { Minimum, NoMinimum, SetRate, Wait } from "../../model/sweep/answer.ts";
+import { confirmedStep } from "../../model/sweep/confirming.ts";
+import {
+  type CheckExpectation,
+  type CheckReading,
+  fullPowerOf,
+  judgeCheck,
+  type MatchedEnd,
+  middleOf,
+} from "../../model/sweep/middle.ts";
+import type { Picture } from "../../model/sweep/picture.ts";
+import type { SweepReading } from "../../model/sweep/setup.ts";
+import { setupOf } from "./plan.ts";
+import { isCheck, isEnd, type Run, runOf, type StopReason } from "./run.ts";
+import type { EndResult, Session } from "./session.ts";
+
+/** From lighting until readings mean something (our own working value). */
+export const WARM_UP_s = 600;
+/** From one power to another the heater takes this long at least (our own working value). */
+const CHANGE_s = 120;
+const CHECK_LAGS = 4;
+
+/** What the pump is to do and when to read: the same for a sweep and a check. */
+export interface Waiting {
+  /** The pump has still to be set; otherwise the meter is waited for. */
+  toSet: boolean;
+  pump_Hz: number;
+  wait_s: number;
+  /** When to read, ms of the wall clock; missing while the pump has still to be set. */
+  due_at?: number;
+}
+
+/** What is to be shown now. */
+export type Stage =
+  | { is: "checklist" }
+  | { is: "warm-up"; due_at: number }
+  | { is: "relight"; lighting: boolean; attempts: number; richer_Hz?: number }
+  | ({ is: "sweep"; answer: SetRate | Wait } & AtEnd & Waiting)
+  | ({ is: "found"; answer: Minimum; result: EndResult; agrees: boolean } & AtEnd)
+  | ({ is: "unseen"; answer: NoMinimum; result?: EndResult } & AtEnd)
+  | ({ is: "check"; which: "middle" | "full"; expected: CheckExpectation } & CheckedAs & Waiting)
+  | { is: "done" }
+  | { is: "stopped"; why: StopReason };
+
+export interface AtEnd {
+  end: End;
+  readings: SweepReading[];
+  picture: Picture;
+}
+
+interface CheckedAs {
+  reading?: CheckReading;
+  verdict?: ReturnType<typeof judgeCheck>;
+}
+
+/** The stage that a sweep is in; the same presses, the same stage. */
+export function stageOf(session: Session, run: Run = runOf(session)): Stage {
+  const { phase } = run;
+  if (run.stopped) return { is: "stopped", why: run.stopped };
+  if (run.out) return relightAt(session, run);
+  if (isEnd(phase)) return sweepAt(session, run, phase);
+  if (isCheck(phase)) return checkAt(session, run, phase);
+  if (phase === "warm-up") return { is: phase, due_at: (run.lit_at ?? 0) + WARM_UP_s * 1000 };
+  return { is: phase };
+}
+
+function relightAt({ plan }: Session, run: Run): Stage {
+  const { phase, readings, attempts, out } = run;
+  const stage = { is: "relight" as const, lighting: out?.lighting ?? false, attempts };
+  if (!isEnd(phase)) return stage;
+  const { answer } = confirmedStep(setupOf(plan, phase), readings[phase]);
+  if (answer.kind === "stop") return { is: "stopped", why: "flame" };
+  return answer.kind === "set" ? { ...stage, richer_Hz: answer.pump_Hz } : stage;
+}
+
+function sweepAt({ plan }: Session, run: Run, end: End): Stage {
+  const readings = run.readings[end];
+  const { answer, picture } = confirmedStep(setupOf(plan, end), readings);
+  const at = { end, readings, picture };
+  if (answer.kind === "stop") return { is: "stopped", why: "flame" };
+  if (answer.kind === "minimum") {
+    const { agrees = true, ...figure } = answer.confirmed ?? {};
+    return { is: "found", answer, agrees, result: { ...resultOf(answer), ...figure }, ...at };
+  }
+  if (answer.kind === "no minimum") {
+    if (answer.why === "above ceiling") return { is: "unseen", answer, ...at };
+    const co_below_ppm = Math.max(plan.meter.floor_ppm, 1);
+    const { sit_Hz: pump_Hz, settled } = answer;
+    return { is: "unseen", answer, result: { pump_Hz, co_below_ppm, settled }, ...at };
+  }
+  const { set, read_at } = run;
+  const least_s = answer.kind === "set" && answer.why === "start" ? CHANGE_s : 0;
+  const wait_s = Math.max(answer.wait_s, least_s);
+  const toSet = answer.kind === "set" && !set?.fresh;
+  const from = set?.fresh ? set.at : (read_at ?? 0);
+  return {
+    is: "sweep",
+    answer,
+    ...at,
+    toSet,
+    pump_Hz: answer.pump_Hz,
+    wait_s,
+    ...(!toSet && { due_at: from + wait_s * 1000 }),
+  };
+}
+
+function resultOf({ sit_Hz: pump_Hz, settled, ...found }: Minimum): EndResult {
+  const wide = found.intervals_Hz.at(-1);
+  if (!wide) return { pump_Hz, settled };
+  const sweep = {
+    minimum_Hz: found.minimum_Hz,
+    lower_Hz: wide.lower,
+    upper_Hz: wide.upper,
+    level: wide.level,
+    flat_lower_Hz: found.basin_Hz.lower,
+    flat_upper_Hz: found.basin_Hz.upper,
+  };
+  return { pump_Hz, settled, sweep };
+}
+
+function checkAt(session: Session, run: Run, which: "middle" | "full"): Stage {
+  const { meter } = session.plan;
+  const expected = expectationOf(session, run, which);
+  const wait_s = Math.max(CHANGE_s, CHECK_LAGS * meter.lag_s);
+  const done = run.checks[which];
+  const reading = done === "skipped" ? undefined : done;
+  return {
+    is: "check",
+    which,
+    expected,
+    pump_Hz: expected.pump_Hz,
+    wait_s,
+    toSet: !run.set,
+    ...(run.set && { due_at: run.set.at + wait_s * 1000 }),
+    ...(reading && { reading, verdict: judgeCheck(expected, reading) }),
+  };
+}
+
+/** What to expect at a check, from the ends as they were left. */
+export function expectationOf(
+  { plan }: Session,
+  { results }: Run,
+  which: "middle" | "full",
+): CheckExpectation {
+  const matched = (end: End): MatchedEnd => {
+    const { pump_Hz, co_ppm } = results[end] as EndResult;
+    return { pump_Hz, fan_rpm: plan.ends[end].fan_rpm, co_ppm };
+  };
+  return which === "middle"
+    ? middleOf(matched("low"), matched("high"), plan.meter)
+    : fullPowerOf(matched("high"), plan.meter);
+}

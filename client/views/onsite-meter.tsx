@@ -1,0 +1,101 @@
+import { METER_KINDS } from "../../model/tune.ts";
+import {
+  faultsOf,
+  type MeterKind,
+  type Preparation,
+  type PreparationField,
+  RANGES,
+  usualMeter,
+  valueIn,
+  withField,
+} from "../onsite/plan.ts";
+import { NumberField } from "../parts/number-field.tsx";
+import { onsite as words } from "../texts/onsite.ts";
+import { shareWords } from "../texts/share.ts";
+import { format } from "../units.ts";
+
+interface PreparationProps {
+  preparation: Preparation;
+  onPreparation: (preparation: Preparation) => void;
+  /** Beginning was tried: from now on what is missing is said too. */
+  tried: boolean;
+}
+
+/** A number of the preparation, with what is wrong with it. */
+export function PreparationNumber(
+  props: PreparationProps & { label: string; name: PreparationField; hint?: string },
+) {
+  const { preparation, onPreparation, tried, label, name, hint } = props;
+  const fault = faultsOf(preparation)[name];
+  const shown = fault === "missing" && !tried ? undefined : fault;
+  const [least, most] = RANGES[name];
+  return (
+    <NumberField
+      label={label}
+      field={name}
+      value={valueIn(preparation, name)}
+      onValue={(value) => onPreparation(withField(preparation, name, value))}
+      hint={hint}
+      error={
+        shown === "range"
+          ? words.prepare.range(short(least), short(most))
+          : shown && words.prepare[shown]
+      }
+    />
+  );
+}
+
+/** As many decimals as the bound has. */
+function short(bound: number): string {
+  return format(bound, `${bound}`.split(".")[1]?.length ?? 0);
+}
+
+/** The meter: its kind fills in what such meters usually show. */
+export function MeterFields(props: PreparationProps) {
+  const { preparation, onPreparation } = props;
+  return (
+    <fieldset class="sheet columns">
+      <legend>{words.prepare.meter}</legend>
+      <p class="hint wide">{words.prepare.meterWhy}</p>
+      <div class="field">
+        <label for="onsite-meter">{words.prepare.kind}</label>
+        <select
+          id="onsite-meter"
+          name="meter.kind"
+          value={preparation.meter.kind}
+          onChange={(e) => {
+            const { distance_m } = preparation.meter;
+            const usual = usualMeter(e.currentTarget.value as MeterKind);
+            onPreparation({ ...preparation, meter: { ...usual, distance_m } });
+          }}
+        >
+          {METER_KINDS.map((kind) => (
+            <option key={kind} value={kind}>
+              {shareWords.meterKinds[kind]}
+            </option>
+          ))}
+        </select>
+      </div>
+      <PreparationNumber
+        {...props}
+        label={words.prepare.distance}
+        name="meter.distance_m"
+        hint={words.prepare.distanceHint}
+      />
+      <PreparationNumber {...props} label={words.prepare.resolution} name="meter.resolution_ppm" />
+      <PreparationNumber
+        {...props}
+        label={words.prepare.floor}
+        name="meter.floor_ppm"
+        hint={words.prepare.floorHint}
+      />
+      <PreparationNumber {...props} label={words.prepare.ceiling} name="meter.ceiling_ppm" />
+      <PreparationNumber
+        {...props}
+        label={words.prepare.lag}
+        name="meter.lag_s"
+        hint={words.prepare.lagHint}
+      />
+    </fieldset>
+  );
+}

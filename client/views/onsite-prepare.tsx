@@ -1,0 +1,121 @@
+import { useState } from "preact/hooks";
+import type { PublishedFit } from "../../model/fit/group.ts";
+import { ENDS } from "../../model/fit/group.ts";
+import { usualFans } from "../../model/heater.ts";
+import { faultsOf, firstPreparation, type Preparation, planOf } from "../onsite/plan.ts";
+import { newSession, type Session } from "../onsite/session.ts";
+import { PressureFields } from "../parts/air-fields.tsx";
+import { NumberField, useUnit } from "../parts/number-field.tsx";
+import { SiteQuestion } from "../parts/site-question.tsx";
+import { answer, type Question } from "../question.ts";
+import { recall, remember } from "../remember.ts";
+import { randomText } from "../share/random.ts";
+import { t } from "../texts/app.ts";
+import { onsite as words } from "../texts/onsite.ts";
+import { format } from "../units.ts";
+import { MeterFields, PreparationNumber } from "./onsite-meter.tsx";
+import { OwnHeater } from "./onsite-own-heater.tsx";
+
+const KEPT_AS = "onsite.preparation";
+
+/** What the sweep has to know: the Atlas's question as it stands, what is set now, and the meter. */
+export function Prepare(props: {
+  fit: PublishedFit;
+  question: Question;
+  onQuestion: (question: Question) => void;
+  onBegin: (session: Session) => void;
+}) {
+  const { fit, question, onQuestion, onBegin } = props;
+  const [preparation, setPreparation] = useState<Preparation>(() => ({
+    ...firstPreparation(),
+    ...recall<Preparation>(KEPT_AS),
+  }));
+  const [tried, setTried] = useState(false);
+  const [unit, chooseUnit] = useUnit("elevation", "atlas.elevation");
+  const change = (next: Preparation) => {
+    setPreparation(next);
+    remember(KEPT_AS, next);
+  };
+  const tune = answer(fit, question);
+  const faults = faultsOf(preparation);
+  const begin = () => {
+    setTried(true);
+    if (!tune || Object.keys(faults).length > 0) return;
+    onBegin(newSession(planOf(question, tune, preparation), randomText(), Date.now()));
+    scrollTo(0, 0);
+  };
+  const field = { preparation, onPreparation: change, tried };
+  const usual = usualFans(question.heat_kW);
+  return (
+    <form
+      noValidate
+      onSubmit={(e) => {
+        e.preventDefault();
+        begin();
+      }}
+    >
+      <section class="sheet" aria-labelledby="onsite">
+        <h2 id="onsite" tabIndex={-1}>
+          {words.title}
+        </h2>
+        <p>{words.intro}</p>
+        <p class="note">
+          <strong>{t.safety.brief}</strong>
+        </p>
+      </section>
+      <SiteQuestion
+        fit={fit}
+        question={question}
+        unit={unit}
+        onUnit={chooseUnit}
+        onQuestion={onQuestion}
+      />
+      <fieldset class="sheet columns">
+        <legend>{t.air.title}</legend>
+        <p class="hint wide">{words.prepare.airNow}</p>
+        <PressureFields
+          form="atlas"
+          air={question.air}
+          elevation_m={question.site.elevation_m}
+          onAir={(air) => onQuestion({ ...question, air })}
+        />
+      </fieldset>
+      <fieldset class="sheet columns">
+        <legend>{words.prepare.before}</legend>
+        <p class="hint wide">{words.prepare.beforeWhy}</p>
+        <PreparationNumber {...field} label={words.prepare.lowBefore} name="low_before_Hz" />
+        <PreparationNumber {...field} label={words.prepare.highBefore} name="high_before_Hz" />
+        {ENDS.map((end) => (
+          <NumberField
+            key={end}
+            label={end === "low" ? t.heater.lowFan : t.heater.highFan}
+            field={`${end}.fan_rpm`}
+            value={question[`${end}_fan_rpm`]}
+            placeholder={String(usual[`${end}_fan_rpm`])}
+            onValue={(rpm) => onQuestion({ ...question, [`${end}_fan_rpm`]: rpm })}
+          />
+        ))}
+        <p class="hint wide">{words.prepare.fanWhy}</p>
+        <PreparationNumber {...field} label={words.prepare.step} name="step_Hz" />
+        <PreparationNumber {...field} label={words.prepare.supply} name="supply_V" />
+        <OwnHeater {...field} heat_kW={question.heat_kW} />
+      </fieldset>
+      <MeterFields {...field} />
+      {tune ? (
+        <p>{words.prepare.start(format(tune.low.pump_Hz, 1), format(tune.high.pump_Hz, 1))}</p>
+      ) : (
+        <p class="warning">{words.prepare.cannot}</p>
+      )}
+      {tried && Object.keys(faults).length > 0 && (
+        <p class="error" role="alert">
+          {words.prepare.fix}
+        </p>
+      )}
+      <div class="row">
+        <button type="submit" class="main">
+          {words.prepare.begin}
+        </button>
+      </div>
+    </form>
+  );
+}

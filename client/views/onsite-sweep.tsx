@@ -1,0 +1,57 @@
+import { decimalsOf, hz } from "../onsite/figures.ts";
+import { t } from "../texts/app.ts";
+import { onsite as words } from "../texts/onsite.ts";
+import type { StageProps } from "./onsite.tsx";
+import { SweepChart } from "./onsite-chart.tsx";
+import { Countdown, spanOf } from "./onsite-countdown.tsx";
+import { Reading } from "./onsite-reading.tsx";
+import { Readings } from "./onsite-readings.tsx";
+
+/** One step: set the pump, or wait and read; under it what is known so far. */
+export function SweepStep({ session, stage, press }: StageProps<"sweep">) {
+  const { answer, end, toSet, pump_Hz, wait_s, due_at } = stage;
+  const { plan } = session;
+  const why = answer.kind === "set" ? answer.why : "wait";
+  const alarming = why === "spike" || why === "flame-out";
+  const decimals = decimalsOf(plan.step_Hz);
+  return (
+    <>
+      <section class="sheet" aria-labelledby="step" data-step={toSet ? "set" : "read"}>
+        <h2 id="step" tabIndex={-1}>
+          {words.step.title(t[end])}
+        </h2>
+        <p class={alarming ? "warning" : undefined}>{words.step.why[why]}</p>
+        <p class="rate">
+          {toSet ? words.step.set : words.step.keep}{" "}
+          <output data-value={pump_Hz}>{hz(pump_Hz, decimals)}</output> Hz
+        </p>
+        {toSet ? (
+          <>
+            <button
+              type="button"
+              class="main large"
+              onClick={() => press({ is: "set", pump_Hz, confirming: why === "confirm" })}
+            >
+              {words.step.isSet}
+            </button>
+            <p>{words.step.thenWait(spanOf(wait_s))}</p>
+          </>
+        ) : (
+          <>
+            <Countdown due_at={due_at ?? 0} before={words.step.readIn} over={words.step.readNow} />
+            <Reading
+              key={session.presses.length}
+              meter={plan.meter}
+              onReading={(reading, still) => press({ is: "read", reading, still })}
+            />
+          </>
+        )}
+        <button type="button" class="large" onClick={() => press({ is: "out" })}>
+          {words.step.out}
+        </button>
+      </section>
+      <SweepChart stage={stage} plan={plan} next_Hz={toSet ? pump_Hz : undefined} />
+      <Readings readings={stage.readings} decimals={decimals} plan={plan} />
+    </>
+  );
+}

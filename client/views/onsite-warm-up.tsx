@@ -1,0 +1,28 @@
+import { useNow } from "../onsite/use-session.ts";
+import { onsite as words } from "../texts/onsite.ts";
+import type { StageProps } from "./onsite.tsx";
+import { Countdown } from "./onsite-countdown.tsx";
+
+/** A cold burner tells nothing. */
+export function WarmUp({ stage, press }: StageProps<"warm-up">) {
+  const isWarm = useNow() >= stage.due_at;
+  return (
+    <section class="sheet" aria-labelledby="step">
+      <h2 id="step" tabIndex={-1}>
+        {words.warmUp.title}
+      </h2>
+      <p>{words.warmUp.why}</p>
+      <Countdown due_at={stage.due_at} before={words.warmUp.left} over={words.warmUp.over} />
+      <button
+        type="button"
+        class={isWarm ? "main large" : "large"}
+        onClick={() => press({ is: "warm" })}
+      >
+        {isWarm ? words.warmUp.begin : words.warmUp.already}
+      </button>
+      <button type="button" class="large" onClick={() => press({ is: "out" })}>
+        {words.step.out}
+      </button>
+    </section>
+  );
+}

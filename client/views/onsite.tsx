@@ -1,0 +1,129 @@
+import { useEffect, useRef } from "preact/hooks";
+import type { PublishedFit } from "../../model/fit/group.ts";
+import { type Press, pressed, type Session, undone } from "../onsite/session.ts";
+import { type Stage, stageOf } from "../onsite/stage.ts";
+import { useSession } from "../onsite/use-session.ts";
+import type { Question } from "../question.ts";
+import "../style/onsite.css";
+import { onsite as words } from "../texts/onsite.ts";
+import { Asked } from "./onsite-asked.tsx";
+import { CheckStep } from "./onsite-check.tsx";
+import { Checklist } from "./onsite-checklist.tsx";
+import { Done } from "./onsite-done.tsx";
+import { Found, Unseen } from "./onsite-found.tsx";
+import { Prepare } from "./onsite-prepare.tsx";
+import { Relight } from "./onsite-relight.tsx";
+import { Stopped } from "./onsite-stopped.tsx";
+import { SweepStep } from "./onsite-sweep.tsx";
+import { WarmUp } from "./onsite-warm-up.tsx";
+
+/** A press without its time. */
+export type Pressed = Press extends infer P ? (P extends Press ? Omit<P, "at"> : never) : never;
+
+export interface StageProps<S extends Stage["is"]> {
+  session: Session;
+  stage: Extract<Stage, { is: S }>;
+  press: (press: Pressed) => void;
+}
+
+/** The guided sweep at the heater: one thing to do at a time, kept at every press, worked out here alone. */
+export function OnSite(props: {
+  fit: PublishedFit;
+  question: Question;
+  onQuestion: (question: Question) => void;
+  onShared: () => void;
+}) {
+  const { session, isKept, keep, drop } = useSession();
+  const place = useRef<HTMLDivElement>(null);
+  const count = session?.presses.length;
+  const seen = useRef(count);
+  // What is to be done next is where the reader is: the old control is gone.
+  useEffect(() => {
+    if (seen.current === count) return;
+    seen.current = count;
+    place.current?.querySelector<HTMLElement>("h2")?.focus();
+    scrollTo(0, place.current?.offsetTop ?? 0);
+  }, [count]);
+  const press = (one: Pressed) => {
+    if (session) keep(pressed(session, { ...one, at: Date.now() } as Press));
+  };
+  const stage = session && stageOf(session);
+  const running = stage && !["stopped", "done"].includes(stage.is);
+  return (
+    <div class="onsite page" ref={place}>
+      {!isKept && <p class="warning">{words.notKept}</p>}
+      {session && stage ? (
+        <StageOf {...props} session={session} stage={stage} press={press} keep={keep} drop={drop} />
+      ) : (
+        <Prepare {...props} onBegin={keep} />
+      )}
+      {session && running && (
+        <div class="row leave">
+          {session.presses.length > 0 && (
+            <button type="button" onClick={() => keep(undone(session))}>
+              {words.step.undo}
+            </button>
+          )}
+          {session.presses.length > 0 ? (
+            <Asked
+              ask={words.step.leave}
+              sure={words.step.leaveSure}
+              no={words.step.stay}
+              onSure={() => press({ is: "abort" })}
+            />
+          ) : (
+            <button type="button" onClick={drop}>
+              {words.step.leave}
+            </button>
+          )}
+        </div>
+      )}
+      {session && running && (
+        <div class="always">
+          <button type="button" class="danger" onClick={() => press({ is: "alarm" })}>
+            {words.alarm}
+          </button>
+        </div>
+      )}
+    </div>
+  );
+}
+
+function StageOf(props: {
+  session: Session;
+  stage: Stage;
+  press: (press: Pressed) => void;
+  keep: (session: Session) => void;
+  drop: () => void;
+  onShared: () => void;
+}) {
+  const { session, stage, press, keep, drop, onShared } = props;
+  const at = { session, press };
+  switch (stage.is) {
+    case "checklist":
+      return <Checklist {...at} onSession={keep} />;
+    case "warm-up":
+      return <WarmUp {...at} stage={stage} />;
+    case "relight":
+      return <Relight {...at} stage={stage} />;
+    case "sweep":
+      return <SweepStep {...at} stage={stage} />;
+    case "found":
+      return <Found {...at} stage={stage} />;
+    case "unseen":
+      return <Unseen {...at} stage={stage} />;
+    case "check":
+      return <CheckStep {...at} stage={stage} />;
+    case "done":
+      return <Done session={session} onSession={keep} onShared={onShared} onAnew={drop} />;
+    case "stopped":
+      return (
+        <Stopped
+          session={session}
+          why={stage.why}
+          onResume={() => keep(undone(session))}
+          onAnew={drop}
+        />
+      );
+  }
+}
