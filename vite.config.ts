@@ -18,7 +18,7 @@ export default defineConfig({
       "@stdlib/string-format": inNumerics("plain-format.cjs"),
     },
   },
-  plugins: [preact(), installable(), wordsAhead()],
+  plugins: [preact(), installable(), fetchedAhead()],
   build: {
     outDir: "../dist",
     emptyOutDir: true,
@@ -38,25 +38,32 @@ export default defineConfig({
   server: { port: 5173, proxy: { "/api": server, "/geography": server } },
 });
 
-/** Fetches the English words beside the scripts that wait for them; another language's follow once it is known. */
-function wordsAhead(): Plugin {
+/**
+ * Fetches beside the scripts what waits for them: the English words (another language's follow once it is known), and
+ * the letters, so that no line of text breaks anew when they come.
+ */
+function fetchedAhead(): Plugin {
   return {
-    name: "words-ahead",
+    name: "fetched-ahead",
     transformIndexHtml: {
       order: "post",
       handler: (_, { bundle = {} }) =>
-        Object.values(bundle)
-          .filter(
-            (chunk) => chunk.type === "chunk" && chunk.facadeModuleId?.endsWith("/texts/en/app.ts"),
-          )
-          .map(({ fileName }) => ({
-            tag: "link",
-            attrs: { rel: "modulepreload", crossorigin: true, href: `/${fileName}` },
-            injectTo: "head",
-          })),
+        Object.values(bundle).flatMap((file) => {
+          const href = `/${file.fileName}`;
+          const words = file.type === "chunk" && file.facadeModuleId?.endsWith("/texts/en/app.ts");
+          if (words) return [ahead({ rel: "modulepreload", href })];
+          const letters = /noto-sans-latin-\d+-normal-.*\.woff2$/.test(href);
+          return letters ? [ahead({ rel: "preload", as: "font", type: "font/woff2", href })] : [];
+        }),
     },
   };
 }
+
+const ahead = (attrs: Record<string, string>) => ({
+  tag: "link",
+  attrs: { crossorigin: true, ...attrs },
+  injectTo: "head" as const,
+});
 
 /** Manifest and service worker; the page registers it itself, since its Content-Security-Policy allows no inline script. */
 function installable() {
