@@ -10,7 +10,7 @@ export function pageSecurity(mapOrigins: readonly string[]): MiddlewareHandler {
         scriptSrc: ["'self'"],
         styleSrc: ["'self'"],
         imgSrc: ["'self'", "data:", "blob:", ...mapOrigins],
-        fontSrc: ["'self'", ...mapOrigins],
+        fontSrc: ["'self'"],
         connectSrc: ["'self'", ...mapOrigins],
         workerSrc: ["'self'", "blob:"],
         manifestSrc: ["'self'"],

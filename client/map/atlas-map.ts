@@ -4,100 +4,133 @@ import {
   Map as GlMap,
   Marker,
   NavigationControl,
-  type RasterTileSource,
   setWorkerUrl,
 } from "maplibre-gl";
 import workerUrl from "maplibre-gl/dist/maplibre-gl-worker.mjs?url";
 import type { Cell, MapConfiguration } from "../../server/contract.ts";
-import { HATCH, hatchTiles, registerHatch, type Tuned } from "./hatch.ts";
-import { registerSea } from "./sea.ts";
-import { reliefColour, sheetStyle } from "./sheet-style.ts";
-import { SEA_COLOUR } from "./tint.ts";
+import { drawBasemap } from "./basemap.ts";
+import { cellBoundaries, cellCentres } from "./cell-features.ts";
+import { DEEPEST_BUILT_IN_ZOOM } from "./ground.ts";
+import { channels, type Palette } from "./palette.ts";
+import { groundTiles, registerProtocols } from "./protocols.ts";
+import { type Look, reliefColour, STRIPES, stripes, tunedColour } from "./relief.ts";
+import { sheetStyle } from "./sheet-style.ts";
 
 setWorkerUrl(workerUrl);
-registerHatch();
-registerSea(SEA_COLOUR);
+registerProtocols();
 
-/** The built-in elevation tiles, zooms 0–4. */
-const BUILT_IN_TILES = "/geography/tiles/{z}/{x}/{y}.png";
-const DEEPEST_BUILT_IN_ZOOM = 4;
 const DEEPEST_CONFIGURED_ZOOM = 12;
+const STRIPE_ALPHA = 150;
 
 /** What the map shows and tells. */
 export interface AtlasMapOptions {
   container: HTMLElement;
   configuration: MapConfiguration;
   label: string;
+  palette: Palette;
   look: Look;
+  /** Where to open; the whole world otherwise. */
+  view?: MapPlace | undefined;
   onPoint: (lat: number, lon: number) => void;
+  /** The drawing context is gone, or back. */
   onLost: () => void;
+  onRestored: () => void;
+  /** A configured source gives nothing: the built-in one stands in. */
+  onFallback: (of: "ground" | "basemap") => void;
 }
 
-/** How the land looks: colours over elevation, and what is not hatched. */
-export interface Look {
-  stops: (number | string)[];
-  tuned: Tuned;
+/** What part of the world is in view. */
+export interface MapPlace {
+  center: [lon: number, lat: number];
+  zoom: number;
 }
+
+const WORLD: MapPlace = { center: [10, 25], zoom: 1 };
 
 /** The map of suggested pump rates: land by tint, hatching, sea, water, borders, cells, labels, the chosen point. */
 export class AtlasMap {
   readonly #map: GlMap;
-  readonly #tiles: string;
   readonly #ready: Promise<void>;
-  #look: string;
+  #look: Look;
+  #lost = false;
   #marker: Marker | undefined;
 
-  constructor({ container, configuration, label, look, onPoint, onLost }: AtlasMapOptions) {
+  constructor(options: AtlasMapOptions) {
+    const { container, configuration, label, look, palette, view = WORLD, onFallback } = options;
     const configured = configuration.elevation_tiles;
-    const builtIn = new URL(BUILT_IN_TILES, location.href).href;
-    this.#tiles = configured ?? builtIn.replaceAll("%7B", "{").replaceAll("%7D", "}");
+    this.#look = look;
     this.#map = new GlMap({
       container,
       style: sheetStyle({
-        elevationTiles: this.#tiles,
+        elevationTiles: groundTiles(configured, () => onFallback("ground")),
         deepest: configured ? DEEPEST_CONFIGURED_ZOOM : DEEPEST_BUILT_IN_ZOOM,
-        colour: reliefColour(look.stops),
-        hatch: hatchTiles(look.tuned, this.#tiles),
+        palette,
+        land: reliefColour(look.stops),
+        tuned: tunedColour(look),
       }),
-      center: [10, 25],
-      zoom: 1,
+      ...view,
       minZoom: 0,
-      maxZoom: configured ? 13 : 8,
+      maxZoom: configured || configuration.basemap_style ? 13 : 8,
       dragRotate: false,
       pitchWithRotate: false,
-      attributionControl: false,
+      attributionControl: configuration.basemap_style ? { compact: true } : false,
       // None at all would place every label anew in each frame.
       fadeDuration: 100,
     });
-    this.#look = JSON.stringify(look);
-    this.#map.touchZoomRotate.disableRotation();
-    this.#map.addControl(new NavigationControl({ showCompass: false }), "top-right");
-    this.#map.getCanvas().setAttribute("aria-label", label);
-    this.#map.on("click", ({ lngLat }) => {
-      const { lng, lat } = lngLat.wrap();
-      onPoint(lat, lng);
+    const map = this.#map;
+    map.touchZoomRotate.disableRotation();
+    map.addControl(new NavigationControl({ showCompass: false }), "top-right");
+    map.getCanvas().setAttribute("aria-label", label);
+    map.on("styledata", () => {
+      if (map.hasImage(STRIPES)) return;
+      map.addImage(STRIPES, stripes(channels(palette.stripe), STRIPE_ALPHA));
     });
-    this.#map.on("webglcontextlost", onLost);
-    this.#map.on("movestart", () => this.#busy(true));
-    this.#map.on("idle", () => this.#busy(false));
-    this.#ready = new Promise((done) => this.#map.once("load", () => done()));
+    map.on("click", ({ lngLat }) => tell(options, lngLat.wrap()));
+    map.getCanvas().addEventListener("keydown", ({ key }) => {
+      if (key === "Enter") tell(options, map.getCenter().wrap());
+    });
+    map.on("webglcontextlost", () => {
+      this.#lost = true;
+      options.onLost();
+    });
+    map.on("webglcontextrestored", () => {
+      this.#lost = false;
+      this.#busy(true);
+      map.once("styledata", () => this.#paint());
+      options.onRestored();
+    });
+    map.on("movestart", () => this.#busy(true));
+    map.on("idle", () => this.#busy(false));
+    // Without a listener every tile that a source does not have would be an error on the console.
+    map.on("error", () => {});
+    this.#ready = new Promise((done) => map.once("load", () => done()));
+    const style = configuration.basemap_style;
+    if (style)
+      void this.#ready.then(() => {
+        this.#busy(true);
+        return drawBasemap(map, style, () => onFallback("basemap"));
+      });
   }
 
   /** Tints the land and hatches what lies outside the tuned elevations. */
   async tint(look: Look): Promise<void> {
     await this.#ready;
-    if (this.#look === JSON.stringify(look)) return;
-    this.#look = JSON.stringify(look);
+    if (JSON.stringify(this.#look) === JSON.stringify(look)) return;
+    this.#look = look;
+    if (!this.#lost) this.#paint();
+  }
+
+  #paint(): void {
     this.#busy(true);
-    this.#map.setPaintProperty("tint", "color-relief-color", reliefColour(look.stops));
-    this.#map.getSource<RasterTileSource>(HATCH)?.setTiles([hatchTiles(look.tuned, this.#tiles)]);
+    this.#map.setPaintProperty("land", "color-relief-color", reliefColour(this.#look.stops));
+    this.#map.setPaintProperty("tuned", "color-relief-color", tunedColour(this.#look));
   }
 
   /** Place labels carry their elevation in the person's unit. */
   async label(format: (elevation_m: number) => string): Promise<void> {
     await Promise.all([this.#ready, document.fonts.load('12px "Noto Sans"')]);
     const response = await fetch("/geography/labels.json");
-    if (!response.ok) return;
+    if (!response.ok || this.#lost) return;
     const labels = await response.json();
     for (const { properties } of labels.features) {
       properties.text = `${properties.name}\n${format(properties.elevation_m)}`;
@@ -107,24 +140,10 @@ export class AtlasMap {
 
   /** Community cells with their number of tunes: a disc from afar, the cell itself from near. */
   async showCells(cells: readonly Cell[]): Promise<void> {
-    const { cellToBoundary } = await import("h3-js");
-    await this.#ready;
-    this.#map.getSource<GeoJSONSource>("cell-centres")?.setData({
-      type: "FeatureCollection",
-      features: cells.map(({ lat, lon, tunes }) => ({
-        type: "Feature",
-        properties: { tunes },
-        geometry: { type: "Point", coordinates: [lon, lat] },
-      })),
-    });
-    this.#map.getSource<GeoJSONSource>("cells")?.setData({
-      type: "FeatureCollection",
-      features: cells.map(({ cell, tunes }) => ({
-        type: "Feature",
-        properties: { tunes },
-        geometry: { type: "Polygon", coordinates: [unwrapped(cellToBoundary(cell, true))] },
-      })),
-    });
+    const [boundaries] = await Promise.all([cellBoundaries(cells), this.#ready]);
+    if (this.#lost) return;
+    this.#map.getSource<GeoJSONSource>("cell-centres")?.setData(cellCentres(cells));
+    this.#map.getSource<GeoJSONSource>("cells")?.setData(boundaries);
   }
 
   /** Marks the chosen point and brings it into view. */
@@ -134,6 +153,11 @@ export class AtlasMap {
     if (near || !this.#map.getBounds().contains([lon, lat])) {
       this.#map.jumpTo({ center: [lon, lat], zoom: Math.max(this.#map.getZoom(), near ? 4 : 2) });
     }
+  }
+
+  get place(): MapPlace {
+    const { lng, lat } = this.#map.getCenter();
+    return { center: [lng, lat], zoom: this.#map.getZoom() };
   }
 
   /** Tells whether the map is still being drawn. */
@@ -146,11 +170,6 @@ export class AtlasMap {
   }
 }
 
-/** A boundary whose longitudes run on across the antimeridian instead of jumping. */
-function unwrapped(ring: [number, number][]): [number, number][] {
-  const [first] = ring[0] ?? [0];
-  return ring.map(([lon, lat]) => {
-    if (lon - first > 180) return [lon - 360, lat];
-    return lon - first < -180 ? [lon + 360, lat] : [lon, lat];
-  });
+function tell({ onPoint }: AtlasMapOptions, { lat, lng }: { lat: number; lng: number }): void {
+  onPoint(lat, lng);
 }

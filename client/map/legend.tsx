@@ -1,34 +1,36 @@
-import type { End, PublishedFit } from "../../model/fit/group.ts";
-import type { Question } from "../question.ts";
 import { t } from "../texts/app.ts";
 import { mapWords } from "../texts/map.ts";
-import { format } from "../units.ts";
-import { colourOf, RAMP, tintRange } from "./tint.ts";
+import { format, formatIn, type Unit } from "../units.ts";
+import type { Palette } from "./palette.ts";
+import { type Asked, elevationOfRate, stepsOf, tintRange } from "./tint.ts";
 
-/** Steps of the tint with their pump rates. */
-export function Legend({
-  fit,
-  question,
-  end,
-}: {
-  fit: PublishedFit;
-  question: Question;
-  end: End;
-}) {
-  const range = tintRange(fit, question, end);
-  const steps = RAMP.map(
-    (_, i) => range.from_Hz + ((range.to_Hz - range.from_Hz) * i) / (RAMP.length - 1),
-  );
+interface LegendProps {
+  asked: Asked;
+  palette: Palette;
+  unit: Unit;
+}
+
+/** Steps of the tint with their values, and at which elevation the night asks for each; hatching and cells. */
+export function Legend({ asked, palette, unit }: LegendProps) {
+  const { aspect, end } = asked;
+  const ramp = palette[aspect];
   return (
     <figure class="legend">
-      <figcaption>{mapWords.legend(t.endWord[end])}</figcaption>
+      <figcaption>{mapWords.legends[aspect](t.endWord[end])}</figcaption>
       <ol>
-        {steps.map((value) => (
-          <li key={value}>
+        {stepsOf(tintRange(asked), ramp).map((value, i) => (
+          <li key={ramp[i]} data-value={value}>
             <svg viewBox="0 0 40 16" aria-hidden="true">
-              <rect width="40" height="16" fill={colourOf(value, range)} />
+              <rect width="40" height="16" fill={ramp[i]} />
             </svg>
-            {format(value, end === "low" ? 2 : 1)}
+            {aspect === "rate" ? (
+              <>
+                <strong>{format(value, end === "low" ? 2 : 1)} Hz</strong>{" "}
+                <span>{elevationWord(elevationOfRate(asked, value), unit)}</span>
+              </>
+            ) : (
+              <strong>± {format(value)} %</strong>
+            )}
           </li>
         ))}
       </ol>
@@ -48,4 +50,11 @@ export function Legend({
       </ul>
     </figure>
   );
+}
+
+/** To the hundred: the legend's colours are no finer. */
+function elevationWord(elevation_m: number | null, unit: Unit): string {
+  if (elevation_m === null) return mapWords.nowhere;
+  const hundred_m = 100 / unit.factor;
+  return mapWords.atElevation(formatIn(Math.round(elevation_m / hundred_m) * hundred_m, unit));
 }

@@ -1,23 +1,34 @@
-import type { ColorReliefLayerSpecification, StyleSpecification } from "maplibre-gl";
-import { HATCH } from "./hatch.ts";
-import { SEA, SEA_TILE_px, SEA_TILES } from "./sea.ts";
-import { SEA_COLOUR } from "./tint.ts";
+import type { StyleSpecification } from "maplibre-gl";
+import { cellLayers, cellSources } from "./cell-layers.ts";
+import type { Palette } from "./palette.ts";
+import { SEA_TILE_px, seaTiles } from "./protocols.ts";
+import { type ReliefColour, STRIPES } from "./relief.ts";
 
 interface SheetOptions {
   /** Address of terrarium tiles, and the zoom of the deepest there are. */
   elevationTiles: string;
   deepest: number;
-  colour: ReliefColour;
-  /** Address of hatch tiles. */
-  hatch: string;
+  palette: Palette;
+  land: ReliefColour;
+  /** The land once more, where it is not hatched. */
+  tuned: ReliefColour;
 }
 
-/** The map as a sheet: tinted land, hatching, sea, water, borders, community cells, labels. */
+/** What a configured basemap takes the place of: our own waters, borders and labels. */
+export const OWN_GEOGRAPHY = ["coast", "lakes", "rivers", "borders", "labels"] as const;
+/** Below this layer a basemap's own are put in: the tunes stay on top. */
+export const FIRST_CELL_LAYER = "cells";
+
+/** The map as a sheet: tinted land, hatching, sea, water, borders, labels, community cells. */
 export function sheetStyle(options: SheetOptions): StyleSpecification {
-  const { elevationTiles, deepest, colour, hatch } = options;
+  const { elevationTiles, deepest, palette, land, tuned } = options;
   const geojson = (name: string) => ({ type: "geojson" as const, data: `/geography/${name}.json` });
-  const empty = { type: "FeatureCollection" as const, features: [] };
-  const ink = "#4b3a26";
+  const relief = (id: string, colour: ReliefColour) => ({
+    id,
+    type: "color-relief" as const,
+    source: "elevation",
+    paint: { "color-relief-color": colour },
+  });
   return {
     version: 8,
     sources: {
@@ -28,65 +39,47 @@ export function sheetStyle(options: SheetOptions): StyleSpecification {
         maxzoom: deepest,
         encoding: "terrarium",
       },
-      [HATCH]: {
-        type: "raster",
-        tiles: [hatch],
-        tileSize: 256,
-        maxzoom: deepest,
-      },
-      [SEA]: { type: "raster", tiles: [SEA_TILES], tileSize: SEA_TILE_px },
+      sea: { type: "raster", tiles: [seaTiles(palette.sea)], tileSize: SEA_TILE_px },
       land: geojson("land"),
       lakes: geojson("lakes"),
       rivers: geojson("rivers"),
       borders: geojson("borders"),
-      cells: { type: "geojson", data: empty },
-      // Cells whose discs would lie upon each other are counted together.
-      "cell-centres": {
-        type: "geojson",
-        data: empty,
-        cluster: true,
-        clusterRadius: 30,
-        clusterMaxZoom: CELLS_FROM_ZOOM,
-        clusterProperties: { tunes: ["+", ["get", "tunes"]] },
-      },
-      labels: { type: "geojson", data: empty },
+      labels: { type: "geojson", data: { type: "FeatureCollection", features: [] } },
+      ...cellSources(),
     },
     layers: [
-      { id: "paper", type: "background", paint: { "background-color": SEA_COLOUR } },
-      {
-        id: "tint",
-        type: "color-relief",
-        source: "elevation",
-        paint: { "color-relief-color": colour },
-      },
-      { id: "hatch", type: "raster", source: HATCH, paint: { "raster-fade-duration": 0 } },
-      { id: "sea", type: "raster", source: SEA, paint: { "raster-fade-duration": 0 } },
+      { id: "paper", type: "background", paint: { "background-color": palette.sea } },
+      // Stripes lie between two tints of the same land: the upper one leaves out what they are to show on.
+      relief("land", land),
+      { id: "stripes", type: "background", paint: { "background-pattern": STRIPES } },
+      relief("tuned", tuned),
+      { id: "sea", type: "raster", source: "sea", paint: { "raster-fade-duration": 0 } },
       {
         id: "coast",
         type: "line",
         source: "land",
-        paint: { "line-color": "#6d8797", "line-width": 0.7 },
+        paint: { "line-color": palette.coast, "line-width": 0.7 },
       },
-      { id: "lakes", type: "fill", source: "lakes", paint: { "fill-color": SEA_COLOUR } },
+      { id: "lakes", type: "fill", source: "lakes", paint: { "fill-color": palette.sea } },
       {
         id: "rivers",
         type: "line",
         source: "rivers",
         minzoom: 2.5,
-        paint: { "line-color": "#7f9bab", "line-width": 0.6 },
+        paint: { "line-color": palette.river, "line-width": 0.6 },
       },
       {
         id: "borders",
         type: "line",
         source: "borders",
         paint: {
-          "line-color": ink,
+          "line-color": palette.border,
           "line-width": 0.6,
           "line-dasharray": [4, 3],
           "line-opacity": 0.6,
         },
       },
-      ...cellLayers(),
+      ...cellLayers(palette),
       {
         id: "labels",
         type: "symbol",
@@ -102,62 +95,12 @@ export function sheetStyle(options: SheetOptions): StyleSpecification {
           "symbol-sort-key": ["get", "rank"],
           "text-padding": 6,
         },
-        paint: { "text-color": "#2c2216", "text-halo-color": "#fbf8ef", "text-halo-width": 1.4 },
+        paint: {
+          "text-color": palette.text,
+          "text-halo-color": palette.halo,
+          "text-halo-width": 1.4,
+        },
       },
     ],
   };
-}
-
-/** Zoom from which a cell of about 250 km² is wider than its disc. */
-const CELLS_FROM_ZOOM = 6;
-
-function cellLayers(): StyleSpecification["layers"] {
-  const mark = "#7a1f1f";
-  return [
-    {
-      id: "cells",
-      type: "fill",
-      source: "cells",
-      paint: { "fill-color": mark, "fill-opacity": 0.3 },
-    },
-    {
-      id: "cell-edges",
-      type: "line",
-      source: "cells",
-      paint: { "line-color": mark, "line-width": 1.2 },
-    },
-    {
-      id: "cell-discs",
-      type: "circle",
-      source: "cell-centres",
-      maxzoom: CELLS_FROM_ZOOM,
-      paint: {
-        "circle-color": mark,
-        "circle-radius": ["interpolate", ["linear"], ["sqrt", ["get", "tunes"]], 1, 8, 10, 16],
-        "circle-stroke-color": "#fbf8ef",
-        "circle-stroke-width": 1.5,
-      },
-    },
-    {
-      id: "cell-counts",
-      type: "symbol",
-      source: "cell-centres",
-      layout: {
-        "text-field": ["to-string", ["get", "tunes"]],
-        "text-font": ["Noto Sans"],
-        "text-size": 12,
-        "text-overlap": "always",
-      },
-      paint: { "text-color": "#ffffff", "text-halo-color": mark, "text-halo-width": 1.2 },
-    },
-  ];
-}
-
-type ReliefColour = NonNullable<
-  NonNullable<ColorReliefLayerSpecification["paint"]>["color-relief-color"]
->;
-
-/** Colours over elevation, m: [elevation, colour, elevation, colour, …]. */
-export function reliefColour(stops: (number | string)[]): ReliefColour {
-  return ["interpolate", ["linear"], ["elevation"], ...stops] as unknown as ReliefColour;
 }

@@ -58,6 +58,7 @@ export function Atlas({ fit, question, onQuestion }: AtlasProps) {
         question={question}
         unit={unit}
         onPoint={(found) => onQuestion(atPoint(question, found))}
+        onQuestion={onQuestion}
       />
     </div>
   );

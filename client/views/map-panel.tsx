@@ -1,135 +1,95 @@
-import { useEffect, useRef, useState } from "preact/hooks";
+import { useEffect, useState } from "preact/hooks";
 import type { End, PublishedFit } from "../../model/fit/group.ts";
 import type { CellsAnswer, ElevationAnswer } from "../../server/contract.ts";
 import { api } from "../api.ts";
-import type { AtlasMap, Look } from "../map/atlas-map.ts";
 import { CellList } from "../map/cell-list.tsx";
 import { Legend } from "../map/legend.tsx";
-import { tintStops, tunedElevations } from "../map/tint.ts";
+import { MapCanvas } from "../map/map-canvas.tsx";
+import { NightField } from "../map/night-field.tsx";
+import type { Aspect } from "../map/tint.ts";
+import { usePalette } from "../map/use-palette.ts";
 import type { Question } from "../question.ts";
 import { t } from "../texts/app.ts";
 import { mapWords } from "../texts/map.ts";
-import { formatIn, type Unit } from "../units.ts";
+import type { Unit } from "../units.ts";
 
 interface MapPanelProps {
   fit: PublishedFit;
   question: Question;
   unit: Unit;
   onPoint: (found: ElevationAnswer) => void;
+  onQuestion: (question: Question) => void;
 }
 
-/** On a narrow screen the map lies far below the answer; its libraries wait until it is this near. */
-const NEAR_px = 400;
+const NO_CELLS: CellsAnswer["cells"] = [];
 
-/** Settles once an element is on the screen or near it. */
-function nearScreen(element: HTMLElement): Promise<void> {
-  return new Promise((near) => {
-    const watch = new IntersectionObserver(
-      (seen) => {
-        if (!seen.some(({ isIntersecting }) => isIntersecting)) return;
-        watch.disconnect();
-        near();
-      },
-      { rootMargin: `${NEAR_px}px` },
-    );
-    watch.observe(element);
-  });
-}
-
-/** The map, loaded after the answer, with its legend and its twin in text. */
-export function MapPanel({ fit, question, unit, onPoint }: MapPanelProps) {
-  const container = useRef<HTMLDivElement>(null);
-  const map = useRef<AtlasMap | null>(null);
-  const [state, setState] = useState<"loading" | "ready" | "none" | "lost">("loading");
+/** The map, loaded after the answer: what it shows and for which night, its legend and its twin in text. */
+export function MapPanel({ fit, question, unit, onPoint, onQuestion }: MapPanelProps) {
+  const palette = usePalette();
   const [end, setEnd] = useState<End>("low");
+  const [aspect, setAspect] = useState<Aspect>("rate");
   const [cells, setCells] = useState<CellsAnswer | null>(null);
   const [failed, setFailed] = useState<string | null>(null);
-  const look = useRef<() => Look>(() => ({ stops: [], tuned: null }));
-  look.current = () => ({
-    stops: tintStops(fit, question, end),
-    tuned: tunedElevations(fit, question, end),
-  });
-  const pick = useRef<(lat: number, lon: number) => void>(() => {});
-  pick.current = async (lat, lon) => {
-    try {
-      setFailed(null);
-      onPoint(await api.elevation(lat, lon));
-    } catch (error) {
-      setFailed((error as Error).message);
-    }
-  };
-
-  useEffect(() => {
-    let gone = false;
-    const open = async () => {
-      if (container.current) await nearScreen(container.current);
-      if (gone) return;
-      const [{ AtlasMap }, configuration] = await Promise.all([
-        import("../map/atlas-map.ts"),
-        api.map().catch(() => ({ basemap_style: null, elevation_tiles: null })),
-      ]);
-      if (gone || !container.current) return;
-      map.current = new AtlasMap({
-        container: container.current,
-        configuration,
-        label: mapWords.label,
-        look: look.current(),
-        onPoint: (lat, lon) => pick.current(lat, lon),
-        onLost: () => setState("lost"),
-      });
-      setState("ready");
-    };
-    open().catch(() => setState("none"));
-    return () => {
-      gone = true;
-      map.current?.remove();
-      map.current = null;
-    };
-  }, []);
-
-  useEffect(() => {
-    if (state === "ready") void map.current?.tint(look.current());
-  }, [state, fit, question, end]);
-
-  useEffect(() => {
-    if (state === "ready") void map.current?.label((m) => formatIn(m, unit));
-  }, [state, unit]);
+  const asked = { fit, question, end, aspect };
+  const { lat, lon, place, air } = question;
 
   useEffect(() => {
     api.cells().then(setCells, () => {});
   }, [fit.version]);
 
-  useEffect(() => {
-    if (state === "ready" && cells) void map.current?.showCells(cells.cells);
-  }, [state, cells]);
-
-  useEffect(() => {
-    const { lat, lon, place } = question;
-    if (state === "ready" && lat !== null && lon !== null)
-      map.current?.show(lat, lon, place !== null);
-  }, [state, question.lat, question.lon, question.place]);
+  const pick = async (pickedLat: number, pickedLon: number) => {
+    try {
+      setFailed(null);
+      onPoint(await api.elevation(pickedLat, pickedLon));
+    } catch (error) {
+      setFailed((error as Error).message);
+    }
+  };
+  const setNight = (temperature_C: number | undefined) => {
+    const { temperature_C: _, ...rest } = air;
+    onQuestion({
+      ...question,
+      air: temperature_C === undefined ? rest : { ...rest, temperature_C },
+    });
+  };
 
   return (
     <section class="map-side sheet" aria-labelledby="map">
+      <h2 id="map">{mapWords.title}</h2>
       <div class="map-head">
-        <h2 id="map">{mapWords.title}</h2>
-        <div class="field inline">
+        <div class="field">
+          <label for="map-aspect">{mapWords.shown}</label>
+          <select
+            id="map-aspect"
+            value={aspect}
+            onChange={(e) => setAspect(e.currentTarget.value as Aspect)}
+          >
+            <option value="rate">{mapWords.aspects.rate}</option>
+            <option value="sure">{mapWords.aspects.sure}</option>
+          </select>
+        </div>
+        <div class="field">
           <label for="map-end">{mapWords.end}</label>
           <select id="map-end" value={end} onChange={(e) => setEnd(e.currentTarget.value as End)}>
             <option value="low">{t.low}</option>
             <option value="high">{t.high}</option>
           </select>
         </div>
+        <NightField temperature_C={air.temperature_C} onTemperature={setNight} />
       </div>
-      <div class="map" ref={container} data-state={state}>
-        {state === "loading" && <p class="map-word">{mapWords.loading}</p>}
-        {state === "none" && <p class="map-word">{mapWords.none}</p>}
-      </div>
-      {state === "lost" && <p class="warning">{mapWords.lost}</p>}
+      <MapCanvas
+        asked={asked}
+        palette={palette}
+        unit={unit}
+        cells={cells?.cells ?? NO_CELLS}
+        point={{ lat, lon, near: place !== null }}
+        takeMiddle={mapWords.takeMiddle}
+        onPoint={(pickedLat, pickedLon) => void pick(pickedLat, pickedLon)}
+      />
       {failed && <p class="error">{failed}</p>}
-      <Legend fit={fit} question={question} end={end} />
+      <Legend asked={asked} palette={palette} unit={unit} />
       <p class="hint">
-        {state === "ready" && mapWords.click} {mapWords.credit}.
+        {mapWords.click} {mapWords.credit}.
       </p>
       <CellList cells={cells} unit={unit} />
     </section>

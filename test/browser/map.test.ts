@@ -3,6 +3,7 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { t } from "../../client/texts/app.ts";
 import { mapWords } from "../../client/texts/map.ts";
+import type { StartTune } from "../../model/start.ts";
 import type { CellsAnswer, ElevationAnswer, PlacesAnswer } from "../../server/contract.ts";
 import { launchChromium } from "./chromium.ts";
 import { inventedTunes } from "./crowd.ts";
@@ -64,8 +65,8 @@ function middle(colours: Colour[]): Colour {
 /** The legend as it is read: pump rates with their colours. */
 async function legendOf(page: Page): Promise<{ pump_Hz: number; colour: Colour }[]> {
   const steps = await page.locator(".legend ol li").evaluateAll((items) =>
-    items.map((item) => ({
-      pump_Hz: Number(item.textContent),
+    (items as HTMLElement[]).map((item) => ({
+      pump_Hz: Number(item.dataset.value),
       hex: item.querySelector("rect")?.getAttribute("fill") ?? "",
     })),
   );
@@ -225,6 +226,86 @@ test("every cell of the map is also a row of text", async () => {
   await close();
 });
 
+test("the slider sets the night for answer and map alike, by keyboard; the standard atmosphere is a state of it", async () => {
+  const { page, complaints, close } = await openPage(browser, atlas.url, SMALL);
+  await mapDrawn(page);
+  const slider = page.locator('[name="map.temperature_C"]');
+  const standard = page.getByLabel(mapWords.standardAir, { exact: true });
+  expect(await standard.isChecked()).toBe(true);
+  const before = middle(await coloursAt(page, GROUND.siberia));
+  await slider.focus();
+  await page.keyboard.press("Home");
+  await page.keyboard.press("ArrowRight");
+  expect(await field(page, "air.temperature_C").inputValue()).toBe("-39");
+  expect(await slider.getAttribute("aria-valuetext")).toBe("-39 °C");
+  expect(await shownRates(page)).toEqual(
+    await askedRates(atlas.get, { heat_kW: 5, elevation_m: 1000, temperature_C: -39 }),
+  );
+  await page.getByLabel(mapWords.nightUnit).selectOption("°F");
+  expect(await slider.getAttribute("aria-valuetext")).toBe("-38 °F");
+  await standard.check();
+  expect(await field(page, "air.temperature_C").inputValue()).toBe("");
+  await page.waitForTimeout(100);
+  await mapDrawn(page);
+  expect(apart(middle(await coloursAt(page, GROUND.siberia)), before)).toBeLessThan(3);
+  expect(complaints).toEqual([]);
+  await close();
+});
+
+test("the other look tells how sure it is, with its own legend, hatched as before", async () => {
+  const { page, complaints, close } = await openPage(browser, atlas.url, SMALL);
+  await mapDrawn(page);
+  await page.getByLabel(mapWords.shown).selectOption("sure");
+  await page.waitForTimeout(100);
+  await mapDrawn(page);
+  const legend = await legendOf(page);
+  for (const [lat, lon] of Object.values(GROUND)) {
+    const { elevation_m } = await atlas.get<ElevationAnswer>(`/elevation?lat=${lat}&lon=${lon}`);
+    const { low } = await atlas.get<StartTune>(`/start?heat_kW=5&elevation_m=${elevation_m}`);
+    const band = low.new_heater_bands_Hz.find(({ level }) => level === 0.95);
+    const told_pct = (50 * ((band?.upper ?? 0) - (band?.lower ?? 0))) / low.pump_Hz_exact;
+    const colour = middle(await coloursAt(page, [lat, lon]));
+    expect(apart(colour, colourOn(legend, told_pct)), `${elevation_m} m`).toBeLessThan(14);
+  }
+  expect(complaints).toEqual([]);
+  await close();
+});
+
+test("the dark theme draws the map in colours of its own, in the same place", async () => {
+  const { page, close } = await openPage(browser, atlas.url, SMALL);
+  await mapDrawn(page);
+  await page.emulateMedia({ colorScheme: "dark" });
+  await page.locator(".map").waitFor();
+  await expect
+    .poll(async () => apart(middle(await coloursAt(page, [0, -25])), [43, 58, 69]))
+    .toBeLessThan(4);
+  await close();
+});
+
+test("a lost drawing context: a word and a still picture, and the same map when it is back", async () => {
+  const { page, complaints, close } = await openPage(browser, atlas.url, SMALL);
+  await mapDrawn(page);
+  const before = middle(await coloursAt(page, GROUND.sahara));
+  await page.evaluate(() => {
+    const canvas = document.querySelector<HTMLCanvasElement>(".map .maplibregl-canvas");
+    const lose = canvas?.getContext("webgl2")?.getExtension("WEBGL_lose_context");
+    Object.assign(globalThis, { giveBack: () => lose?.restoreContext() });
+    lose?.loseContext();
+  });
+  await page.getByText(mapWords.lost).waitFor();
+  await page.locator('.land-picture[data-drawn="yes"]').waitFor();
+  // A question asked meanwhile is not lost on the map that comes back.
+  await field(page, "air.temperature_C").fill("-20");
+  await page.evaluate(() => (globalThis as unknown as { giveBack(): void }).giveBack());
+  await page.getByText(mapWords.lost).waitFor({ state: "detached" });
+  await mapDrawn(page);
+  await expect
+    .poll(async () => apart(middle(await coloursAt(page, GROUND.sahara)), before))
+    .toBeGreaterThan(8);
+  expect(complaints.filter((text) => !text.includes("CONTEXT_LOST"))).toEqual([]);
+  await close();
+});
+
 test("without WebGL the page says so in a word and everything else works", async () => {
   const plain = await launchChromium({ webgl: false });
   const { page, close } = await openPage(plain, atlas.url);
@@ -235,6 +316,20 @@ test("without WebGL the page says so in a word and everything else works", async
   );
   await page.getByText(mapWords.cells).click();
   expect(await page.locator(".map-side tbody tr").count()).toBeGreaterThan(5);
+  // The still picture has the legend's colours, and a click on it asks like one on the map.
+  await page.locator('.land-picture[data-drawn="yes"]').waitFor();
+  const [, , siberia] = await page.locator(".land-picture canvas").evaluate((canvas) => {
+    const context = (canvas as HTMLCanvasElement).getContext("2d");
+    return [0, 1, 2].map((i) =>
+      [...(context?.getImageData(367 + i, 88, 1, 1).data ?? [])].slice(0, 3),
+    );
+  });
+  const legend = await legendOf(page);
+  const { elevation_m } = await atlas.get<ElevationAnswer>("/elevation?lat=61&lon=79");
+  const [low] = await askedRates(atlas.get, { heat_kW: 5, elevation_m });
+  expect(apart(siberia as Colour, colourOn(legend, low))).toBeLessThan(14);
+  await page.locator(".land-picture canvas").click();
+  await page.getByText(/^Estimated, within ±/).waitFor();
   await close();
   await plain.close();
 });

@@ -95,7 +95,7 @@ export async function pointOnMap(
   lat: number,
   lon: number,
 ): Promise<{ x: number; y: number }> {
-  const box = await page.locator(".map canvas").boundingBox();
+  const box = await page.locator(".map .maplibregl-canvas").boundingBox();
   if (!box) throw new Error("There is no map.");
   const [centreLon, centreLat, zoom] = [10, 25, 1];
   const world = 512 * 2 ** zoom;

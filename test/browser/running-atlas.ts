@@ -20,7 +20,10 @@ export interface RunningAtlas {
 }
 
 /** Starts the server as its own command does; the first start builds what is missing. */
-export async function runAtlas(args: readonly string[] = []): Promise<RunningAtlas> {
+export async function runAtlas(
+  args: readonly string[] = [],
+  settings: Record<string, string> = {},
+): Promise<RunningAtlas> {
   const folder = mkdtempSync(join(tmpdir(), "hypsotune-browser-"));
   const server = spawn(process.execPath, ["server/node.ts", ...args], {
     env: {
@@ -29,6 +32,7 @@ export async function runAtlas(args: readonly string[] = []): Promise<RunningAtl
       ATLAS_DB: join(folder, "atlas.db"),
       ATLAS_SECRET: "a secret for browser tests only",
       WRITE_LIMIT: "0",
+      ...settings,
     },
     stdio: ["ignore", "pipe", "pipe"],
   });

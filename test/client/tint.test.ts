@@ -1,71 +1,131 @@
 import { expect, test } from "vitest";
+import { colourAt, PALETTES } from "../../client/map/palette.ts";
+import { colourOfElevation, tunedColour } from "../../client/map/relief.ts";
 import {
-  colourOf,
+  elevationOfRate,
   pumpAt,
-  RAMP,
+  shareOf,
   tintRange,
   tintStops,
   tunedElevations,
+  valueAt,
 } from "../../client/map/tint.ts";
 import { FIRST_QUESTION } from "../../client/question.ts";
 import { airAt } from "../../model/air.ts";
 import { groupOf, startTune } from "../../model/start.ts";
 import { EMPTY_ATLAS, inventedFit } from "../model/invented-fit.ts";
 
-/** Perceived lightness 0–1 of an sRGB colour: B. Ottosson, "A perceptual color space for image processing" (2020). */
-function lightness(hex: string): number {
+/** OKLab of an sRGB colour: B. Ottosson, "A perceptual color space for image processing" (2020). */
+function oklab(hex: string): [L: number, a: number, b: number] {
   const linear = [1, 3, 5].map((i) => {
     const c = Number.parseInt(hex.slice(i, i + 2), 16) / 255;
     return c <= 0.04045 ? c / 12.92 : ((c + 0.055) / 1.055) ** 2.4;
   }) as [number, number, number];
   const cone = (r: number, g: number, b: number) =>
     Math.cbrt(r * linear[0] + g * linear[1] + b * linear[2]);
-  return (
-    0.2104542553 * cone(0.4122214708, 0.5363325363, 0.0514459929) +
-    0.793617785 * cone(0.2119034982, 0.6806995451, 0.1073969566) -
-    0.0040720468 * cone(0.0883024619, 0.2817188376, 0.6299787005)
-  );
+  const l = cone(0.4122214708, 0.5363325363, 0.0514459929);
+  const m = cone(0.2119034982, 0.6806995451, 0.1073969566);
+  const s = cone(0.0883024619, 0.2817188376, 0.6299787005);
+  return [
+    0.2104542553 * l + 0.793617785 * m - 0.0040720468 * s,
+    1.9779984951 * l - 2.428592205 * m + 0.4505937099 * s,
+    0.0259040371 * l + 0.7827717662 * m - 0.808675766 * s,
+  ];
 }
 
-test("the ramp darkens in even steps, so that its order is seen without colour", () => {
-  const steps = RAMP.slice(1).map((hex, i) => lightness(RAMP[i] as string) - lightness(hex));
-  const mean = steps.reduce((sum, step) => sum + step) / steps.length;
-  expect(mean).toBeGreaterThan(0.06);
-  for (const step of steps) expect(Math.abs(step - mean)).toBeLessThan(0.25 * mean);
-});
+for (const [theme, palette] of Object.entries(PALETTES)) {
+  for (const aspect of ["rate", "sure"] as const) {
+    const ramp = palette[aspect];
+
+    test(`${theme} ${aspect}: equal steps look equal, each darker than the one before`, () => {
+      const labs = ramp.map(oklab);
+      const steps = labs.slice(1).map((lab, i) => {
+        const before = labs[i] as typeof lab;
+        expect(lab[0]).toBeLessThan(before[0]);
+        return Math.hypot(...lab.map((value, k) => value - (before[k] as number)));
+      });
+      const mean = steps.reduce((sum, step) => sum + step) / steps.length;
+      expect(mean).toBeGreaterThan(0.06);
+      for (const step of steps) expect(Math.abs(step - mean)).toBeLessThan(0.04 * mean);
+    });
+
+    test(`${theme} ${aspect}: even between the steps, as the map draws it`, () => {
+      const labs = Array.from({ length: 25 }, (_, i) => oklab(colourAt(i / 24, ramp)));
+      const steps = labs
+        .slice(1)
+        .map((lab, i) => Math.hypot(...lab.map((v, k) => v - (labs[i]?.[k] as number))));
+      const mean = steps.reduce((sum, step) => sum + step) / steps.length;
+      for (const step of steps) expect(Math.abs(step - mean)).toBeLessThan(0.25 * mean);
+    });
+  }
+}
+
+const { light } = PALETTES;
 
 test("the land's colours are the start tune's at each elevation", () => {
   const fit = inventedFit();
   const question = { ...FIRST_QUESTION, air: { temperature_C: -8 } };
   for (const end of ["low", "high"] as const) {
-    const range = tintRange(fit, question, end);
-    const stops = tintStops(fit, question, end);
-    for (let i = 0; i < stops.length; i += 2) {
-      const elevation_m = stops[i] as number;
-      const site = { elevation_m, elevation_sd_m: 0, elevation_source: "given" as const };
-      const rate = startTune(fit, { ...question, site })[end].pump_Hz_exact;
-      expect(pumpAt(fit, question, end, elevation_m)).toBe(rate);
-      expect(stops[i + 1]).toBe(colourOf(rate, range));
+    for (const aspect of ["rate", "sure"] as const) {
+      const asked = { fit, question, end, aspect };
+      const range = tintRange(asked);
+      const stops = tintStops(asked, light);
+      for (let i = 0; i < stops.length; i += 2) {
+        const elevation_m = stops[i] as number;
+        const site = { elevation_m, elevation_sd_m: 0, elevation_source: "given" as const };
+        const tune = startTune(fit, { ...question, site })[end];
+        expect(pumpAt(asked, elevation_m)).toBe(tune.pump_Hz_exact);
+        const band = tune.new_heater_bands_Hz.find(({ level }) => level === 0.95);
+        const width = (50 * ((band?.upper ?? 0) - (band?.lower ?? 0))) / tune.pump_Hz_exact;
+        const told = aspect === "rate" ? tune.pump_Hz_exact : width;
+        expect(valueAt(asked, elevation_m)).toBeCloseTo(told, 9);
+        expect(stops[i + 1]).toBe(colourAt(shareOf(told, range), light[aspect]));
+      }
     }
   }
 });
 
+test("the legend's elevation is the one at which the night asks for the rate, or none", () => {
+  const asked = {
+    fit: inventedFit(),
+    question: { ...FIRST_QUESTION, air: { temperature_C: -8 } },
+    end: "low" as const,
+  };
+  expect(elevationOfRate(asked, pumpAt(asked, 2345))).toBeCloseTo(2345, 1);
+  expect(elevationOfRate(asked, pumpAt(asked, -500) * 1.01)).toBe(null);
+  expect(elevationOfRate(asked, pumpAt(asked, 6000) * 0.99)).toBe(null);
+});
+
+test("the upper tint has the land's own colours within the tuned elevations and none outside", () => {
+  const stops = [0, "#ffffff", 1000, "#808080", 2000, "#000000"];
+  const [, , , ...over] = tunedColour({ stops, tuned: [500, 1500] }) as unknown as (
+    | number
+    | string
+  )[];
+  expect(over.filter((_, i) => i % 2 === 0)).toEqual([499, 500, 1000, 1500, 1501]);
+  expect(over[1]).toMatch(/, 0\)$/);
+  expect(over.at(-1)).toMatch(/, 0\)$/);
+  expect(over[3]).toBe(colourOfElevation(stops, 500));
+  expect(over[5]).toBe("#808080");
+  const none = tunedColour({ stops, tuned: null }) as unknown as (number | string)[];
+  expect(none.filter((part) => typeof part === "string" && part.startsWith("#"))).toEqual([]);
+});
+
 test("rates beyond the ramp take its ends; every step takes its own colour", () => {
-  const range = { from_Hz: 1, to_Hz: 2 };
-  expect(colourOf(0.2, range)).toBe(RAMP[0]);
-  expect(colourOf(9, range)).toBe(RAMP.at(-1));
-  RAMP.forEach((hex, i) => {
-    expect(colourOf(1 + i / (RAMP.length - 1), range)).toBe(hex);
+  expect(colourAt(-0.8, light.rate)).toBe(light.rate[0]);
+  expect(colourAt(9, light.rate)).toBe(light.rate.at(-1));
+  light.rate.forEach((hex, i) => {
+    expect(colourAt(i / (light.rate.length - 1), light.rate)).toBe(hex);
   });
 });
 
 test("what is not hatched is the air tuned in, on the night asked; with no tunes all is hatched", () => {
   const question = { ...FIRST_QUESTION, air: { temperature_C: -5 } };
-  const fit = inventedFit();
-  const [thinnest, densest] = groupOf(fit, 5, "low").density_range as [number, number];
-  const [lowest, highest] = tunedElevations(fit, question, "low") as [number, number];
+  const asked = { fit: inventedFit(), question, end: "low", aspect: "rate" } as const;
+  const [thinnest, densest] = groupOf(asked.fit, 5, "low").density_range as [number, number];
+  const [lowest, highest] = tunedElevations(asked) as [number, number];
   const densityAt = (elevation_m: number) => airAt(elevation_m, question.air).density_kg_m3;
   expect(densityAt(highest)).toBeCloseTo(thinnest, 4);
   expect(densityAt(lowest)).toBeCloseTo(densest, 4);
-  expect(tunedElevations(EMPTY_ATLAS, question, "low")).toBe(null);
+  expect(tunedElevations({ ...asked, fit: EMPTY_ATLAS })).toBe(null);
 });

@@ -1,0 +1,117 @@
+import { useEffect, useRef, useState } from "preact/hooks";
+import type { Cell } from "../../server/contract.ts";
+import { api } from "../api.ts";
+import { mapWords } from "../texts/map.ts";
+import { formatIn, type Unit } from "../units.ts";
+import type { AtlasMap, MapPlace } from "./atlas-map.ts";
+import { LandPicture } from "./land-picture.tsx";
+import { drawsMaps, nearScreen } from "./near-screen.ts";
+import type { Palette } from "./palette.ts";
+import { type Asked, tintStops, tunedElevations } from "./tint.ts";
+
+interface MapCanvasProps {
+  asked: Asked;
+  palette: Palette;
+  unit: Unit;
+  cells: readonly Cell[];
+  /** The chosen point; near: brought into view from near. */
+  point: { lat: number | null; lon: number | null; near: boolean };
+  /** What the keyboard's way to a point is called. */
+  takeMiddle: string;
+  onPoint: (lat: number, lon: number) => void;
+}
+
+type State = "loading" | "ready" | "lost" | "none";
+
+/** The map; a still picture and a word where it cannot be drawn. Its library is fetched when it is near the screen. */
+export function MapCanvas(props: MapCanvasProps) {
+  const { asked, palette, unit, cells, point, takeMiddle, onPoint } = props;
+  const container = useRef<HTMLDivElement>(null);
+  const map = useRef<AtlasMap | null>(null);
+  const place = useRef<MapPlace | undefined>(undefined);
+  const [state, setState] = useState<State>("loading");
+  const [tries, setTries] = useState(0);
+  const [instead, setInstead] = useState<{ ground?: boolean; basemap?: boolean }>({});
+  const look = { stops: tintStops(asked, palette), tuned: tunedElevations(asked) };
+  const now = useRef({ look, onPoint });
+  now.current = { look, onPoint };
+
+  useEffect(() => {
+    let gone = false;
+    const open = async () => {
+      if (container.current) await nearScreen(container.current);
+      if (gone) return;
+      if (!drawsMaps()) return setState("none");
+      const [{ AtlasMap }, configuration] = await Promise.all([
+        import("./atlas-map.ts"),
+        api.map().catch(() => ({ basemap_style: null, elevation_tiles: null })),
+      ]);
+      if (gone || !container.current) return;
+      map.current = new AtlasMap({
+        container: container.current,
+        configuration,
+        label: mapWords.label,
+        palette,
+        look: now.current.look,
+        view: place.current,
+        onPoint: (lat, lon) => now.current.onPoint(lat, lon),
+        onLost: () => setState("lost"),
+        onRestored: () => setState("ready"),
+        onFallback: (of) => setInstead((known) => (known[of] ? known : { ...known, [of]: true })),
+      });
+      setState("ready");
+    };
+    open().catch(() => setState("none"));
+    return () => {
+      gone = true;
+      place.current = map.current?.place;
+      map.current?.remove();
+      map.current = null;
+      setState("loading");
+    };
+  }, [palette, tries]);
+
+  const ready = state === "ready" ? map.current : null;
+  useEffect(() => void ready?.tint(look), [ready, JSON.stringify(look)]);
+  useEffect(() => void ready?.label((m) => formatIn(m, unit)), [ready, unit]);
+  useEffect(() => void ready?.showCells(cells), [ready, cells]);
+  useEffect(() => {
+    const { lat, lon, near } = point;
+    if (lat !== null && lon !== null) ready?.show(lat, lon, near);
+  }, [ready, point.lat, point.lon, point.near]);
+
+  const still = state === "none" || state === "lost";
+  return (
+    <>
+      <div class="map" ref={container} data-state={state}>
+        {state === "loading" && <p class="map-word">{mapWords.loading}</p>}
+      </div>
+      {still && (
+        <>
+          <p class="warning">{state === "none" ? mapWords.none : mapWords.lost}</p>
+          <LandPicture look={look} palette={palette} {...point} onPoint={onPoint} />
+        </>
+      )}
+      {(state === "lost" || (state === "none" && drawsMaps())) && (
+        <button type="button" onClick={() => setTries(tries + 1)}>
+          {mapWords.again}
+        </button>
+      )}
+      {instead.ground && <p class="note">{mapWords.builtInGround}</p>}
+      {instead.basemap && <p class="note">{mapWords.builtInBasemap}</p>}
+      {state === "ready" && (
+        <div class="row">
+          <button
+            type="button"
+            onClick={() => {
+              const [lon, lat] = map.current?.place.center ?? [0, 0];
+              onPoint(lat, ((((lon + 180) % 360) + 360) % 360) - 180);
+            }}
+          >
+            {takeMiddle}
+          </button>
+        </div>
+      )}
+    </>
+  );
+}

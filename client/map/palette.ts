@@ -1,0 +1,64 @@
+/** Colours of the map in one theme. */
+export interface Palette {
+  /** From the least pump rate (thin air) to the most (dense air). */
+  rate: readonly string[];
+  /** From sure to unsure. */
+  sure: readonly string[];
+  sea: string;
+  coast: string;
+  river: string;
+  border: string;
+  text: string;
+  halo: string;
+  mark: string;
+  stripe: string;
+}
+
+/**
+ * Our own ramps: drawn as curves in OKLab and cut into seven steps of equal difference, lightness falling throughout,
+ * so that equal steps of the pump rate look equal and their order is seen without colour. The dark theme's lie lower.
+ */
+const LIGHT: Palette = {
+  rate: ["#f3ecde", "#e1d0ac", "#cbb57e", "#a79d60", "#7e894f", "#557449", "#365c48"],
+  sure: ["#f3ecde", "#e6c8b2", "#d8a393", "#c3807e", "#a86176", "#844971", "#5d3666"],
+  sea: "#b9cdd8",
+  coast: "#6d8797",
+  river: "#7f9bab",
+  border: "#4b3a26",
+  text: "#2c2216",
+  halo: "#fbf8ef",
+  mark: "#7a1f1f",
+  stripe: "#282014",
+};
+
+const DARK: Palette = {
+  rate: ["#dad0bb", "#c6b38c", "#ad9963", "#898248", "#616d3b", "#3b5835", "#1e402f"],
+  sure: ["#dad0bb", "#cdae96", "#be8c7b", "#ab6b68", "#914d60", "#71365c", "#4c2654"],
+  sea: "#2b3a45",
+  coast: "#8fa5b3",
+  river: "#33505f",
+  border: "#1a150d",
+  text: "#f6f0e2",
+  halo: "#211c14",
+  mark: "#8a2424",
+  stripe: "#100c06",
+};
+
+export const PALETTES = { light: LIGHT, dark: DARK };
+export type Theme = keyof typeof PALETTES;
+
+/** How the system is set, and word when that changes. */
+export const darkTheme = () => matchMedia("(prefers-color-scheme: dark)");
+
+/** Colour at a share of a ramp, 0–1; beyond its ends the ends' own. */
+export function colourAt(share: number, ramp: readonly string[]): string {
+  const at = Math.min(1, Math.max(0, share)) * (ramp.length - 1);
+  const below = Math.min(ramp.length - 2, Math.floor(at));
+  const [a, b] = [channels(ramp[below] as string), channels(ramp[below + 1] as string)];
+  const mixed = a.map((value, i) => Math.round(value + (at - below) * ((b[i] as number) - value)));
+  return `#${mixed.map((v) => v.toString(16).padStart(2, "0")).join("")}`;
+}
+
+export function channels(hex: string): number[] {
+  return [1, 3, 5].map((i) => Number.parseInt(hex.slice(i, i + 2), 16));
+}
