@@ -5,6 +5,7 @@ import { createApp } from "./app.ts";
 import { openGeography } from "./geography/geography.ts";
 import { openKeys } from "./keys.ts";
 import { mapSources } from "./map-sources.ts";
+import { pageCaching } from "./page-caching.ts";
 import { FitKeeper } from "./published-fit.ts";
 import { pageSecurity } from "./security.ts";
 
@@ -53,7 +54,9 @@ async function open(env: Bindings): Promise<Hono> {
   app.use("*", pageSecurity(origins));
   app.get("*", async (c) => {
     const asset = await env.ASSETS.fetch(c.req.raw);
-    return c.newResponse(asset.body, asset.status as 200, Object.fromEntries(asset.headers));
+    const headers = Object.fromEntries(asset.headers);
+    if (asset.ok) headers["cache-control"] = pageCaching(c.req.path);
+    return c.newResponse(asset.body, asset.status as 200, headers);
   });
   return app;
 }

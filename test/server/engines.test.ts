@@ -5,6 +5,8 @@ import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import * as answers from "../../server/answers.ts";
 import { assembleEdge } from "../../server/edge.ts";
+import { servePage } from "../../server/static-files.ts";
+import * as steward from "../../server/steward-schemas.ts";
 import { goodTune, openTestAtlas } from "./atlas.ts";
 
 /** One contract, two engines: libSQL in this process, and workerd with D1 as wrangler runs it. */
@@ -15,8 +17,11 @@ interface Engine {
   close: () => Promise<void>;
 }
 
+const STEWARD_TOKEN = "steward-token-for-tests-only";
+
 async function libSql(): Promise<Engine> {
-  const atlas = await openTestAtlas();
+  const atlas = await openTestAtlas({ stewardToken: STEWARD_TOKEN });
+  servePage(atlas.app, { pageDir: "dist", geographyDir: "data/geography", mapOrigins: [] });
   return { ask: async (path, init) => atlas.app.request(path, init), close: atlas.close };
 }
 
@@ -37,7 +42,11 @@ async function d1(): Promise<Engine> {
   );
   if (applied.status !== 0) throw new Error(applied.stdout + applied.stderr);
   const port = 40_000 + (process.pid % 20_000);
-  const vars = ["--var", "ATLAS_SECRET:a secret for tests only", "--var", "WRITE_LIMIT:0"];
+  const vars = [
+    "ATLAS_SECRET:a secret for tests only",
+    "WRITE_LIMIT:0",
+    `STEWARD_TOKEN:${STEWARD_TOKEN}`,
+  ].flatMap((given) => ["--var", given]);
   const child = spawn(
     process.execPath,
     [WRANGLER, "dev", "--port", String(port), "--inspector-port", "0", ...where, ...vars],
@@ -132,6 +141,49 @@ describe.each([
     expect((await json("/api/tunes.geojson")).features.length).toBe(7);
     const tag = (await engine.ask("/api/fit")).headers.get("ETag") ?? "";
     expect((await engine.ask("/api/fit", { headers: { "If-None-Match": tag } })).status).toBe(304);
+  });
+
+  test("a steward sees what is held, and accepts it into the fit; strangers see nothing", async () => {
+    const asSteward = { Authorization: `Bearer ${STEWARD_TOKEN}` };
+    const { id, verdict } = await (await post({ ...tune(9), tuned_on: "2099-01" })).json();
+    expect(verdict).toBe("held");
+    for (const headers of [{}, { Authorization: "Bearer wrong" }]) {
+      expect((await engine.ask("/api/steward/held", { headers })).status).toBe(401);
+    }
+    const held = await engine.ask("/api/steward/held", { headers: asSteward });
+    expect(held.headers.get("Cache-Control")).toBe("no-store");
+    expect(steward.heldAnswer.parse(await held.json()).tunes.map((one) => one.id)).toEqual([id]);
+    const decided = await engine.ask(`/api/steward/tunes/${id}/decision`, {
+      method: "POST",
+      headers: { "Content-Type": "application/json", ...asSteward },
+      body: JSON.stringify({
+        verdict: "accepted",
+        reason: "The clock was ahead; all else agrees.",
+      }),
+    });
+    steward.decidedAnswer.parse(await decided.json());
+    await fitOf(8);
+  });
+
+  test("the page, its service worker and manifest come with their types, and are kept as long as they should be", async () => {
+    const page = await (await engine.ask("/")).text();
+    const script = /src="(\/assets\/[^"]+\.js)"/.exec(page)?.[1] ?? "no script";
+    const files: [path: string, type: RegExp, kept: string][] = [
+      ["/", /^text\/html/, "no-cache"],
+      ["/service-worker.js", /^(text|application)\/javascript/, "no-cache"],
+      ["/manifest.webmanifest", /^application\/manifest\+json/, "no-cache"],
+      [script, /^(text|application)\/javascript/, "public, max-age=31536000, immutable"],
+      ["/geography/labels.json", /^application\/json/, "public, max-age=86400"],
+    ];
+    for (const [path, type, kept] of files) {
+      const { status, headers } = await engine.ask(path);
+      expect([path, status]).toEqual([path, 200]);
+      expect(headers.get("Content-Type")).toMatch(type);
+      expect(headers.get("Cache-Control")).toBe(kept);
+      expect(headers.get("Content-Security-Policy")).toContain("script-src 'self';");
+      expect(headers.get("X-Content-Type-Options")).toBe("nosniff");
+    }
+    expect((await engine.ask("/assets/no-such-script.js")).status).toBe(404);
   });
 
   test("bad input is named, and nothing is stored", async () => {
