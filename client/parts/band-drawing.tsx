@@ -28,13 +28,16 @@ export function BandDrawing({ answer }: { answer: StartEnd }) {
       {bar(outer, 12, "band-outer")}
       {bar(inner, 22, "band-inner")}
       {bar(answer.mean_band_Hz, 32, "band-mean")}
-      <line
-        class="band-value"
-        x1={x(answer.pump_Hz_exact)}
-        x2={x(answer.pump_Hz_exact)}
-        y1={4}
-        y2={48}
-      />
+      {["band-value-edge", "band-value"].map((name) => (
+        <line
+          key={name}
+          class={name}
+          x1={x(answer.pump_Hz_exact)}
+          x2={x(answer.pump_Hz_exact)}
+          y1={4}
+          y2={48}
+        />
+      ))}
       {ticks(from, to)
         .filter((value) => isWhole(x(value)))
         .map((value) => (

@@ -5,11 +5,12 @@ import { t } from "../texts/app.ts";
 import { dataWords } from "../texts/data.ts";
 import { DataDownload } from "./data-download.tsx";
 
-// Fetched when first opened: the one brings the charts and the study along, the other its words.
+// Fetched when first opened: one brings the charts and the study along, the others their words.
 const DataBands = later(() => import("./data-bands.tsx").then((m) => m.DataBands));
+const DataStyle = later(() => import("./data-style.tsx").then((m) => m.DataStyle));
 const Method = later(() => import("./method.tsx").then((m) => m.Method));
 
-const PAGES = ["download", "bands", "method"] as const;
+const PAGES = ["download", "bands", "method", "style"] as const;
 type Page = (typeof PAGES)[number];
 
 const addressOf = (page: Page) => (page === "download" ? "#/data" : `#/data/${page}`);
@@ -18,7 +19,7 @@ function pageInAddress(): Page {
   return PAGES.find((page) => addressOf(page) === location.hash) ?? "download";
 }
 
-/** Download, how well the bands hold, method: three pages with links between them. */
+/** Download, how well the bands hold, method, the parts of the page: pages with links between them. */
 export function Data({ fit }: { fit: PublishedFit }) {
   const [page, setPage] = useState(pageInAddress);
   useEffect(() => {
@@ -42,6 +43,7 @@ export function Data({ fit }: { fit: PublishedFit }) {
       {page === "download" && <DataDownload />}
       {page === "bands" && <DataBands fit={fit} />}
       {page === "method" && <Method />}
+      {page === "style" && <DataStyle />}
     </>
   );
 }

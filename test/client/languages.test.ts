@@ -12,7 +12,7 @@ import { ACCEPTED_MEANS, SAFETY } from "../../model/safety.ts";
 
 const FOLDER = "client/texts";
 /** Sections whose words are still being settled in English. */
-const IN_ENGLISH_ONLY = ["map.ts", "trip.ts"];
+const IN_ENGLISH_ONLY = ["card.ts", "logbook.ts", "map.ts", "onsite.ts", "trip.ts"];
 const sections = readdirSync(`${FOLDER}/en`).filter((name) => !IN_ENGLISH_ONLY.includes(name));
 const others = LANGUAGES.filter((language) => language !== "en");
 
@@ -45,7 +45,7 @@ function said(sentence: (...all: never[]) => unknown): unknown {
 
 /** What other languages write as English does: names, units, figures, commands, international words. */
 const SAME =
-  /^(Hypsotune|Atlas|CSV|QNH|English|–|unit|rpm|[a-bρ]|Band|Data|MIT|Error, %|npm run .*|\/api\/.*)$/;
+  /^(Hypsotune|Atlas|CSV|QNH|English|–|unit|rpm|[a-bρ]|Band|Data|MIT|Error, %|Band, %|npm run .*|\/api\/.*)$/;
 /** Nothing but marks, figures, blanks and units. */
 const NO_WORDS = /^(?:[\d\s.,:;·%±−+()/?-]|ppm|rpm|kW|Hz|kg\/m³|km|min|h|°C|°F|m|ft|MB|L|CSV)*$/;
 

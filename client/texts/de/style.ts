@@ -1,0 +1,37 @@
+/** The page that shows the parts of this app, in German. */
+export const styleWords: typeof import("../en/style.ts").styleWords = {
+  title: "Zeichen und Farben",
+  intro:
+    "Das Feldblatt einer Vermessung: warmes Papier, dünne Linien, Ziffern gleicher Breite, die Höhenfarben einer Karte. Aus diesen Teilen besteht jede Ansicht.",
+  type: "Schrift",
+  heading: "Eine Überschrift",
+  subheading: "Eine Überschrift in einem Teil",
+  text: "Fließtext in Noto Sans, die mit der Seite kommt.",
+  note: "Eine Anmerkung: kleiner, blasser, nie der einzige Ort einer Warnung.",
+  figures: "Ziffern stehen untereinander",
+  colours: "Farben",
+  coloursNote:
+    "Kontrast dessen, was gezeichnet ist, zu dem, worauf es liegt, hier aus den eigenen Farben der Seite nach WCAG 2.2 gerechnet. Text braucht 4,5, Zeichen und Kanten 3.",
+  columns: { drawn: "Gezeichnet", on: "Auf", least: "Braucht" },
+  themes: { light: "Hell", dark: "Dunkel" },
+  enough: "genug",
+  short: "zu wenig",
+  tints: "Alle Farben",
+  controls: "Bedienung",
+  button: "Ein Knopf",
+  main: "Der wichtigste Knopf",
+  danger: "Was sich nicht zurücknehmen lässt",
+  plain: "Ein Knopf im Satz",
+  field: "Ein Feld",
+  hint: "Was hineingehört.",
+  wrong: "Ein Feld zum Berichtigen",
+  error: "Was nicht stimmt, und was hilft.",
+  choice: "Eine Auswahl",
+  options: ["eins", "ein anderes"],
+  check: "Ein Kästchen zum Ankreuzen",
+  warning: "Eine Warnung hebt sich durch Kante, Worte und Farbe ab.",
+  more: "Mehr auf Druck",
+  charts: "Diagramme",
+  chartsNote:
+    "Bänder liegen ineinander: je weiter die Behauptung, desto dünner und blasser der Balken. Zeichen unterscheiden sich zuerst in der Form, dann in der Farbe; jedes Diagramm hat seine Tabelle.",
+};

@@ -1,0 +1,37 @@
+/** Words of the page that shows the parts of this app; fetched with it. */
+export const styleWords = {
+  title: "Signs and colours",
+  intro:
+    "A surveyor's field sheet: warm paper, thin rules, tabular figures, the tints of heights on a map. These are the parts every view is made of.",
+  type: "Letters",
+  heading: "A heading",
+  subheading: "A heading within a part",
+  text: "Running text, in Noto Sans, which comes with the page.",
+  note: "A note: smaller, softer, never the only place of a caution.",
+  figures: "Figures stand under each other",
+  colours: "Colours",
+  coloursNote:
+    "Contrast of what is drawn against what it lies on, computed here from the page's own colours as WCAG 2.2 defines it. Text needs 4.5, marks and edges 3.",
+  columns: { drawn: "Drawn", on: "On", least: "Needs" },
+  themes: { light: "Light", dark: "Dark" },
+  enough: "enough",
+  short: "too little",
+  tints: "All colours",
+  controls: "Controls",
+  button: "A button",
+  main: "The main button",
+  danger: "What cannot be undone",
+  plain: "A button in a sentence",
+  field: "A field",
+  hint: "What belongs in it.",
+  wrong: "A field to mend",
+  error: "What is wrong, and the remedy.",
+  choice: "A choice",
+  options: ["one", "another"],
+  check: "A box to tick",
+  warning: "A warning stands apart by its edge, its words and its colour.",
+  more: "More on a press",
+  charts: "Charts",
+  chartsNote:
+    "Bands nest: the wider the claim, the thinner and paler the bar. Marks differ in form before they differ in colour; every chart has its table.",
+};

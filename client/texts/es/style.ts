@@ -1,0 +1,37 @@
+/** The page that shows the parts of this app, in Spanish. */
+export const styleWords: typeof import("../en/style.ts").styleWords = {
+  title: "Signos y colores",
+  intro:
+    "La hoja de campo de un topógrafo: papel cálido, líneas finas, cifras de igual ancho, los tintes de altura de un mapa. De estas partes está hecha cada vista.",
+  type: "Letra",
+  heading: "Un título",
+  subheading: "Un título dentro de una parte",
+  text: "Texto corrido en Noto Sans, que viene con la página.",
+  note: "Una nota: más pequeña, más suave, nunca el único lugar de una advertencia.",
+  figures: "Las cifras quedan alineadas",
+  colours: "Colores",
+  coloursNote:
+    "Contraste de lo dibujado con aquello sobre lo que está, calculado aquí con los colores de la propia página según WCAG 2.2. El texto necesita 4,5; los signos y bordes, 3.",
+  columns: { drawn: "Dibujado", on: "Sobre", least: "Necesita" },
+  themes: { light: "Claro", dark: "Oscuro" },
+  enough: "basta",
+  short: "insuficiente",
+  tints: "Todos los colores",
+  controls: "Controles",
+  button: "Un botón",
+  main: "El botón principal",
+  danger: "Lo que no se puede deshacer",
+  plain: "Un botón en una frase",
+  field: "Un campo",
+  hint: "Lo que va dentro.",
+  wrong: "Un campo por corregir",
+  error: "Qué está mal, y el remedio.",
+  choice: "Una elección",
+  options: ["uno", "otro"],
+  check: "Una casilla para marcar",
+  warning: "Una advertencia se distingue por su borde, sus palabras y su color.",
+  more: "Más al pulsar",
+  charts: "Gráficos",
+  chartsNote:
+    "Las bandas se anidan: cuanto más amplia la promesa, más fina y pálida la barra. Los signos se distinguen antes por la forma que por el color; cada gráfico tiene su tabla.",
+};
