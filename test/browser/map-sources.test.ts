@@ -6,6 +6,7 @@ import { afterAll, beforeAll, expect, test } from "vitest";
 import { PALETTES } from "../../client/map/palette.ts";
 import { mapWords } from "../../client/texts/map.ts";
 import { launchChromium } from "./chromium.ts";
+import { openLine } from "./line.ts";
 import { field, mapDrawn, openPage, pointOnMap } from "./open-page.ts";
 import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
 
@@ -136,4 +137,21 @@ test("the page may ask those two origins and no other", async () => {
   const policy = (await fetch(atlas.url)).headers.get("content-security-policy") ?? "";
   const connect = /connect-src ([^;]*)/.exec(policy)?.[1]?.split(" ");
   expect(connect).toEqual(["'self'", origin]);
+});
+
+test("after one visit with the line cut: the built-in land, said so, and a point of it asked for", async () => {
+  const line = await openLine(atlas.url);
+  manner = "good";
+  const { page, close } = await openPage(browser, line.url, { serviceWorkers: "allow" });
+  await page.locator(".offline[data-offline=kept]").waitFor();
+  manner = "refusing";
+  line.cut();
+  await page.reload();
+  await mapDrawn(page);
+  await page.getByText(mapWords.builtInGround).waitFor();
+  const { x, y } = await pointOnMap(page, ...STEPPE);
+  await page.mouse.click(x, y);
+  await page.getByText(/Estimated, within/).waitFor();
+  await close();
+  await line.close();
 });
