@@ -1,6 +1,6 @@
 import type { Submitted } from "../../server/contract.ts";
 import { AtlasProblem, api, Unreachable } from "../api.ts";
-import { keepReceipt, receiptOf } from "../share/receipts.ts";
+import { type KeptReceipt, keepReceipt, receiptOf } from "../share/receipts.ts";
 import {
   dropWaiting,
   keepWaiting,
@@ -21,9 +21,7 @@ export async function send(waiting: WaitingTune): Promise<Sent> {
   return alone(async () => {
     try {
       const answer = await api.submit(waiting.tune, waiting.key);
-      const receiptKept = keepReceipt(
-        receiptOf(answer, answer.receipt ?? "", waiting.tune, waiting.place),
-      );
+      const receiptKept = keepReceipt(receiptFor(answer, waiting));
       await dropWaiting(waiting.key);
       return { answer, receiptKept };
     } catch (error) {
@@ -45,9 +43,8 @@ export function sendWaiting(): Promise<{ arrived: Submitted[]; left: number }> {
       if (waiting.problem !== null) continue;
       try {
         const answer = await api.submit(waiting.tune, waiting.key);
-        const { tune, place } = waiting;
         // A receipt that could not be kept comes again with the next try.
-        if (!keepReceipt(receiptOf(answer, answer.receipt ?? "", tune, place))) continue;
+        if (!keepReceipt(receiptFor(answer, waiting))) continue;
         await dropWaiting(waiting.key);
         arrived.push(answer);
       } catch (error) {
@@ -59,6 +56,10 @@ export function sendWaiting(): Promise<{ arrived: Submitted[]; left: number }> {
     const left = (await waitingTunes()).filter(({ problem }) => problem === null).length;
     return { arrived, left };
   });
+}
+
+function receiptFor(answer: Submitted, { key, tune, place }: WaitingTune): KeptReceipt {
+  return { ...receiptOf(answer, answer.receipt ?? "", tune, place), key };
 }
 
 /** Too early, too many, broken down or not reached at all: the same tune may be taken another time. */

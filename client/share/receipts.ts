@@ -7,6 +7,8 @@ import { recall, remember } from "../remember.ts";
 export interface KeptReceipt {
   id: string;
   receipt: string;
+  /** Its Idempotency-Key, by which the logbook knows it. */
+  key?: string;
   shared_on: string;
   verdict: Verdict;
   place: string | null;

@@ -1,0 +1,138 @@
+import type { GivenAir } from "../../model/air.ts";
+import { usualFans } from "../../model/heater.ts";
+import { randomText } from "../share/random.ts";
+import type { EntryKind, LogbookEntry, LogbookHeater, LoggedEnd, LoggedMeter } from "./entry.ts";
+import { entrySchema, errorsOf } from "./schema.ts";
+
+export type ReadingKind = "co_ppm" | "co_below_ppm" | "co_above_ppm";
+export const READING_KINDS: readonly ReadingKind[] = ["co_ppm", "co_below_ppm", "co_above_ppm"];
+
+/** One end as far as it is filled in: the figure, and what kind of reading it is. */
+export interface EndDraft {
+  pump_Hz?: number | undefined;
+  fan_rpm?: number | undefined;
+  reading: ReadingKind;
+  ppm?: number | undefined;
+  power?: number | undefined;
+  sweep?: LoggedEnd["sweep"];
+}
+
+/** An entry as far as its form is filled in. */
+export interface EntryDraft {
+  id: string;
+  heater_id: string;
+  kind: EntryKind;
+  /** As a date-time field has it: where the heater stands, no zone. */
+  at_local: string;
+  place: string | null;
+  elevation_m?: number | undefined;
+  lat?: number | undefined;
+  lon?: number | undefined;
+  air: GivenAir;
+  low: EndDraft;
+  high: EndDraft;
+  meter: LoggedMeter;
+  hours?: number | undefined;
+  fuel_L?: number | undefined;
+  notes: string;
+  photo?: Blob | undefined;
+  shared?: LogbookEntry["shared"];
+}
+
+/** A new entry: meter, place and fans as they were last. */
+export function newDraft(
+  kind: EntryKind,
+  heater: LogbookHeater,
+  entries: readonly LogbookEntry[],
+  now: Date,
+): EntryDraft {
+  const last = [...entries].reverse().find((entry) => entry.kind === "tune");
+  const usual = usualFans(heater.heat_kW);
+  return {
+    id: randomText(),
+    heater_id: heater.id,
+    kind,
+    at_local: localOf(now.toISOString()),
+    place: kind === "tune" ? (last?.site?.place ?? null) : null,
+    ...(kind === "tune" && {
+      elevation_m: last?.site?.elevation_m,
+      lat: last?.site?.lat,
+      lon: last?.site?.lon,
+    }),
+    air: {},
+    low: {
+      fan_rpm: last?.low?.fan_rpm ?? heater.low_fan_rpm ?? usual.low_fan_rpm,
+      reading: "co_ppm",
+    },
+    high: {
+      fan_rpm: last?.high?.fan_rpm ?? heater.high_fan_rpm ?? usual.high_fan_rpm,
+      reading: "co_ppm",
+    },
+    meter: last?.meter ?? {},
+    notes: "",
+  };
+}
+
+/** A kept entry back in the form. */
+export function draftOfEntry(entry: LogbookEntry): EntryDraft {
+  const { site, low, high, notes, at, changed_at: _, ...rest } = entry;
+  return {
+    ...rest,
+    at_local: localOf(at),
+    place: site?.place ?? null,
+    elevation_m: site?.elevation_m,
+    lat: site?.lat,
+    lon: site?.lon,
+    air: entry.air ?? {},
+    low: endDraft(low),
+    high: endDraft(high),
+    meter: entry.meter ?? {},
+    notes: notes ?? "",
+  };
+}
+
+function endDraft(end: LoggedEnd | undefined): EndDraft {
+  if (!end) return { reading: "co_ppm" };
+  const { pump_Hz, fan_rpm, power, sweep } = end;
+  const reading = READING_KINDS.find((kind) => end[kind] !== undefined) ?? "co_ppm";
+  return { pump_Hz, fan_rpm, power, sweep, reading, ppm: end[reading] };
+}
+
+/** The entry a draft makes, or what keeps it from being one, by field. */
+export function entryOf(
+  draft: EntryDraft,
+  now: Date,
+): { entry: LogbookEntry } | { errors: Record<string, string> } {
+  const { kind, at_local, place, elevation_m, lat, lon, low, high, notes, photo, ...rest } = draft;
+  const isTune = kind === "tune";
+  const end = ({ reading, ppm, ...settings }: EndDraft) => ({ ...settings, [reading]: ppm });
+  const at = new Date(at_local);
+  const said = {
+    ...rest,
+    kind,
+    at: Number.isNaN(at.getTime()) ? at_local : at.toISOString(),
+    site:
+      isTune || elevation_m !== undefined
+        ? { place: place || undefined, elevation_m, lat, lon }
+        : undefined,
+    air: isTune && Object.keys(draft.air).length > 0 ? draft.air : undefined,
+    low: isTune ? end(low) : undefined,
+    high: isTune ? end(high) : undefined,
+    meter:
+      isTune && Object.values(draft.meter).some((v) => v !== undefined) ? draft.meter : undefined,
+    notes: notes.trim() || undefined,
+    changed_at: now.toISOString(),
+  };
+  // Undefined fields fall away in JSON; a photo would too.
+  const plain = { ...JSON.parse(JSON.stringify(said)), ...(photo && { photo }) };
+  const parsed = entrySchema.safeParse(plain);
+  if (parsed.success) return { entry: parsed.data };
+  return { errors: Object.fromEntries(errorsOf(parsed.error).reverse()) };
+}
+
+/** What a date-time field takes, in this device's time zone. */
+function localOf(at: string): string {
+  const date = new Date(at);
+  const two = (n: number) => String(n).padStart(2, "0");
+  return `${date.getFullYear()}-${two(date.getMonth() + 1)}-${two(date.getDate())}T${two(date.getHours())}:${two(date.getMinutes())}`;
+}

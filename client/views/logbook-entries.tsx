@@ -1,0 +1,140 @@
+import { useEffect, useState } from "preact/hooks";
+import { ENDS, type PublishedFit } from "../../model/fit/group.ts";
+import { densityOf } from "../logbook/density.ts";
+import { draftOfEntry, type EntryDraft } from "../logbook/draft.ts";
+import type { LogbookEntry, LogbookHeater, LoggedEnd } from "../logbook/entry.ts";
+import { putEntry, removeEntry } from "../logbook/store.ts";
+import { t } from "../texts/app.ts";
+import { locale } from "../texts/language.ts";
+import { logbookWords } from "../texts/logbook.ts";
+import { shareWords } from "../texts/share.ts";
+import { format, formatIn, UNITS } from "../units.ts";
+import type { Doing } from "./logbook.tsx";
+import { LogbookShare } from "./logbook-share.tsx";
+
+const words = logbookWords.entry;
+const when = new Intl.DateTimeFormat(locale, { dateStyle: "medium", timeStyle: "short" });
+
+interface EntriesProps {
+  entries: readonly LogbookEntry[];
+  heater: LogbookHeater;
+  /** Keys of tunes that were to be shared and are nowhere any more. */
+  gone: ReadonlySet<string>;
+  fit: PublishedFit;
+  doing: Doing;
+  onShared: () => void;
+  editing: string | undefined;
+  onEdit: (draft: EntryDraft) => void;
+}
+
+/** A heater's entries, the newest first. */
+export function LogbookEntries(props: EntriesProps) {
+  const newestFirst = [...props.entries].reverse();
+  return (
+    <section class="sheet" aria-labelledby="entries">
+      <h2 id="entries">{words.title}</h2>
+      {newestFirst.length === 0 && <p>{words.none}</p>}
+      <ul class="entries">
+        {newestFirst.map((entry) => (
+          <Entry key={entry.id} entry={entry} {...props} />
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function Entry(props: EntriesProps & { entry: LogbookEntry }) {
+  const { entry, heater, gone, fit, doing, onShared, editing, onEdit } = props;
+  const { site, low, high } = entry;
+  const title = `${logbookWords.kinds[entry.kind]}, ${when.format(new Date(entry.at))}`;
+  const remove = () =>
+    void doing(async () => {
+      await removeEntry(entry.id);
+      return { text: words.removed(title), undo: () => putEntry(entry) };
+    });
+  return (
+    <li data-kind={entry.kind}>
+      <h3>{title}</h3>
+      <p>{aboutLine(entry)}</p>
+      {low && high && (
+        <dl class="ends-line">
+          {ENDS.map((end) => (
+            <div key={end}>
+              <dt>{t[end]}</dt>
+              <dd>{endLine(end === "low" ? low : high)}</dd>
+            </div>
+          ))}
+        </dl>
+      )}
+      {entry.notes && <p class="notes">{entry.notes}</p>}
+      {entry.photo && <Photo photo={entry.photo} alt={words.photoAlt(title)} />}
+      {editing !== entry.id && (
+        <div class="row">
+          <button
+            type="button"
+            aria-label={words.editThis(title)}
+            onClick={() => onEdit(draftOfEntry(entry))}
+          >
+            {words.edit}
+          </button>
+          <button type="button" aria-label={words.removeThis(title)} onClick={remove}>
+            {words.remove}
+          </button>
+        </div>
+      )}
+      {entry.kind === "tune" && site && (
+        <LogbookShare {...{ entry, heater, gone, fit, title, doing, onShared }} />
+      )}
+    </li>
+  );
+}
+
+/** Place, air, hours, fuel and meter, as far as they are known. */
+function aboutLine(entry: LogbookEntry): string {
+  const { site, air, hours, fuel_L, meter } = entry;
+  const density = densityOf(entry);
+  const kind = meter?.name ?? (meter?.kind && shareWords.meterKinds[meter.kind]);
+  return [
+    site?.place,
+    site && formatIn(site.elevation_m, UNITS.elevation[0]),
+    air?.temperature_C !== undefined && formatIn(air.temperature_C, UNITS.temperature[0]),
+    density !== undefined && words.density(format(density, 3)),
+    hours !== undefined && words.atHours(format(hours, hours % 1 ? 1 : 0)),
+    fuel_L !== undefined && words.fuelLine(format(fuel_L, 1)),
+    kind && meter?.distance_m !== undefined
+      ? words.meterLine(kind, format(meter.distance_m, 2))
+      : kind,
+  ]
+    .filter(Boolean)
+    .join(" · ");
+}
+
+function endLine({ pump_Hz, fan_rpm, power, sweep, ...reading }: LoggedEnd): string {
+  const { co_ppm, co_below_ppm, co_above_ppm } = reading;
+  return [
+    words.setTo(format(pump_Hz, pump_Hz * 10 - Math.round(pump_Hz * 10) ? 2 : 1), format(fan_rpm)),
+    co_ppm !== undefined && words.co(format(co_ppm)),
+    co_below_ppm !== undefined && words.below(format(co_below_ppm)),
+    co_above_ppm !== undefined && words.above(format(co_above_ppm)),
+    power !== undefined && words.power(format(power, power % 1 ? 1 : 0)),
+    sweep &&
+      words.swept(
+        format(sweep.minimum_Hz, 2),
+        format(sweep.lower_Hz, 2),
+        format(sweep.upper_Hz, 2),
+        format(sweep.level * 100),
+      ),
+  ]
+    .filter(Boolean)
+    .join(", ");
+}
+
+function Photo({ photo, alt }: { photo: Blob; alt: string }) {
+  const [source, setSource] = useState<string>();
+  useEffect(() => {
+    const made = URL.createObjectURL(photo);
+    setSource(made);
+    return () => URL.revokeObjectURL(made);
+  }, [photo]);
+  return source ? <img class="photo" src={source} alt={alt} /> : null;
+}

@@ -1,0 +1,163 @@
+import { useState } from "preact/hooks";
+import type { PublishedFit } from "../../model/fit/group.ts";
+import { type EntryDraft, newDraft } from "../logbook/draft.ts";
+import { type Logbook as Book, ENTRY_KINDS, type LogbookHeater } from "../logbook/entry.ts";
+import { forgetLoss, NotKept } from "../logbook/store.ts";
+import { useLogbook } from "../logbook/use-logbook.ts";
+import { whatWentWrong } from "../parts/in-english.tsx";
+import { recall, remember } from "../remember.ts";
+import "../style/logbook.css";
+import { logbookWords as words } from "../texts/logbook.ts";
+import { LogbookDrift } from "./logbook-drift.tsx";
+import { LogbookEntries } from "./logbook-entries.tsx";
+import { LogbookEntryForm } from "./logbook-entry-form.tsx";
+import { LogbookFiles } from "./logbook-files.tsx";
+import { LogbookHeaters } from "./logbook-heaters.tsx";
+import { LogbookSupply } from "./logbook-supply.tsx";
+
+/** What was said last, and what takes it back. */
+export interface Said {
+  text: string;
+  undo?: () => Promise<void>;
+}
+
+/** Runs a change of the logbook, and says what came of it. */
+export type Doing = (work: () => Promise<Said | undefined>) => Promise<boolean>;
+
+/** One's own heaters and entries, kept in this browser alone. */
+export function LogbookView({ fit, onShared }: { fit: PublishedFit; onShared: () => void }) {
+  const [{ book, lost, gone, trouble }, lookAgain] = useLogbook();
+  const [chosen, setChosen] = useState(() => recall<string>("logbook.heater"));
+  const [draft, setDraft] = useState<EntryDraft | null>(null);
+  const [said, setSaid] = useState<Said | null>(null);
+  const [problem, setProblem] = useState<unknown>(null);
+  const doing: Doing = async (work) => {
+    setProblem(null);
+    setSaid(null);
+    try {
+      setSaid((await work()) ?? null);
+      return true;
+    } catch (error) {
+      setProblem(error);
+      return false;
+    }
+  };
+  const choose = (id: string) => {
+    remember("logbook.heater", id);
+    setChosen(id);
+    setDraft(null);
+  };
+  const heater = book?.heaters.find(({ id }) => id === chosen) ?? book?.heaters[0];
+  const entries = book?.entries.filter(({ heater_id }) => heater_id === heater?.id) ?? [];
+  return (
+    <div class="page logbook">
+      <section class="sheet" aria-labelledby="logbook">
+        <h2 id="logbook">{words.title}</h2>
+        <p>{words.intro}</p>
+        <p class="hint">{words.mayWipe}</p>
+        {trouble && <p class="warning">{words.store[trouble]}</p>}
+        {lost > 0 && (
+          <div class="warning">
+            <p>{words.lost(lost)}</p>
+            <button
+              type="button"
+              onClick={() => {
+                forgetLoss();
+                lookAgain();
+              }}
+            >
+              {words.lostUnderstood}
+            </button>
+          </div>
+        )}
+        <SaidLine said={said} problem={problem} doing={doing} />
+      </section>
+      {book && <LogbookHeaters book={book} fit={fit} chosen={heater} {...{ choose, doing }} />}
+      {heater && (
+        <>
+          {draft ? (
+            <LogbookEntryForm
+              key={draft.id}
+              draft={draft}
+              onDraft={setDraft}
+              doing={doing}
+              onDone={() => setDraft(null)}
+            />
+          ) : (
+            <NewEntry heater={heater} entries={entries} onDraft={setDraft} />
+          )}
+          <LogbookDrift entries={entries} />
+          <LogbookEntries
+            {...{ entries, heater, gone, fit, doing, onShared }}
+            editing={draft?.id}
+            onEdit={setDraft}
+          />
+          <LogbookSupply heater={heater} entries={entries} fit={fit} />
+        </>
+      )}
+      {book && <LogbookFiles book={book} doing={doing} />}
+      <section class="sheet" aria-labelledby="logbook-cautions">
+        <h2 id="logbook-cautions">{words.cautions.title}</h2>
+        <ul>
+          {words.cautions.lines.map((line) => (
+            <li key={line}>{line}</li>
+          ))}
+        </ul>
+      </section>
+    </div>
+  );
+}
+
+function NewEntry(props: {
+  heater: LogbookHeater;
+  entries: Book["entries"];
+  onDraft: (draft: EntryDraft) => void;
+}) {
+  const { heater, entries, onDraft } = props;
+  return (
+    <div class="row">
+      {ENTRY_KINDS.map((kind) => (
+        <button
+          key={kind}
+          type="button"
+          class={kind === "tune" ? "main" : undefined}
+          onClick={() => onDraft(newDraft(kind, heater, entries, new Date()))}
+        >
+          {words.entry.add[kind]}
+        </button>
+      ))}
+    </div>
+  );
+}
+
+function SaidLine(props: { said: Said | null; problem: unknown; doing: Doing }) {
+  const { said, problem, doing } = props;
+  const undo = said?.undo;
+  return (
+    <div role="status" class="said">
+      {said && (
+        <p class="note">
+          {said.text}{" "}
+          {undo && (
+            <button
+              type="button"
+              onClick={() =>
+                void doing(async () => {
+                  await undo();
+                  return { text: words.entry.undone };
+                })
+              }
+            >
+              {words.entry.undo}
+            </button>
+          )}
+        </p>
+      )}
+      {problem !== null && (
+        <p class="error">
+          {problem instanceof NotKept ? words.store[problem.why] : whatWentWrong(problem)}
+        </p>
+      )}
+    </div>
+  );
+}
