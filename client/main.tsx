@@ -14,11 +14,12 @@ import { Atlas } from "./views/atlas.tsx";
 
 // Fetched when first opened: they bring the schema, the charts and the cells along.
 const Trip = later(() => import("./views/trip.tsx").then((m) => m.TripView));
+const Card = later(() => import("./views/card.tsx").then((m) => m.Card));
 const Share = later(() => import("./views/share.tsx").then((m) => m.Share));
 const Scaling = later(() => import("./views/scaling.tsx").then((m) => m.Scaling));
 const Data = later(() => import("./views/data.tsx").then((m) => m.Data));
 
-const VIEWS = ["atlas", "trip", "share", "scaling", "data"] as const;
+const VIEWS = ["atlas", "trip", "card", "share", "scaling", "data"] as const;
 type View = (typeof VIEWS)[number];
 
 /** The first step of the address names the view; further steps are the view's own pages. */
@@ -81,6 +82,7 @@ function App() {
           <>
             {view === "atlas" && <Atlas fit={fit} question={question} onQuestion={ask} />}
             {view === "trip" && <Trip fit={fit} />}
+            {view === "card" && <Card fit={fit} />}
             {view === "share" && <Share fit={fit} onShared={() => void follow()} />}
             {view === "scaling" && <Scaling fit={fit} />}
             {view === "data" && <Data fit={fit} />}

@@ -8,6 +8,7 @@ export const t: typeof import("../en/app.ts").t = {
   views: {
     atlas: "Atlas",
     trip: "Reise",
+    card: "Karte",
     share: "Teilen",
     scaling: "Verlauf",
     data: "Daten",

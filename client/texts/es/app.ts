@@ -8,6 +8,7 @@ export const t: typeof import("../en/app.ts").t = {
   views: {
     atlas: "Atlas",
     trip: "Viaje",
+    card: "Tarjeta",
     share: "Compartir",
     scaling: "Escala",
     data: "Datos",

@@ -1,0 +1,64 @@
+import { cardWords as words } from "../texts/card.ts";
+import { format, formatIn, toShown } from "../units.ts";
+import type { CardFigures, CardUnits } from "./card-figures.ts";
+import { NomogramDrawing } from "./nomogram-drawing.tsx";
+
+/** The card's back: the nomogram, how to use it all without a phone, the cautions. */
+export function Back({ figures, units }: { figures: CardFigures; units: CardUnits }) {
+  const { drawing, table } = figures;
+  const example = exampleOf(figures);
+  const { nomogram, use, safety } = words;
+  return (
+    <section class="card-side" data-side="back">
+      <h3>{nomogram.title}</h3>
+      <p>{nomogram.how}</p>
+      <NomogramDrawing drawing={drawing} table={table} units={units} example={example} />
+      <p>
+        {nomogram.example(
+          formatIn(example.elevation_m, units.elevation),
+          `${format(Math.round(toShown(example.temperature_C, units.temperature))).replace("-", "−")} ${units.temperature.name}`,
+          format(example.low_Hz, 2),
+          format(example.high_Hz, 2),
+        )}{" "}
+        {nomogram.error(format(Math.ceil(10 * drawing.greatest_error_pct) / 10, 1))}{" "}
+        {isPartlyUnknown(drawing) && nomogram.dashed}
+      </p>
+      <h4>{use.title}</h4>
+      <ol>
+        {use.steps.map((step) => (
+          <li key={step}>{step}</li>
+        ))}
+      </ol>
+      <h4>{safety.title}</h4>
+      <ul>
+        {safety.lines.map((line) => (
+          <li key={line}>{line}</li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function isPartlyUnknown({ known, elevation, temperature }: CardFigures["drawing"]): boolean {
+  const bottom = Math.max(...[...elevation, ...temperature].map(({ y }) => y));
+  return known !== null && (known[0] > 0.01 || known[1] < bottom - 0.01);
+}
+
+export interface Example {
+  elevation_m: number;
+  temperature_C: number;
+  low_Hz: number;
+  high_Hz: number;
+}
+
+/** The reading that the drawing shows: the middle row and column. */
+function exampleOf({ elevations_m, temperatures_C, table }: CardFigures): Example {
+  const [row, column] = [elevations_m.length >> 1, (temperatures_C.length - 1) >> 1];
+  const rate = (end: "low" | "high") => table[end].rows[row]?.cells[column]?.pump_Hz_exact ?? 0;
+  return {
+    elevation_m: elevations_m[row] as number,
+    temperature_C: temperatures_C[column] as number,
+    low_Hz: rate("low"),
+    high_Hz: rate("high"),
+  };
+}

@@ -1,0 +1,44 @@
+import type { CardHeater } from "../../model/card/card-table.ts";
+import { FIRST_QUESTION, type Question } from "../question.ts";
+import { recall, remember } from "../remember.ts";
+
+/** Papers that a card prints on: small ones with a front and a back, large ones to fold in the middle. */
+export const PAPERS = ["a6", "index", "a5", "a4", "letter"] as const;
+export type Paper = (typeof PAPERS)[number];
+
+export const isFolded = (paper: Paper) => paper === "a4" || paper === "letter";
+
+/** What a card is made for. */
+export interface CardChoice {
+  heater: CardHeater;
+  elevation_m: Span;
+  temperature_C: Span;
+  paper: Paper;
+}
+
+export type Span = readonly [from: number, to: number];
+
+/** What may be asked for, and how far apart the two ends of a range must be. */
+export const ELEVATIONS_m: Span = [-400, 5800];
+export const LEAST_CLIMB_m = 300;
+export const TEMPERATURES_C: Span = [-45, 40];
+export const LEAST_WARMTH_C = 5;
+
+/** The card remembered; else one for the heater of the Atlas view's question. */
+export function firstChoice(): CardChoice {
+  const { heat_kW, low_fan_rpm, high_fan_rpm, dose_uL } = {
+    ...FIRST_QUESTION,
+    ...recall<Question>("question"),
+  };
+  return {
+    heater: { heat_kW, low_fan_rpm, high_fan_rpm, dose_uL },
+    elevation_m: [0, 4500],
+    temperature_C: [-30, 20],
+    paper: "a6",
+    ...recall<CardChoice>("card"),
+  };
+}
+
+export function keepChoice(choice: CardChoice): void {
+  remember("card", choice);
+}

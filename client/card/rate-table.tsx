@@ -1,0 +1,72 @@
+import type { CardCell } from "../../model/card/card-table.ts";
+import type { End } from "../../model/fit/group.ts";
+import { t } from "../texts/app.ts";
+import { cardWords as words } from "../texts/card.ts";
+import { format, toShown, type Unit } from "../units.ts";
+import type { CardFigures, CardUnits } from "./card-figures.ts";
+
+/** One end's start rates by elevation and night temperature, with the reach of the bands row by row. */
+export function RateTable(props: { end: End; figures: CardFigures; units: CardUnits }) {
+  const { end, figures, units } = props;
+  const { temperatures_C, table } = figures;
+  const { fan_rpm, rows } = table[end];
+  const levels = rows[0]?.reach.map(({ level }) => level) ?? [];
+  return (
+    <table data-end={end}>
+      <caption>{words.end(t[end], format(fan_rpm))}</caption>
+      <thead>
+        <tr>
+          <th scope="col" rowSpan={2}>
+            {words.elevation(units.elevation.name)}
+          </th>
+          <th scope="colgroup" colSpan={temperatures_C.length}>
+            {words.night(units.temperature.name)}
+          </th>
+          <th scope="colgroup" colSpan={levels.length}>
+            {words.bands}
+          </th>
+        </tr>
+        <tr>
+          {temperatures_C.map((temperature_C) => (
+            <th key={temperature_C} scope="col">
+              {plain(temperature_C, units.temperature)}
+            </th>
+          ))}
+          {levels.map((level) => (
+            <th key={level} scope="col">
+              {words.share(format(100 * level))}
+            </th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map(({ elevation_m, cells, reach }) => (
+          <tr key={elevation_m}>
+            <th scope="row">{plain(elevation_m, units.elevation)}</th>
+            {cells.map((cell, i) => (
+              <td key={temperatures_C[i]} class="card-rate">
+                {rateIn(cell, table.basis.prior_only)}
+              </td>
+            ))}
+            {reach.map(({ level, below_pct, above_pct }) => (
+              <td key={level} class="card-reach">
+                {words.reach(format(Math.ceil(below_pct)), format(Math.ceil(above_pct)))}
+              </td>
+            ))}
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+/** In brackets where nobody has tuned, unless nobody has anywhere. */
+function rateIn({ pump_Hz, extrapolated }: CardCell, everywhere: boolean): string {
+  const rate = format(pump_Hz, 1);
+  return extrapolated && !everywhere ? `(${rate})` : rate;
+}
+
+/** Without its unit, which stands in the head; a true minus sign. */
+function plain(si: number, unit: Unit): string {
+  return format(Math.round(toShown(si, unit)) + 0).replace("-", "−");
+}
