@@ -1,3 +1,4 @@
+import { nightsAt } from "../../model/trip/stop.ts";
 import type { TripAnswer } from "../../model/trip/trip.ts";
 import { shiftsShown } from "./shown-shift.ts";
 import type { Trip } from "./trip.ts";
@@ -10,6 +11,7 @@ const HEAD = [
   "temperature_C",
   "lat",
   "lon",
+  "nights",
   "temperature_assumed",
   "density_kg_m3",
   ...["low", "high"].flatMap((end) => [
@@ -35,6 +37,7 @@ export function csvOfTrip(answer: TripAnswer): string {
     rounded(air.temperature_C, 1),
     stop.lat ?? "",
     stop.lon ?? "",
+    nightsAt(stop),
     air.assumed.includes("temperature") ? "yes" : "no",
     rounded(air.density_kg_m3, 4),
     ...(["low", "high"] as const).flatMap((end) => [

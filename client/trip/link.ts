@@ -7,6 +7,7 @@ import {
   lat,
   lon,
   MOST_STOPS,
+  nights,
   temperature_C,
   tidyName,
 } from "./stop-schema.ts";
@@ -23,10 +24,12 @@ const orNull = <T extends z.ZodType>(schema: T) =>
   schema.nullish().transform((v) => v ?? undefined);
 const rpm = z.number().min(100).max(20_000);
 
+/** Fields of a stop; links made before the last one came have fewer. */
+const FIELDS = 7;
 const stop = z
   .array(z.unknown())
-  .max(6)
-  .transform((values) => [...values, ...new Array(6 - values.length).fill(null)])
+  .max(FIELDS)
+  .transform((values) => [...values, ...new Array(FIELDS - values.length).fill(null)])
   .pipe(
     z.tuple([
       z.string().transform(tidyName),
@@ -35,6 +38,7 @@ const stop = z
       orNull(lat),
       orNull(lon),
       orNull(elevation_sd_m),
+      orNull(nights),
     ]),
   );
 const form = z.tuple([
@@ -63,6 +67,7 @@ export function textOf({ heater, window, night, stops }: Trip): string {
         to(s.lat, 5),
         to(s.lon, 5),
         to(s.elevation_sd_m, 1),
+        s.nights === 1 ? undefined : s.nights,
       ];
       return values.slice(0, 1 + values.findLastIndex((value) => value !== undefined));
     }),
@@ -92,13 +97,14 @@ export function tripOf(text: string): Trip {
     heater: { heat_kW, low_fan_rpm, high_fan_rpm, dose_uL },
     window: { rich_pct, lean_pct },
     night: { hours: night[0], power_share: night[1] },
-    stops: stops.map(([name, elevation, temperature, latitude, longitude, sd]) => ({
+    stops: stops.map(([name, elevation, temperature, latitude, longitude, sd, slept]) => ({
       name,
       elevation_m: elevation,
       temperature_C: temperature,
       lat: latitude,
       lon: longitude,
       elevation_sd_m: sd,
+      nights: slept,
     })),
   };
 }

@@ -11,9 +11,10 @@ const COLUMNS: Record<string, readonly string[]> = {
   temperature_C: ["temperature_c", "night_temperature_c"],
   lat: ["lat", "latitude"],
   lon: ["lon", "lng", "longitude"],
+  nights: ["nights"],
 };
 
-/** Stops of a CSV file with a head line: name, elevation_m, temperature_C, lat, lon; comma, semicolon or tab between. */
+/** Stops of a CSV file with a head line: name, elevation_m, temperature_C, lat, lon, nights; comma, semicolon or tab between. */
 export function stopsOfCsv(text: string): FoundStop[] {
   const [head = ""] = text.split(/\r?\n/, 1);
   const delimiter = [";", "\t"].find((mark) => head.includes(mark)) ?? ",";

@@ -62,6 +62,7 @@ function stopOf(
       temperature_C: pick(TEMPERATURES),
       lat,
       lon,
+      nights: pick(["nights"]),
     },
   };
 }

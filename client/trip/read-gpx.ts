@@ -2,6 +2,7 @@ import { trip } from "../texts/trip.ts";
 import { parseNumber } from "../units.ts";
 import { type FoundStop, linesWith } from "./found-stop.ts";
 import { Refused } from "./refused.ts";
+import { TRIP_NAMESPACE } from "./waypoints.ts";
 
 /** Waypoints and route points of a GPX file in the order they stand, read by the browser's own XML reader. */
 export function stopsOfGpx(text: string): FoundStop[] {
@@ -44,6 +45,11 @@ function stopOf(point: Element, line: number | undefined): FoundStop {
       elevation_m: number("ele", child("ele")),
       lat: number("lat", point.getAttribute("lat")),
       lon: number("lon", point.getAttribute("lon")),
+      // GPX knows no nights; our own files say them in an extension.
+      nights: number(
+        "nights",
+        point.getElementsByTagNameNS(TRIP_NAMESPACE, "nights")[0]?.textContent,
+      ),
     },
   };
 }

@@ -27,6 +27,14 @@ export const lat = between("lat", "", -90, 90);
 export const lon = between("lon", "", -180, 180);
 export const elevation_sd_m = between("elevation's uncertainty", " m", 0, 2000);
 
+export const MOST_NIGHTS = 99;
+const wholeNights = trip.refused.mustBe("nights", 1, MOST_NIGHTS, "");
+export const nights = z
+  .number({ error: wholeNights })
+  .int({ error: wholeNights })
+  .min(1, { error: wholeNights })
+  .max(MOST_NIGHTS, { error: wholeNights });
+
 /** A stop as a file gives it: an elevation, or a position to work it out from. */
 export const fileStop = z
   .object({
@@ -35,6 +43,8 @@ export const fileStop = z
     temperature_C: temperature_C.optional(),
     lat: lat.optional(),
     lon: lon.optional(),
+    // One is what is taken when nothing is said.
+    nights: nights.optional().transform((n) => (n === 1 ? undefined : n)),
   })
   .refine((stop) => (stop.lat === undefined) === (stop.lon === undefined), {
     error: trip.refused.pair,

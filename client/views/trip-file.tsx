@@ -1,6 +1,7 @@
 import { useState } from "preact/hooks";
 import type { Stop } from "../../model/trip/stop.ts";
 import { trip as words } from "../texts/trip.ts";
+import { groundStop } from "../trip/ground-stop.ts";
 import { stopsOfFile } from "../trip/read-file.ts";
 import { Refused } from "../trip/refused.ts";
 import { type FileStop, MOST_STOPS } from "../trip/stop-schema.ts";
@@ -54,19 +55,15 @@ export function TripFile(props: { room: number; onStops: (stops: Stop[]) => void
 
 async function withElevation(found: FileStop, i: number): Promise<Stop> {
   const name = found.name || words.add.byName(i + 1);
-  const { elevation_m, temperature_C, lat, lon } = found;
-  if (elevation_m !== undefined) return { name, elevation_m, temperature_C, lat, lon };
+  const { elevation_m } = found;
+  if (elevation_m !== undefined) return { ...found, name, elevation_m };
   try {
-    const { elevationHere } = await import("../terrain-here.ts");
-    const ground = await elevationHere(lat as number, lon as number);
-    return {
+    return await groundStop({
+      ...found,
       name,
-      elevation_m: Math.round(ground.elevation_m),
-      elevation_sd_m: Math.min(2000, ground.sd_m),
-      temperature_C,
-      lat,
-      lon,
-    };
+      lat: found.lat as number,
+      lon: found.lon as number,
+    });
   } catch {
     throw new Refused(words.add.noTerrain);
   }

@@ -4,11 +4,14 @@ import type { TripAnswer } from "../../model/trip/trip.ts";
 import { trip as words } from "../texts/trip.ts";
 import { csvOfTrip, jsonOfTrip, save } from "../trip/exports.ts";
 import { linkTo, type TripState } from "../trip/use-trip.ts";
+import { geoJsonOfStops, gpxOfStops, withoutPosition } from "../trip/waypoints.ts";
 
 /** Kept here, shared as a link, printed, saved as files. */
 export function TripKeep(props: { answer: TripAnswer; state: TripState; fit: PublishedFit }) {
   const { answer, state, fit } = props;
   const [note, setNote] = useState("");
+  const { stops } = state.trip;
+  const unplaced = withoutPosition(stops);
   const link = linkTo(state.trip);
   const copy = async () => {
     try {
@@ -39,6 +42,18 @@ export function TripKeep(props: { answer: TripAnswer; state: TripState; fit: Pub
         </button>
         <button
           type="button"
+          onClick={() => save("trip.gpx", "application/gpx+xml", gpxOfStops(stops))}
+        >
+          {words.keep.gpx}
+        </button>
+        <button
+          type="button"
+          onClick={() => save("trip.geojson", "application/geo+json", geoJsonOfStops(stops))}
+        >
+          {words.keep.geojson}
+        </button>
+        <button
+          type="button"
           onClick={() =>
             save("trip.json", "application/json", jsonOfTrip(state.trip, answer, fit.version))
           }
@@ -46,6 +61,7 @@ export function TripKeep(props: { answer: TripAnswer; state: TripState; fit: Pub
           {words.keep.json}
         </button>
       </div>
+      {unplaced > 0 && <p class="hint">{words.keep.unplaced(unplaced)}</p>}
       <p class="hint" aria-live="polite">
         {note}
       </p>

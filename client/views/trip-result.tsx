@@ -1,14 +1,15 @@
-import { ENDS, type PublishedFit } from "../../model/fit/group.ts";
-import type { StartBasis, StartEnd } from "../../model/start.ts";
+import type { PublishedFit } from "../../model/fit/group.ts";
+import type { StartBasis } from "../../model/start.ts";
 import type { TripAnswer } from "../../model/trip/trip.ts";
 import { t } from "../texts/app.ts";
 import { locale } from "../texts/language.ts";
 import { trip as words } from "../texts/trip.ts";
-import { isBeyond, type Shown, shiftInWords, shiftsShown } from "../trip/shown-shift.ts";
+import { type Shown, shiftsShown } from "../trip/shown-shift.ts";
 import type { Trip } from "../trip/trip.ts";
 import type { TripUnits } from "../trip/trip-units.ts";
-import { format, formatIn } from "../units.ts";
+import { format } from "../units.ts";
 import { TripProfile } from "./trip-profile.tsx";
+import { TripTable } from "./trip-table.tsx";
 
 interface TripResultProps {
   fit: PublishedFit;
@@ -61,95 +62,9 @@ export function TripResult({ fit, answer, trip, units, shown, onShown }: TripRes
         label={words.profile.label(shownName)}
         changes={shown === "fewest" ? answer.legs.slice(1).map(({ first }) => first) : []}
       />
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolling region must be reachable by keyboard */}
-      <section class="scrolls whole" tabIndex={0} aria-label={words.result.tableLabel}>
-        <table class="trip-table">
-          <thead>
-            <tr>
-              <th scope="col">{words.result.stop}</th>
-              {ENDS.map((end) => (
-                <th key={end} scope="col">
-                  {words.result.start(t.endWord[end])}
-                  {first && (
-                    <span class="note under">
-                      {words.result.fan(
-                        format(first[end].fan_rpm),
-                        format((first[end].new_heater_bands_Hz.at(-1)?.level ?? 0) * 100),
-                      )}
-                    </span>
-                  )}
-                </th>
-              ))}
-              {ENDS.map((end) => (
-                <th key={end} scope="col">
-                  {words.result.shift(t.endWord[end])}
-                </th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {answer.stops.map(({ stop, air, start, shift_95_pct }, i) => (
-              <tr key={i}>
-                <th scope="row">
-                  {stop.name}
-                  <br />
-                  <span class="note">
-                    {formatIn(stop.elevation_m, units.elevation)},{" "}
-                    {formatIn(air.temperature_C, units.temperature)}
-                    {air.assumed.includes("temperature") && ` (${words.result.guessed})`}
-                    {start.basis.extrapolated && !start.basis.prior_only && (
-                      <>, {words.result.extrapolated}</>
-                    )}
-                  </span>
-                </th>
-                {ENDS.map((end) => (
-                  <StartCell key={end} end={start[end]} />
-                ))}
-                {ENDS.map((end) => {
-                  const shift = shifts[end][i] ?? 0;
-                  return (
-                    <td key={end} data-shift={shift}>
-                      {Math.round(shift) !== 0 && (
-                        <span
-                          class={shift > 0 ? "swatch rich" : "swatch lean"}
-                          aria-hidden="true"
-                        />
-                      )}
-                      {shiftInWords(shift)}{" "}
-                      <span class="note">{words.result.about(format(shift_95_pct[end]))}</span>
-                      {isBeyond(shift, trip.window) && (
-                        <>
-                          <br />
-                          <strong class="beyond">{words.result.beyond}</strong>
-                        </>
-                      )}
-                    </td>
-                  );
-                })}
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </section>
+      <TripTable answer={answer} shifts={shifts} trip={trip} units={units} />
       <p class="note">{words.result.how}</p>
     </section>
-  );
-}
-
-function StartCell({ end }: { end: StartEnd }) {
-  const band = end.new_heater_bands_Hz.at(-1);
-  return (
-    <td data-value={end.pump_Hz_exact}>
-      <strong>{format(end.pump_Hz, 1)} Hz</strong>
-      {band && (
-        <>
-          <br />
-          <span class="note">
-            {words.result.band(format(band.lower, 2), format(band.upper, 2))}
-          </span>
-        </>
-      )}
-    </td>
   );
 }
 

@@ -31,7 +31,7 @@ export function TripView({ fit }: { fit: PublishedFit }) {
     <div class="trip page wide-page">
       <TripNotes state={state} />
       <div class="trip-entry">
-        <TripAdd trip={trip} units={units} onTrip={change} />
+        <TripAdd fit={fit} trip={trip} units={units} onTrip={change} />
         <TripHeaterFields fit={fit} trip={trip} onTrip={change} />
       </div>
       <TripStops

@@ -13,14 +13,14 @@ export interface Night {
 /** Our own working values, no source: ten hours, mostly low. */
 export const USUAL_NIGHT: Night = { hours: 10, power_share: 0.3 };
 
-/** What a night takes: fuel when the dose is known, and charge of a 12 V battery. */
+/** What a night, or several, take: fuel when the dose is known, and charge of a 12 V battery. */
 export interface NightNeeds {
   fuel_L: number | null;
   battery_Ah: number;
 }
 
 /**
- * Fuel and charge for a night at a stop's start tune, power steady at its average. Not in it: the glow at each start
+ * Fuel and charge for a night, or several alike, at a stop's start tune, power steady at its average. Not in it: the glow at each start
  * (8–12 A for some minutes), and hours at another power.
  * @throws RangeError naming the number that cannot be used
  */
@@ -28,6 +28,7 @@ export function nightNeeds(
   start: Pick<StartTune, "low" | "high">,
   dose_uL: number | undefined,
   { hours, power_share }: Night,
+  nights = 1,
 ): NightNeeds {
   requirePositive({ hours, dose_uL });
   const current_A = runCurrent(power_share);
@@ -37,7 +38,7 @@ export function nightNeeds(
   });
   const { pump_Hz } = settingAt(end(start.low), end(start.high), power_share);
   return {
-    fuel_L: dose_uL === undefined ? null : hours * fuelFlow(pump_Hz, dose_uL),
-    battery_Ah: hours * current_A,
+    fuel_L: dose_uL === undefined ? null : nights * hours * fuelFlow(pump_Hz, dose_uL),
+    battery_Ah: nights * hours * current_A,
   };
 }

@@ -10,8 +10,18 @@ export interface Stop {
   elevation_sd_m?: number | undefined;
   /** Of the night; the standard atmosphere's is taken, and said so, when not given. */
   temperature_C?: number | undefined;
+  /** How many nights are slept there, a whole number; one when not given. */
+  nights?: number | undefined;
   lat?: number | undefined;
   lon?: number | undefined;
+}
+
+/** The nights slept at a stop. */
+export function nightsAt({ nights = 1 }: Stop): number {
+  if (!Number.isInteger(nights) || nights < 1) {
+    throw new RangeError(`nights must be a whole number from 1, not ${nights}.`);
+  }
+  return nights;
 }
 
 /** The heater that goes along: usual fan speeds of its class unless given. */

@@ -3,7 +3,7 @@ import { groupOf } from "../start.ts";
 import { fewestTunes, type Leg } from "./fewest-tunes.ts";
 import { type Night, type NightNeeds, nightNeeds } from "./nights.ts";
 import { type Expected, type KeptTune, oneTune, oneTuneWithin } from "./one-tune.ts";
-import { type Stop, type StopStart, startAt, type TripHeater } from "./stop.ts";
+import { nightsAt, type Stop, type StopStart, startAt, type TripHeater } from "./stop.ts";
 import { type MixtureWindow, requireWindow } from "./window.ts";
 
 /** Half-width of a normal distribution's middle 95 in 100, in standard deviations. */
@@ -18,7 +18,7 @@ export interface TripQuestion {
   night: Night;
 }
 
-/** A stop's start tune, and what its night takes. */
+/** A stop's start tune, and what its nights take together. */
 export interface StopAnswer extends StopStart {
   needs: NightNeeds;
   /** How far a shift here may be off, 95 in 100, by what is not known of the night's air and the elevation, %, by end. */
@@ -53,7 +53,7 @@ export function planTrip(fit: PublishedFit, question: TripQuestion): TripAnswer 
       100 * WITHIN_95 * groupOf(fit, heater.heat_kW, end).slope * at.air.ln_density_sd;
     return {
       ...at,
-      needs: nightNeeds(at.start, heater.dose_uL, night),
+      needs: nightNeeds(at.start, heater.dose_uL, night, nightsAt(stop)),
       shift_95_pct: { low: off("low"), high: off("high") },
     };
   });

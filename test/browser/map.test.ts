@@ -3,6 +3,7 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { t } from "../../client/texts/app.ts";
 import { mapWords } from "../../client/texts/map.ts";
+import { trip } from "../../client/texts/trip.ts";
 import type { StartTune } from "../../model/start.ts";
 import type { CellsAnswer, ElevationAnswer, PlacesAnswer } from "../../server/contract.ts";
 import { launchChromium } from "./chromium.ts";
@@ -303,6 +304,33 @@ test("a lost drawing context: a word and a still picture, and the same map when 
     .poll(async () => apart(middle(await coloursAt(page, GROUND.sahara)), before))
     .toBeGreaterThan(8);
   expect(complaints.filter((text) => !text.includes("CONTEXT_LOST"))).toEqual([]);
+  await close();
+});
+
+test("the trip fetches its map when that is opened; a tap, or Enter for its middle, adds a stop", async () => {
+  const { page, complaints, close } = await openPage(browser, `${atlas.url}/#/trip`, SMALL);
+  await page.getByText(trip.map.open).waitFor();
+  const library = () =>
+    page.evaluate(() =>
+      performance.getEntriesByType("resource").some(({ name }) => name.includes("atlas-map")),
+    );
+  expect(await library()).toBe(false);
+  await page.getByText(trip.map.open).click();
+  await mapDrawn(page);
+  expect(await library()).toBe(true);
+  await page.locator(".map .maplibregl-canvas").focus();
+  await page.keyboard.press("Enter");
+  await page.getByText("Stop 1: 25.00, 10.00").waitFor();
+  await page.getByRole("button", { name: trip.map.middle }).click();
+  await page.getByText("Stop 2: 25.00, 10.00").waitFor();
+  await mapDrawn(page);
+  const { x, y } = await pointOnMap(page, 50, 60);
+  await page.mouse.click(x, y);
+  const third = page.locator('[name="stops.2.elevation_m"]');
+  const { elevation_m } = await atlas.get<ElevationAnswer>("/elevation?lat=50&lon=60");
+  await expect.poll(async () => Number(await third.inputValue())).toBeGreaterThan(0);
+  expect(Math.abs(Number(await third.inputValue()) - elevation_m)).toBeLessThan(150);
+  expect(complaints).toEqual([]);
   await close();
 });
 

@@ -203,9 +203,17 @@ test("with the network gone the trip goes on, from the fit kept", async () => {
 test("CSV and JSON to take along; paper shows the answer and not the forms", async () => {
   const { page, close } = await openTrip();
   for (const stop of STOPS) await typeStop(page, stop);
+  // Where no map is drawn the still picture takes a point as well.
+  await page.getByText(words.map.open).click();
+  await page.locator('.land-picture[data-drawn="yes"] canvas').click();
+  await page.locator('[name="stops.3.nights"]').fill("3");
+  await page.getByText(words.nights.count(6)).waitFor();
+  await page.getByText(words.keep.unplaced(3)).waitFor();
   for (const [name, sign] of [
     [words.keep.csv, "High lake,4600"],
     [words.keep.json, '"name": "High lake"'],
+    [words.keep.gpx, "<trip:nights>3</trip:nights>"],
+    [words.keep.geojson, '"nights": 3'],
   ] as const) {
     const [download] = await Promise.all([
       page.waitForEvent("download"),

@@ -5,6 +5,7 @@ import { t } from "../../client/texts/app.ts";
 import { dataWords } from "../../client/texts/data.ts";
 import { mapWords } from "../../client/texts/map.ts";
 import { shareWords } from "../../client/texts/share.ts";
+import { trip } from "../../client/texts/trip.ts";
 import { SAFETY } from "../../model/safety.ts";
 import type { StartTune } from "../../model/start.ts";
 import { launchChromium } from "./chromium.ts";
@@ -47,6 +48,17 @@ const VIEWS: Record<string, (page: Page) => Promise<unknown>> = {
     await page.locator(".slips").waitFor();
     await page.getByRole("button", { name: shareWords.send }).click();
     await page.getByText(shareWords.needConsent).waitFor();
+  },
+  trip: async (page) => {
+    for (const elevation of ["5", "2300", "5400"]) {
+      await field(page, "new.elevation_m").fill(elevation);
+      await field(page, "new.elevation_m").press("Enter");
+    }
+    await page.locator('[name="stops.1.nights"]').fill("3");
+    await field(page, "shown").selectOption("fewest");
+    await page.getByText(trip.nights.perNight).click();
+    await page.getByText(trip.map.open).click();
+    await page.locator(".map .maplibregl-canvas").waitFor();
   },
   scaling: (page) => page.locator(".scaling-chart").waitFor(),
   data: (page) => page.getByText(dataWords.privacy).waitFor(),

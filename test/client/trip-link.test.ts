@@ -26,6 +26,7 @@ const trips: fc.Arbitrary<Trip> = fc.record({
       lat: maybe(cents(-90, 90)),
       lon: maybe(cents(-180, 180)),
       elevation_sd_m: maybe(fc.integer({ min: 0, max: 2000 })),
+      nights: maybe(fc.integer({ min: 2, max: 99 })),
     }),
     { maxLength: 12 },
   ),
@@ -56,6 +57,17 @@ test("a link made by hand is read; one step back is the same trip", () => {
   expect(tripKept(textOf(trip))).toEqual(trip);
 });
 
+test("a link made before stops had nights still opens; nights that cannot be are refused", () => {
+  const old = inForm([...GOOD.slice(0, 3), [["Pass", 2300, -9, 46.5, 8.3, 20]]]);
+  expect(tripOf(old).stops[0]).toMatchObject({ elevation_sd_m: 20, nights: undefined });
+  const three = inForm([...GOOD.slice(0, 3), [["Pass", 2300, null, null, null, null, 3]]]);
+  expect(tripOf(three).stops[0]).toMatchObject({ nights: 3 });
+  for (const nights of [0, 1.5, 100, "3"]) {
+    const wrong = inForm([...GOOD.slice(0, 3), [["Pass", 2300, null, null, null, null, nights]]]);
+    expect(() => tripOf(wrong)).toThrow(/cannot be/);
+  }
+});
+
 test("hostile and damaged links are refused in words, whatever they hold", () => {
   const many = Array.from({ length: MOST_STOPS + 1 }, () => ["x", 1]);
   const hostile: [string, RegExp][] = [
@@ -74,7 +86,7 @@ test("hostile and damaged links are refused in words, whatever they hold", () =>
     [inForm([GOOD[0], GOOD[1], GOOD[2], [[{ toString: 1 }, 5]]]), /cannot be/],
     [inForm([[5, null, null, null], [12, 100], [10, 0.3], []]), /cannot be/],
     [inForm([[0, null, null, null], [12, 25], [10, 0.3], []]), /cannot be/],
-    [inForm([[5, null, null, null], [12, 25], [10, 0.3], [["a", 1, 2, 3, 4, 5, 6]]]), /cannot be/],
+    [inForm([[5, null, null, null], [12, 25], [10, 0.3], [["a", 1, 2, 3, 4, 5, 6, 7]]]), /cannot be/],
   ];
   for (const [text, reason] of hostile) {
     expect(() => tripOf(text), text.slice(0, 60)).toThrow(Refused);

@@ -6,13 +6,14 @@ export const trip = {
     name: "Name",
     elevation: "Elevation",
     temperature: "Night temperature",
+    nights: "Nights",
     button: "Add this stop",
     needElevation: "Type the elevation first.",
     full: (most: number) => `A trip has ${most} stops at most.`,
     byName: (n: number) => `Stop ${n}`,
     file: "Or a file: GPX, GeoJSON or CSV",
     fileHint:
-      "CSV with a head line: name, elevation_m, temperature_C, lat, lon. The file is read in this browser and goes nowhere. Its stops are added at the end.",
+      "CSV with a head line: name, elevation_m, temperature_C, lat, lon, nights. The file is read in this browser and goes nowhere. Its stops are added at the end.",
     reading: "Reading the file …",
     added: (n: number) => (n === 1 ? "1 stop added." : `${n} stops added.`),
     estimated: (n: number) =>
@@ -23,6 +24,13 @@ export const trip = {
     refused: (reason: string) => `${reason}. Nothing was added.`,
     noTerrain:
       "Some stops have no elevation, and the files to estimate it from cannot be reached. Add elevations, or try again with a connection",
+  },
+  map: {
+    open: "Or choose on the map",
+    middle: "Add the middle of the map as a stop",
+    how: "Click or tap to add a stop there. By keyboard: arrows move the map, + and − zoom, Enter adds its middle.",
+    name: (lat: string, lon: string) => `${lat}, ${lon}`,
+    noTerrain: "The files to work out its elevation from cannot be reached: type the elevation.",
   },
   list: {
     title: "Stops in their order",
@@ -111,14 +119,16 @@ export const trip = {
     title: "Fuel and battery for the nights",
     fuel: (litres: string) => `${litres} L of diesel`,
     battery: (Ah: string, Ah24: string) => `${Ah} Ah at 12 V (${Ah24} Ah at 24 V)`,
-    perNight: "Each night",
+    count: (n: number) => (n === 1 ? "1 night:" : `${n} nights:`),
+    perNight: "Stop by stop",
+    nightsColumn: "Nights",
     fuelColumn: "Fuel, L",
     batteryColumn: "Battery, Ah",
     total: "All nights",
     noDose: "With the dose (µL per pulse) there would be litres here.",
     assumes: (hours: string, share: string, current: string) =>
-      `Taken for granted: ${hours} h a night at ${share} % of the power range, at each stop's start tune; one night a stop; ${current} A running at 12 V (0.6 A at the low end to 3.5 A at the high: common practice, no source). Each start takes 8–12 A for some minutes more (4–6 A at 24 V).`,
-    tableLabel: "Table: fuel and battery by night",
+      `Taken for granted: ${hours} h a night at ${share} % of the power range, at each stop's start tune; ${current} A running at 12 V (0.6 A at the low end to 3.5 A at the high: common practice, no source). Each start takes 8–12 A for some minutes more (4–6 A at 24 V).`,
+    tableLabel: "Table: nights, fuel and battery by stop",
   },
   keep: {
     title: "Take it along",
@@ -131,6 +141,12 @@ export const trip = {
     print: "Print",
     csv: "Download as CSV",
     json: "Download as JSON",
+    gpx: "Download as GPX",
+    geojson: "Download as GeoJSON",
+    unplaced: (n: number) =>
+      n === 1
+        ? "1 stop has no position: GPX and GeoJSON leave it out."
+        : `${n} stops have no position: GPX and GeoJSON leave them out.`,
     kept: "This trip is kept in this browser.",
     notKept: "This browser does not keep it (storage is full or forbidden): copy the link instead.",
     opened: (n: number) =>

@@ -125,6 +125,22 @@ test("fuel of a night: litres an hour times hours, at flows computed elsewhere f
   }
 });
 
+test("several nights at a stop take so many times as much, and count in the totals", () => {
+  const once = planTrip(fit, question);
+  const stops = question.stops.map((stop, i) => (i === 0 ? { ...stop, nights: 3 } : stop));
+  const longer = planTrip(fit, { ...question, stops });
+  const [first] = once.stops;
+  expect(longer.stops[0]?.needs.fuel_L).toBeCloseTo(3 * (first?.needs.fuel_L ?? 0), 9);
+  expect(longer.total.battery_Ah).toBeCloseTo(
+    once.total.battery_Ah + 2 * (first?.needs.battery_Ah ?? 0),
+    9,
+  );
+  for (const nights of [0, -1, 1.5, Number.NaN]) {
+    const wrong = [{ ...stops[0], nights }] as typeof stops;
+    expect(() => planTrip(fit, { ...question, stops: wrong })).toThrow(/nights/);
+  }
+});
+
 test("charge of a night: run current between its ends, times hours; no dose, no litres", () => {
   const { stops, total } = planTrip(fit, { ...question, heater: { heat_kW: 5 } });
   const needs = (power_share: number) =>

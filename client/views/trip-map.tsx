@@ -1,0 +1,56 @@
+import { useState } from "preact/hooks";
+import type { PublishedFit } from "../../model/fit/group.ts";
+import type { Stop } from "../../model/trip/stop.ts";
+import { MapCanvas } from "../map/map-canvas.tsx";
+import { usePalette } from "../map/use-palette.ts";
+import { FIRST_QUESTION } from "../question.ts";
+import { mapWords } from "../texts/map.ts";
+import { trip as words } from "../texts/trip.ts";
+import { groundStop } from "../trip/ground-stop.ts";
+import type { Trip } from "../trip/trip.ts";
+import { format, type Unit } from "../units.ts";
+
+interface TripMapProps {
+  fit: PublishedFit;
+  trip: Trip;
+  unit: Unit;
+  onStop: (stop: Stop) => void;
+}
+
+const NO_CELLS: never[] = [];
+
+/** The map of the heater that goes along; a point on it becomes a stop, its elevation worked out here. */
+export function TripMap({ fit, trip, unit, onStop }: TripMapProps) {
+  const palette = usePalette();
+  const [failed, setFailed] = useState(false);
+  const { heat_kW, low_fan_rpm, high_fan_rpm } = trip.heater;
+  const question = { ...FIRST_QUESTION, heat_kW, low_fan_rpm, high_fan_rpm };
+  const last = trip.stops.findLast(({ lat }) => lat !== undefined);
+  const add = async (lat: number, lon: number) => {
+    const name = words.map.name(format(lat, 2), format(lon, 2));
+    const position = { lat: Number(lat.toFixed(5)), lon: Number(lon.toFixed(5)) };
+    const stop = await groundStop({ name, ...position }).catch(() => null);
+    setFailed(stop === null);
+    if (stop) onStop(stop);
+  };
+  return (
+    <>
+      <p class="hint">{words.map.how}</p>
+      <MapCanvas
+        asked={{ fit, question, end: "low", aspect: "rate" }}
+        palette={palette}
+        unit={unit}
+        cells={NO_CELLS}
+        point={{ lat: last?.lat ?? null, lon: last?.lon ?? null, near: false }}
+        takeMiddle={words.map.middle}
+        onPoint={(lat, lon) => void add(lat, lon)}
+      />
+      {failed && (
+        <p class="error" role="alert">
+          {words.map.noTerrain}
+        </p>
+      )}
+      <p class="hint">{mapWords.credit}.</p>
+    </>
+  );
+}
