@@ -14,17 +14,20 @@ export async function bench(): Promise<Result[]> {
   const port = await freePort();
   const [browser, atlas] = await Promise.all([launchChromium({ debuggedAt: port }), demoAtlas()]);
   const runs: Record<string, number>[] = [];
-  for (let run = 0; run < RUNS; run++) {
-    const found = await lighthouse(atlas.url, { port, logLevel: "error", output: "json" });
-    if (!found || found.lhr.runtimeError) throw new Error(found?.lhr.runtimeError?.message);
-    runs.push(
-      Object.fromEntries(
-        Object.entries(found.lhr.categories).map(([id, { score }]) => [id, 100 * (score ?? 0)]),
-      ),
-    );
+  try {
+    for (let run = 0; run < RUNS; run++) {
+      const found = await lighthouse(atlas.url, { port, logLevel: "error", output: "json" });
+      if (!found || found.lhr.runtimeError) throw new Error(found?.lhr.runtimeError?.message);
+      runs.push(
+        Object.fromEntries(
+          Object.entries(found.lhr.categories).map(([id, { score }]) => [id, 100 * (score ?? 0)]),
+        ),
+      );
+    }
+  } finally {
+    await browser.close();
+    await atlas.close();
   }
-  await browser.close();
-  await atlas.close();
   return Object.entries(LEAST).map(([id, limit]) => {
     const scores = runs.map((run) => run[id] ?? 0);
     return {
