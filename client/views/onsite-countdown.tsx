@@ -8,7 +8,7 @@ export function Countdown(props: { due_at: number; before: string; over: string 
   return (
     <>
       {left_s > 0 && (
-        <p class="rate" role="timer" aria-live="off">
+        <p class="rate" role="timer" aria-live="off" data-left={left_s}>
           {props.before} <output>{spanOf(left_s)}</output>
         </p>
       )}

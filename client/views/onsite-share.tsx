@@ -1,13 +1,15 @@
-import { useState } from "preact/hooks";
+import { useEffect, useState } from "preact/hooks";
 import { fieldErrors, tuneSchema } from "../../model/tune.ts";
 import { AtlasProblem } from "../api.ts";
 import { send } from "../offline/deliver.ts";
+import { WAITING_CHANGED } from "../offline/names.ts";
 import { logSweep } from "../onsite/logged.ts";
 import type { Session } from "../onsite/session.ts";
 import { draftOfSweep } from "../onsite/tune.ts";
 import { coarsePosition } from "../share/coarse-position.ts";
 import { contributorKey } from "../share/contributor.ts";
 import { tuneOf } from "../share/draft.ts";
+import { keptReceipts } from "../share/receipts.ts";
 import { offline } from "../texts/offline.ts";
 import { onsite as words } from "../texts/onsite.ts";
 import { shareWords } from "../texts/share.ts";
@@ -26,6 +28,25 @@ export function ShareSweep(props: {
   const [problem, setProblem] = useState<string[]>([]);
   const { plan, shared } = session;
   const hasPlace = plan.lat !== null && plan.lon !== null;
+
+  const settle = async (next: Session) => {
+    onSession(next);
+    // The entry learns where its tune is; without a logbook the receipt is under Share all the same.
+    await logSweep(next, words.done.heaterName, new Date()).catch(() => {});
+  };
+  // What waited may have arrived since, with this view open or not.
+  useEffect(() => {
+    if (shared !== "waits") return;
+    const look = () => {
+      const kept = keptReceipts().find(({ key }) => key === session.id);
+      if (!kept) return;
+      const { id, receipt, verdict } = kept;
+      void settle({ ...session, shared: { id, receipt, verdict, kept: true } });
+    };
+    look();
+    addEventListener(WAITING_CHANGED, look);
+    return () => removeEventListener(WAITING_CHANGED, look);
+  }, [shared]);
 
   const share = async () => {
     setTried(true);
@@ -50,10 +71,7 @@ export function ShareSweep(props: {
         kept_on: new Date().toISOString(),
         problem: null,
       });
-      const next: Session = { ...session, shared: sent === "waits" ? sent : arrivedOf(sent) };
-      onSession(next);
-      // The entry learns where its tune is; without a logbook the receipt is under Share all the same.
-      await logSweep(next, words.done.heaterName, new Date()).catch(() => {});
+      await settle({ ...session, shared: sent === "waits" ? sent : arrivedOf(sent) });
       onShared();
     } catch (error) {
       setProblem(sentencesOf(error));

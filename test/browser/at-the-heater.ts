@@ -1,0 +1,87 @@
+import type { Page } from "playwright-core";
+import { onsite } from "../../client/texts/onsite.ts";
+import type { SweepReading } from "../../model/sweep/setup.ts";
+import { seeded } from "../../seed-demo/random.ts";
+import { AtTheHeater } from "../study/sweep/at-the-heater.ts";
+import type { Exhaust } from "../study/sweep/exhaust.ts";
+import { field } from "./open-page.ts";
+
+/** An invented heater's ends, and where the CO of each is lowest. */
+export const EXHAUSTS: Record<"low" | "high", Exhaust> = {
+  low: {
+    minimum_Hz: 1.02,
+    lowest_ppm: 14,
+    lean_width: 0.09,
+    rich_width: 0.07,
+    shape: "power",
+    flame_out_Hz: 0.7,
+  },
+  high: {
+    minimum_Hz: 3.85,
+    lowest_ppm: 10,
+    lean_width: 0.06,
+    rich_width: 0.08,
+    shape: "chain",
+    flame_out_Hz: 2.7,
+  },
+};
+const METER = { lag_s: 20, resolution_ppm: 1, floor_ppm: 0, ceiling_ppm: 1000, drift_per_min: 0 };
+const STEPS_MOST = 60;
+
+export const press = (page: Page, name: string) =>
+  page.getByRole("button", { name, exact: true }).click();
+
+/** From an empty form to the first step at the low end. */
+export async function begin(page: Page): Promise<void> {
+  await field(page, "low_before_Hz").fill("1.3");
+  await field(page, "high_before_Hz").fill("4.6");
+  await press(page, onsite.prepare.begin);
+  for (const box of await page.locator('[name^="check."]').all()) await box.check();
+  await press(page, onsite.checklist.light);
+  await press(page, onsite.warmUp.already);
+  await page.locator("[data-step=set]").waitFor();
+}
+
+/** Time that the test lets pass, once the view is there. */
+export async function installClock(page: Page): Promise<void> {
+  await field(page, "low_before_Hz").waitFor();
+  await page.clock.install();
+}
+
+/** A person at an end of an invented heater who does what the page says, the clock going on as they wait. */
+export async function sweepEnd(
+  page: Page,
+  end: "low" | "high",
+  onWait: (step: number) => Promise<void> = async () => {},
+): Promise<SweepReading[]> {
+  const heater = new AtTheHeater(seeded(end === "low" ? 5 : 6), EXHAUSTS[end], METER);
+  const readings: SweepReading[] = [];
+  for (let step = 0; step < STEPS_MOST; step++) {
+    const at = await page.locator("[data-step]").getAttribute("data-step");
+    if (at === "found") return readings;
+    if (at === "set") await press(page, onsite.step.isSet);
+    await onWait(step);
+    const { rate, left_s } = await asked(page);
+    await page.clock.fastForward((left_s + 1) * 1000);
+    await page.getByText(onsite.step.readNow).waitFor();
+    const reading = heater.read(rate, left_s + 1);
+    readings.push(reading);
+    await typeReading(page, String(reading.co_ppm));
+  }
+  throw new Error(`No minimum after ${STEPS_MOST} steps.`);
+}
+
+/** Types what the meter shows and waits until the page has taken it. */
+export async function typeReading(page: Page, co_ppm: string): Promise<void> {
+  await field(page, "co_ppm").fill(co_ppm);
+  await press(page, onsite.step.take);
+}
+
+/** What the page asks for: the pump rate, and how long to wait by its own clock. */
+export async function asked(page: Page): Promise<{ rate: number; left_s: number }> {
+  const rate = await page
+    .locator("[data-step] .rate output[data-value]")
+    .getAttribute("data-value");
+  const left = await page.locator("[data-left]").getAttribute("data-left");
+  return { rate: Number(rate), left_s: Number(left) };
+}

@@ -1,0 +1,281 @@
+import { AxeBuilder } from "@axe-core/playwright";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, expect, test, vi } from "vitest";
+import { offline } from "../../client/texts/offline.ts";
+import { onsite } from "../../client/texts/onsite.ts";
+import { shareWords } from "../../client/texts/share.ts";
+import type { Tune } from "../../model/tune.ts";
+import type { Health } from "../../server/contract.ts";
+import {
+  asked,
+  begin,
+  EXHAUSTS,
+  installClock,
+  press,
+  sweepEnd,
+  typeReading,
+} from "./at-the-heater.ts";
+import { launchChromium } from "./chromium.ts";
+import { inventedTunes } from "./crowd.ts";
+import { type Line, openLine } from "./line.ts";
+import { field, openPage } from "./open-page.ts";
+import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
+
+vi.setConfig({ testTimeout: 120_000 });
+
+let browser: Browser;
+let atlas: RunningAtlas;
+let line: Line;
+
+beforeAll(async () => {
+  [browser, atlas] = await Promise.all([launchChromium({ webgl: false }), runAtlas()]);
+  await atlas.load(inventedTunes());
+  line = await openLine(atlas.url);
+});
+
+afterAll(async () => {
+  await browser?.close();
+  await line?.close();
+  await atlas?.close();
+});
+
+const tunes = async () => (await atlas.get<Health>("/health")).tunes;
+const PHONE = { viewport: { width: 360, height: 740 } };
+async function openOnSite() {
+  const opened = await openPage(browser, `${atlas.url}/#/onsite`, PHONE);
+  await installClock(opened.page);
+  return opened;
+}
+
+/** What axe finds in both themes, and whether anything runs out of the screen. */
+async function faults(page: Page, state: string): Promise<string[]> {
+  const found: string[] = [];
+  for (const colorScheme of ["light", "dark"] as const) {
+    await page.emulateMedia({ colorScheme });
+    const axe = new AxeBuilder({ page }).include(".onsite");
+    // Only colours differ from one theme to the other.
+    if (colorScheme === "dark") axe.withRules(["color-contrast"]);
+    const { violations } = await axe.analyze();
+    for (const { id, nodes } of violations)
+      found.push(`${state}, ${colorScheme}: ${id}: ${nodes.map((n) => n.html)}`);
+  }
+  const overflow = await page.evaluate(
+    () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+  );
+  if (overflow > 0) found.push(`${state}: ${overflow} px too wide`);
+  const small = await page
+    .locator(
+      ".onsite button, .onsite select, .onsite input:not([type=checkbox]), .onsite label.check",
+    )
+    .evaluateAll((all) =>
+      all.filter((one) => one.getBoundingClientRect().height < 43.5).map((one) => one.outerHTML),
+    );
+  return [...found, ...small.map((html) => `${state}: too small: ${html.slice(0, 100)}`)];
+}
+
+test("both ends without a network, a reload on the way: minima found, logged, shared once when the network is back", async () => {
+  const { page, close } = await openPage(browser, `${line.url}/#/onsite`, {
+    ...PHONE,
+    serviceWorkers: "allow",
+  });
+  const before = await tunes();
+  // From here on the page is kept in the browser.
+  await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+  line.cut();
+  await page.reload();
+  await installClock(page);
+  await begin(page);
+  await sweepEnd(page, "low", async (step) => {
+    if (step !== 2) return;
+    // In the middle of a wait, with the screen off for a while.
+    const { rate, left_s } = await asked(page);
+    await page.clock.fastForward(10_000);
+    await page.reload();
+    await page.locator("[data-step=read]").waitFor();
+    const after = await asked(page);
+    expect(after.rate).toBe(rate);
+    expect(after.left_s).toBeLessThanOrEqual(left_s - 10);
+  });
+  const low = Number(await page.locator(".rate output").getAttribute("data-value"));
+  expect(Math.abs(low - EXHAUSTS.low.minimum_Hz)).toBeLessThanOrEqual(0.15);
+  await press(page, onsite.found.nextHigh);
+  await sweepEnd(page, "high");
+  const high = Number(await page.locator(".rate output").getAttribute("data-value"));
+  expect(Math.abs(high - EXHAUSTS.high.minimum_Hz)).toBeLessThanOrEqual(0.25);
+  await press(page, onsite.found.nextCheck);
+
+  // The middle: half way in pump and fan; then full power.
+  await page.getByText(onsite.check.setTo.middle).waitFor();
+  for (const [ppm, onward] of [
+    ["12", onsite.check.next],
+    ["11", onsite.check.finish],
+  ] as const) {
+    await press(page, onsite.step.isSet);
+    await page.clock.fastForward(200_000);
+    await typeReading(page, ppm);
+    await page.locator("[data-step=good]").waitFor();
+    await press(page, onward);
+  }
+  await page.getByText(onsite.done.logged).waitFor();
+  await page.getByText(onsite.check.title.middle).first().waitFor();
+
+  await press(page, shareWords.send);
+  await page.getByText(shareWords.needConsent).waitFor();
+  await field(page, "consent").check();
+  await press(page, shareWords.send);
+  await page.getByText(offline.waits).first().waitFor();
+  expect(await tunes()).toBe(before);
+  const logged = () =>
+    page.evaluate(
+      () =>
+        new Promise<{ id: string; low: { pump_Hz: number }; shared?: object }[]>((done) => {
+          const asking = indexedDB.open("hypsotune-logbook");
+          asking.onsuccess = () => {
+            const all = asking.result.transaction("entries").objectStore("entries").getAll();
+            all.onsuccess = () => done(all.result);
+          };
+        }),
+    );
+  const [entry, ...more] = await logged();
+  expect(more).toEqual([]);
+  expect(entry?.low).toMatchObject({ pump_Hz: low });
+  expect(entry?.shared).toEqual({ key: entry?.id });
+
+  line.mend();
+  const arriving = page.waitForRequest((request) => request.method() === "POST");
+  await page.reload();
+  const { low: sentLow, high: sentHigh, meter } = (await arriving).postDataJSON() as Tune;
+  expect([sentLow.pump_Hz, sentHigh.pump_Hz]).toEqual([low, high]);
+  expect(meter).toEqual({ kind: "portable meter", distance_m: 0.3 });
+  await page.locator(".onsite [data-verdict=accepted]").waitFor();
+  await expect.poll(tunes).toBe(before + 1);
+  expect((await logged())[0]?.shared).toMatchObject({ receipt: expect.any(String) });
+  await page.reload();
+  await page.locator(".onsite [data-verdict=accepted]").waitFor();
+  expect(line.keys).toEqual([entry?.id]);
+  expect(await tunes()).toBe(before + 1);
+  await close();
+});
+
+test("the flame goes out: richer, two attempts at most, then the manual and what to put back; undo takes it back", async () => {
+  const { page, complaints, close } = await openOnSite();
+  await begin(page);
+  await press(page, onsite.step.isSet);
+  const { rate } = await asked(page);
+  await press(page, onsite.step.out);
+  await page.getByText(onsite.relight.rule(2)).waitFor();
+  await press(page, onsite.step.undo);
+  await page.locator("[data-step=read]").waitFor();
+  await press(page, onsite.step.out);
+  await press(page, onsite.relight.attempt);
+  await press(page, onsite.relight.burns);
+  const richer = await asked(page);
+  expect(richer.rate).toBeGreaterThan(rate);
+  expect(richer.left_s).toBeGreaterThan(120);
+  await page.getByRole("cell", { name: onsite.chart.flameOut }).waitFor();
+  await press(page, onsite.step.out);
+  await page.getByText(onsite.relight.rule(1)).waitFor();
+  await press(page, onsite.relight.attempt);
+  await press(page, onsite.relight.noLight);
+  await page.getByRole("heading", { name: onsite.stopped.flame.title }).waitFor();
+  const putBack = await page.locator(".put-back td").allTextContents();
+  expect(putBack).toEqual(["1.3", "1,650", "4.6", "4,400"]);
+  expect(complaints).toEqual([]);
+  await close();
+});
+
+test("a reading indoors: one press from anywhere, stop, air, out; it stays after a reload", async () => {
+  const { page, complaints, close } = await openOnSite();
+  await begin(page);
+  await press(page, onsite.alarm);
+  const said = page.locator("[data-step=alarm]");
+  await page.getByRole("heading", { name: onsite.stopped.alarm.title }).waitFor();
+  for (const sentence of onsite.stopped.alarm.lines) await said.getByText(sentence).waitFor();
+  await page.reload();
+  await said.waitFor();
+  expect(await page.locator("[data-step]").count()).toBe(1);
+  await press(page, onsite.stopped.alarm.mistaken);
+  await press(page, onsite.stopped.alarm.mistakenSure);
+  await page.locator("[data-step=set]").waitFor();
+  await press(page, onsite.step.leave);
+  await press(page, onsite.step.leaveSure);
+  await page.getByRole("heading", { name: onsite.stopped.putBack }).waitFor();
+  expect(complaints).toEqual([]);
+  await close();
+});
+
+test("every state is accessible in both themes on a phone, with large targets", async () => {
+  const { page, complaints, close } = await openOnSite();
+  await press(page, onsite.prepare.begin);
+  await page.getByText(onsite.prepare.fix).waitFor();
+  const found = await faults(page, "prepare");
+  await field(page, "low_before_Hz").fill("1.3");
+  await field(page, "high_before_Hz").fill("4.6");
+  await press(page, onsite.prepare.begin);
+  await press(page, onsite.checklist.light);
+  found.push(...(await faults(page, "checklist")));
+  for (const box of await page.locator('[name^="check."]').all()) await box.check();
+  await press(page, onsite.checklist.light);
+  found.push(...(await faults(page, "warm-up")));
+  await press(page, onsite.warmUp.already);
+  await press(page, onsite.step.isSet);
+  await page.clock.fastForward(121_000);
+  await press(page, onsite.step.take);
+  await page.getByText(onsite.step.noReading).waitFor();
+  await field(page, "still").check();
+  await typeReading(page, "30");
+  found.push(...(await faults(page, "set")));
+  await press(page, onsite.step.isSet);
+  found.push(...(await faults(page, "read")));
+  await press(page, onsite.step.out);
+  found.push(...(await faults(page, "relight")));
+  await press(page, onsite.alarm);
+  found.push(...(await faults(page, "alarm")));
+  expect(found).toEqual([]);
+  expect(complaints).toEqual([]);
+  await close();
+});
+
+test("a room alarm that shows nothing below 30: no minimum, and it says so", async () => {
+  const { page, close } = await openOnSite();
+  await page.locator("#onsite-meter").selectOption("room alarm");
+  await begin(page);
+  for (let k = 0; k < 8 && (await page.locator("[data-step=unseen]").count()) === 0; k++) {
+    const step = await page.locator("[data-step]").getAttribute("data-step");
+    if (step === "set") await press(page, onsite.step.isSet);
+    await page.clock.fastForward(400_000);
+    await press(page, onsite.step.below("30"));
+  }
+  await page.getByText(onsite.unseen.below("30")).waitFor();
+  await press(page, onsite.unseen.goOn);
+  await page.locator("[data-step=set]").waitFor();
+  await close();
+});
+
+test("the keyboard alone leads through the first steps, the focus where the next one begins", async () => {
+  const { page, close } = await openOnSite();
+  await field(page, "low_before_Hz").focus();
+  await page.keyboard.type("1.3");
+  await page.keyboard.press("Tab");
+  await page.keyboard.type("4.6");
+  await page.keyboard.press("Enter");
+  for (let k = 0; k < 6; k++) {
+    await page.keyboard.press("Tab");
+    await page.keyboard.press("Space");
+  }
+  await page.keyboard.press("Tab");
+  await page.keyboard.press("Enter");
+  const focused = () => page.evaluate(() => document.activeElement?.textContent);
+  await expect.poll(focused).toBe(onsite.warmUp.title);
+  await page.keyboard.press("Tab");
+  await page.keyboard.press("Enter");
+  await expect.poll(focused).toContain("Low end");
+  await page.keyboard.press("Tab");
+  await page.keyboard.press("Enter");
+  await page.locator("[data-step=read]").waitFor();
+  await page.keyboard.press("Tab");
+  await page.keyboard.type("40");
+  await page.keyboard.press("Enter");
+  await page.getByRole("cell", { name: "40" }).waitFor();
+  await close();
+});
