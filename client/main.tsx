@@ -14,12 +14,14 @@ import { Atlas } from "./views/atlas.tsx";
 
 // Fetched when first opened: they bring the schema, the charts and the cells along.
 const Trip = later(() => import("./views/trip.tsx").then((m) => m.TripView));
+const OnSite = later(() => import("./views/onsite.tsx").then((m) => m.OnSite));
 const Card = later(() => import("./views/card.tsx").then((m) => m.Card));
+const Logbook = later(() => import("./views/logbook.tsx").then((m) => m.LogbookView));
 const Share = later(() => import("./views/share.tsx").then((m) => m.Share));
 const Scaling = later(() => import("./views/scaling.tsx").then((m) => m.Scaling));
 const Data = later(() => import("./views/data.tsx").then((m) => m.Data));
 
-const VIEWS = ["atlas", "trip", "card", "share", "scaling", "data"] as const;
+const VIEWS = ["atlas", "trip", "onsite", "card", "logbook", "share", "scaling", "data"] as const;
 type View = (typeof VIEWS)[number];
 
 /** The first step of the address names the view; further steps are the view's own pages. */
@@ -82,7 +84,16 @@ function App() {
           <>
             {view === "atlas" && <Atlas fit={fit} question={question} onQuestion={ask} />}
             {view === "trip" && <Trip fit={fit} />}
+            {view === "onsite" && (
+              <OnSite
+                fit={fit}
+                question={question}
+                onQuestion={ask}
+                onShared={() => void follow()}
+              />
+            )}
             {view === "card" && <Card fit={fit} />}
+            {view === "logbook" && <Logbook fit={fit} onShared={() => void follow()} />}
             {view === "share" && <Share fit={fit} onShared={() => void follow()} />}
             {view === "scaling" && <Scaling fit={fit} />}
             {view === "data" && <Data fit={fit} />}

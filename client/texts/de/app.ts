@@ -8,7 +8,9 @@ export const t: typeof import("../en/app.ts").t = {
   views: {
     atlas: "Atlas",
     trip: "Reise",
+    onsite: "Vor Ort",
     card: "Karte",
+    logbook: "Logbuch",
     share: "Teilen",
     scaling: "Verlauf",
     data: "Daten",

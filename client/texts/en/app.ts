@@ -8,7 +8,9 @@ export const t = {
   views: {
     atlas: "Atlas",
     trip: "Trip",
+    onsite: "On site",
     card: "Card",
+    logbook: "Logbook",
     share: "Share",
     scaling: "Scaling",
     data: "Data",

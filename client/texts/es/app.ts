@@ -8,7 +8,9 @@ export const t: typeof import("../en/app.ts").t = {
   views: {
     atlas: "Atlas",
     trip: "Viaje",
+    onsite: "En el sitio",
     card: "Tarjeta",
+    logbook: "Diario",
     share: "Compartir",
     scaling: "Escala",
     data: "Datos",
