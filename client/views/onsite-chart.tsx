@@ -12,7 +12,7 @@ export function SweepChart(props: {
   plan: Plan;
   next_Hz: number | undefined;
 }) {
-  const { stage, plan, next_Hz } = props;
+  const { stage, plan } = props;
   const { picture, answer } = stage;
   const decimals = decimalsOf(plan.step_Hz) + 1;
   const wide = answer.intervals_Hz.at(-1);
@@ -21,18 +21,29 @@ export function SweepChart(props: {
   ) as [string, string, string];
   const { guards_Hz } = answer;
   const known = picture.levels.length > 0;
+  return (
+    <section class="sheet" aria-labelledby="chart">
+      <h3 id="chart">{words.chart.title}</h3>
+      {known && <Drawing {...props} label={words.chart.label(...figures)} />}
+      <p>{known ? words.chart.estimate(...figures) : words.chart.first}</p>
+      <p class="note">
+        {words.guards(hz(guards_Hz.lean, decimals), hz(guards_Hz.rich, decimals))}{" "}
+        {known && words.chart.lag(format(answer.lag_s))}
+      </p>
+    </section>
+  );
+}
+
+/** The curve as it is believed, once anything was read. */
+function Drawing(props: Parameters<typeof SweepChart>[0] & { label: string }) {
+  const { stage, plan, next_Hz, label } = props;
+  const { picture, answer } = stage;
   const drawn = layOut(picture, answer, next_Hz === undefined ? [] : [next_Hz]);
   const { width, height, x, y } = drawn;
   const floor = height - MARGIN.bottom;
   return (
-    <section class="sheet" aria-labelledby="chart">
-      <h3 id="chart">{words.chart.title}</h3>
-      <svg
-        class="sweep-chart"
-        role="img"
-        aria-label={words.chart.label(...figures)}
-        viewBox={`0 0 ${width} ${height}`}
-      >
+    <>
+      <svg class="sweep-chart" role="img" aria-label={label} viewBox={`0 0 ${width} ${height}`}>
         <rect
           class="minimum"
           x={drawn.minimum.from}
@@ -55,7 +66,7 @@ export function SweepChart(props: {
           <g key={tick}>
             <line class="frame" x1={x(tick)} x2={x(tick)} y1={floor} y2={floor + 4} />
             <text x={x(tick)} y={floor + 17} text-anchor="middle">
-              {format(tick, decimals - 1)}
+              {format(tick, decimalsOf(plan.step_Hz))}
             </text>
           </g>
         ))}
@@ -84,11 +95,6 @@ export function SweepChart(props: {
         <span class="key-item minimum">{words.chart.keyMinimum}</span>{" "}
         {next_Hz !== undefined && <span class="key-item next">{words.chart.keyNext}</span>}
       </p>
-      <p>{known ? words.chart.estimate(...figures) : words.chart.first}</p>
-      <p class="note">
-        {words.guards(hz(guards_Hz.lean, decimals), hz(guards_Hz.rich, decimals))}{" "}
-        {known && words.chart.lag(format(answer.lag_s))}
-      </p>
-    </section>
+    </>
   );
 }

@@ -105,7 +105,8 @@ export const onsite = {
     y: "CO at the meter, ppm",
     label: (minimum: string, lower: string, upper: string) =>
       `Chart: the minimum is near ${minimum} Hz, with 95 % between ${lower} and ${upper} Hz.`,
-    first: "No reading yet: the curve is what the start tune's bands leave open.",
+    first:
+      "No reading yet: the start tune's bands are all that is known. The curve is drawn from the first reading on.",
     estimate: (minimum: string, lower: string, upper: string) =>
       `As far as it is known, the minimum is near ${minimum} Hz (95 %: ${lower} to ${upper} Hz).`,
     lag: (seconds: string) => `The meter takes about ${seconds} s to most of a change.`,

@@ -1,0 +1,202 @@
+import { expect, test } from "vitest";
+import { entryOf } from "../../client/onsite/logged.ts";
+import { faultsOf, firstPreparation, planOf, usualMeter } from "../../client/onsite/plan.ts";
+import { runOf } from "../../client/onsite/run.ts";
+import {
+  newSession,
+  type Press,
+  pressed,
+  type Session,
+  undone,
+} from "../../client/onsite/session.ts";
+import { stageOf } from "../../client/onsite/stage.ts";
+import { tuneOfSweep } from "../../client/onsite/tune.ts";
+import { FIRST_QUESTION } from "../../client/question.ts";
+import { usualFans } from "../../model/heater.ts";
+import { startTune } from "../../model/start.ts";
+import { inventedFit } from "../model/invented-fit.ts";
+
+const ready = { ...firstPreparation(), low_before_Hz: 1.4, high_before_Hz: 4.8 };
+const question = { ...FIRST_QUESTION, air: { temperature_C: -5 } };
+const plan = planOf(question, startTune(inventedFit(), question), ready);
+const BEGUN = Date.UTC(2026, 10, 26, 12);
+const KEY = "invented-session-key";
+
+/** Presses with the seconds since the one before. */
+function after(list: readonly [number, object][], from = newSession(plan, KEY, BEGUN)): Session {
+  return list.reduce((session, [s, one]) => {
+    const last = session.presses.at(-1)?.at ?? session.begun_at;
+    return pressed(session, { at: last + s * 1000, ...one } as Press);
+  }, from);
+}
+const WARM: [number, object][] = [
+  [5, { is: "lit" }],
+  [600, { is: "warm" }],
+];
+const result = (pump_Hz: number, co_ppm: number) => ({ pump_Hz, co_ppm, settled: 4 });
+const BOTH: [number, object][] = [
+  ...WARM,
+  [900, { is: "accept", end: "low", result: result(1.2, 15) }],
+  [900, { is: "accept", end: "high", result: result(4.1, 10) }],
+];
+
+test("what is missing, out of range or upside down keeps a sweep from beginning, by field", () => {
+  expect(faultsOf(firstPreparation())).toMatchObject({ low_before_Hz: "missing" });
+  expect(faultsOf({ ...ready, high_before_Hz: 1.2 })).toEqual({ high_before_Hz: "ends" });
+  expect(faultsOf({ ...ready, step_Hz: 3 })).toEqual({ step_Hz: "range" });
+  expect(faultsOf({ ...ready, meter: { ...usualMeter("other"), lag_s: undefined } })).toEqual({
+    "meter.lag_s": "missing",
+  });
+  expect(faultsOf(ready)).toEqual({});
+});
+
+test("from the checklist over the warm-up to the first setting, timed by the clock alone", () => {
+  expect(stageOf(after([]))).toEqual({ is: "checklist" });
+  const lit = after(WARM.slice(0, 1));
+  expect(stageOf(lit)).toEqual({ is: "warm-up", due_at: BEGUN + 5000 + 600_000 });
+  const first = stageOf(after(WARM));
+  expect(first).toMatchObject({ is: "sweep", end: "low", toSet: true });
+  if (first.is !== "sweep") return;
+  const set = after([...WARM, [10, { is: "set", pump_Hz: first.pump_Hz }]]);
+  expect(stageOf(set)).toMatchObject({
+    toSet: false,
+    due_at: BEGUN + 615_000 + first.wait_s * 1000,
+  });
+});
+
+test("a session is the same after it went through storage, and undo takes back exactly one press", () => {
+  const one = after([...WARM, [10, { is: "set", pump_Hz: 1.2 }]]);
+  const two = after([[90, { is: "read", reading: { co_ppm: 40 }, still: true }]], one);
+  expect(stageOf(JSON.parse(JSON.stringify(two)))).toEqual(stageOf(two));
+  expect(undone(two)).toEqual(one);
+  expect(runOf(two).readings.low).toMatchObject([
+    { pump_Hz: 1.2, set_s: 615, time_s: 705, co_ppm: 40, still: true },
+  ]);
+});
+
+test("a clock set back does not turn time round", () => {
+  const session = after([...WARM, [10, { is: "set", pump_Hz: 1.2 }], [-4000, { is: "out" }]]);
+  const ats = session.presses.map(({ at }) => at);
+  expect(ats).toEqual([...ats].sort((a, b) => a - b));
+  expect(stageOf(session).is).toBe("relight");
+});
+
+test("after a flame-out: richer and with a long wait; after two attempts no third one, at either end", () => {
+  const out = after([...WARM, [10, { is: "set", pump_Hz: 1.2 }], [20, { is: "out" }]]);
+  const stage = stageOf(out);
+  expect(stage).toMatchObject({ is: "relight", attempts: 0, lighting: false });
+  const richer = stage.is === "relight" ? (stage.richer_Hz as number) : 0;
+  expect(richer).toBeGreaterThan(1.2);
+  const burning = after(
+    [
+      [300, { is: "relight" }],
+      [60, { is: "burns", pump_Hz: richer }],
+    ],
+    out,
+  );
+  expect(stageOf(burning)).toMatchObject({
+    is: "sweep",
+    toSet: false,
+    pump_Hz: richer,
+    wait_s: 180,
+  });
+  const high = after([[900, { is: "accept", end: "low", result: result(1.3, 15) }]], burning);
+  const again = after(
+    [
+      [60, { is: "set", pump_Hz: 4 }],
+      [20, { is: "out" }],
+      [300, { is: "relight" }],
+    ],
+    high,
+  );
+  expect(stageOf(again)).toMatchObject({ is: "relight", attempts: 2, lighting: true });
+  expect(stageOf(after([[30, { is: "no light" }]], again))).toEqual({
+    is: "stopped",
+    why: "flame",
+  });
+  const third = after(
+    [
+      [30, { is: "burns", pump_Hz: 4.3 }],
+      [60, { is: "out" }],
+    ],
+    again,
+  );
+  expect(stageOf(third)).toEqual({ is: "stopped", why: "flame" });
+});
+
+test("alarm and leaving stop from anywhere", () => {
+  for (const list of [[], WARM, BOTH]) {
+    expect(stageOf(after([...list, [1, { is: "alarm" }]]))).toEqual({
+      is: "stopped",
+      why: "alarm",
+    });
+    expect(stageOf(after([...list, [1, { is: "abort" }]]))).toEqual({
+      is: "stopped",
+      why: "abort",
+    });
+  }
+});
+
+test("an end begun again forgets what was read and keeps where the flame went out", () => {
+  const session = after([
+    ...WARM,
+    [10, { is: "set", pump_Hz: 1.2 }],
+    [90, { is: "read", reading: { co_ppm: 40 }, still: true }],
+    [10, { is: "set", pump_Hz: 1.1 }],
+    [20, { is: "out" }],
+    [300, { is: "relight" }],
+    [30, { is: "burns", pump_Hz: 1.2 }],
+    [10, { is: "again" }],
+  ]);
+  expect(runOf(session).readings.low).toMatchObject([{ pump_Hz: 1.1, flame_out: true }]);
+});
+
+test("the middle and full power are checked against what the ends were left at", () => {
+  const middle = stageOf(after(BOTH));
+  expect(middle).toMatchObject({ is: "check", which: "middle", toSet: true });
+  const { low_fan_rpm, high_fan_rpm } = usualFans(question.heat_kW);
+  if (middle.is === "check") {
+    expect(middle.expected.pump_Hz).toBeCloseTo(2.65, 9);
+    expect(middle.expected.fan_rpm).toBe((low_fan_rpm + high_fan_rpm) / 2);
+  }
+  const poor = after([...BOTH, [5, { is: "set", pump_Hz: 2.65 }]]);
+  const read = after([[150, { is: "read", reading: { co_ppm: 80 }, still: false }]], poor);
+  expect(stageOf(read)).toMatchObject({ is: "check", verdict: "poor" });
+  const full = after([[5, { is: "finish" }]], read);
+  expect(stageOf(full)).toMatchObject({ is: "check", which: "full", expected: { co_ppm: 10 } });
+  expect(stageOf(after([[5, { is: "skip" }]], full))).toEqual({ is: "done" });
+});
+
+test("the tune and the logbook's entry say what was found, with nothing typed again", () => {
+  const done = after([...BOTH, [5, { is: "skip" }], [5, { is: "skip" }]]);
+  const tune = tuneOfSweep(done, "invented-contributor");
+  expect(tune).toMatchObject({
+    heater: { heat_kW: 5 },
+    site: { elevation_m: 1000 },
+    air: { temperature_C: -5 },
+    low: { pump_Hz: 1.2, co_ppm: 15 },
+    high: { pump_Hz: 4.1, co_ppm: 10 },
+    meter: { kind: "portable meter", distance_m: 0.3 },
+    tuned_on: "2026-11",
+  });
+  const entry = entryOf({ ...done, shared: "waits" }, "heater-1", new Date(BEGUN));
+  expect(entry).toMatchObject({
+    id: KEY,
+    kind: "tune",
+    low: { pump_Hz: 1.2, co_ppm: 15 },
+    high: { pump_Hz: 4.1, co_ppm: 10 },
+    shared: { key: KEY },
+  });
+});
+
+test("below the meter's floor goes into the tune as that, never as 0", () => {
+  const below = { pump_Hz: 1.2, co_below_ppm: 30, settled: 3 };
+  const done = after([
+    ...WARM,
+    [900, { is: "accept", end: "low", result: below }],
+    [900, { is: "accept", end: "high", result: result(4.1, 31) }],
+  ]);
+  const { low } = tuneOfSweep(done, "invented-contributor");
+  expect(low.co_below_ppm).toBe(30);
+  expect(low.co_ppm).toBeUndefined();
+});
