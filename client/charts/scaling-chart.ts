@@ -3,6 +3,7 @@ import type { ScalingAnswer, ScalingCurvePoint, ScalingPoint } from "../../serve
 import { t } from "../texts/app.ts";
 import { scalingWords } from "../texts/scaling.ts";
 import { toShown, type Unit } from "../units.ts";
+import type { DrawnPlot } from "./readable-chart.tsx";
 
 export type Over = "density" | "elevation";
 
@@ -23,7 +24,7 @@ const ROOM = 1.12;
  * Pump rate per fan speed over density or elevation: bands, curve, every tune, and lines that join one contributor's.
  * What lies beyond the frame is drawn at its edge, so that one decimal slip does not flatten all the rest.
  */
-export function scalingChart(options: ScalingChartOptions): SVGSVGElement {
+export function scalingChart(options: ScalingChartOptions): DrawnPlot {
   const { scaling, over, unit, width } = options;
   const shown = (elevation_m: number) => toShown(elevation_m, unit);
   const x = (d: ScalingPoint | ScalingCurvePoint) =>
@@ -60,7 +61,7 @@ export function scalingChart(options: ScalingChartOptions): SVGSVGElement {
       Plot.dot(of("rejected"), { x, y, r: 5, symbol: "times", className: "rejected" }),
       Plot.frame({ className: "chart-frame" }),
     ],
-  }) as SVGSVGElement;
+  }) as DrawnPlot;
   // The page's policy allows no inline style; the chart's looks are in the stylesheet.
   svg.querySelector("style")?.remove();
   // As one picture it has one name; its parts are in the table.
@@ -68,6 +69,12 @@ export function scalingChart(options: ScalingChartOptions): SVGSVGElement {
   svg.setAttribute("class", "scaling-chart");
   svg.setAttribute("role", "img");
   return svg;
+}
+
+/** Where a rate is drawn over density: what lies beyond the frame, at its edge. */
+export function drawnRate(scaling: ScalingAnswer): (pump_Hz_per_krpm: number) => number {
+  const frame = yFrame(scaling, () => true);
+  return (rate) => clamp(rate, frame);
 }
 
 /** How many tunes lie beyond the frame and are drawn at its edge. */

@@ -1,7 +1,11 @@
-import type { ScalingPoint } from "../../server/contract.ts";
+import type { GroupFit } from "../../model/fit/group.ts";
+import { residual_pct } from "../../model/residual.ts";
+import type { ScalingAnswer, ScalingCurvePoint, ScalingPoint } from "../../server/contract.ts";
+import { CsvButton } from "../parts/csv-button.tsx";
 import { InEnglish } from "../parts/in-english.tsx";
 import { scalingWords } from "../texts/scaling.ts";
 import { format, formatIn, type Unit } from "../units.ts";
+import { curveCsv, pointsCsv } from "./scaling-csv.ts";
 
 /** Rows drawn into the table at once; a crowd's thousands would stall a phone. */
 const ROWS_AT_ONCE = 200;
@@ -27,8 +31,10 @@ export function AsideTable({ points, unit }: { points: ScalingPoint[]; unit: Uni
   );
 }
 
-/** Every point of the chart in figures. */
-export function PointsTable({ points, unit }: { points: ScalingPoint[]; unit: Unit }) {
+/** Every point of the charts in figures, and as a file. */
+export function PointsTable(props: { scaling: ScalingAnswer; group: GroupFit; unit: Unit }) {
+  const { scaling, group, unit } = props;
+  const { points } = scaling;
   return (
     <section class="sheet" aria-labelledby="points">
       <h2 id="points">{scalingWords.table}</h2>
@@ -36,12 +42,72 @@ export function PointsTable({ points, unit }: { points: ScalingPoint[]; unit: Un
         <summary>{scalingWords.showRows(Math.min(points.length, ROWS_AT_ONCE))}</summary>
         <Table
           label={scalingWords.table}
-          columns={scalingWords.columns}
+          columns={[...scalingWords.columns, scalingWords.residuals.axis]}
           points={points.slice(0, ROWS_AT_ONCE)}
           unit={unit}
+          group={group}
         />
         {points.length > ROWS_AT_ONCE && <p class="note">{scalingWords.restInCsv(ROWS_AT_ONCE)}</p>}
       </details>
+      <CsvButton
+        label={scalingWords.csv.points}
+        file={`scaling-${scaling.heat_kW}kW-${scaling.end}-tunes.csv`}
+        csv={() => pointsCsv(scaling, group)}
+      />
+    </section>
+  );
+}
+
+/** The curve and its bands in figures, and as a file. */
+export function CurveTable({ scaling, unit }: { scaling: ScalingAnswer; unit: Unit }) {
+  const { curve } = scaling;
+  return (
+    <section class="sheet" aria-labelledby="curve-table">
+      <h2 id="curve-table">{scalingWords.curveTable}</h2>
+      <details>
+        <summary>{scalingWords.showRows(curve.length)}</summary>
+        <CurveFigures curve={curve} unit={unit} />
+      </details>
+      <CsvButton
+        label={scalingWords.csv.curve}
+        file={`scaling-${scaling.heat_kW}kW-${scaling.end}-curve.csv`}
+        csv={() => curveCsv(scaling)}
+      />
+    </section>
+  );
+}
+
+function CurveFigures({ curve, unit }: { curve: ScalingCurvePoint[]; unit: Unit }) {
+  const label = scalingWords.tableOf(scalingWords.curveTable);
+  const range = ({ lower, upper }: { lower: number; upper: number }) =>
+    `${format(lower, 3)}–${format(upper, 3)}`;
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolling region must be reachable by keyboard
+    <section class="scrolls" tabIndex={0} aria-label={label}>
+      <table>
+        <thead>
+          <tr>
+            {scalingWords.curveColumns.map((column) => (
+              <th key={column} scope="col">
+                {column}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {curve.map((point) => (
+            <tr key={point.density_kg_m3}>
+              <th scope="row">{format(point.density_kg_m3, 3)}</th>
+              <td>{formatIn(point.elevation_m, unit)}</td>
+              <td>{format(point.pump_Hz_per_krpm, 3)}</td>
+              <td>{range(point.mean_band)}</td>
+              {point.new_heater_bands.map((band) => (
+                <td key={band.level}>{range(band)}</td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
     </section>
   );
 }
@@ -52,6 +118,8 @@ function Table(props: {
   points: ScalingPoint[];
   unit: Unit;
   withReason?: boolean;
+  /** With it, each row's residual against its fit. */
+  group?: GroupFit;
 }) {
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolling region must be reachable by keyboard
@@ -80,10 +148,20 @@ function Table(props: {
               <td>{format(point.fan_rpm)}</td>
               <td>{format(point.pump_Hz_per_krpm, 3)}</td>
               <td>{scalingWords.status[point.status]}</td>
+              {props.group && (
+                <td>
+                  {signed(residual_pct(props.group, point.density_kg_m3, point.pump_Hz_per_krpm))}
+                </td>
+              )}
             </tr>
           ))}
         </tbody>
       </table>
     </section>
   );
+}
+
+/** With its sign, one decimal. */
+export function signed(value: number): string {
+  return `${value < 0 ? "−" : "+"}${format(Math.abs(value), 1)}`;
 }

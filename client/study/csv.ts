@@ -44,7 +44,8 @@ export function errorCsv(report: StudyReport, scenario: StudyScenario): string {
   );
 }
 
-function csvOf(header: readonly string[], rows: readonly (readonly Cell[])[]): string {
+/** Lines of comma-separated values by RFC 4180. */
+export function csvOf(header: readonly string[], rows: readonly (readonly Cell[])[]): string {
   return [header, ...rows].map((row) => `${row.map(quoted).join(",")}\r\n`).join("");
 }
 

@@ -1,8 +1,13 @@
+import { readFileSync } from "node:fs";
+import { parse } from "csv-parse/sync";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { t } from "../../client/texts/app.ts";
 import { scalingWords } from "../../client/texts/scaling.ts";
 import { format } from "../../client/units.ts";
+import type { PublishedFit } from "../../model/fit/group.ts";
+import { residual_pct } from "../../model/residual.ts";
+import { groupOf } from "../../model/start.ts";
 import type { ScalingAnswer } from "../../server/contract.ts";
 import { launchChromium } from "./chromium.ts";
 import { inventedTunes, tuneFarOff, tuneInPulsesAMinute } from "./crowd.ts";
@@ -130,5 +135,106 @@ test("a class that nobody has tuned shows physics alone and says so", async () =
   await page.getByText(scalingWords.asideNone).waitFor();
   await marks(page, "area-outer").locator("path").waitFor();
   expect(complaints).toEqual([]);
+  await close();
+});
+
+test("arrow keys walk along curve and tunes, and say in words what the model says there", async () => {
+  const { page, close } = await openScaling();
+  const { curve, points } = await atlas.get<ScalingAnswer>("/scaling?heat_kW=5&end=low");
+  await page.locator(".scaling-chart").waitFor();
+  const slider = page.getByRole("slider", { name: scalingWords.readCurve });
+  await slider.focus();
+  await page.keyboard.press("Home");
+  for (let step = 0; step < 3; step++) await page.keyboard.press("ArrowRight");
+  const seen = curve.filter((d) => d.density_kg_m3 >= 0.7 && d.density_kg_m3 <= 1.4);
+  const fourth = seen[3] as (typeof seen)[0];
+  const said = await slider.getAttribute("aria-valuetext");
+  expect(said).toContain(format(fourth.density_kg_m3, 3));
+  expect(said).toContain(format(fourth.pump_Hz_per_krpm, 3));
+  for (const { lower, upper } of [fourth.mean_band, ...fourth.new_heater_bands]) {
+    expect(said).toContain(`${format(lower, 3)}–${format(upper, 3)}`);
+  }
+  expect(await page.locator(".reader output").first().textContent()).toBe(said);
+  expect(await marks(page, "reading-mark").count()).toBe(1);
+  await page.getByLabel(scalingWords.read, { exact: true }).selectOption("tunes");
+  const walker = page.getByRole("slider", { name: scalingWords.readTunes, exact: true });
+  await walker.focus();
+  await page.keyboard.press("End");
+  const densest = points.toSorted((a, b) => a.density_kg_m3 - b.density_kg_m3).at(-1);
+  const tune = await walker.getAttribute("aria-valuetext");
+  expect(tune).toContain(format(densest?.density_kg_m3 ?? 0, 3));
+  expect(Number(await walker.getAttribute("max"))).toBe(points.length - 1);
+  await close();
+});
+
+test("the pointer reads the tune it is on, at its residual against the published fit", async () => {
+  const { page, close } = await openScaling();
+  const scaling = await atlas.get<ScalingAnswer>("/scaling?heat_kW=5&end=low");
+  const group = groupOf(await atlas.get<PublishedFit>("/fit"), 5, "low");
+  const kept = scaling.points
+    .filter(({ status }) => status === "kept")
+    .toSorted((a, b) => a.density_kg_m3 - b.density_kg_m3);
+  const dots = page.locator(".residual-chart .kept circle");
+  await dots.first().waitFor();
+  expect(await dots.count()).toBe(kept.length);
+  await dots.nth(7).scrollIntoViewIfNeeded();
+  await dots.nth(7).hover({ force: true });
+  const point = kept[7] as (typeof kept)[0];
+  const off = residual_pct(group, point.density_kg_m3, point.pump_Hz_per_krpm);
+  const said = await page.locator("section[aria-labelledby=residuals] output").textContent();
+  expect(said).toContain(`${off < 0 ? "−" : "+"}${format(Math.abs(off), 1)} %`);
+  expect(said).toContain(format(point.density_kg_m3, 3));
+  // Pixels are a straight function of the residuals.
+  const ys = await dots.evaluateAll((all) => all.map((dot) => Number(dot.getAttribute("cy"))));
+  const { slope, worst } = straight(
+    kept.map((p, i) => [residual_pct(group, p.density_kg_m3, p.pump_Hz_per_krpm), ys[i] as number]),
+  );
+  expect(slope).toBeLessThan(0);
+  expect(worst).toBeLessThan(0.05);
+  await close();
+});
+
+test("coverage stands by class and end as the fit published it", async () => {
+  const { page, close } = await openScaling();
+  const fit = await atlas.get<PublishedFit>("/fit");
+  const checked = fit.groups.filter(({ held }) => held.length > 0);
+  expect(checked.length).toBeGreaterThanOrEqual(2);
+  await page.getByRole("img", { name: scalingWords.coverage.chart("5"), exact: true }).waitFor();
+  const rows = page.locator("section[aria-labelledby=coverage] tbody tr");
+  expect(await rows.count()).toBe(checked.length);
+  for (const [i, { heat_kW, end, held }] of checked.entries()) {
+    const text = await rows.nth(i).textContent();
+    expect(text).toContain(`${heat_kW} kW, ${t.endWord[end]}`);
+    for (const { observed } of held) expect(text).toContain(format(100 * observed, 1));
+  }
+  await close();
+});
+
+test("the figures behind each chart are saved as CSV, row for row", async () => {
+  const { page, close } = await openScaling();
+  const scaling = await atlas.get<ScalingAnswer>("/scaling?heat_kW=5&end=low");
+  const saved = async (label: string): Promise<Record<string, string>[]> => {
+    const [download] = await Promise.all([
+      page.waitForEvent("download"),
+      page.getByRole("button", { name: label }).click(),
+    ]);
+    return parse(readFileSync(await download.path(), "utf8"), { columns: true });
+  };
+  const tunes = await saved(scalingWords.csv.points);
+  expect(tunes.map((row) => Number(row.pump_Hz))).toEqual(
+    scaling.points.map(({ pump_Hz }) => pump_Hz),
+  );
+  expect(tunes.map(({ reason }) => reason)).toEqual(
+    scaling.points.map(({ reason }) => reason ?? ""),
+  );
+  const curve = await saved(scalingWords.csv.curve);
+  expect(curve).toHaveLength(scaling.curve.length);
+  expect(Number(curve[5]?.new_heater_95_upper)).toBeCloseTo(
+    scaling.curve[5]?.new_heater_bands[1]?.upper ?? 0,
+    4,
+  );
+  const fit = await atlas.get<PublishedFit>("/fit");
+  const coverage = await saved(scalingWords.csv.coverage);
+  expect(coverage).toHaveLength(fit.groups.flatMap(({ held }) => held).length);
   await close();
 });

@@ -25,7 +25,7 @@ export const scalingWords: typeof import("../en/scaling.ts").scalingWords = {
       : `${n} liegen außerhalb des Rahmens und sind an seinem Rand gezeichnet.`,
   reason: "Warum",
   showRows: (n: number) => (n === 1 ? "1 Zeile zeigen" : `${n} Zeilen zeigen`),
-  restInCsv: (n: number) => `Die ersten ${n}; alle stehen in der CSV-Datei unter Daten.`,
+  restInCsv: (n: number) => `Die ersten ${n}; alle stehen in der CSV-Datei darunter.`,
   aside: "Ausgenommen, und warum",
   asideNone: "Nichts wurde ausgenommen.",
   points: (shown: string, all: string) =>
@@ -39,4 +39,46 @@ export const scalingWords: typeof import("../en/scaling.ts").scalingWords = {
   chartLabel: (end: string, over: string) =>
     `Pumpenfrequenz je Lüfterdrehzahl, ${end}, über ${over}`,
   prior: "Noch keine Abstimmungen dieser Klasse: Die Kurve ist allein Physik.",
+  read: "Im Diagramm ablesen",
+  readCurve: "Entlang der Kurve",
+  readTunes: "Abstimmung für Abstimmung",
+  curveReading: (density, elevation, rate, bands) =>
+    `${density} kg/m³, wie auf ${elevation}: im Mittel ${rate} Hz je 1.000 U/min; zu 95 % sicher ${bands[0]}; 80 von 100 Heizungen ${bands[1]}; 95 von 100 ${bands[2]}.`,
+  tuneReading: (density, elevation, pump, fan, rate, status) =>
+    `${density} kg/m³, ${elevation}: ${pump} Hz bei ${fan} U/min, ${rate} Hz je 1.000 U/min; ${status}.`,
+  residuals: {
+    title: "Residuen: wie weit jede Abstimmung von der Anpassung abweicht",
+    means:
+      "Über der Luftdichte, gegen das, was die Anpassung dort erwartet. Eine gute lässt keinen Trend übrig; die Tönungen sind die Bänder für eine weitere Heizung.",
+    none: "Hier liegen keine Abstimmungen vor: Nur die Bänder sind gezeichnet.",
+    axis: "Abweichung, %",
+    chart: (end) => `Residuen, ${end}, über der Luftdichte`,
+    read: "Abstimmung für Abstimmung, von dünner zu dichter Luft",
+    reading: (off, tune) => `${off} %. ${tune}`,
+  },
+  coverage: {
+    title: "Abdeckung: was die Bänder behaupten und was sie gehalten haben",
+    means:
+      "Jeder Teil der Beitragenden wird an der Linie aller anderen gemessen: So viele von 100 zählenden Abstimmungen lagen im Band für eine weitere Heizung.",
+    none: "Noch keine Abstimmungen, also nichts, woran sich die Bänder prüfen ließen.",
+    chart: (kW) => `Beobachtete weniger behauptete Abdeckung, Klasse ${kW} kW`,
+    claimedAxis: "Behauptet, von 100 Heizungen",
+    offAxis: "Beobachtet weniger behauptet, Punkte",
+    group: "Klasse und Ende",
+    claimed: (level) => `Behauptet ${level}, beobachtet`,
+  },
+  csv: {
+    points: "Abstimmungen als CSV sichern",
+    curve: "Kurve als CSV sichern",
+    coverage: "Abdeckung als CSV sichern",
+  },
+  curveTable: "Die Kurve als Tabelle",
+  curveColumns: [
+    "Dichte, kg/m³",
+    "Höhe",
+    "Hz je 1.000 U/min",
+    "Mittel, zu 95 % sicher",
+    "80 von 100 Heizungen",
+    "95 von 100 Heizungen",
+  ],
 };

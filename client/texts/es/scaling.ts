@@ -25,7 +25,7 @@ export const scalingWords: typeof import("../en/scaling.ts").scalingWords = {
       : `${n} quedan fuera del marco y se dibujan en su borde.`,
   reason: "Por qué",
   showRows: (n: number) => (n === 1 ? "Mostrar 1 fila" : `Mostrar ${n} filas`),
-  restInCsv: (n: number) => `Las primeras ${n}; todas están en el CSV, en Datos.`,
+  restInCsv: (n: number) => `Las primeras ${n}; todas están en el CSV de abajo.`,
   aside: "Apartado, y por qué",
   asideNone: "No se apartó nada.",
   points: (shown: string, all: string) =>
@@ -44,4 +44,46 @@ export const scalingWords: typeof import("../en/scaling.ts").scalingWords = {
   chartLabel: (end: string, over: string) =>
     `Frecuencia de la bomba por velocidad del ventilador, ${end}, según la ${over}`,
   prior: "Aún no hay ajustes de esta clase: la curva es solo física.",
+  read: "Leer en el gráfico",
+  readCurve: "A lo largo de la curva",
+  readTunes: "Ajuste por ajuste",
+  curveReading: (density, elevation, rate, bands) =>
+    `${density} kg/m³, como a ${elevation}: media ${rate} Hz por 1000 rpm; 95 % de seguridad ${bands[0]}; 80 de cada 100 calefactores ${bands[1]}; 95 de cada 100 ${bands[2]}.`,
+  tuneReading: (density, elevation, pump, fan, rate, status) =>
+    `${density} kg/m³, ${elevation}: ${pump} Hz a ${fan} rpm, ${rate} Hz por 1000 rpm; ${status}.`,
+  residuals: {
+    title: "Residuos: cuánto se aparta cada ajuste del ajuste estadístico",
+    means:
+      "Según la densidad del aire, frente a lo que allí se espera. Un buen ajuste estadístico no deja tendencia; los tonos son las bandas para un calefactor más.",
+    none: "Aquí no hay ajustes a mano: solo se dibujan las bandas.",
+    axis: "Desviación, %",
+    chart: (end) => `Residuos, ${end}, según la densidad del aire`,
+    read: "Ajuste por ajuste, del aire tenue al denso",
+    reading: (off, tune) => `${off} %. ${tune}`,
+  },
+  coverage: {
+    title: "Cobertura: lo que las bandas prometen y lo que cumplieron",
+    means:
+      "Cada parte de los colaboradores se juzga con la línea de todos los demás: tantos de cada 100 ajustes que cuentan quedaron en la banda para un calefactor más.",
+    none: "Aún no hay ajustes con los que comprobar las bandas.",
+    chart: (kW) => `Cobertura observada menos prometida, clase de ${kW} kW`,
+    claimedAxis: "Prometida, de cada 100 calefactores",
+    offAxis: "Observada menos prometida, puntos",
+    group: "Clase y extremo",
+    claimed: (level) => `Prometido ${level}, observado`,
+  },
+  csv: {
+    points: "Guardar los ajustes en CSV",
+    curve: "Guardar la curva en CSV",
+    coverage: "Guardar la cobertura en CSV",
+  },
+  curveTable: "La curva en una tabla",
+  curveColumns: [
+    "Densidad, kg/m³",
+    "Altitud",
+    "Hz por 1000 rpm",
+    "Media, 95 % de seguridad",
+    "80 de cada 100 calefactores",
+    "95 de cada 100 calefactores",
+  ],
 };

@@ -1,0 +1,56 @@
+import { useCallback, useMemo } from "preact/hooks";
+import type { GroupFit } from "../../model/fit/group.ts";
+import type { ScalingAnswer } from "../../server/contract.ts";
+import { ReadableChart } from "../charts/readable-chart.tsx";
+import { residualChart, residualFrame, residualsOf } from "../charts/residual-chart.ts";
+import { drawnRate, scalingChart } from "../charts/scaling-chart.ts";
+import { curveReadings, residualReadings, tuneReadings } from "../charts/scaling-readings.ts";
+import { scalingWords } from "../texts/scaling.ts";
+import type { Unit } from "../units.ts";
+import type { Choice } from "./scaling-choices.tsx";
+
+/** Pump rate per fan speed over density or elevation, read along its curve or tune by tune. */
+export function RateChart(props: { scaling: ScalingAnswer; choice: Choice; unit: Unit }) {
+  const { scaling, unit } = props;
+  const { over, read } = props.choice;
+  const draw = useCallback(
+    (width: number) => scalingChart({ scaling, over, unit, width }),
+    [scaling, over, unit],
+  );
+  const readings = useMemo(
+    () =>
+      read === "curve"
+        ? curveReadings(scaling, over, unit)
+        : tuneReadings(scaling, over, unit, drawnRate(scaling)),
+    [scaling, over, unit, read],
+  );
+  return (
+    <ReadableChart
+      draw={draw}
+      readings={readings}
+      label={read === "curve" ? scalingWords.readCurve : scalingWords.readTunes}
+      along={read === "curve"}
+    />
+  );
+}
+
+/** How far each tune lies off the fit, over density. */
+export function ResidualChart(props: { scaling: ScalingAnswer; group: GroupFit; unit: Unit }) {
+  const { scaling, group, unit } = props;
+  const residuals = useMemo(() => residualsOf(scaling, group), [scaling, group]);
+  const draw = useCallback(
+    (width: number) => residualChart(scaling, residuals, width),
+    [scaling, residuals],
+  );
+  const readings = useMemo(
+    () => residualReadings(residuals, unit, residualFrame(scaling, residuals)),
+    [scaling, residuals, unit],
+  );
+  return (
+    <section class="sheet" aria-labelledby="residuals">
+      <h2 id="residuals">{scalingWords.residuals.title}</h2>
+      <p>{residuals.length > 0 ? scalingWords.residuals.means : scalingWords.residuals.none}</p>
+      <ReadableChart draw={draw} readings={readings} label={scalingWords.residuals.read} />
+    </section>
+  );
+}
