@@ -1,0 +1,272 @@
+/** Words of the On site view, in Spanish. */
+export const onsite: typeof import("../en/onsite.ts").onsite = {
+  title: "En el sitio: encontrar el mínimo",
+  intro:
+    "Una búsqueda guiada en cada extremo de la potencia, con el ventilador como está: fijar, esperar, leer, hasta que el CO sea el más bajo. Todo se calcula aquí; no hace falta red, y cada pulsación se guarda.",
+  notKept: "Este navegador no guarda lo que usted pulsa: al recargar se perdería la búsqueda.",
+  prepare: {
+    basis: "Lugar, aire, calefactor",
+    airNow: "La temperatura es la del aire ahora, donde el calefactor lo toma.",
+    start: (low, high) => `La búsqueda empieza cerca de ${low} Hz y ${high} Hz.`,
+    before: "Como está fijado ahora",
+    beforeWhy: "Hace falta para devolver todo a su sitio si deja la búsqueda.",
+    lowBefore: "Frecuencia de la bomba ahora, extremo bajo, Hz",
+    highBefore: "Frecuencia de la bomba ahora, extremo alto, Hz",
+    fanWhy:
+      "Velocidades del ventilador como están ahora: la búsqueda solo cambia la bomba. Vacías, se toman las habituales de la clase.",
+    step: "Paso más pequeño de la bomba, Hz",
+    heater: "Calefactor en el diario",
+    supply: "Tensión de alimentación, V (opcional)",
+    meter: "Medidor junto al escape",
+    meterWhy:
+      "El tipo rellena lo que suelen mostrar tales medidores (práctica común, sin fuente): la hoja del medidor lo sabe mejor.",
+    kind: "Tipo de medidor",
+    resolution: "Diferencia más pequeña que muestra, ppm",
+    floor: "No muestra nada por debajo de, ppm",
+    floorHint:
+      "0 si muestra cualquier cifra. Muchas alarmas de habitación no muestran nada por debajo de 30: eso no es 0.",
+    ceiling: "No muestra nada por encima de, ppm",
+    lag: "Lo lento que es: segundos hasta la mayor parte de un cambio",
+    lagHint: "Basta una estimación: las lecturas la corrigen.",
+    distance: "Distancia a la boca del escape, m",
+    distanceHint: "Unos 0,3 m es práctica común (sin fuente). El mismo punto en cada lectura.",
+    missing: "Esto hace falta.",
+    range: (least, most) => `De ${least} a ${most}, por favor.`,
+    ends: "El extremo alto debe quedar por encima del bajo.",
+    cannot:
+      "Con estas cifras no se puede calcular el ajuste inicial. Revise las velocidades y la presión.",
+    fix: "Arriba queda algo por corregir.",
+    begin: "Ir a la lista",
+  },
+  guards: (lean, rich) => `Límites: nada más pobre que ${lean} Hz, nada más rico que ${rich} Hz.`,
+  checklist: {
+    title: "Antes de encender",
+    intro: "Mirar cada línea, y después marcarla.",
+    checks: {
+      air: "Al aire libre, o con todas las puertas abiertas; nadie duerme dentro.",
+      alarm:
+        "Dentro hay una alarma certificada de monóxido de carbono aparte, y se acaba de pulsar su botón de prueba. No es el medidor del escape.",
+      exhaust:
+        "El escape y la toma de aire están bien cerrados, libres y separados: el calefactor no aspira su propio escape.",
+      meter:
+        "El medidor no muestra nada al aire limpio, y está fijo cerca del escape, no dentro: fuera del chorro caliente, siempre en el mismo punto.",
+      fuel: "Combustible para una hora a plena potencia; no repostar mientras algo esté caliente.",
+      supply:
+        "La alimentación mantiene su tensión con carga: una batería débil cambia el ventilador y la bomba.",
+    },
+    hot: "El escape se calienta hasta quemar la piel y prender hierba seca. Para parar, deje que el calefactor se enfríe solo: no le corte la corriente.",
+    maker:
+      "El manual del fabricante va primero. Algunas instalaciones homologadas no se pueden alterar en absoluto.",
+    light: "El calefactor está encendido",
+    tickAll: "Marque antes cada línea.",
+  },
+  warmUp: {
+    title: "Calentamiento",
+    why: "Que funcione en el extremo bajo. Las lecturas de un quemador frío no dicen nada.",
+    left: "faltan",
+    over: "Caliente. Empiece por el extremo bajo.",
+    begin: "Empezar el extremo bajo",
+    already: "Ya está caliente",
+  },
+  step: {
+    title: (end) => `${end}: paso siguiente`,
+    set: "Fije la bomba en",
+    keep: "La bomba sigue en",
+    why: {
+      start: "Empiece aquí.",
+      leaner: "Un poco más pobre.",
+      richer: "Más rico.",
+      confirm: "Una lectura más donde la bomba va a quedarse, antes de que cuente.",
+      spike: "El CO se ha disparado: atrás enseguida, y no más rico que antes.",
+      "flame-out":
+        "Más rico, tras apagarse la llama. Aquella frecuencia queda anotada como demasiado pobre.",
+      wait: "Aún no se ha asentado: lea otra vez con la misma frecuencia.",
+    },
+    isSet: "Ya está fijada",
+    thenWait: (span) => `Después espere ${span}.`,
+    readIn: "Leer el medidor en",
+    readNow: "Lea ahora el medidor",
+    reading: "El medidor muestra, ppm",
+    take: "Tomar la lectura",
+    below: (floor) => `No muestra nada: menos de ${floor}`,
+    above: (ceiling) => `Fuera de su escala: más de ${ceiling}`,
+    still: "La cifra lleva medio minuto quieta",
+    noReading: "Escriba lo que muestra el medidor, o pulse lo que no puede mostrar.",
+    outOfScale: (ceiling) => `De 0 a ${ceiling} ppm, por favor.`,
+    early: "Puede leer antes: la búsqueda dice si cuenta.",
+    out: "Se ha apagado la llama",
+    undo: "Deshacer la última pulsación",
+    leave: "Dejar la búsqueda",
+    leaveSure: "Dejarla: mostrar qué hay que devolver",
+    stay: "Seguir buscando",
+    seconds: (n) => `${n} s`,
+    minutes: (n) => `${n} min`,
+  },
+  chart: {
+    title: "CO según la frecuencia de la bomba",
+    x: "Frecuencia de la bomba, Hz",
+    y: "CO en el medidor, ppm",
+    label: (minimum, lower, upper) =>
+      `Gráfico: el mínimo está cerca de ${minimum} Hz, con 95 % entre ${lower} y ${upper} Hz.`,
+    first:
+      "Sin lecturas aún: solo se conocen las bandas del ajuste inicial. La curva se dibuja desde la primera lectura.",
+    estimate: (minimum, lower, upper) =>
+      `Por lo que se sabe, el mínimo está cerca de ${minimum} Hz (95 %: de ${lower} a ${upper} Hz).`,
+    lag: (seconds) => `El medidor tarda unos ${seconds} s en la mayor parte de un cambio.`,
+    next: (rate) => `siguiente: ${rate}`,
+    keyCurve: "lo que se supone",
+    keyBand: "80 % de ello",
+    keyMinimum: "mínimo, 95 %",
+    keyNext: "siguiente",
+    readings: "Lecturas",
+    rate: "Bomba, Hz",
+    co: "CO, ppm",
+    time: "Tras fijar",
+    flameOut: "llama apagada",
+    belowIs: (floor) => `menos de ${floor}`,
+    aboveIs: (ceiling) => `más de ${ceiling}`,
+    settled: "vista quieta",
+    none: "Ninguna aún.",
+  },
+  found: {
+    title: (end) => `${end}: encontrado`,
+    leave: "Deje la bomba en",
+    shown: (co) => `Allí el medidor se asentó en ${co}.`,
+    minimum: (rate, lower, upper) =>
+      `El mínimo está cerca de ${rate} Hz (95 %: de ${lower} a ${upper} Hz).`,
+    flat: (lower, upper) =>
+      `De ${lower} a ${upper} Hz el CO es el mismo, hasta donde el medidor distingue.`,
+    seat: {
+      low: "La frecuencia elegida queda hacia su borde rico, donde una llama baja es más estable.",
+      high: "La frecuencia elegida queda en el lado pobre de su centro, lejos del hollín.",
+    },
+    belowFloor:
+      "El fondo queda por debajo de lo que muestra este medidor: solo se conoce por sus lados. Eso no es 0.",
+    noLean: "No se vio subir el CO en el lado pobre: allí el límite pobre terminó la búsqueda.",
+    noRich: "No se vio subir el CO en el lado rico.",
+    disagrees:
+      "La lectura de confirmación está muy por encima de lo que la búsqueda hacía esperar. Algo ha cambiado por el camino: el viento, el calor, el sitio del medidor. Empiece este extremo de nuevo.",
+    practice:
+      "Un CO final de menos de 30 ppm junto al escape es habitual, 7–15 ppm bueno (práctica común, sin fuente). Otro medidor u otro punto muestra otra cifra.",
+    nextHigh: "Seguir con el extremo alto",
+    nextCheck: "Seguir con las comprobaciones",
+    again: "Empezar este extremo de nuevo",
+    anyway: "Tomarlo de todos modos",
+  },
+  unseen: {
+    title: (end) => `${end}: no se ve un mínimo`,
+    below: (floor) =>
+      `Todo lo probado queda por debajo de lo que muestra este medidor (${floor} ppm), así que no puede dar un mínimo. Eso no es 0. Deje la bomba en esta frecuencia, o empiece de nuevo con el medidor más cerca del escape o con uno que muestre menos.`,
+    above: (ceiling) =>
+      `Todo lo probado queda por encima de lo que muestra este medidor (${ceiling} ppm), así que no puede dar un mínimo. Devuelva la bomba a esta frecuencia, aleje el medidor del escape y empiece de nuevo. Si sigue así, haga revisar el calefactor.`,
+    noted: "Queda anotado como por debajo del umbral, sin mínimo.",
+    goOn: "Seguir sin mínimo aquí",
+  },
+  check: {
+    title: { middle: "Comprobación en el medio", full: "Comprobación a plena potencia" },
+    why: {
+      middle:
+        "El mando va en línea recta entre los extremos: a medio camino la bomba y el ventilador también están a la mitad, y el CO queda entre los de ambos extremos.",
+      full: "Una vez más a plena potencia: el CO debe volver a donde se asentó el extremo alto.",
+    },
+    setTo: {
+      middle: "Fije la potencia a medio camino entre los extremos",
+      full: "Fije la plena potencia",
+    },
+    is: (pump, fan) => `allí la bomba va a unos ${pump} Hz, el ventilador a ${fan} rpm`,
+    expect: (co, upper) => `Se esperan unos ${co} ppm; más de ${upper} es malo.`,
+    expectBelow: (upper) => `Más de ${upper} ppm es malo.`,
+    good: (co) => `${co}: como debe ser.`,
+    unseen: "El medidor no muestra nada aquí: nada habla en contra, y nada a favor.",
+    poor: (co) => `${co}: claramente más que en los extremos.`,
+    poorMeans: {
+      middle:
+        "O el mando no va recto entre los extremos, o un extremo no está donde se ajustó. No mueva un extremo para compensarlo: lea antes otra vez ambos extremos. Si el medio sigue mal, use las potencias cercanas a los extremos y haga revisar el calefactor.",
+      full: "El extremo alto no se mantiene: no se había asentado, o algo ha cambiado. Léalo otra vez, o empiece el extremo alto de nuevo en otro momento. Si sigue mal, haga revisar el calefactor.",
+    },
+    readAgain: "Leer otra vez",
+    skip: "Dejar esta comprobación",
+    next: "Seguir a plena potencia",
+    finish: "Terminar",
+    skipped: "sin hacer",
+  },
+  relight: {
+    title: "La llama está apagada",
+    cool: "Deje que el calefactor se enfríe solo. No le corte la corriente. El escape está caliente; el combustible sin quemar puede humear.",
+    richer: (rate) => `Después fije la bomba más rica, en ${rate} Hz, y encienda otra vez.`,
+    same: "Después encienda otra vez.",
+    rule: (left) =>
+      left === 1
+        ? "Queda un intento; después, solo el manual del fabricante."
+        : `${left} intentos de encendido como mucho; después, solo el manual del fabricante.`,
+    attempt: "Se ha enfriado: enciendo ahora",
+    burns: "Arde",
+    noLight: "No enciende",
+  },
+  stopped: {
+    alarm: {
+      title: "Parar. Aire. Fuera.",
+      lines: [
+        "Todos fuera al aire limpio ahora, también los animales. Abra puertas de paso solo si no cuesta tiempo.",
+        "Dolor de cabeza, mareo, náuseas, o falta alguien: llame a emergencias desde fuera.",
+        "No vuelva a entrar a buscar la causa. Apague el calefactor solo si puede desde fuera o al momento; deje que se enfríe solo.",
+        "Hasta que el aire esté limpio, la alarma callada y alguien entendido haya hallado la causa: no encender, no buscar, no dormir allí.",
+      ],
+      mistaken: "Se pulsó por error",
+      mistakenSure: "Sí: dentro no se oyó ni se leyó nada",
+    },
+    flame: {
+      title: "Ningún intento más",
+      lines: [
+        "La llama se ha apagado, o no ha vuelto, demasiadas veces. Deje que el calefactor se enfríe solo; no le corte la corriente.",
+        "Desde aquí siga el manual del fabricante, o haga revisar el calefactor.",
+      ],
+    },
+    abort: {
+      title: "La búsqueda queda dejada",
+      lines: [
+        "Nada se guarda como ajuste. Deje que el calefactor se asiente, o se enfríe solo; no le corte la corriente.",
+      ],
+    },
+    putBack: "Devolver lo que estaba fijado antes",
+    fan: "Ventilador, rpm",
+    pump: "Bomba, Hz",
+    resume: "Volver a la búsqueda",
+    anew: "Empezar otra búsqueda",
+    anewSure: "Sí: olvidar esta",
+  },
+  done: {
+    title: "Ambos extremos encontrados",
+    end: "Extremo",
+    pump: "Bomba, Hz",
+    fan: "Ventilador, rpm",
+    co: "CO final, ppm",
+    minimum: "Mínimo, 95 %, Hz",
+    none: "no visto",
+    settled: "Lecturas",
+    before: "antes, Hz",
+    checks: "Comprobaciones",
+    logged: "Guardado en el diario.",
+    notLogged: "El diario no pudo guardarlo: puede que el almacenamiento esté lleno o prohibido.",
+    retry: "Probar otra vez",
+    openLogbook: "Abrir el diario",
+    recheck:
+      "Vale para este calefactor, este lugar, este aire. Compruébelo otra vez tras 500 m o 15 °C (valores de trabajo nuestros).",
+    shareTitle: "Compartir este ajuste",
+    shareIntro: "Como está arriba, con medidor, aire y mes. No se escribe nada otra vez.",
+    sharePlace:
+      "Enviar también el lugar, como el centro de una celda del mapa de unos 250 km²; nada más preciso sale de este navegador.",
+    wrong: "Así no se puede compartir:",
+    inShare: "Verlo en Compartir",
+    receiptKept: "El recibo se guarda con la entrada del diario y en Compartir.",
+    receiptNotKept: "Este navegador no pudo guardar el recibo. Cópielo ahora:",
+    anew: "Empezar otra búsqueda",
+    keepShown: "Seguir viendo esta",
+    heaterName: (kW) => `Calefactor de ${kW} kW`,
+    span: (lower, upper) => `${lower} a ${upper}`,
+    over: "fuera de la escala del medidor",
+    verdicts: { good: "como debe ser", poor: "malo", unseen: "no se ve" },
+  },
+  alarm: "Alarma o lectura dentro",
+  emergency: "Parar, aire, fuera",
+};
