@@ -1,3 +1,6 @@
 import { inLanguage } from "./language.ts";
 
-export const { trip } = await inLanguage({ en: () => import("./en/trip.ts") });
+export const { trip } = await inLanguage({
+  en: () => import("./en/trip.ts"),
+  de: () => import("./de/trip.ts"),
+});

@@ -9,7 +9,16 @@ const SIZES = [
   { width: 360, height: 740 },
   { width: 1280, height: 800 },
 ];
-const VIEWS = ["atlas", "trip", "share", "scaling", "data", "data/bands", "data/method"];
+const VIEWS = [
+  "atlas",
+  "trip",
+  "share",
+  "scaling",
+  "data",
+  "data/bands",
+  "data/method",
+  "data/style",
+];
 /** The README's picture, small enough to be kept. */
 const PICTURE = { width: 1120, height: 720 };
 /** Charts and lists need no longer, ms. */

@@ -86,7 +86,10 @@ test("hostile and damaged links are refused in words, whatever they hold", () =>
     [inForm([GOOD[0], GOOD[1], GOOD[2], [[{ toString: 1 }, 5]]]), /cannot be/],
     [inForm([[5, null, null, null], [12, 100], [10, 0.3], []]), /cannot be/],
     [inForm([[0, null, null, null], [12, 25], [10, 0.3], []]), /cannot be/],
-    [inForm([[5, null, null, null], [12, 25], [10, 0.3], [["a", 1, 2, 3, 4, 5, 6, 7]]]), /cannot be/],
+    [
+      inForm([[5, null, null, null], [12, 25], [10, 0.3], [["a", 1, 2, 3, 4, 5, 6, 7]]]),
+      /cannot be/,
+    ],
   ];
   for (const [text, reason] of hostile) {
     expect(() => tripOf(text), text.slice(0, 60)).toThrow(Refused);
