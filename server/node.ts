@@ -8,6 +8,7 @@ import { groupCommit } from "../db/group-commit.ts";
 import { NewerDatabase, type OpenDatabase, openDatabase } from "../db/open.ts";
 import { createApp } from "./app.ts";
 import { buildMissing } from "./build-missing.ts";
+import { clientAddress } from "./client-address.ts";
 import { openGeography } from "./geography/geography.ts";
 import { readFrom } from "./geography/read-files.ts";
 import { openKeys, randomReceipt } from "./keys.ts";
@@ -21,6 +22,8 @@ export interface Settings {
   secret?: string | undefined;
   demo: boolean;
   writeLimit: number;
+  /** Proxies of one's own between the world and this server. */
+  proxies: number;
   /** Opens the steward's routes; without it there are none. */
   stewardToken?: string | undefined;
   elevationTiles?: string | undefined;
@@ -54,7 +57,12 @@ export async function openAtlas(settings: Settings): Promise<Atlas> {
     demo: settings.demo,
     writeLimit: settings.writeLimit,
     stewardToken: settings.stewardToken,
-    clientAddress: (c) => getConnInfo(c).remote.address ?? "unknown",
+    clientAddress: (c) =>
+      clientAddress(
+        getConnInfo(c).remote.address,
+        c.req.header("X-Forwarded-For"),
+        settings.proxies,
+      ),
     afterWrite: (_, tune) => fit.refreshSoon(tune),
     map,
   });
@@ -86,6 +94,7 @@ export function settingsFrom(env: NodeJS.ProcessEnv, demo: boolean): Settings & 
     secret: env.ATLAS_SECRET,
     demo,
     writeLimit: wholeNumber(env, "WRITE_LIMIT", demo ? 0 : 30),
+    proxies: wholeNumber(env, "PROXIES", 0),
     stewardToken: env.STEWARD_TOKEN,
     elevationTiles: env.ELEVATION_TILES,
     basemapStyle: env.BASEMAP_STYLE,
