@@ -92,7 +92,8 @@ function mark(svg: DrawnPlot, reading: Reading | undefined): void {
   group.setAttribute("class", "reading-mark");
   for (const [name, attributes] of [
     ["path", { d: `M${x} ${top}V${bottom}` }],
-    ["circle", { cx: x, cy: y, r: 7 }],
+    ["circle", { cx: x, cy: y, r: 8, class: "halo" }],
+    ["circle", { cx: x, cy: y, r: 8 }],
   ] as const) {
     const part = document.createElementNS(svg.namespaceURI, name);
     for (const [key, value] of Object.entries(attributes)) part.setAttribute(key, String(value));

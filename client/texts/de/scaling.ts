@@ -59,7 +59,7 @@ export const scalingWords: typeof import("../en/scaling.ts").scalingWords = {
   coverage: {
     title: "Abdeckung: was die Bänder behaupten und was sie gehalten haben",
     means:
-      "Jeder Teil der Beitragenden wird an der Linie aller anderen gemessen: So viele von 100 zählenden Abstimmungen lagen im Band für eine weitere Heizung.",
+      "Jeder Teil der Beitragenden wird an der Linie aller anderen gemessen: So viele von 100 zählenden Abstimmungen lagen im Band für eine weitere Heizung. Getönt: bis 1,5 Punkte von der Behauptung; eine kleine Menge streut durch Zufall weiter.",
     none: "Noch keine Abstimmungen, also nichts, woran sich die Bänder prüfen ließen.",
     chart: (kW) => `Beobachtete weniger behauptete Abdeckung, Klasse ${kW} kW`,
     claimedAxis: "Behauptet, von 100 Heizungen",

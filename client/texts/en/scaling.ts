@@ -63,7 +63,7 @@ export const scalingWords = {
   coverage: {
     title: "Coverage: what the bands claim, and what they held",
     means:
-      "Each part of the contributors is judged by the line of all others: so many of 100 tunes that count lay in the band for one more heater.",
+      "Each part of the contributors is judged by the line of all others: so many of 100 tunes that count lay in the band for one more heater. Shaded: within 1.5 points of the claim; a small crowd scatters further by chance.",
     none: "No tunes yet, so nothing to check the bands against.",
     chart: (kW: string) => `Observed less claimed coverage, ${kW} kW class`,
     claimedAxis: "Claimed, in 100 heaters",
