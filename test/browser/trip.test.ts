@@ -1,4 +1,3 @@
-import { AxeBuilder } from "@axe-core/playwright";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { trip as words } from "../../client/texts/trip.ts";
@@ -231,31 +230,10 @@ test("CSV and JSON to take along; paper shows the answer and not the forms", asy
   await close();
 });
 
-test("accessible in both themes, wide and narrow; never scrolls sideways; cautions of the road", async () => {
+// test/browser/views.test.ts looks at the whole view in both themes, wide and narrow.
+test("cautions of the road stand below the trip", async () => {
   const { page, complaints, close } = await openTrip();
-  for (const stop of STOPS) await typeStop(page, stop);
-  await field(page, "shown").selectOption("fewest");
-  await page.getByText(words.nights.perNight).click();
   for (const line of words.cautions.lines) await page.getByText(line).waitFor();
-  for (const width of [360, 1280]) {
-    await page.setViewportSize({ width, height: 740 });
-    for (const colorScheme of ["light", "dark"] as const) {
-      await page.emulateMedia({ colorScheme });
-      const { violations } = await new AxeBuilder({ page }).analyze();
-      const found = violations.map(({ id, nodes }) => `${id}: ${nodes.map((n) => n.html)}`);
-      expect(found, `${colorScheme}, ${width} px`).toEqual([]);
-      const shots = process.env.TRIP_PICTURES;
-      if (shots)
-        await page.screenshot({
-          path: `${shots}/trip-${width}-${colorScheme}.png`,
-          fullPage: true,
-        });
-    }
-    const overflow = await page.evaluate(
-      () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-    );
-    expect(overflow, `${width} px`).toBe(0);
-  }
   expect(complaints).toEqual([]);
   await close();
 });
