@@ -13,7 +13,7 @@ export function PublishedBands({ fit }: { fit: PublishedFit }) {
       <p>{groups.length > 0 ? b.published.means(fit.version) : b.published.none}</p>
       {groups.length > 0 && (
         // biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolling region must be reachable by keyboard
-        <section class="scrolls" tabIndex={0} aria-label={b.published.title}>
+        <section class="scrolls" tabIndex={0} aria-label={b.tableOf(b.published.title)}>
           <table>
             <thead>
               <tr>

@@ -49,7 +49,7 @@ interface Colours {
 function Contrasts({ colours }: Colours) {
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolling region must be reachable by keyboard
-    <section class="scrolls" tabIndex={0} aria-labelledby="style-colours">
+    <section class="scrolls" tabIndex={0} aria-label={words.table}>
       <table class="contrasts">
         <thead>
           <tr>

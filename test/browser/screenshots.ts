@@ -12,6 +12,9 @@ const SIZES = [
 const VIEWS = [
   "atlas",
   "trip",
+  "onsite",
+  "card",
+  "logbook",
   "share",
   "scaling",
   "data",

@@ -12,6 +12,7 @@ export const styleWords: typeof import("../en/style.ts").styleWords = {
   colours: "Colores",
   coloursNote:
     "Contraste de lo dibujado con aquello sobre lo que está, calculado aquí con los colores de la propia página según WCAG 2.2. El texto necesita 4,5; los signos y bordes, 3.",
+  table: "Tabla: contraste de los colores",
   columns: { drawn: "Dibujado", on: "Sobre", least: "Necesita" },
   themes: { light: "Claro", dark: "Oscuro" },
   enough: "basta",

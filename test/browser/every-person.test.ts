@@ -1,0 +1,240 @@
+import { AxeBuilder } from "@axe-core/playwright";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { t } from "../../client/texts/app.ts";
+import { launchChromium } from "./chromium.ts";
+import { inventedTunes, tuneFarOff } from "./crowd.ts";
+import { openPage } from "./open-page.ts";
+import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
+
+let browser: Browser;
+let demo: RunningAtlas;
+let empty: RunningAtlas;
+
+beforeAll(async () => {
+  [browser, demo, empty] = await Promise.all([launchChromium(), runAtlas(["--demo"]), runAtlas()]);
+  await demo.load([...inventedTunes(), tuneFarOff(2)]);
+});
+
+afterAll(async () => {
+  await browser?.close();
+  await Promise.all([demo?.close(), empty?.close()]);
+});
+
+/** Views with what tells that all of them is there; axe looks at the others in their own tests, filled in. */
+const VIEWS: Record<string, string> = {
+  "": ".map-side",
+  trip: "h2",
+  onsite: ".onsite",
+  logbook: ".logbook",
+  card: ".card-preview",
+  share: "form",
+  scaling: ".scaling-chart",
+  data: ".files",
+  "data/bands": ".study-chart",
+  "data/method": ".method-figures",
+  "data/style": ".contrasts",
+};
+const AXE_HERE = ["data/style"];
+
+/** What axe finds: everything in the light theme; the dark one differs in its colours alone. */
+async function violations(page: Page): Promise<string[]> {
+  const found: string[] = [];
+  for (const colorScheme of ["light", "dark"] as const) {
+    await page.emulateMedia({ colorScheme });
+    const axe = new AxeBuilder({ page }).exclude(".maplibregl-canvas");
+    const { violations } = await (colorScheme === "light"
+      ? axe
+      : axe.withRules(["color-contrast"])
+    ).analyze();
+    for (const { id, nodes } of violations)
+      found.push(...nodes.map(({ html }) => `${colorScheme}, ${id}: ${html}`));
+  }
+  return found;
+}
+
+/** How far the page can be scrolled sideways, px. */
+const sideways = (page: Page) =>
+  page.evaluate(() => {
+    const { scrollWidth, clientWidth, dir } = document.documentElement;
+    scrollTo(dir === "rtl" ? -9999 : 9999, 0);
+    const moved = Math.abs(scrollX);
+    scrollTo(0, 0);
+    return Math.max(moved, scrollWidth - clientWidth);
+  });
+
+/** A phone; a laptop at 200 %; a very wide screen. */
+const SIZES = [
+  { width: 360, height: 740 },
+  { width: 640, height: 400 },
+  { width: 2560, height: 1300 },
+];
+/** Longer lines lose the eye, in characters of average width. */
+const LONGEST_LINE = 115;
+
+test.each(Object.entries(VIEWS))(
+  "#/%s: from a phone to a wide screen, from left and from right, by keyboard",
+  async (view, shown) => {
+    const { page, complaints, close } = await openPage(browser, `${demo.url}/#/${view}`);
+    await page.locator(shown).first().waitFor();
+    if (AXE_HERE.includes(view)) expect(await violations(page)).toEqual([]);
+    for (const size of SIZES) {
+      await page.setViewportSize(size);
+      for (const dir of ["rtl", "ltr"]) {
+        await page.evaluate((d) => {
+          document.documentElement.dir = d;
+        }, dir);
+        expect(await sideways(page), `${size.width} px, ${dir}`).toBe(0);
+      }
+    }
+    expect(await longLines(page), "2560 px").toEqual([]);
+    await page.setViewportSize({ width: 1280, height: 800 });
+    expect(await tabThrough(page)).toEqual({ unseen: [], trapped: false });
+    expect(complaints).toEqual([]);
+    await close();
+  },
+);
+
+function longLines(page: Page): Promise<string[]> {
+  return page.locator("p:not(.visually-hidden), li, dd").evaluateAll(
+    (texts, longest) =>
+      texts
+        .filter((element) => {
+          const range = document.createRange();
+          range.selectNodeContents(element);
+          const width = Math.max(0, ...[...range.getClientRects()].map((line) => line.width));
+          const size = Number.parseFloat(getComputedStyle(element).fontSize);
+          return (element.textContent ?? "").length > longest && width > longest * size * 0.52;
+        })
+        .map((element) => (element.textContent ?? "").slice(0, 60)),
+    LONGEST_LINE,
+  );
+}
+
+/** Presses Tab until the page is through: what took the focus without showing it, and whether there was no end to it. */
+async function tabThrough(page: Page): Promise<{ unseen: string[]; trapped: boolean }> {
+  await page.evaluate(() => {
+    (document.activeElement as HTMLElement | null)?.blur();
+    scrollTo(0, 0);
+  });
+  const stops = await page
+    .locator("a[href], button, input, select, summary, [tabindex='0'], canvas")
+    .count();
+  const unseen = new Set<string>();
+  let last = "";
+  let still = 0;
+  for (let pressed = 0; pressed < stops + 20; pressed++) {
+    await page.keyboard.press("Tab");
+    const focus = await page.evaluate(() => {
+      const element = document.activeElement;
+      if (!element || element === document.body) return null;
+      const { outlineStyle, outlineWidth, boxShadow } = getComputedStyle(element);
+      const box = element.getBoundingClientRect();
+      const ringed =
+        (outlineStyle !== "none" && Number.parseFloat(outlineWidth) >= 2) || boxShadow !== "none";
+      return {
+        ringed: ringed && box.width > 1 && box.height > 1,
+        html: element.outerHTML.slice(0, 140),
+      };
+    });
+    if (!focus) return { unseen: [...unseen], trapped: false };
+    if (!focus.ringed) unseen.add(focus.html);
+    still = focus.html === last ? still + 1 : 0;
+    last = focus.html;
+    if (still > 8) break;
+  }
+  return { unseen: [...unseen], trapped: true };
+}
+
+test("waiting, failing, without tunes, out of reach, with everything opened: axe finds nothing", async () => {
+  const { page, close } = await openPage(browser, "about:blank");
+  let answering = false;
+  let waiting = true;
+  await page.route("**/api/fit", async (route) => {
+    if (answering) return route.continue();
+    return waiting ? undefined : route.abort();
+  });
+  await page.goto(empty.url);
+  await page.getByText(t.loading).waitFor();
+  expect(await violations(page), "waiting").toEqual([]);
+  waiting = false;
+  await page.goto("about:blank");
+  await page.goto(empty.url);
+  await page.getByText(t.noFit).waitFor();
+  expect(await violations(page), "failing").toEqual([]);
+  answering = true;
+  await page.getByRole("button", { name: t.retry }).click();
+  await page.getByText(t.basis.prior("5")).waitFor();
+  await page.locator("details.offline").waitFor();
+  for (const summary of await page.locator("summary").all()) await summary.click();
+  await page.getByText(t.safety.not_for[0] as string).waitFor();
+  expect(await violations(page), "without tunes, everything opened").toEqual([]);
+  answering = false;
+  await page.reload();
+  await page.getByText(t.unreachable).waitFor();
+  expect(await violations(page), "out of reach").toEqual([]);
+  await page.goto(`${empty.url}/#/scaling`);
+  await page.locator(".scaling-chart").waitFor();
+  expect(await violations(page), "scaling without tunes").toEqual([]);
+  await close();
+});
+
+test("the answer is heard as one sentence for each end", async () => {
+  const { page, close } = await openPage(browser, demo.url);
+  await page.locator(".end output").first().waitFor();
+  const heard = await page.locator(".ends").ariaSnapshot();
+  for (const end of ["low end", "high end"]) {
+    expect(heard).toMatch(
+      new RegExp(
+        `Start at \\d\\.\\d hertz at the ${end}; 95 in 100 heaters between \\d\\.\\d\\d and \\d+\\.\\d\\d\\.`,
+      ),
+    );
+  }
+  expect(heard).not.toContain("img");
+  await close();
+});
+
+test("less motion is honoured, and few colours are enough", async () => {
+  const { page, close } = await openPage(browser, demo.url, {
+    reducedMotion: "reduce",
+    forcedColors: "active",
+  });
+  await page.locator(".end output").first().waitFor();
+  const moving = await page.evaluate(() =>
+    [...document.querySelectorAll("*")]
+      .filter((element) => {
+        const { animationName, transitionDuration, scrollBehavior } = getComputedStyle(element);
+        return (
+          animationName !== "none" ||
+          Number.parseFloat(transitionDuration) > 0 ||
+          scrollBehavior === "smooth"
+        );
+      })
+      .map((element) => element.outerHTML.slice(0, 100)),
+  );
+  expect(moving).toEqual([]);
+  const bare = await page
+    .locator("button:not(.skip, .plain), input:not([type=checkbox]), select")
+    .evaluateAll((controls) =>
+      controls
+        .filter(
+          (c) =>
+            Number.parseFloat(getComputedStyle(c).borderTopWidth) < 1 &&
+            !c.closest(".maplibregl-map"),
+        )
+        .map((c) => c.outerHTML.slice(0, 100)),
+    );
+  expect(bare).toEqual([]);
+  const current = page.locator("nav a[aria-current]").first();
+  expect(await current.evaluate((a) => getComputedStyle(a).textDecorationLine)).toBe("underline");
+  const drawn = await page
+    .locator(".band-value")
+    .first()
+    .evaluate((line) => getComputedStyle(line).stroke);
+  const behind = await page
+    .locator(".sheet")
+    .first()
+    .evaluate((sheet) => getComputedStyle(sheet).backgroundColor);
+  expect(drawn).not.toBe(behind);
+  await close();
+});

@@ -1,0 +1,147 @@
+import type { Browser } from "playwright-core";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { t as german } from "../../client/texts/de/app.ts";
+import { shareWords as germanShare } from "../../client/texts/de/share.ts";
+import { again } from "../../client/texts/en/again.ts";
+import { t as english } from "../../client/texts/en/app.ts";
+import { b } from "../../client/texts/en/bands.ts";
+import { dataWords } from "../../client/texts/en/data.ts";
+import { offline } from "../../client/texts/en/offline.ts";
+import { scalingWords } from "../../client/texts/en/scaling.ts";
+import { shareWords } from "../../client/texts/en/share.ts";
+import { styleWords } from "../../client/texts/en/style.ts";
+import { t as spanish } from "../../client/texts/es/app.ts";
+import { launchChromium } from "./chromium.ts";
+import { inventedTunes, tuneFarOff } from "./crowd.ts";
+import { field, openPage } from "./open-page.ts";
+import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
+
+let browser: Browser;
+let atlas: RunningAtlas;
+
+beforeAll(async () => {
+  [browser, atlas] = await Promise.all([launchChromium(), runAtlas(["--demo"])]);
+  await atlas.load([...inventedTunes(), tuneFarOff(2)]);
+});
+
+afterAll(async () => {
+  await browser?.close();
+  await atlas?.close();
+});
+
+test("German: numbers with a comma, read and written; slips in German; nothing English that is not marked", async () => {
+  const { page, complaints, close } = await openPage(browser, atlas.url, { locale: "de-DE" });
+  await page.locator(".end output").first().waitFor();
+  expect(
+    await page.evaluate(() => [document.documentElement.lang, document.documentElement.dir]),
+  ).toEqual(["de", "ltr"]);
+  await page.getByText(german.safety.notice).waitFor();
+  expect(await page.locator(".rate output").first().textContent()).toMatch(/^\d,\d$/);
+  await field(page, "site.elevation_m").fill("1.700");
+  await page.getByText(german.answer.elevationOnly("1.700 m"), { exact: true }).waitFor();
+  await field(page, "air.temperature_C").fill("-9,5");
+  await page
+    .getByText(german.answer.assumes(german.answer.assumed.temperature))
+    .waitFor({ state: "detached" });
+  await page.reload();
+  await expect.poll(() => field(page, "air.temperature_C").inputValue()).toBe("-10");
+  await page.getByRole("link", { name: german.views.share, exact: true }).click();
+  await field(page, "low.pump_Hz").fill("1,1");
+  await field(page, "high.pump_Hz").fill("234");
+  for (const [name, value] of [
+    ["low.fan_rpm", "1.700"],
+    ["high.fan_rpm", "4500"],
+    ["low.co_ppm", "9"],
+    ["high.co_ppm", "9"],
+    ["site.elevation_m", "1609"],
+  ] as const) {
+    await field(page, name).fill(value);
+  }
+  const slip = page.locator(".slips li").first();
+  await slip.waitFor();
+  expect(await slip.textContent()).toMatch(/Takten je Minute.*Gemeint 3,90 Hz\?.*3,90 Hz nehmen/);
+  await slip.getByRole("button", { name: germanShare.use("3,90 Hz") }).click();
+  await expect.poll(() => field(page, "high.pump_Hz").inputValue()).toBe("3,9");
+  for (const [view, shown] of [
+    ["share", "form"],
+    ["scaling", ".scaling-chart"],
+    ["data", ".files"],
+    ["data/bands", ".study-chart"],
+    ["data/style", ".contrasts"],
+  ] as const) {
+    await page.evaluate((hash) => {
+      location.hash = hash;
+    }, `#/${view}`);
+    await page.locator(shown).first().waitFor();
+    expect(
+      await page.evaluate(
+        leftovers,
+        sentencesOf(english, shareWords, scalingWords, dataWords, again, b, offline, styleWords),
+      ),
+      view,
+    ).toEqual([]);
+  }
+  expect(complaints).toEqual([]);
+  await close();
+});
+
+test("Spanish by choice, each language named in itself; the choice is remembered", async () => {
+  const { page, complaints, close } = await openPage(browser, atlas.url);
+  await page.getByText(english.safety.notice).waitFor();
+  const choice = page.getByRole("group", { name: english.language });
+  expect(
+    await choice
+      .getByRole("button")
+      .evaluateAll((all) =>
+        all.map((one) => [
+          one.textContent,
+          one.getAttribute("lang"),
+          one.getAttribute("aria-pressed"),
+        ]),
+      ),
+  ).toEqual([
+    ["English", "en", "true"],
+    ["Deutsch", "de", "false"],
+    ["Español", "es", "false"],
+  ]);
+  await choice.getByRole("button", { name: "Español" }).click();
+  await page.getByText(spanish.safety.notice).waitFor();
+  await page.reload();
+  await page.getByText(spanish.safety.notice).waitFor();
+  await page.locator(".end output").first().waitFor();
+  expect(await page.evaluate(() => document.documentElement.lang)).toBe("es");
+  expect(await page.locator(".rate output").first().textContent()).toMatch(/^\d,\d$/);
+  expect(complaints).toEqual([]);
+  await close();
+});
+
+/** Every text of some length in catalogues, those with blanks left out. */
+function sentencesOf(...catalogues: object[]): string[] {
+  const LONG = 12;
+  return catalogues.flatMap((words) =>
+    Object.values(words).flatMap((value): string[] =>
+      typeof value === "string"
+        ? value.length >= LONG && value.includes(" ")
+          ? [value]
+          : []
+        : typeof value === "object" && value !== null
+          ? sentencesOf(value)
+          : [],
+    ),
+  );
+}
+
+/** Which of these English texts stand on the page without being marked as English. Runs in the page. */
+function leftovers(texts: string[]): string[] {
+  const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+  const found: string[] = [];
+  while (walker.nextNode()) {
+    const { textContent, parentElement } = walker.currentNode;
+    if (
+      texts.includes(textContent?.trim() ?? "") &&
+      !parentElement?.closest('[lang="en"]:not(html), code')
+    )
+      found.push(textContent ?? "");
+  }
+  return found;
+}

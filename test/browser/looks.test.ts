@@ -1,0 +1,61 @@
+import { globSync, statSync } from "node:fs";
+import type { Browser } from "playwright-core";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { launchChromium } from "./chromium.ts";
+import {
+  apart_pct,
+  draw,
+  keep,
+  kept,
+  LOOKS,
+  nameOf,
+  type Picture,
+  shownTunes,
+  VIEWS,
+} from "./looks.ts";
+import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
+
+/** Another machine's letters move this many points at most; a heading's height more in all that follows moves more. */
+const ALIKE_pct = 4;
+
+let browser: Browser;
+let atlas: RunningAtlas;
+
+beforeAll(async () => {
+  [browser, atlas] = await Promise.all([launchChromium({ webgl: false }), runAtlas(["--demo"])]);
+  await atlas.load(shownTunes());
+});
+
+afterAll(async () => {
+  await browser?.close();
+  await atlas?.close();
+});
+
+test.each(Object.keys(VIEWS))(
+  "%s looks as it did, in both sizes and themes (npm run looks, if it should not)",
+  async (view) => {
+    for (const [name, picture] of await draw(browser, atlas.url, view)) {
+      const apart = apart_pct(picture, kept(name));
+      // To look at beside the one that is kept.
+      if (apart > ALIKE_pct) keep("data/looks", name, picture);
+      expect(apart, `${name}: see data/looks/ beside ${LOOKS}/`).toBeLessThanOrEqual(ALIKE_pct);
+    }
+  },
+);
+
+test("the pictures can tell views, themes and moved blocks apart, and are small", () => {
+  const light = kept(nameOf("share", 360, "light"));
+  expect(apart_pct(light, kept(nameOf("share", 360, "dark")))).toBeGreaterThan(50);
+  expect(apart_pct(light, kept(nameOf("data", 360, "light")))).toBeGreaterThan(ALIKE_pct);
+  expect(apart_pct(light, lowered(light, 3))).toBeGreaterThan(ALIKE_pct);
+  const files = globSync(`${LOOKS}/*.png`);
+  expect(files).toHaveLength(4 * Object.keys(VIEWS).length);
+  expect(files.reduce((sum, file) => sum + statSync(file).size, 0)).toBeLessThan(1_000_000);
+});
+
+/** All of a picture some rows further down. */
+function lowered({ width, height, data }: Picture, rows: number): Picture {
+  const moved = new Uint8Array(data.length);
+  moved.set(data.subarray(0, data.length - rows * width * 3), rows * width * 3);
+  return { width, height, data: moved };
+}
