@@ -9,6 +9,7 @@ import { OffClaims } from "./data-bands-off-claim.tsx";
 import { PublishedBands } from "./data-bands-published.tsx";
 import { BandsScenario } from "./data-bands-scenario.tsx";
 import { StudyFacts } from "./data-bands-study-facts.tsx";
+import { SweepStudy } from "./data-bands-sweep.tsx";
 
 /** How well the bands hold, as the simulation study found it. */
 export function DataBands({ fit }: { fit: PublishedFit }) {
@@ -47,6 +48,7 @@ export function DataBands({ fit }: { fit: PublishedFit }) {
           <StudyFacts report={report} />
         </>
       )}
+      <SweepStudy />
     </div>
   );
 }

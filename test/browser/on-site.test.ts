@@ -259,13 +259,14 @@ test("the keyboard alone leads through the first steps, the focus where the next
   await page.keyboard.press("Tab");
   await page.keyboard.type("4.6");
   await page.keyboard.press("Enter");
+  const focused = () => page.evaluate(() => document.activeElement?.textContent);
+  await expect.poll(focused).toBe(onsite.checklist.title);
   for (let k = 0; k < 6; k++) {
     await page.keyboard.press("Tab");
     await page.keyboard.press("Space");
   }
   await page.keyboard.press("Tab");
   await page.keyboard.press("Enter");
-  const focused = () => page.evaluate(() => document.activeElement?.textContent);
   await expect.poll(focused).toBe(onsite.warmUp.title);
   await page.keyboard.press("Tab");
   await page.keyboard.press("Enter");

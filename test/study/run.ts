@@ -5,10 +5,13 @@ import { METHOD_PAGE, withFigures } from "./method-figures.ts";
 import { progressOn } from "./progress.ts";
 import { SCENARIOS } from "./scenarios/all.ts";
 import { study } from "./study.ts";
+import { SWEEP_REPORT, sweepReport } from "./sweep/report.ts";
 import { breakdownTable, tableOf } from "./table.ts";
 
 const REPORT = "client/study/report.json";
 const SEED = 20261125;
+/** Simulated sweeps, of both ends together. */
+const SWEEPS = { quick: 36, full: 400 };
 const USAGE = `npm run study -- [--full] [--only PART-OF-ID] [--out FILE] [--list] [--figures]
 Simulates how well bands hold and what mistakes do, writes ${REPORT} and the tables of ${METHOD_PAGE}.
 --full: more runs. --only: scenarios whose id holds the text; written only with --out. --list: the scenarios.
@@ -60,7 +63,12 @@ if (out) {
   const head = JSON.stringify({ ...report, scenarios: [] });
   writeFileSync(out, `${head.replace('"scenarios":[]', `"scenarios":[\n${lines}\n]`)}\n`);
   console.log(`\nWritten: ${out}`);
-  if (out === REPORT && !only) writeFigures();
+  if (out === REPORT && !only) {
+    writeFigures();
+    const sweeps = sweepReport(SWEEPS[full ? "full" : "quick"], SEED);
+    writeFileSync(SWEEP_REPORT, `${JSON.stringify(sweeps, null, 2)}\n`);
+    console.log(`Written: ${SWEEP_REPORT}`);
+  }
 }
 
 /** Puts the report's figures into the page on the method, so that the two cannot drift apart. */

@@ -55,6 +55,8 @@ export function byHand(start_Hz: number, heater: AtTheHeater, resolution_ppm: nu
     minimum_Hz: onStep(STEP_Hz, best),
     sit_Hz: onStep(STEP_Hz, best),
     settled: seen.size,
+    // Going back to the lowest, one looks once more.
+    confirmed: seen.size + 1,
     looks,
     flame_outs: heater.flame_outs,
     minutes: heater.time_s / 60,

@@ -1,21 +1,13 @@
+import type { SweepFigures } from "../../../client/study/sweep-report.ts";
 import { co_ppm } from "./exhaust.ts";
 import type { Found } from "./guided.ts";
 import type { Run } from "./runs.ts";
 
 /** How well one way of searching did over many heaters. */
-export interface SearchFigures {
-  runs: number;
-  within_1_step_pct: number;
-  within_2_steps_pct: number;
-  /** Runs that end within 3 ppm of the lowest CO that the controller's steps allow. */
-  within_3_ppm_pct: number;
-  settled_median: number;
+export interface SearchFigures extends SweepFigures {
   looks_median: number;
-  minutes_median: number;
   flame_outs: number;
   no_minimum: number;
-  /** How often the 95 % interval held the truth, of runs that gave one. */
-  held_95_pct: number;
   beyond_guard: number;
 }
 
@@ -33,6 +25,7 @@ export function figuresOf(runs: readonly Run[], who: "guided" | "hand"): SearchF
     within_2_steps_pct: pct((run) => off(run) <= 0.2 + 1e-9),
     within_3_ppm_pct: pct((run) => cost(run) <= 3),
     settled_median: median(({ settled }) => settled),
+    confirmed_median: median(({ confirmed }) => confirmed),
     looks_median: median(({ looks }) => looks),
     minutes_median: median(({ minutes }) => minutes),
     flame_outs: runs.reduce((sum, run) => sum + run[who].flame_outs, 0),

@@ -1,6 +1,6 @@
 import type { SweepAnswer } from "../../../model/sweep/answer.ts";
+import { confirmedStep } from "../../../model/sweep/confirming.ts";
 import type { SweepReading, SweepSetup } from "../../../model/sweep/setup.ts";
-import { nextStep } from "../../../model/sweep/sweep.ts";
 import type { AtTheHeater } from "./at-the-heater.ts";
 
 /** How a search for the minimum went. */
@@ -10,6 +10,8 @@ export interface Found {
   sit_Hz: number;
   /** Settled readings taken, and all that were looked at. */
   settled: number;
+  /** Settled readings with the confirming one at the rate to stay at. */
+  confirmed: number;
   looks: number;
   flame_outs: number;
   minutes: number;
@@ -30,15 +32,21 @@ export function guided(setup: SweepSetup, heater: AtTheHeater): Found {
   const answers: SweepAnswer[] = [];
   const set_Hz: number[] = [];
   let set_s = 0;
+  let toConfirm = false;
+  let found: number | undefined;
   for (let k = 0; k < ANSWERS_MOST; k++) {
-    const answer = nextStep(setup, readings);
+    const { answer } = confirmedStep(setup, readings);
     answers.push(answer);
+    const confirming = answer.kind === "set" && answer.why === "confirm";
+    if (confirming) found ??= answer.settled;
     if (answer.kind === "set") {
+      toConfirm = confirming;
       set_Hz.push(answer.pump_Hz);
       set_s = heater.time_s;
     }
     if (answer.kind === "set" || answer.kind === "wait") {
-      readings.push(heater.read(answer.pump_Hz, answer.wait_s + HANDS_s, set_s));
+      const reading = heater.read(answer.pump_Hz, answer.wait_s + HANDS_s, set_s);
+      readings.push({ ...reading, confirming: toConfirm });
       continue;
     }
     return {
@@ -47,7 +55,8 @@ export function guided(setup: SweepSetup, heater: AtTheHeater): Found {
         interval_Hz: answer.intervals_Hz.at(-1) as { lower: number; upper: number },
       }),
       sit_Hz: answer.kind === "stop" ? (set_Hz.at(-1) ?? setup.start_Hz) : answer.sit_Hz,
-      settled: answer.settled,
+      settled: found ?? answer.settled,
+      confirmed: answer.settled,
       looks: readings.length,
       flame_outs: heater.flame_outs,
       minutes: heater.time_s / 60,

@@ -1,0 +1,70 @@
+import { useEffect, useState } from "preact/hooks";
+import { loadSweepReport, type SweepFigures, type SweepReport } from "../study/sweep-report.ts";
+import { sweepStudy as words } from "../texts/sweep-study.ts";
+import { format } from "../units.ts";
+
+/** How well the guided sweep does beside stepping by hand, simulated. */
+export function SweepStudy() {
+  const [report, setReport] = useState<SweepReport | null>(null);
+  useEffect(() => {
+    loadSweepReport().then(setReport, () => {});
+  }, []);
+  if (!report) return null;
+  return (
+    <section class="sheet" aria-labelledby="sweep-study">
+      <h2 id="sweep-study">{words.title}</h2>
+      <p>{words.intro(format(report.ends[0]?.guided.runs ?? 0))}</p>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolling region must be reachable by keyboard */}
+      <section class="scrolls" tabIndex={0} aria-labelledby="sweep-study">
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">{words.end}</th>
+              {COLUMNS.map(([column]) => (
+                <th key={column} scope="col">
+                  {words[column]}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {report.ends.flatMap(({ end, guided, hand }) => [
+              <Row key={`${end} guided`} end={end} way="guided" figures={guided} />,
+              <Row key={`${end} hand`} end={end} way="hand" figures={hand} />,
+            ])}
+          </tbody>
+        </table>
+      </section>
+    </section>
+  );
+}
+
+const COLUMNS = [
+  ["within1", "within_1_step_pct", 1],
+  ["within2", "within_2_steps_pct", 1],
+  ["within3ppm", "within_3_ppm_pct", 1],
+  ["readings", "settled_median", 0],
+  ["confirmed", "confirmed_median", 0],
+  ["minutes", "minutes_median", 0],
+  ["held", "held_95_pct", 1],
+] as const;
+
+function Row(props: {
+  end: keyof typeof words.ends;
+  way: keyof typeof words.ways;
+  figures: SweepFigures;
+}) {
+  const { end, way, figures } = props;
+  return (
+    <tr>
+      <th scope="row">
+        {words.ends[end]}, {words.ways[way]}
+      </th>
+      {COLUMNS.map(([column, name, decimals]) => (
+        <td key={column}>
+          {column === "held" && way === "hand" ? words.none : format(figures[name], decimals)}
+        </td>
+      ))}
+    </tr>
+  );
+}
