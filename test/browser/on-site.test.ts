@@ -98,6 +98,7 @@ test("both ends without a network, a reload on the way: minima found, logged, sh
   });
   const low = Number(await page.locator(".rate output").getAttribute("data-value"));
   expect(Math.abs(low - EXHAUSTS.low.minimum_Hz)).toBeLessThanOrEqual(0.15);
+  const found = await faults(page, "found");
   await press(page, onsite.found.nextHigh);
   await sweepEnd(page, "high");
   const high = Number(await page.locator(".rate output").getAttribute("data-value"));
@@ -114,6 +115,7 @@ test("both ends without a network, a reload on the way: minima found, logged, sh
     await page.clock.fastForward(200_000);
     await typeReading(page, ppm);
     await page.locator("[data-step=good]").waitFor();
+    if (ppm === "12") found.push(...(await faults(page, "check")));
     await press(page, onward);
   }
   await page.getByText(onsite.done.logged).waitFor();
@@ -121,6 +123,8 @@ test("both ends without a network, a reload on the way: minima found, logged, sh
 
   await press(page, shareWords.send);
   await page.getByText(shareWords.needConsent).waitFor();
+  found.push(...(await faults(page, "done")));
+  expect(found).toEqual([]);
   await field(page, "consent").check();
   await press(page, shareWords.send);
   await page.getByText(offline.waits).first().waitFor();
