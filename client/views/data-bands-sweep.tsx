@@ -11,7 +11,7 @@ export function SweepStudy() {
   }, []);
   if (!report) return null;
   return (
-    <section class="sheet" aria-labelledby="sweep-study">
+    <section class="sheet">
       <h2 id="sweep-study">{words.title}</h2>
       <p>{words.intro(format(report.ends[0]?.guided.runs ?? 0))}</p>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolling region must be reachable by keyboard */}
