@@ -11,9 +11,7 @@ import { FIT_SETTINGS } from "../../model/fit/settings.ts";
 import { ACCEPTED_MEANS, SAFETY } from "../../model/safety.ts";
 
 const FOLDER = "client/texts";
-/** Sections whose words are still being settled in English. */
-const IN_ENGLISH_ONLY = ["card.ts", "logbook.ts", "map.ts", "onsite.ts", "trip.ts"];
-const sections = readdirSync(`${FOLDER}/en`).filter((name) => !IN_ENGLISH_ONLY.includes(name));
+const sections = readdirSync(`${FOLDER}/en`);
 const others = LANGUAGES.filter((language) => language !== "en");
 
 /** A catalogue by the path of each word: texts as they are, functions by their number of arguments and what they say. */
@@ -51,10 +49,7 @@ const NO_WORDS = /^(?:[\d\s.,:;·%±−+()/?-]|ppm|rpm|kW|Hz|kg\/m³|km|min|h|°
 
 test("every section has all three languages, with the same words and the same blanks", async () => {
   const written = Object.fromEntries(
-    LANGUAGES.map((language) => [
-      language,
-      readdirSync(`${FOLDER}/${language}`).filter((name) => !IN_ENGLISH_ONLY.includes(name)),
-    ]),
+    LANGUAGES.map((language) => [language, readdirSync(`${FOLDER}/${language}`)]),
   );
   for (const language of others) expect(written[language], language).toEqual(sections);
   for (const section of sections.filter((name) => name !== "reasons.ts")) {
@@ -67,8 +62,11 @@ test("every section has all three languages, with the same words and the same bl
   }
 });
 
+/** Sections that are written in English in all three folders until they are translated. */
+const TO_TRANSLATE = ["logbook.ts"];
+
 test("nothing is left in English", async () => {
-  for (const section of sections) {
+  for (const section of sections.filter((name) => !TO_TRANSLATE.includes(name))) {
     const inEnglish = await wordsOf("en", section);
     for (const language of others) {
       const left = [...(await wordsOf(language, section))].filter(
@@ -85,7 +83,7 @@ test("nothing is left in English", async () => {
 
 test("every section is fetched in all three languages", () => {
   for (const file of readdirSync(FOLDER).filter((name) => name.endsWith(".ts"))) {
-    if (file === "language.ts" || IN_ENGLISH_ONLY.includes(file)) continue;
+    if (file === "language.ts") continue;
     const text = readFileSync(`${FOLDER}/${file}`, "utf8");
     for (const language of LANGUAGES) expect(text, file).toContain(`"./${language}/${file}"`);
   }
