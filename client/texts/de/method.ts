@@ -96,7 +96,7 @@ export const m: typeof import("../en/method.ts").m = (S: typeof FIT_SETTINGS) =>
     references: {
       title: "Schriften",
       text: [
-        "Beaton und Tukey 1974 (Bisquare). Bell und McCaffrey 2002 (CR2). Cameron und Miller 2015 (gruppierte Schlüsse). Dempster, Laird und Rubin 1977 (Erwartungswert-Maximierung). Gelman und Hill 2007 (teilweises Zusammenlegen). Holland und Welsch 1977 (Umgewichtung). Huber 1964. Rousseeuw und Leroy 1987 (Bruchpunkt und Hebel). Satterthwaite 1946 (Freiheitsgrade). Theil 1950, Sen 1968.",
+        "Beaton und Tukey 1974 (Bisquare). Bell und McCaffrey 2002 (CR2). Cameron und Miller 2015 (gruppierte Schlüsse). Dempster, Laird und Rubin 1977 (Erwartungswert-Maximierung). Gelman und Hill 2007 (teilweises Zusammenlegen). Holland und Welsch 1977 (Umgewichtung). Huber 1964. Rousseeuw und Leroy 1987 (Bruchpunkt und Hebel). Satterthwaite 1946 (Freiheitsgrade). Theil 1950, Sen 1968. Varadhan und Roland 2008 (quadratische Extrapolation).",
         "ISO 2533:1975. CIPM-2007: Picard, Davis, Gläser und Fujii 2008.",
       ],
     },

@@ -96,7 +96,7 @@ export const m: typeof import("../en/method.ts").m = (S: typeof FIT_SETTINGS) =>
     references: {
       title: "Referencias",
       text: [
-        "Beaton y Tukey 1974 (bicuadrada). Bell y McCaffrey 2002 (CR2). Cameron y Miller 2015 (inferencia agrupada). Dempster, Laird y Rubin 1977 (esperanza-maximización). Gelman y Hill 2007 (puesta en común parcial). Holland y Welsch 1977 (reponderación). Huber 1964. Rousseeuw y Leroy 1987 (ruptura y palanca). Satterthwaite 1946 (grados de libertad). Theil 1950, Sen 1968.",
+        "Beaton y Tukey 1974 (bicuadrada). Bell y McCaffrey 2002 (CR2). Cameron y Miller 2015 (inferencia agrupada). Dempster, Laird y Rubin 1977 (esperanza-maximización). Gelman y Hill 2007 (puesta en común parcial). Holland y Welsch 1977 (reponderación). Huber 1964. Rousseeuw y Leroy 1987 (ruptura y palanca). Satterthwaite 1946 (grados de libertad). Theil 1950, Sen 1968. Varadhan y Roland 2008 (extrapolación cuadrática).",
         "ISO 2533:1975. CIPM-2007: Picard, Davis, Gläser y Fujii 2008.",
       ],
     },
