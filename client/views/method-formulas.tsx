@@ -68,8 +68,10 @@ const LINES: Record<keyof typeof m.formulas, ComponentChildren[]> = {
     "C = B^−1 ( g_1 g_1^T + g_2 g_2^T + … ) B^−1",
   ],
   bias: [
-    `β_a^2 = ${S.least_bias_intercept}^2 + ( ${S.bias_against_steps} · max ( 0 , | z | − ${S.harmless_against_steps} ) )^2`,
-    `β_b^2 = ${S.least_bias_slope}^2 + ( ${S.bias_per_share} · max ( 0 , u − ${S.harmless_share} )^2 )^2`,
+    `d_a = ${S.bias_against_steps} · max ( 0 , | z | − ${S.harmless_against_steps} )`,
+    `d_b = ${S.bias_per_share} · max ( 0 , u − ${S.harmless_share} )^2`,
+    `β_a^2 = ${S.least_bias_intercept}^2 + d_a^2`,
+    `β_b^2 = ${S.least_bias_slope}^2 + d_b^2`,
     "L^2 = Σ ( x ) + β_a^2 + β_b^2 · x^2",
   ],
   scatter: ["r / S ~ t_ν ,", "S^2 = s^2 + γ^2 · x^2"],

@@ -9,9 +9,9 @@ const MODEL = join(import.meta.dirname, "../../model");
 const examples = readdirSync(MODEL, { recursive: true, encoding: "utf8" })
   .filter((file) => file.endsWith(".ts"))
   .flatMap((file) =>
-    [...readFileSync(join(MODEL, file), "utf8").matchAll(/@example (.+?) \/\/ (.+)$/gm)].map(
-      ([, call = "", answer = ""]) => ({ file, call, answer }),
-    ),
+    [
+      ...readFileSync(join(MODEL, file), "utf8").matchAll(/@example (.+?) \/\/ (.+?)(?: \*\/)?$/gm),
+    ].map(([, call = "", answer = ""]) => ({ file, call, answer })),
   );
 
 test("there are examples to run", () => {
