@@ -105,7 +105,7 @@ export const logbookWords: typeof import("../en/logbook.ts").logbookWords = {
   },
   share: {
     share: "Share this tune",
-    shareThis: (what: string) => `Share: ${what}`,
+    shareThis: (what: string) => `Share this tune: ${what}`,
     what: (elevation: string) =>
       `Sent: heater, air, both ends with their CO, meter, month, and ${elevation}; of the position only the middle of its map cell. Not sent: name of the place, date, notes, photo, hours.`,
     cannot: "A reading at the meter's end is no final CO: this tune cannot be shared.",
