@@ -6,6 +6,7 @@ import { demoAtlas } from "./pan.ts";
 import type { Result } from "./run.ts";
 
 const RUNS = 3;
+const TRIES = 3;
 /** What is asked of each of Lighthouse's scores, out of 100. */
 const LEAST = { performance: 95, accessibility: 100, "best-practices": 100, seo: 95 };
 
@@ -15,29 +16,34 @@ export async function bench(): Promise<Result[]> {
   const [browser, atlas] = await Promise.all([launchChromium({ debuggedAt: port }), demoAtlas()]);
   const runs: Record<string, number>[] = [];
   try {
-    for (let run = 0; run < RUNS; run++) {
-      const found = await lighthouse(atlas.url, { port, logLevel: "error", output: "json" });
-      if (!found || found.lhr.runtimeError) throw new Error(found?.lhr.runtimeError?.message);
-      runs.push(
-        Object.fromEntries(
-          Object.entries(found.lhr.categories).map(([id, { score }]) => [id, 100 * (score ?? 0)]),
-        ),
-      );
-    }
+    for (let run = 0; run < RUNS; run++) runs.push(await scores(atlas.url, port));
   } finally {
     await browser.close();
     await atlas.close();
   }
   return Object.entries(LEAST).map(([id, limit]) => {
-    const scores = runs.map((run) => run[id] ?? 0);
+    const reached = runs.map((run) => run[id] ?? 0);
     return {
       name: `Lighthouse, mobile: ${id}`,
-      ratio: median(scores),
+      ratio: median(reached),
       limit,
       better: "higher",
-      detail: `${scores.map((score) => score.toFixed(0)).join(", ")} out of 100`,
+      detail: `${reached.map((score) => score.toFixed(0)).join(", ")} out of 100`,
     };
   });
+}
+
+async function scores(url: string, port: number): Promise<Record<string, number>> {
+  for (let tries = 1; ; tries++) {
+    const found = await lighthouse(url, { port, logLevel: "error", output: "json" });
+    if (found && !found.lhr.runtimeError) {
+      return Object.fromEntries(
+        Object.entries(found.lhr.categories).map(([id, { score }]) => [id, 100 * (score ?? 0)]),
+      );
+    }
+    // Now and then a browser on a busy machine records no start of the page.
+    if (tries === TRIES) throw new Error(found?.lhr.runtimeError?.message);
+  }
 }
 
 async function freePort(): Promise<number> {
