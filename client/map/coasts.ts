@@ -68,7 +68,6 @@ function trace(
     if (i === 0) context.moveTo(across, down);
     else context.lineTo(across, down);
   }
-  context.closePath();
 }
 
 async function loadCoasts(): Promise<Coast[]> {

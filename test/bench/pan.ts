@@ -1,4 +1,4 @@
-import type { CDPSession, Page } from "playwright-core";
+import type { Browser, CDPSession, Page } from "playwright-core";
 import { quantileSorted } from "simple-statistics";
 import { scenario } from "../../seed-demo/scenario.ts";
 import { launchChromium } from "../browser/chromium.ts";
@@ -15,15 +15,27 @@ const STEP_ms = 16;
 
 /** The page's work per frame while the map of the demo is panned, on a processor slowed down. */
 export async function bench(): Promise<Result[]> {
-  const [browser, atlas] = await Promise.all([launchChromium(), demoAtlas()]);
-  const { page } = await openPage(browser, atlas.url);
+  const atlas = await demoAtlas();
+  try {
+    const browser = await launchChromium();
+    try {
+      const events = await pannedIn(browser, atlas.url);
+      return [slices("script", events, SCRIPT), slices("layout", events, LAYOUT)];
+    } finally {
+      await browser.close();
+    }
+  } finally {
+    await atlas.close();
+  }
+}
+
+/** What Chromium traces of the page while its map is panned. */
+async function pannedIn(browser: Browser, url: string): Promise<TraceEvent[]> {
+  const { page } = await openPage(browser, url);
   await mapDrawn(page);
   const session = await page.context().newCDPSession(page);
   await session.send("Emulation.setCPUThrottlingRate", { rate: SLOWER });
-  const events = await traced(session, () => pan(page));
-  await browser.close();
-  await atlas.close();
-  return [slices("script", events, SCRIPT), slices("layout", events, LAYOUT)];
+  return traced(session, () => pan(page));
 }
 
 /** What the trace calls a stretch of script, and of layout. */
@@ -66,7 +78,12 @@ function busiest(events: readonly TraceEvent[]): string | undefined {
 /** The demo as `npm run demo` shows it, on a port of its own. */
 export async function demoAtlas(): Promise<RunningAtlas> {
   const atlas = await runAtlas(["--demo"]);
-  await atlas.load(scenario().map(({ tune }) => tune));
+  try {
+    await atlas.load(scenario().map(({ tune }) => tune));
+  } catch (error) {
+    await atlas.close();
+    throw error;
+  }
   return atlas;
 }
 
