@@ -256,7 +256,10 @@ for (const name of ["bands", "method"] as const) {
       await page.setViewportSize(viewport);
       for (const colorScheme of ["light", "dark"] as const) {
         await page.emulateMedia({ colorScheme });
-        const { violations } = await new AxeBuilder({ page }).analyze();
+        const axe = new AxeBuilder({ page });
+        // Between the themes nothing differs but colours.
+        if (colorScheme === "dark") axe.withRules("color-contrast");
+        const { violations } = await axe.analyze();
         const found = violations.map(({ id, nodes }) => `${id}: ${nodes.map((n) => n.html)}`);
         expect(found, `${colorScheme}, ${viewport.width} px`).toEqual([]);
       }

@@ -17,7 +17,8 @@ import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
 
 vi.setConfig({ testTimeout: 150_000 });
 
-const VIEWPORT = { viewport: { width: 1280, height: 800 } };
+// A telephone: the map lies below the screen, and is drawn only for the test that goes there.
+const VIEWPORT = { viewport: { width: 360, height: 740 } };
 const folder = mkdtempSync(join(tmpdir(), "hypsotune-profiles-"));
 /** A profile after one visit. It takes long to fetch page, map and places whole, so each test begins with a copy. */
 const visitedOnce = join(folder, "visited");
