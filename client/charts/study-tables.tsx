@@ -1,4 +1,5 @@
 import type { ComponentChildren } from "preact";
+import { saveFile } from "../save-file.ts";
 import { coverageCsv, errorCsv } from "../study/csv.ts";
 import { BANDS, coverageOf, isOff, offBy, ownResult } from "../study/off-claim.ts";
 import type { StudyReport, StudyScenario } from "../study/report.ts";
@@ -98,18 +99,10 @@ function Figures(props: {
         </table>
       </section>
       <div class="row">
-        <button type="button" onClick={() => save(csv(), file)}>
+        <button type="button" onClick={() => saveFile(file, "text/csv;charset=utf-8", csv())}>
           {b.csv(label)}
         </button>
       </div>
     </>
   );
-}
-
-function save(text: string, name: string): void {
-  const link = document.createElement("a");
-  link.href = URL.createObjectURL(new Blob([text], { type: "text/csv;charset=utf-8" }));
-  link.download = name;
-  link.click();
-  URL.revokeObjectURL(link.href);
 }

@@ -2,6 +2,7 @@ import type { ComponentChildren } from "preact";
 import { useState } from "preact/hooks";
 import { api } from "../api.ts";
 import { whatWentWrong } from "../parts/in-english.tsx";
+import { saveFile } from "../save-file.ts";
 import { shareWords } from "../texts/share.ts";
 import { format } from "../units.ts";
 import { dropReceipt, type KeptReceipt, receiptsFile } from "./receipts.ts";
@@ -42,7 +43,12 @@ export function ReceiptList(props: {
             ))}
           </ul>
           <div class="row">
-            <button type="button" onClick={download}>
+            <button
+              type="button"
+              onClick={() =>
+                saveFile("hypsotune-receipts.json", "application/json", receiptsFile())
+              }
+            >
               {shareWords.download}
             </button>
           </div>
@@ -116,12 +122,4 @@ function ReceiptItem(props: {
       </p>
     </li>
   );
-}
-
-function download(): void {
-  const link = document.createElement("a");
-  link.href = URL.createObjectURL(receiptsFile());
-  link.download = "hypsotune-receipts.json";
-  link.click();
-  URL.revokeObjectURL(link.href);
 }

@@ -61,15 +61,6 @@ export function jsonOfTrip(trip: Trip, answer: TripAnswer, fit: string): string 
   return `${JSON.stringify({ fit, trip, answer: { stops, one, one_within, legs, total } }, null, 2)}\n`;
 }
 
-/** Offers a file to be saved. */
-export function save(name: string, type: string, text: string): void {
-  const link = document.createElement("a");
-  link.href = URL.createObjectURL(new Blob([text], { type }));
-  link.download = name;
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(link.href), 1000);
-}
-
 /** A name may have come with a link: no spreadsheet must take it for a formula. */
 function harmless(name: string): string {
   return /^[=+\-@]/.test(name) ? `'${name}` : name;

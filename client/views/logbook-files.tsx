@@ -4,8 +4,8 @@ import { merge } from "../logbook/merge.ts";
 import { LARGEST_FILE_bytes, logbookOfText } from "../logbook/read-file.ts";
 import { logbook, putAll } from "../logbook/store.ts";
 import { csvOfLogbook, jsonOfLogbook } from "../logbook/write-file.ts";
+import { saveFile } from "../save-file.ts";
 import { logbookWords } from "../texts/logbook.ts";
-import { save } from "../trip/exports.ts";
 import { Refused } from "../trip/refused.ts";
 import type { Doing } from "./logbook.tsx";
 
@@ -34,7 +34,7 @@ export function LogbookFiles({ book, doing }: { book: Logbook; doing: Doing }) {
             <button
               type="button"
               onClick={async () =>
-                save("hypsotune-logbook.json", "application/json", await jsonOfLogbook(book))
+                saveFile("hypsotune-logbook.json", "application/json", await jsonOfLogbook(book))
               }
             >
               {words.json}
@@ -42,7 +42,7 @@ export function LogbookFiles({ book, doing }: { book: Logbook; doing: Doing }) {
             <button
               type="button"
               onClick={() =>
-                save("hypsotune-logbook.csv", "text/csv;charset=utf-8", csvOfLogbook(book))
+                saveFile("hypsotune-logbook.csv", "text/csv;charset=utf-8", csvOfLogbook(book))
               }
             >
               {words.csv}

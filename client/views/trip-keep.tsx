@@ -1,8 +1,9 @@
 import { useState } from "preact/hooks";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import type { TripAnswer } from "../../model/trip/trip.ts";
+import { saveFile } from "../save-file.ts";
 import { trip as words } from "../texts/trip.ts";
-import { csvOfTrip, jsonOfTrip, save } from "../trip/exports.ts";
+import { csvOfTrip, jsonOfTrip } from "../trip/exports.ts";
 import { linkTo, type TripState } from "../trip/use-trip.ts";
 import { geoJsonOfStops, gpxOfStops, withoutPosition } from "../trip/waypoints.ts";
 
@@ -36,26 +37,26 @@ export function TripKeep(props: { answer: TripAnswer; state: TripState; fit: Pub
         </button>
         <button
           type="button"
-          onClick={() => save("trip.csv", "text/csv;charset=utf-8", csvOfTrip(answer))}
+          onClick={() => saveFile("trip.csv", "text/csv;charset=utf-8", csvOfTrip(answer))}
         >
           {words.keep.csv}
         </button>
         <button
           type="button"
-          onClick={() => save("trip.gpx", "application/gpx+xml", gpxOfStops(stops))}
+          onClick={() => saveFile("trip.gpx", "application/gpx+xml", gpxOfStops(stops))}
         >
           {words.keep.gpx}
         </button>
         <button
           type="button"
-          onClick={() => save("trip.geojson", "application/geo+json", geoJsonOfStops(stops))}
+          onClick={() => saveFile("trip.geojson", "application/geo+json", geoJsonOfStops(stops))}
         >
           {words.keep.geojson}
         </button>
         <button
           type="button"
           onClick={() =>
-            save("trip.json", "application/json", jsonOfTrip(state.trip, answer, fit.version))
+            saveFile("trip.json", "application/json", jsonOfTrip(state.trip, answer, fit.version))
           }
         >
           {words.keep.json}
