@@ -148,21 +148,21 @@ test("arrow keys walk along curve and tunes, and say in words what the model say
   for (let step = 0; step < 3; step++) await page.keyboard.press("ArrowRight");
   const seen = curve.filter((d) => d.density_kg_m3 >= 0.7 && d.density_kg_m3 <= 1.4);
   const fourth = seen[3] as (typeof seen)[0];
-  const said = await slider.getAttribute("aria-valuetext");
-  expect(said).toContain(format(fourth.density_kg_m3, 3));
+  const saidOf = (one: typeof slider) => one.getAttribute("aria-valuetext");
+  await expect.poll(() => saidOf(slider)).toContain(format(fourth.density_kg_m3, 3));
+  const said = await saidOf(slider);
   expect(said).toContain(format(fourth.pump_Hz_per_krpm, 3));
   for (const { lower, upper } of [fourth.mean_band, ...fourth.new_heater_bands]) {
     expect(said).toContain(`${format(lower, 3)}–${format(upper, 3)}`);
   }
-  expect(await page.locator(".reader output").first().textContent()).toBe(said);
-  expect(await marks(page, "reading-mark").count()).toBe(1);
+  await expect.poll(() => page.locator(".reader output").first().textContent()).toBe(said);
+  await expect.poll(() => marks(page, "reading-mark").count()).toBe(1);
   await page.getByLabel(scalingWords.read, { exact: true }).selectOption("tunes");
   const walker = page.getByRole("slider", { name: scalingWords.readTunes, exact: true });
   await walker.focus();
   await page.keyboard.press("End");
   const densest = points.toSorted((a, b) => a.density_kg_m3 - b.density_kg_m3).at(-1);
-  const tune = await walker.getAttribute("aria-valuetext");
-  expect(tune).toContain(format(densest?.density_kg_m3 ?? 0, 3));
+  await expect.poll(() => saidOf(walker)).toContain(format(densest?.density_kg_m3 ?? 0, 3));
   expect(Number(await walker.getAttribute("max"))).toBe(points.length - 1);
   await close();
 });
