@@ -1,4 +1,5 @@
 import type { Page } from "playwright-core";
+import { CHECKS } from "../../client/onsite/session.ts";
 import { onsite } from "../../client/texts/onsite.ts";
 import type { SweepReading } from "../../model/sweep/setup.ts";
 import { seeded } from "../../seed-demo/random.ts";
@@ -31,6 +32,14 @@ const STEPS_MOST = 60;
 export const press = (page: Page, name: string) =>
   page.getByRole("button", { name, exact: true }).click();
 
+/** How somebody does what the page says. */
+export interface Hands {
+  begin: (page: Page) => Promise<void>;
+  /** The one large button of a step. */
+  confirm: (page: Page, name: string) => Promise<void>;
+  read: (page: Page, co_ppm: string) => Promise<void>;
+}
+
 /** From an empty form to the first step at the low end. */
 export async function begin(page: Page): Promise<void> {
   await field(page, "low_before_Hz").fill("1.3");
@@ -52,6 +61,7 @@ export async function installClock(page: Page): Promise<void> {
 export async function sweepEnd(
   page: Page,
   end: "low" | "high",
+  { confirm, read }: Hands,
   onWait: (step: number) => Promise<void> = async () => {},
 ): Promise<SweepReading[]> {
   const heater = new AtTheHeater(seeded(end === "low" ? 5 : 6), EXHAUSTS[end], METER);
@@ -59,14 +69,14 @@ export async function sweepEnd(
   for (let step = 0; step < STEPS_MOST; step++) {
     const at = await page.locator("[data-step]").getAttribute("data-step");
     if (at === "found") return readings;
-    if (at === "set") await press(page, onsite.step.isSet);
+    if (at === "set") await confirm(page, onsite.step.isSet);
     await onWait(step);
     const { rate, left_s } = await asked(page);
     await page.clock.fastForward((left_s + 1) * 1000);
     await page.getByText(onsite.step.readNow).waitFor();
     const reading = heater.read(rate, left_s + 1);
     readings.push(reading);
-    await typeReading(page, String(reading.co_ppm));
+    await read(page, String(reading.co_ppm));
   }
   throw new Error(`No minimum after ${STEPS_MOST} steps.`);
 }
@@ -76,6 +86,45 @@ export async function typeReading(page: Page, co_ppm: string): Promise<void> {
   await field(page, "co_ppm").fill(co_ppm);
   await press(page, onsite.step.take);
 }
+
+export const POINTER: Hands = { begin, confirm: press, read: typeReading };
+
+/** Tab and Enter alone; every step begins where its heading has the focus, and its first control is the next Tab's. */
+export const KEYBOARD: Hands = {
+  async begin(page) {
+    await field(page, "low_before_Hz").focus();
+    await page.keyboard.type("1.3");
+    await page.keyboard.press("Tab");
+    await page.keyboard.type("4.6");
+    await page.keyboard.press("Enter");
+    await focusAt(page, onsite.checklist.title);
+    for (const _ of CHECKS) {
+      await page.keyboard.press("Tab");
+      await page.keyboard.press("Space");
+    }
+    await page.keyboard.press("Tab");
+    await page.keyboard.press("Enter");
+    await focusAt(page, onsite.warmUp.title);
+    await page.keyboard.press("Tab");
+    await page.keyboard.press("Enter");
+    await page.locator("[data-step=set]").waitFor();
+  },
+  async confirm(page) {
+    await focusAt(page);
+    await page.keyboard.press("Tab");
+    await page.keyboard.press("Enter");
+  },
+  async read(page, co_ppm) {
+    await focusAt(page);
+    await page.keyboard.press("Tab");
+    await page.keyboard.type(co_ppm);
+    await page.keyboard.press("Enter");
+  },
+};
+
+/** Waits until a heading has the focus. */
+const focusAt = (page: Page, title?: string) =>
+  page.locator("h2:focus", title === undefined ? {} : { hasText: title }).waitFor();
 
 /** What the page asks for: the pump rate, and how long to wait by its own clock. */
 export async function asked(page: Page): Promise<{ rate: number; left_s: number }> {
