@@ -25,13 +25,21 @@ const HEAD = [
   "tune",
   "fuel_L",
   "battery_Ah",
+  "fuel_a_night_L",
+  "battery_a_night_Ah",
+  "supply_V",
+  "nights_a_tank_lasts",
+  "fill_before_night",
+  "then_every_nights",
 ];
 
 /** One line a stop by RFC 4180. Its first columns are those a trip can be read from again. */
-export function csvOfTrip(answer: TripAnswer): string {
+export function csvOfTrip({ heater }: Trip, answer: TripAnswer): string {
   const one = shiftsShown(answer, "one");
   const fewest = shiftsShown(answer, "fewest");
-  const rows = answer.stops.map(({ stop, air, start, needs }, i) => [
+  const { tank } = answer;
+  const refill = (stop: number) => tank?.refills.find((one) => one.stop === stop);
+  const rows = answer.stops.map(({ stop, air, start, night, needs }, i) => [
     harmless(stop.name),
     stop.elevation_m,
     rounded(air.temperature_C, 1),
@@ -49,16 +57,22 @@ export function csvOfTrip(answer: TripAnswer): string {
       rounded(fewest[end][i], 1),
     ]),
     answer.legs.findIndex(({ last }) => i <= last) + 1,
-    rounded(needs.fuel_L ?? undefined, 2),
+    rounded(needs.fuel_L, 2),
     rounded(needs.battery_Ah, 1),
+    rounded(night.fuel_L, 2),
+    rounded(night.battery_Ah, 1),
+    heater.supply_V ?? 12,
+    tank?.lasts[i] ?? "",
+    refill(i)?.night ?? "",
+    refill(i)?.every ?? "",
   ]);
   return [HEAD, ...rows].map((row) => `${row.map(quoted).join(",")}\r\n`).join("");
 }
 
 /** The trip and what came out of it, complete. */
 export function jsonOfTrip(trip: Trip, answer: TripAnswer, fit: string): string {
-  const { stops, one, one_within, legs, total } = answer;
-  return `${JSON.stringify({ fit, trip, answer: { stops, one, one_within, legs, total } }, null, 2)}\n`;
+  const { expected: _, ...told } = answer;
+  return `${JSON.stringify({ fit, trip, answer: told }, null, 2)}\n`;
 }
 
 /** A name may have come with a link: no spreadsheet must take it for a formula. */

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { SUPPLIES_V } from "../../model/trip/nights.ts";
 import { trip } from "../texts/trip.ts";
 import { Refused } from "./refused.ts";
 import {
@@ -11,7 +12,7 @@ import {
   temperature_C,
   tidyName,
 } from "./stop-schema.ts";
-import { NEW_TRIP, type Trip } from "./trip.ts";
+import { NEW_TRIP, TANK_L, type Trip } from "./trip.ts";
 
 /**
  * A trip as a link that holds it: "#/trip/1.…", the version of this form, a point, and the trip as a list in JSON,
@@ -23,44 +24,56 @@ const LONGEST = 40_000;
 const orNull = <T extends z.ZodType>(schema: T) =>
   schema.nullish().transform((v) => v ?? undefined);
 const rpm = z.number().min(100).max(20_000);
+const tank_L = z.number().min(TANK_L[0]).max(TANK_L[1]);
 
-/** Fields of a stop; links made before the last one came have fewer. */
-const FIELDS = 7;
-const stop = z
-  .array(z.unknown())
-  .max(FIELDS)
-  .transform((values) => [...values, ...new Array(FIELDS - values.length).fill(null)])
-  .pipe(
-    z.tuple([
-      z.string().transform(tidyName),
-      elevation_m,
-      orNull(temperature_C),
-      orNull(lat),
-      orNull(lon),
-      orNull(elevation_sd_m),
-      orNull(nights),
-    ]),
-  );
+const heater = fieldsOf([
+  z.number().min(0.5).max(50),
+  orNull(rpm),
+  orNull(rpm),
+  orNull(z.number().min(1).max(500)),
+  orNull(z.literal(SUPPLIES_V)),
+  orNull(tank_L),
+]);
+const stop = fieldsOf([
+  z.string().transform(tidyName),
+  elevation_m,
+  orNull(temperature_C),
+  orNull(lat),
+  orNull(lon),
+  orNull(elevation_sd_m),
+  orNull(nights),
+]);
 const form = z.tuple([
-  z.tuple([
-    z.number().min(0.5).max(50),
-    orNull(rpm),
-    orNull(rpm),
-    orNull(z.number().min(1).max(500)),
-  ]),
+  heater,
   z.tuple([z.number().min(0).max(100), z.number().min(0).max(90)]),
   z.tuple([z.number().min(0.1).max(24), z.number().min(0).max(1)]),
   z.array(stop).max(MOST_STOPS),
 ]);
 
+/** A list of fields; those made before its last ones came are shorter. */
+function fieldsOf<T extends [z.ZodType, ...z.ZodType[]]>(fields: T) {
+  return z
+    .array(z.unknown())
+    .max(fields.length)
+    .transform((values) => [...values, ...new Array(fields.length - values.length).fill(null)])
+    .pipe(z.tuple(fields));
+}
+
 /** The last step of the trip's address. */
 export function textOf({ heater, window, night, stops }: Trip): string {
   const list = [
-    [heater.heat_kW, heater.low_fan_rpm, heater.high_fan_rpm, heater.dose_uL],
+    shortened([
+      heater.heat_kW,
+      heater.low_fan_rpm,
+      heater.high_fan_rpm,
+      heater.dose_uL,
+      heater.supply_V,
+      heater.tank_L,
+    ]),
     [window.rich_pct, window.lean_pct],
     [night.hours, night.power_share],
-    stops.map((s) => {
-      const values = [
+    stops.map((s) =>
+      shortened([
         s.name,
         to(s.elevation_m, 2),
         to(s.temperature_C, 2),
@@ -68,9 +81,8 @@ export function textOf({ heater, window, night, stops }: Trip): string {
         to(s.lon, 5),
         to(s.elevation_sd_m, 1),
         s.nights === 1 ? undefined : s.nights,
-      ];
-      return values.slice(0, 1 + values.findLastIndex((value) => value !== undefined));
-    }),
+      ]),
+    ),
   ];
   const bytes = new TextEncoder().encode(JSON.stringify(list));
   const base64 = btoa(Array.from(bytes, (byte) => String.fromCharCode(byte)).join(""));
@@ -91,10 +103,14 @@ export function tripOf(text: string): Trip {
   if (!parsed.success) {
     throw new Refused(trip.refused.linkFigures);
   }
-  const [[heat_kW, low_fan_rpm, high_fan_rpm, dose_uL], [rich_pct, lean_pct], night, stops] =
-    parsed.data;
+  const [
+    [heat_kW, low_fan_rpm, high_fan_rpm, dose_uL, supply_V, tank],
+    [rich_pct, lean_pct],
+    night,
+    stops,
+  ] = parsed.data;
   return {
-    heater: { heat_kW, low_fan_rpm, high_fan_rpm, dose_uL },
+    heater: { heat_kW, low_fan_rpm, high_fan_rpm, dose_uL, supply_V, tank_L: tank },
     window: { rich_pct, lean_pct },
     night: { hours: night[0], power_share: night[1] },
     stops: stops.map(([name, elevation, temperature, latitude, longitude, sd, slept]) => ({
@@ -126,6 +142,11 @@ function listOf(payload: string): unknown {
   } catch {
     throw new Refused(trip.refused.linkDamaged);
   }
+}
+
+/** Without the empty fields at its end. */
+function shortened(values: unknown[]): unknown[] {
+  return values.slice(0, 1 + values.findLastIndex((value) => value !== undefined));
 }
 
 const to = (value: number | undefined, decimals: number) =>

@@ -11,6 +11,9 @@ export interface Trip {
   stops: Stop[];
 }
 
+/** Sizes of tanks that are taken, L: what a logbook's heater may have. */
+export const TANK_L = [0.1, 1000] as const;
+
 export const NEW_TRIP: Trip = {
   heater: { heat_kW: USUAL_CLASS_kW },
   window: WORKING_WINDOW,

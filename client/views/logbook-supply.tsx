@@ -1,8 +1,8 @@
 import { useState } from "preact/hooks";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import { startTune } from "../../model/start.ts";
-import { START_MINUTES, type Supply, supplyOf } from "../../model/supply.ts";
-import { USUAL_NIGHT } from "../../model/trip/nights.ts";
+import { START_MINUTES, type Supply } from "../../model/supply.ts";
+import { nightAt, USUAL_NIGHT } from "../../model/trip/nights.ts";
 import type { LogbookEntry, LogbookHeater } from "../logbook/entry.ts";
 import { TemperatureField } from "../parts/air-fields.tsx";
 import { NumberField, useUnit } from "../parts/number-field.tsx";
@@ -106,7 +106,7 @@ function Needs({ supply, hours }: { supply: Supply; hours: number }) {
 function supplyFor(fit: PublishedFit, heater: LogbookHeater, tonight: Tonight): Supply | null {
   const { elevation_m, temperature_C, hours, power_pct } = tonight;
   if (elevation_m === undefined || hours === undefined || power_pct === undefined) return null;
-  const { heat_kW, dose_uL, low_fan_rpm, high_fan_rpm, tank_L } = heater;
+  const { heat_kW, dose_uL, low_fan_rpm, high_fan_rpm } = heater;
   try {
     const start = startTune(fit, {
       heat_kW,
@@ -116,20 +116,7 @@ function supplyFor(fit: PublishedFit, heater: LogbookHeater, tonight: Tonight): 
       site: { elevation_m, elevation_sd_m: 0, elevation_source: "given" },
       air: temperature_C === undefined ? {} : { temperature_C },
     });
-    const end = ({ pump_Hz_exact, fan_rpm }: typeof start.low) => ({
-      pump_Hz: pump_Hz_exact,
-      fan_rpm,
-    });
-    return supplyOf({
-      heat_kW,
-      dose_uL,
-      low: end(start.low),
-      high: end(start.high),
-      density_ratio: start.air.density_ratio,
-      hours,
-      power_share: power_pct / 100,
-      tank_L,
-    });
+    return nightAt(start, heater, { hours, power_share: power_pct / 100 });
   } catch {
     return null;
   }

@@ -1,11 +1,11 @@
-import { useState } from "preact/hooks";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import { usualFans } from "../../model/heater.ts";
+import { SUPPLIES_V, type Supply_V } from "../../model/trip/nights.ts";
 import { classesOf, HeatClassField } from "../parts/heat-class-field.tsx";
-import { NumberField } from "../parts/number-field.tsx";
+import { NumberWithin } from "../parts/number-within.tsx";
 import { t } from "../texts/app.ts";
 import { trip as words } from "../texts/trip.ts";
-import type { Trip } from "../trip/trip.ts";
+import { TANK_L, type Trip } from "../trip/trip.ts";
 import { format } from "../units.ts";
 
 /** The heater that goes along, the window, and how a night is heated. */
@@ -28,59 +28,82 @@ export function TripHeaterFields(props: {
         classes={classesOf(fit, heater.heat_kW)}
         onValue={(heat_kW) => ofHeater({ heat_kW })}
       />
-      <Within
+      <NumberWithin
         label={t.heater.dose}
         field="heater.dose_uL"
-        range={[1, 500]}
+        {...within([1, 500])}
         value={heater.dose_uL}
         optional
         onValue={(dose_uL) => ofHeater({ dose_uL })}
       />
-      <Within
+      <NumberWithin
         label={t.heater.lowFan}
         field="low.fan_rpm"
-        range={[100, 20_000]}
+        {...within([100, 20_000])}
         value={heater.low_fan_rpm}
         optional
         placeholder={String(usual.low_fan_rpm)}
         onValue={(low_fan_rpm) => ofHeater({ low_fan_rpm })}
       />
-      <Within
+      <NumberWithin
         label={t.heater.highFan}
         field="high.fan_rpm"
-        range={[100, 20_000]}
+        {...within([100, 20_000])}
         value={heater.high_fan_rpm}
         optional
         placeholder={String(usual.high_fan_rpm)}
         onValue={(high_fan_rpm) => ofHeater({ high_fan_rpm })}
       />
-      <Within
+      <div class="field">
+        <label for="trip-supply">{words.heater.supply}</label>
+        <select
+          id="trip-supply"
+          name="heater.supply_V"
+          value={heater.supply_V ?? 12}
+          onChange={(e) => ofHeater({ supply_V: Number(e.currentTarget.value) as Supply_V })}
+        >
+          {SUPPLIES_V.map((volts) => (
+            <option key={volts} value={volts}>
+              {`${format(volts)} V`}
+            </option>
+          ))}
+        </select>
+      </div>
+      <NumberWithin
+        label={words.heater.tank}
+        field="heater.tank_L"
+        {...within(TANK_L)}
+        value={heater.tank_L}
+        optional
+        onValue={(tank_L) => ofHeater({ tank_L })}
+      />
+      <NumberWithin
         label={words.heater.rich}
         field="window.rich_pct"
-        range={[0, 100]}
+        {...within([0, 100])}
         value={window.rich_pct}
         onValue={(rich_pct = 0) => onTrip({ ...trip, window: { ...window, rich_pct } })}
       />
-      <Within
+      <NumberWithin
         label={words.heater.lean}
         field="window.lean_pct"
-        range={[0, 90]}
+        {...within([0, 90])}
         value={window.lean_pct}
         onValue={(lean_pct = 0) => onTrip({ ...trip, window: { ...window, lean_pct } })}
       />
       <p class="hint wide">{words.heater.windowWhy}</p>
-      <Within
+      <NumberWithin
         label={words.heater.hours}
         field="night.hours"
-        range={[0.1, 24]}
+        {...within([0.1, 24])}
         value={night.hours}
         onValue={(hours = 0.1) => onTrip({ ...trip, night: { ...night, hours } })}
       />
-      <Within
+      <NumberWithin
         label={words.heater.share}
         field="night.power_share"
         hint={words.heater.shareHint}
-        range={[0, 100]}
+        {...within([0, 100])}
         value={Number((night.power_share * 100).toFixed(6))}
         onValue={(pct = 0) => onTrip({ ...trip, night: { ...night, power_share: pct / 100 } })}
       />
@@ -88,34 +111,8 @@ export function TripHeaterFields(props: {
   );
 }
 
-interface WithinProps {
-  label: string;
-  field: string;
-  range: readonly [number, number];
-  value: number | undefined;
-  onValue: (value: number | undefined) => void;
-  optional?: boolean;
-  placeholder?: string;
-  hint?: string;
-}
-
-/** A number that is taken only while it lies in its range. */
-function Within({ range, optional, onValue, ...rest }: WithinProps) {
-  const [wrong, setWrong] = useState(false);
-  const [least, most] = range;
-  return (
-    <NumberField
-      {...rest}
-      onValue={(value) => {
-        const good = value === undefined ? optional === true : value >= least && value <= most;
-        setWrong(!good);
-        if (good) onValue(value);
-      }}
-      error={
-        wrong
-          ? words.heater.outOfRange(format(least, least < 1 && least > 0 ? 1 : 0), format(most))
-          : undefined
-      }
-    />
-  );
+/** What is taken, and what is said of the rest. */
+function within(range: readonly [least: number, most: number]) {
+  const [least, most] = range.map((bound) => format(bound, Number.isInteger(bound) ? 0 : 1));
+  return { range, outOfRange: () => words.heater.outOfRange(least ?? "", most ?? "") };
 }

@@ -37,7 +37,9 @@ export function TripKeep(props: { answer: TripAnswer; state: TripState; fit: Pub
         </button>
         <button
           type="button"
-          onClick={() => saveFile("trip.csv", "text/csv;charset=utf-8", csvOfTrip(answer))}
+          onClick={() =>
+            saveFile("trip.csv", "text/csv;charset=utf-8", csvOfTrip(state.trip, answer))
+          }
         >
           {words.keep.csv}
         </button>

@@ -1,7 +1,5 @@
-import { requirePositive } from "../finite.ts";
-import { fuelFlow, settingAt } from "../mixture.ts";
 import type { StartTune } from "../start.ts";
-import { runCurrent } from "../supply.ts";
+import { type Supply, supplyOf } from "../supply.ts";
 
 /** How a night is heated. */
 export interface Night {
@@ -13,32 +11,45 @@ export interface Night {
 /** Our own working values, no source: ten hours, mostly low. */
 export const USUAL_NIGHT: Night = { hours: 10, power_share: 0.3 };
 
-/** What a night, or several, take: fuel when the dose is known, and charge of a 12 V battery. */
+/** What a heater is fed from, V. */
+export const SUPPLIES_V = [12, 24] as const;
+export type Supply_V = (typeof SUPPLIES_V)[number];
+
+/** What a night, or several, take: fuel, and charge at the voltage asked for. */
 export interface NightNeeds {
-  fuel_L: number | null;
+  fuel_L: number;
   battery_Ah: number;
 }
 
 /**
- * Fuel and charge for a night, or several alike, at a stop's start tune, power steady at its average. Not in it: the glow at each start
- * (8–12 A for some minutes), and hours at another power.
+ * Fuel, heat and charge of a night at a start tune, in its air: one start, then power steady at its average.
  * @throws RangeError naming the number that cannot be used
  */
-export function nightNeeds(
-  start: Pick<StartTune, "low" | "high">,
-  dose_uL: number | undefined,
-  { hours, power_share }: Night,
-  nights = 1,
-): NightNeeds {
-  requirePositive({ hours, dose_uL });
-  const current_A = runCurrent(power_share);
+export function nightAt(
+  { low, high, air }: StartTune,
+  heater: { heat_kW: number; dose_uL?: number | undefined; tank_L?: number | undefined },
+  night: Night,
+): Supply {
   const end = ({ pump_Hz_exact, fan_rpm }: StartTune["low"]) => ({
     pump_Hz: pump_Hz_exact,
     fan_rpm,
   });
-  const { pump_Hz } = settingAt(end(start.low), end(start.high), power_share);
-  return {
-    fuel_L: dose_uL === undefined ? null : nights * hours * fuelFlow(pump_Hz, dose_uL),
-    battery_Ah: nights * hours * current_A,
-  };
+  const { heat_kW, dose_uL, tank_L } = heater;
+  const { density_ratio } = air;
+  return supplyOf({
+    ...{ heat_kW, dose_uL, tank_L, density_ratio },
+    low: end(low),
+    high: end(high),
+    ...night,
+  });
+}
+
+/** What so many nights alike take. */
+export function needsOf(
+  { fuel_L, battery_Ah }: Supply,
+  supply_V: Supply_V,
+  nights: number,
+): NightNeeds {
+  const night_Ah = supply_V === 24 ? battery_Ah.at_24_V : battery_Ah.at_12_V;
+  return { fuel_L: nights * fuel_L, battery_Ah: nights * night_Ah };
 }

@@ -1,6 +1,7 @@
 import { type Air, standardTemperature } from "../air.ts";
 import type { PublishedFit } from "../fit/group.ts";
 import { type StartTune, startTune } from "../start.ts";
+import type { Supply_V } from "./nights.ts";
 
 /** A place to sleep at, in the order of the trip. */
 export interface Stop {
@@ -24,12 +25,14 @@ export function nightsAt({ nights = 1 }: Stop): number {
   return nights;
 }
 
-/** The heater that goes along: usual fan speeds of its class unless given. */
+/** The heater that goes along: usual fan speeds of its class and 12 V unless given. */
 export interface TripHeater {
   heat_kW: number;
   low_fan_rpm?: number | undefined;
   high_fan_rpm?: number | undefined;
   dose_uL?: number | undefined;
+  supply_V?: Supply_V | undefined;
+  tank_L?: number | undefined;
 }
 
 /** A stop with the air of its night and the tune to begin from there. */
@@ -45,8 +48,9 @@ export interface StopStart {
  */
 export function startAt(fit: PublishedFit, heater: TripHeater, stop: Stop): StopStart {
   const { elevation_m, elevation_sd_m = 0, temperature_C } = stop;
+  const { heat_kW, low_fan_rpm, high_fan_rpm, dose_uL } = heater;
   const start = startTune(fit, {
-    ...heater,
+    ...{ heat_kW, low_fan_rpm, high_fan_rpm, dose_uL },
     site: {
       elevation_m,
       elevation_sd_m,

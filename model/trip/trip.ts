@@ -1,9 +1,11 @@
 import type { End, PublishedFit } from "../fit/group.ts";
 import { groupOf } from "../start.ts";
+import type { Supply } from "../supply.ts";
 import { fewestTunes, type Leg } from "./fewest-tunes.ts";
-import { type Night, type NightNeeds, nightNeeds } from "./nights.ts";
+import { type Night, type NightNeeds, needsOf, nightAt } from "./nights.ts";
 import { type Expected, type KeptTune, oneTune, oneTuneWithin } from "./one-tune.ts";
 import { nightsAt, type Stop, type StopStart, startAt, type TripHeater } from "./stop.ts";
+import { type TankPlan, tankPlan } from "./tank.ts";
 import { type MixtureWindow, requireWindow } from "./window.ts";
 
 /** Half-width of a normal distribution's middle 95 in 100, in standard deviations. */
@@ -18,8 +20,10 @@ export interface TripQuestion {
   night: Night;
 }
 
-/** A stop's start tune, and what its nights take together. */
+/** A stop's start tune, and what a night there takes, and all its nights. */
 export interface StopAnswer extends StopStart {
+  fuel_from: Supply["fuel_from"];
+  night: NightNeeds;
   needs: NightNeeds;
   /** How far a shift here may be off, 95 in 100, by what is not known of the night's air and the elevation, %, by end. */
   shift_95_pct: Record<End, number>;
@@ -37,6 +41,8 @@ export interface TripAnswer {
   /** The fewest tunes within the window, and the stops each serves. */
   legs: Leg[];
   total: NightNeeds;
+  /** Missing where the tank's size is not given. */
+  tank?: TankPlan;
 }
 
 /**
@@ -45,15 +51,19 @@ export interface TripAnswer {
  */
 export function planTrip(fit: PublishedFit, question: TripQuestion): TripAnswer {
   const { heater, window, night } = question;
+  const { supply_V = 12, tank_L } = heater;
   requireWindow(window);
   if (question.stops.length === 0) throw new RangeError("stops must be at least one.");
   const stops = question.stops.map((stop) => {
     const at = startAt(fit, heater, stop);
+    const supply = nightAt(at.start, heater, night);
     const off = (end: End) =>
       100 * WITHIN_95 * groupOf(fit, heater.heat_kW, end).slope * at.air.ln_density_sd;
     return {
       ...at,
-      needs: nightNeeds(at.start, heater.dose_uL, night, nightsAt(stop)),
+      fuel_from: supply.fuel_from,
+      night: needsOf(supply, supply_V, 1),
+      needs: needsOf(supply, supply_V, nightsAt(stop)),
       shift_95_pct: { low: off("low"), high: off("high") },
     };
   });
@@ -68,9 +78,15 @@ export function planTrip(fit: PublishedFit, question: TripQuestion): TripAnswer 
     one_within: oneTuneWithin(expected, window),
     legs: fewestTunes(expected, window),
     total: {
-      fuel_L: heater.dose_uL === undefined ? null : sum(stops.map((s) => s.needs.fuel_L ?? 0)),
-      battery_Ah: sum(stops.map((s) => s.needs.battery_Ah)),
+      fuel_L: sum(stops.map(({ needs }) => needs.fuel_L)),
+      battery_Ah: sum(stops.map(({ needs }) => needs.battery_Ah)),
     },
+    ...(tank_L !== undefined && {
+      tank: tankPlan(
+        tank_L,
+        stops.map(({ stop, night }) => ({ nights: nightsAt(stop), fuel_L: night.fuel_L })),
+      ),
+    }),
   };
 }
 

@@ -86,6 +86,15 @@ test("three stops typed: start tunes, one tune, the fewest with the change-over,
   await page.getByText(words.plan.changeAt(STOPS[change]?.name ?? "")).waitFor();
   await page.getByText(/, a guess by the standard atmosphere/).waitFor();
   await page.getByText(/L of diesel, [\d.]+ Ah at 12 V/).waitFor();
+  await page.getByText(words.nights.noTank).waitFor();
+  const { fuel_L } = answer.total;
+  await field(page, "heater.supply_V").selectOption("24");
+  await field(page, "heater.tank_L").fill(String(Math.ceil(fuel_L)));
+  await page.getByText(words.nights.tankLasts(String(Math.ceil(fuel_L)))).waitFor();
+  await field(page, "heater.tank_L").fill((fuel_L - 0.1).toFixed(1));
+  await page.getByText(words.nights.refill("High lake", 1)).waitFor();
+  const nights = page.getByText(/L of diesel, [\d.]+ Ah at 24 V/);
+  await nights.waitFor();
 
   const link = await field(page, "link").inputValue();
   expect(link).toContain("/#/trip/1.");
@@ -95,6 +104,10 @@ test("three stops typed: start tunes, one tune, the fewest with the change-over,
     await page.locator(".trip-table").textContent(),
   );
   expect(await field(fresh.page, "heater.dose_uL").inputValue()).toBe("22");
+  expect(await fresh.page.locator(".refills").textContent()).toBe(
+    await page.locator(".refills").textContent(),
+  );
+  await fresh.page.getByText((await nights.textContent()) ?? "").waitFor();
   await fresh.page.getByText(words.keep.opened(3)).waitFor();
   expect([...complaints, ...fresh.complaints]).toEqual([]);
   await fresh.close();

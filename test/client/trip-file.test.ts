@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { csvOfTrip } from "../../client/trip/exports.ts";
 import { LARGEST_FILE_bytes, stopsOfFile, stopsOfText } from "../../client/trip/read-file.ts";
 import { Refused } from "../../client/trip/refused.ts";
-import { NEW_TRIP } from "../../client/trip/trip.ts";
+import { NEW_TRIP, type Trip } from "../../client/trip/trip.ts";
 import { planTrip } from "../../model/trip/trip.ts";
 import { inventedFit } from "../model/invented-fit.ts";
 
@@ -110,8 +110,26 @@ test("a file too large is refused before it is read", async () => {
 test("what is exported as CSV is read again as the same stops; no name can be a formula", () => {
   const stops = [
     { name: 'Pass, "upper"', elevation_m: 2300, temperature_C: -9, lat: 46.5, lon: 7.9 },
-    { name: "=HYPERLINK(1)", elevation_m: 35, temperature_C: 4 },
+    { name: "=HYPERLINK(1)", elevation_m: 35, temperature_C: 4, nights: 2 },
   ];
-  const csv = csvOfTrip(planTrip(inventedFit(5, 12), { ...NEW_TRIP, stops }));
+  const trip: Trip = {
+    ...NEW_TRIP,
+    heater: { heat_kW: 5, dose_uL: 22, supply_V: 24, tank_L: 2 },
+    stops,
+  };
+  const csv = csvOfTrip(trip, planTrip(inventedFit(5, 12), trip));
   expect(stopsOfText(csv)).toEqual([stops[0], { ...stops[1], name: "'=HYPERLINK(1)" }]);
+  const [head = [], , harbour = []] = csv.split("\r\n").map((row) => row.split(","));
+  const told = (name: string) => harbour[head.indexOf(name)];
+  // 14.7 Ah and a start of 4 minutes at 10 A, halved at 24 V.
+  expect([told("supply_V"), told("battery_a_night_Ah"), told("battery_Ah")]).toEqual([
+    "24",
+    "7.7",
+    "15.4",
+  ]);
+  expect([
+    told("nights_a_tank_lasts"),
+    told("fill_before_night"),
+    told("then_every_nights"),
+  ]).toEqual(["1", "1", "1"]);
 });

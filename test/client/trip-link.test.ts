@@ -4,6 +4,7 @@ import { textOf, tripKept, tripOf } from "../../client/trip/link.ts";
 import { Refused } from "../../client/trip/refused.ts";
 import { MOST_STOPS, tidyName } from "../../client/trip/stop-schema.ts";
 import { NEW_TRIP, type Trip } from "../../client/trip/trip.ts";
+import { SUPPLIES_V } from "../../model/trip/nights.ts";
 
 const cents = (min: number, max: number) =>
   fc.integer({ min: min * 100, max: max * 100 }).map((n) => n / 100);
@@ -15,6 +16,8 @@ const trips: fc.Arbitrary<Trip> = fc.record({
     low_fan_rpm: maybe(cents(100, 20000)),
     high_fan_rpm: maybe(cents(100, 20000)),
     dose_uL: maybe(cents(1, 500)),
+    supply_V: maybe(fc.constantFrom(...SUPPLIES_V)),
+    tank_L: maybe(cents(1, 1000)),
   }),
   window: fc.record({ rich_pct: cents(0, 100), lean_pct: cents(0, 90) }),
   night: fc.record({ hours: cents(1, 24), power_share: cents(0, 1) }),
@@ -55,6 +58,23 @@ test("a link made by hand is read; one step back is the same trip", () => {
   const trip = tripOf(inForm([[5, null, null, null], ...GOOD.slice(1)]));
   expect(trip.stops).toMatchObject([{ name: "Pass", elevation_m: 2300, temperature_C: -9 }]);
   expect(tripKept(textOf(trip))).toEqual(trip);
+});
+
+test("a link made before heaters had a tank still opens; a voltage or a tank that cannot be is refused", () => {
+  const heater = (...fields: unknown[]) => inForm([fields, ...GOOD.slice(1)]);
+  expect(tripOf(heater(5, null, null, 22)).heater).toEqual({ heat_kW: 5, dose_uL: 22 });
+  expect(tripOf(heater(5, null, null, null, 24, 10)).heater).toEqual({
+    heat_kW: 5,
+    supply_V: 24,
+    tank_L: 10,
+  });
+  for (const [supply_V, tank_L] of [
+    [13, 10],
+    ["24", 10],
+    [24, 0],
+    [24, 1e9],
+  ])
+    expect(() => tripOf(heater(5, null, null, null, supply_V, tank_L))).toThrow(/cannot be/);
 });
 
 test("a link made before stops had nights still opens; nights that cannot be are refused", () => {

@@ -3,7 +3,6 @@ import { assert, constantFrom, double, property } from "fast-check";
 import { expect, test } from "vitest";
 import { EFFICIENCY, FUEL_kWh_per_L } from "../../model/mixture.ts";
 import { type SupplyQuestion, supplyOf, usualFlow } from "../../model/supply.ts";
-import { nightNeeds } from "../../model/trip/nights.ts";
 
 const combustion = JSON.parse(readFileSync("test/reference/combustion.json", "utf8"));
 
@@ -68,7 +67,7 @@ test("without a dose the class's usual burn counts, within common practice at se
   expect([fuel_from, fuel_L_h]).toEqual(["class", usualFlow(5, 0.3) * 0.9]);
 });
 
-test("more power takes more fuel and charge and empties the tank sooner; a trip's night burns the same", () => {
+test("more power takes more fuel and charge and empties the tank sooner", () => {
   const share = double({ min: 0, max: 1, noNaN: true });
   assert(
     property(share, share, constantFrom(22, undefined), (a, b, dose_uL) => {
@@ -78,12 +77,6 @@ test("more power takes more fuel and charge and empties the tank sooner; a trip'
       expect(high.fuel_L).toBeGreaterThanOrEqual(low.fuel_L);
       expect(high.battery_Ah.at_12_V).toBeGreaterThanOrEqual(low.battery_Ah.at_12_V);
       expect(high.tank_h ?? 0).toBeLessThanOrEqual(low.tank_h ?? 0);
-      const end = ({ pump_Hz, fan_rpm }: SupplyQuestion["low"]) =>
-        ({ pump_Hz_exact: pump_Hz, fan_rpm }) as Parameters<typeof nightNeeds>[0]["low"];
-      const night = { low: end(QUESTION.low), high: end(QUESTION.high) };
-      const needs = nightNeeds(night, dose_uL, { hours: 10, power_share: a });
-      if (dose_uL) expect(needs.fuel_L).toBe(supplyOf({ ...QUESTION, power_share: a }).fuel_L);
-      else expect(needs.fuel_L).toBeNull();
     }),
   );
 });

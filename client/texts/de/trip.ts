@@ -57,6 +57,8 @@ export const trip: typeof import("../en/trip.ts").trip = {
     hours: "Stunden je Nacht",
     share: "Leistung, % des Bereichs",
     shareHint: "0 ist das untere Ende, 100 das obere.",
+    supply: "Bordspannung",
+    tank: "Kraftstofftank, L",
     outOfRange: (least, most) => `Von ${least} bis ${most}.`,
   },
   result: {
@@ -118,16 +120,28 @@ export const trip: typeof import("../en/trip.ts").trip = {
   nights: {
     title: "Kraftstoff und Batterie für die Nächte",
     fuel: (litres) => `${litres} L Diesel`,
-    battery: (Ah, Ah24) => `${Ah} Ah bei 12 V (${Ah24} Ah bei 24 V)`,
+    battery: (Ah, V) => `${Ah} Ah bei ${V} V.`,
     count: (n) => (n === 1 ? "1 Nacht:" : `${n} Nächte:`),
+    oneNight: (litres, Ah) => `Eine Nacht nimmt ${litres} L und ${Ah} Ah.`,
+    tankLasts: (litres) => `Ein voller Tank von ${litres} L reicht für alle.`,
+    tankEnds: (litres) =>
+      `Ein voller Tank von ${litres} L reicht nicht für alle. Spätestens hier füllen, Heizung aus und kalt:`,
+    tankShort: (litres, name) => `Ein Tank von ${litres} L reicht nicht für eine Nacht in ${name}.`,
+    refill: (name, night) => `${name}, vor der ${night}. Nacht dort`,
+    refillEvery: (n) => (n === 1 ? ", dann vor jeder" : `, dann alle ${n} Nächte`),
+    noTank: "Mit der Größe des Tanks stünde hier, wie viele Nächte er reicht und wo zu füllen ist.",
     perNight: "Halt für Halt",
     nightsColumn: "Nächte",
     fuelColumn: "Kraftstoff, L",
     batteryColumn: "Batterie, Ah",
+    tankColumn: "Ein Tank reicht, Nächte",
     total: "Alle Nächte",
-    noDose: "Mit der Dosis (µL je Pumpenhub) stünden hier Liter.",
-    assumes: (hours, share, current) =>
-      `Angenommen: ${hours} h je Nacht bei ${share} % des Leistungsbereichs, mit der Startabstimmung jedes Halts; ${current} A im Lauf bei 12 V (0,6 A am unteren Ende bis 3,5 A am oberen: übliche Praxis, keine Quelle). Jeder Start nimmt einige Minuten lang 8–12 A dazu (4–6 A bei 24 V).`,
+    noDose:
+      "Kraftstoff nach dem, was die Leistungsklasse in dieser Luft üblicherweise verbrennt: Die Dosis (µL je Pumpenhub) wüsste es besser.",
+    assumes: (hours, share, current, V) =>
+      `Angenommen: ${hours} h je Nacht bei ${share} % des Leistungsbereichs, mit der Startabstimmung jedes Halts; ${current} A im Lauf bei ${V} V, ein Start je Nacht; nichts sonst nimmt aus dem Tank.`,
+    practice: (run, start, minutes) =>
+      `${run} A im Lauf vom unteren Ende zum oberen, ${start} A beim Start: übliche Praxis, keine Quelle; ${minutes} Minuten je Start: eigener Wert.`,
     tableLabel: "Tabelle: Nächte, Kraftstoff und Batterie je Halt",
   },
   keep: {

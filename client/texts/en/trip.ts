@@ -59,6 +59,8 @@ export const trip = {
     hours: "Hours a night",
     share: "Power, % of the range",
     shareHint: "0 is the low end, 100 the high.",
+    supply: "Supply voltage",
+    tank: "Fuel tank, L",
     outOfRange: (least: string, most: string) => `From ${least} to ${most}.`,
   },
   result: {
@@ -118,16 +120,30 @@ export const trip = {
   nights: {
     title: "Fuel and battery for the nights",
     fuel: (litres: string) => `${litres} L of diesel`,
-    battery: (Ah: string, Ah24: string) => `${Ah} Ah at 12 V (${Ah24} Ah at 24 V)`,
+    battery: (Ah: string, V: string) => `${Ah} Ah at ${V} V.`,
     count: (n: number) => (n === 1 ? "1 night:" : `${n} nights:`),
+    oneNight: (litres: string, Ah: string) => `A night takes ${litres} L and ${Ah} Ah.`,
+    tankLasts: (litres: string) => `A full tank of ${litres} L lasts all of them.`,
+    tankEnds: (litres: string) =>
+      `A full tank of ${litres} L does not last all of them. Fill it at the latest, heater off and cold:`,
+    tankShort: (litres: string, name: string) =>
+      `A tank of ${litres} L does not last one night at ${name}.`,
+    refill: (name: string, night: number) => `${name}, before night ${night} there`,
+    refillEvery: (n: number) => (n === 1 ? ", then before each" : `, then every ${n} nights`),
+    noTank:
+      "With the tank's size it would say here how many nights it lasts, and where to fill it.",
     perNight: "Stop by stop",
     nightsColumn: "Nights",
     fuelColumn: "Fuel, L",
     batteryColumn: "Battery, Ah",
+    tankColumn: "A tank lasts, nights",
     total: "All nights",
-    noDose: "With the dose (µL per pulse) there would be litres here.",
-    assumes: (hours: string, share: string, current: string) =>
-      `Taken for granted: ${hours} h a night at ${share} % of the power range, at each stop's start tune; ${current} A running at 12 V (0.6 A at the low end to 3.5 A at the high: common practice, no source). Each start takes 8–12 A for some minutes more (4–6 A at 24 V).`,
+    noDose:
+      "Fuel by what the heat class usually burns in that air: the dose (µL per pulse) would tell better.",
+    assumes: (hours: string, share: string, current: string, V: string) =>
+      `Taken for granted: ${hours} h a night at ${share} % of the power range, at each stop's start tune; ${current} A running at ${V} V, one start a night; nothing else draws from the tank.`,
+    practice: (run: string, start: string, minutes: number) =>
+      `${run} A running from the low end to the high, ${start} A in a start: common practice, no source; ${minutes} minutes a start: our own value.`,
     tableLabel: "Table: nights, fuel and battery by stop",
   },
   keep: {

@@ -57,6 +57,8 @@ export const trip: typeof import("../en/trip.ts").trip = {
     hours: "Horas por noche",
     share: "Potencia, % del rango",
     shareHint: "0 es el extremo bajo, 100 el alto.",
+    supply: "Tensión de alimentación",
+    tank: "Depósito de combustible, L",
     outOfRange: (least, most) => `De ${least} a ${most}.`,
   },
   result: {
@@ -117,16 +119,28 @@ export const trip: typeof import("../en/trip.ts").trip = {
   nights: {
     title: "Combustible y batería para las noches",
     fuel: (litres) => `${litres} L de gasóleo`,
-    battery: (Ah, Ah24) => `${Ah} Ah a 12 V (${Ah24} Ah a 24 V)`,
+    battery: (Ah, V) => `${Ah} Ah a ${V} V.`,
     count: (n) => (n === 1 ? "1 noche:" : `${n} noches:`),
+    oneNight: (litres, Ah) => `Una noche toma ${litres} L y ${Ah} Ah.`,
+    tankLasts: (litres) => `Un depósito lleno de ${litres} L basta para todas.`,
+    tankEnds: (litres) =>
+      `Un depósito lleno de ${litres} L no basta para todas. Llénelo a más tardar, con la estufa apagada y fría:`,
+    tankShort: (litres, name) => `Un depósito de ${litres} L no basta para una noche en ${name}.`,
+    refill: (name, night) => `${name}, antes de la noche ${night} allí`,
+    refillEvery: (n) => (n === 1 ? ", luego antes de cada una" : `, luego cada ${n} noches`),
+    noTank: "Con el tamaño del depósito diría aquí cuántas noches dura y dónde llenarlo.",
     perNight: "Parada por parada",
     nightsColumn: "Noches",
     fuelColumn: "Combustible, L",
     batteryColumn: "Batería, Ah",
+    tankColumn: "Un depósito dura, noches",
     total: "Todas las noches",
-    noDose: "Con la dosis (µL por pulso) aquí habría litros.",
-    assumes: (hours, share, current) =>
-      `Se supone: ${hours} h por noche al ${share} % del rango de potencia, con el ajuste inicial de cada parada; ${current} A en marcha a 12 V (0,6 A en el extremo bajo a 3,5 A en el alto: práctica común, sin fuente). Cada arranque toma además 8–12 A durante unos minutos (4–6 A a 24 V).`,
+    noDose:
+      "Combustible según lo que suele quemar la clase en ese aire: la dosis (µL por pulso) lo diría mejor.",
+    assumes: (hours, share, current, V) =>
+      `Se supone: ${hours} h por noche al ${share} % del rango de potencia, con el ajuste inicial de cada parada; ${current} A en marcha a ${V} V, un arranque por noche; nada más toma del depósito.`,
+    practice: (run, start, minutes) =>
+      `${run} A en marcha del extremo bajo al alto, ${start} A en el arranque: práctica común, sin fuente; ${minutes} minutos por arranque: valor propio.`,
     tableLabel: "Tabla: noches, combustible y batería por parada",
   },
   keep: {

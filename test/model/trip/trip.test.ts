@@ -1,8 +1,9 @@
 import { expect, test } from "vitest";
 import { standardTemperature } from "../../../model/air.ts";
 import { carryOverShift, mixture, mixtureShift } from "../../../model/mixture.ts";
-import { startTune } from "../../../model/start.ts";
-import { nightNeeds, USUAL_NIGHT } from "../../../model/trip/nights.ts";
+import { type StartTune, startTune } from "../../../model/start.ts";
+import { usualFlow } from "../../../model/supply.ts";
+import { nightAt, USUAL_NIGHT } from "../../../model/trip/nights.ts";
 import { tuneKeptFrom } from "../../../model/trip/one-tune.ts";
 import { planTrip, type TripQuestion } from "../../../model/trip/trip.ts";
 import { WORKING_WINDOW } from "../../../model/trip/window.ts";
@@ -115,13 +116,15 @@ test("no stop, or numbers that are none, are refused by name", () => {
 });
 
 test("fuel of a night: litres an hour times hours, at flows computed elsewhere from pump rate and dose", () => {
+  const start = planTrip(fit, question).stops[0]?.start as StartTune;
   for (const { L_per_h, Hz, mL_per_pulse } of combustion.doseVolume.derived) {
-    const end = { pump_Hz_exact: Hz, fan_rpm: 3000 } as never;
-    const needs = nightNeeds({ low: end, high: end }, mL_per_pulse * 1000, {
-      hours: 10,
-      power_share: 0.3,
-    });
-    expect(needs.fuel_L).toBeCloseTo(10 * L_per_h, 9);
+    const end = { ...start.low, pump_Hz_exact: Hz };
+    const { fuel_L } = nightAt(
+      { ...start, low: end, high: end },
+      { heat_kW: 5, dose_uL: mL_per_pulse * 1000 },
+      { hours: 10, power_share: 0.3 },
+    );
+    expect(fuel_L).toBeCloseTo(10 * L_per_h, 9);
   }
 });
 
@@ -131,6 +134,7 @@ test("several nights at a stop take so many times as much, and count in the tota
   const longer = planTrip(fit, { ...question, stops });
   const [first] = once.stops;
   expect(longer.stops[0]?.needs.fuel_L).toBeCloseTo(3 * (first?.needs.fuel_L ?? 0), 9);
+  expect(longer.stops[0]?.night).toEqual(first?.needs);
   expect(longer.total.battery_Ah).toBeCloseTo(
     once.total.battery_Ah + 2 * (first?.needs.battery_Ah ?? 0),
     9,
@@ -141,19 +145,36 @@ test("several nights at a stop take so many times as much, and count in the tota
   }
 });
 
-test("charge of a night: run current between its ends, times hours; no dose, no litres", () => {
-  const { stops, total } = planTrip(fit, { ...question, heater: { heat_kW: 5 } });
-  const needs = (power_share: number) =>
-    nightNeeds((stops[0] as never as { start: never }).start, undefined, {
-      hours: 10,
-      power_share,
+test("charge of a night: its start and the current between its ends, half as much at 24 V", () => {
+  const needs = (power_share: number, supply_V?: 24) => {
+    const heater = { ...question.heater, supply_V };
+    const { stops, total } = planTrip(fit, {
+      ...question,
+      heater,
+      night: { hours: 10, power_share },
     });
-  expect(needs(0)).toEqual({ fuel_L: null, battery_Ah: 6 });
-  expect(needs(1).battery_Ah).toBeCloseTo(35, 9);
-  expect(total.fuel_L).toBeNull();
-  const known = planTrip(fit, question);
-  expect(known.total.fuel_L).toBeCloseTo(
-    known.stops.reduce((sum, { needs: n }) => sum + (n.fuel_L ?? 0), 0),
+    expect(total.battery_Ah).toBeCloseTo(3 * (stops[0]?.night.battery_Ah ?? 0), 9);
+    return stops[0]?.night.battery_Ah;
+  };
+  // 10 A for 4 minutes, then 10 h at 0.6 or 3.5 A.
+  expect(needs(0)).toBeCloseTo(40 / 60 + 6, 9);
+  expect(needs(1)).toBeCloseTo(40 / 60 + 35, 9);
+  expect(needs(1, 24)).toBeCloseTo((40 / 60 + 35) / 2, 9);
+});
+
+test("without a dose the class's usual burn counts, less in thin air; the tank is set against all nights", () => {
+  const { stops, total, tank } = planTrip(fit, { ...question, heater: { heat_kW: 5 } });
+  for (const { fuel_from, night, air } of stops) {
+    expect(fuel_from).toBe("class");
+    expect(night.fuel_L).toBeCloseTo(10 * usualFlow(5, 0.3) * air.density_ratio, 9);
+  }
+  expect(total.fuel_L).toBeCloseTo(
+    stops.reduce((sum, { needs }) => sum + needs.fuel_L, 0),
     12,
   );
+  expect(tank).toBeUndefined();
+  const tanked = (tank_L: number) =>
+    planTrip(fit, { ...question, heater: { heat_kW: 5, tank_L } }).tank?.refills;
+  expect(tanked(total.fuel_L)).toEqual([]);
+  expect(tanked(total.fuel_L - 0.01)).toEqual([{ stop: 2, night: 1, every: null }]);
 });

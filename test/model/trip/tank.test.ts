@@ -1,0 +1,60 @@
+import { array, assert, double, integer, property, record } from "fast-check";
+import { expect, test } from "vitest";
+import { tankPlan } from "../../../model/trip/tank.ts";
+
+test("by hand: a tank of 10 L, and where it has to be filled again", () => {
+  expect(tankPlan(10, [{ nights: 4, fuel_L: 2.5 }])).toEqual({ lasts: [4], refills: [] });
+  // 2 · 2 L, then 2 · 2.5 L leave 1 L before the third night there; 10 L last four of them, and 5 L are left of the second.
+  const stops = [
+    { nights: 2, fuel_L: 2 },
+    { nights: 8, fuel_L: 2.5 },
+    { nights: 1, fuel_L: 6 },
+  ];
+  expect(tankPlan(10, stops)).toEqual({
+    lasts: [5, 4, 1],
+    refills: [
+      { stop: 1, night: 3, every: 4 },
+      { stop: 2, night: 1, every: null },
+    ],
+  });
+  expect(tankPlan(10, [{ nights: 3, fuel_L: 10 }]).refills).toEqual([
+    { stop: 0, night: 2, every: 1 },
+  ]);
+});
+
+test("a night that takes more than the tank holds is told, and no refill invented", () => {
+  const stops = [
+    { nights: 9, fuel_L: 2 },
+    { nights: 1, fuel_L: 5 },
+  ];
+  expect(tankPlan(4, stops)).toEqual({ lasts: [2, 0], refills: [] });
+  expect(() => tankPlan(0, stops)).toThrow(/tank_L/);
+});
+
+test("night by night the tank never runs dry, and is never filled while it would have lasted the night", () => {
+  const stops = array(
+    record({
+      nights: integer({ min: 1, max: 30 }),
+      fuel_L: double({ min: 0.3, max: 4, noNaN: true }),
+    }),
+    { minLength: 1, maxLength: 6 },
+  );
+  assert(
+    property(double({ min: 4, max: 30, noNaN: true }), stops, (tank_L, all) => {
+      const { refills } = tankPlan(tank_L, all);
+      let left_L = tank_L;
+      for (const [stop, { nights, fuel_L }] of all.entries()) {
+        const refill = refills.find((one) => one.stop === stop);
+        for (let night = 1; night <= nights; night++) {
+          const since = refill ? night - refill.night : -1;
+          const filled =
+            since === 0 || (since > 0 && !!refill?.every && since % refill.every === 0);
+          expect(filled).toBe(left_L < fuel_L - 1e-6);
+          if (filled) left_L = tank_L;
+          left_L -= fuel_L;
+          expect(left_L).toBeGreaterThan(-1e-6);
+        }
+      }
+    }),
+  );
+});
