@@ -36,7 +36,13 @@ async function call<T>(path: string, init?: RequestInit): Promise<T> {
   return (await answer<T>(path, init)).body;
 }
 
-async function answer<T>(path: string, init?: RequestInit): Promise<{ body: T; kept: boolean }> {
+interface Answered<T> {
+  body: T;
+  /** When it came from the atlas, where it comes out of the cache now. */
+  kept_at: string | null;
+}
+
+async function answer<T>(path: string, init?: RequestInit): Promise<Answered<T>> {
   let response: Response;
   try {
     // What others share must show at once: the browser asks again each time, and gets 304 when nothing is new.
@@ -44,10 +50,10 @@ async function answer<T>(path: string, init?: RequestInit): Promise<{ body: T; k
   } catch {
     throw new Unreachable();
   }
-  const kept = response.headers.has(KEPT_HEADER);
-  if (response.status === 204) return { body: undefined as T, kept };
+  const kept_at = response.headers.get(KEPT_HEADER);
+  if (response.status === 204) return { body: undefined as T, kept_at };
   const body = await response.json().catch(() => null);
-  if (response.ok) return { body, kept };
+  if (response.ok) return { body, kept_at };
   throw new AtlasProblem(
     body ?? { type: "about:blank", title: "The atlas failed", status: response.status },
   );
@@ -65,9 +71,32 @@ async function orHere<T>(asked: Promise<T>, here: () => Promise<T>): Promise<T> 
 
 /** The published fit as the atlas has it now: one out of the cache comes as kept, with the error. */
 async function publishedFit(): Promise<PublishedFit> {
-  const { body, kept } = await answer<PublishedFit>("/fit");
-  if (kept) throw new Unreachable(body);
+  const { body, kept_at } = await answer<PublishedFit>("/fit");
+  if (kept_at) throw new Unreachable(body);
   return body;
+}
+
+/** How settings scale, and when its tunes were seen. */
+export interface ScalingSeen {
+  scaling: ScalingAnswer;
+  /** Missing: just now. Null: never, so there are none; curve and bands are those of the fit kept here. */
+  seen_at?: string | null;
+}
+
+/** Where the atlas is out of reach: curve and bands from the fit kept here, with the tunes last seen. */
+async function scaling(heat_kW: number, end: End): Promise<ScalingSeen> {
+  const here = async () => (await import("./offline/scaling-here.ts")).scalingHere(heat_kW, end);
+  const asked = answer<ScalingAnswer>(`/scaling?${query({ heat_kW, end })}`).then(
+    async ({ body, kept_at }) => {
+      if (!kept_at) return { scaling: body };
+      const { points, points_total } = body;
+      return { scaling: { ...(await here()), points, points_total }, seen_at: kept_at };
+    },
+  );
+  return orHere<ScalingSeen>(asked, async () => {
+    const scaling = await here();
+    return scaling.points_total > 0 ? { scaling, seen_at: null } : { scaling };
+  });
 }
 
 const query = (values: Record<string, string | number>) =>
@@ -96,10 +125,7 @@ export const api = {
     orHere(call<ElevationAnswer>(`/elevation?${query({ lat, lon })}`), async () =>
       (await import("./offline/places-here.ts")).groundHere(lat, lon),
     ),
-  scaling: (heat_kW: number, end: End) =>
-    orHere(call<ScalingAnswer>(`/scaling?${query({ heat_kW, end })}`), async () =>
-      (await import("./offline/scaling-here.ts")).scalingHere(heat_kW, end),
-    ),
+  scaling,
   cells: () => call<CellsAnswer>("/cells/world"),
   map: () => call<MapConfiguration>("/map"),
   submit: (tune: Tune, key: string) =>

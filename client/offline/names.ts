@@ -4,7 +4,7 @@ export const ANSWERS_CACHE = "hypsotune-answers";
 export const GEOGRAPHY_CACHES = "hypsotune-geography-";
 /** Countries somebody saved. */
 export const SAVED_CACHE = `${GEOGRAPHY_CACHES}saved`;
-/** Header of an answer that comes out of a cache, in lower case. */
+/** Header of an answer that comes out of a cache, in lower case: when it came from the atlas. */
 export const KEPT_HEADER = "hypsotune-kept";
 /** Message to a waiting service worker: the reader wants the new release. */
 export const TAKE_OVER = "take over";

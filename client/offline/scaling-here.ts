@@ -5,7 +5,7 @@ import { groupOf } from "../../model/start.ts";
 import type { FitAnswer, ScalingAnswer } from "../../server/contract.ts";
 import { keptFit } from "../fit-store.ts";
 
-/** The curve and its bands from the kept fit. The points are not with it: only their number is known. */
+/** The curve and its bands from the kept fit. The tunes are not with it: only their number is known. */
 export async function scalingHere(heat_kW: number, end: End): Promise<ScalingAnswer> {
   const fit = keptFit() ?? ((await (await fetch("/api/fit")).json()) as FitAnswer);
   const group = groupOf(fit, heat_kW, end);

@@ -31,17 +31,13 @@ self.addEventListener("message", ({ data }) => void (data === TAKE_OVER && self.
 // The first visit is kept too, not only the second.
 self.addEventListener("activate", (event) => event.waitUntil(self.clients.claim()));
 
-/** Says of an answer out of the cache that it is one: the page then tells how old its fit is. */
-const markKept = {
-  cachedResponseWillBeUsed: async ({
-    cachedResponse,
-  }: {
-    cachedResponse?: Response | undefined;
-  }) => {
-    if (!cachedResponse) return null;
-    const headers = new Headers(cachedResponse.headers);
-    headers.set(KEPT_HEADER, "yes");
-    return new Response(cachedResponse.body, { status: cachedResponse.status, headers });
+/** Keeps with an answer when it came: out of the cache it says so, and the page tells how old it is. */
+const datedWhenKept = {
+  cacheWillUpdate: async ({ response }: { response: Response }) => {
+    if (!response.ok) return null;
+    const headers = new Headers(response.headers);
+    headers.set(KEPT_HEADER, new Date().toISOString());
+    return new Response(response.body, { status: response.status, headers });
   },
 };
 
@@ -49,7 +45,7 @@ const markKept = {
 const ANSWERS = ["/api/fit", "/api/scaling", "/api/cells/world", "/api/map"];
 registerRoute(
   ({ url, sameOrigin }) => sameOrigin && ANSWERS.includes(url.pathname),
-  new NetworkFirst({ cacheName: ANSWERS_CACHE, plugins: [markKept] }),
+  new NetworkFirst({ cacheName: ANSWERS_CACHE, plugins: [datedWhenKept] }),
 );
 
 // Map and places: what the page has put there, else the network. It is the page that fills these caches, and asks

@@ -23,7 +23,7 @@ export function useOffline(
     });
   }, [shown]);
   useEffect(() => {
-    if (fit) void parts?.keepAnswers(fit.version, heat_kW);
+    if (fit) void parts?.keepAnswers(fit, heat_kW);
   }, [parts, fit?.version, heat_kW]);
   return parts;
 }

@@ -3,8 +3,7 @@ import { useEffect, useMemo, useState } from "preact/hooks";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import { USUAL_CLASS_kW } from "../../model/heater.ts";
 import { groupOf } from "../../model/start.ts";
-import type { ScalingAnswer } from "../../server/contract.ts";
-import { api } from "../api.ts";
+import { api, type ScalingSeen } from "../api.ts";
 import { ChartKey } from "../charts/chart-key.tsx";
 import { beyondFrame } from "../charts/scaling-chart.ts";
 import { AsideTable, CurveTable, PointsTable } from "../charts/scaling-tables.tsx";
@@ -12,11 +11,15 @@ import { whatWentWrong } from "../parts/in-english.tsx";
 import { useUnit } from "../parts/number-field.tsx";
 import { recall, remember } from "../remember.ts";
 import { t } from "../texts/app.ts";
+import { locale } from "../texts/language.ts";
 import { scalingWords } from "../texts/scaling.ts";
 import { format } from "../units.ts";
 import { RateChart, ResidualChart } from "./scaling-charts.tsx";
 import { type Choice, Choices } from "./scaling-choices.tsx";
 import { Coverage } from "./scaling-coverage.tsx";
+
+const moment = new Intl.DateTimeFormat(locale, { dateStyle: "medium", timeStyle: "short" });
+const when = (time: string) => moment.format(new Date(time));
 
 /** How settings scale with the air: chart, what was set aside and why, and all of it as a table. */
 export function Scaling({ fit }: { fit: PublishedFit }) {
@@ -28,7 +31,7 @@ export function Scaling({ fit }: { fit: PublishedFit }) {
     read: "curve",
     ...recall<Choice>("scaling"),
   }));
-  const [scaling, setScaling] = useState<ScalingAnswer | null>(null);
+  const [seen, setSeen] = useState<ScalingSeen | null>(null);
   const [failed, setFailed] = useState<ComponentChildren>(null);
   const change = (part: Partial<Choice>) => {
     const next = { ...choice, ...part };
@@ -40,7 +43,7 @@ export function Scaling({ fit }: { fit: PublishedFit }) {
     api.scaling(choice.heat_kW, choice.end).then(
       (answer) => {
         if (gone) return;
-        setScaling(answer);
+        setSeen(answer);
         setFailed(null);
       },
       (error: Error) => !gone && setFailed(whatWentWrong(error)),
@@ -49,6 +52,8 @@ export function Scaling({ fit }: { fit: PublishedFit }) {
       gone = true;
     };
   }, [fit.version, choice.heat_kW, choice.end]);
+  const scaling = seen?.scaling;
+  const unseen = seen?.seen_at === null;
   const group = useMemo(
     () => scaling && groupOf(fit, scaling.heat_kW, scaling.end),
     [fit, scaling],
@@ -65,7 +70,13 @@ export function Scaling({ fit }: { fit: PublishedFit }) {
             <RateChart scaling={scaling} choice={choice} unit={unit} />
             <ChartKey />
             <p class="note">
-              {scalingWords.points(format(scaling.points.length), format(scaling.points_total))}{" "}
+              {unseen
+                ? scalingWords.unseen
+                : scalingWords.points(
+                    format(scaling.points.length),
+                    format(scaling.points_total),
+                  )}{" "}
+              {seen.seen_at && scalingWords.seen(when(seen.seen_at))}{" "}
               {beyondFrame(scaling) > 0 && scalingWords.beyond(beyondFrame(scaling))}
             </p>
           </>
@@ -73,10 +84,10 @@ export function Scaling({ fit }: { fit: PublishedFit }) {
           !failed && <p>{t.loading}</p>
         )}
       </section>
-      {scaling && <AsideTable points={scaling.points} unit={unit} />}
+      {scaling && !unseen && <AsideTable points={scaling.points} unit={unit} />}
       {scaling && group && <ResidualChart scaling={scaling} group={group} unit={unit} />}
       <Coverage fit={fit} heat_kW={choice.heat_kW} />
-      {scaling && group && <PointsTable scaling={scaling} group={group} unit={unit} />}
+      {scaling && group && !unseen && <PointsTable scaling={scaling} group={group} unit={unit} />}
       {scaling && <CurveTable scaling={scaling} unit={unit} />}
     </div>
   );

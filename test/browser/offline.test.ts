@@ -4,10 +4,12 @@ import { join } from "node:path";
 import { AxeBuilder } from "@axe-core/playwright";
 import type { BrowserContext, BrowserContextOptions, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test, vi } from "vitest";
+import { ANSWERS_CACHE } from "../../client/offline/names.ts";
 import { t } from "../../client/texts/app.ts";
 import { offline } from "../../client/texts/offline.ts";
 import { scalingWords } from "../../client/texts/scaling.ts";
 import { shareWords } from "../../client/texts/share.ts";
+import type { Tune } from "../../model/tune.ts";
 import type { Health, ScalingAnswer } from "../../server/contract.ts";
 import { launchProfile } from "./chromium.ts";
 import { inventedTunes } from "./crowd.ts";
@@ -30,7 +32,7 @@ let page: Page;
 
 beforeAll(async () => {
   atlas = await runAtlas();
-  await atlas.load(inventedTunes());
+  await atlas.load([...inventedTunes(), ofClass(8)]);
   line = await openLine(atlas.url);
   context = await launchProfile(visitedOnce, VIEWPORT);
   page = await open();
@@ -75,6 +77,11 @@ const visited = () => panel("kept").waitFor();
 const button = (name: string) => page.getByRole("button", { name });
 const notice = (text: string | RegExp) => page.locator(".notices").getByText(text);
 const tunes = async () => (await atlas.get<Health>("/health")).tunes;
+
+function ofClass(heat_kW: number): Tune {
+  const [tune] = inventedTunes(1) as [Tune];
+  return { ...tune, heater: { heat_kW }, contributor: "invented-crew-elsewhere" };
+}
 
 async function fillTune(low_pump_Hz: number): Promise<void> {
   const settings: Record<string, string> = {
@@ -138,9 +145,20 @@ test("after one visit with the line cut: start tunes, place search, the map, cha
   await page.goto(`${line.url}/#/scaling`);
   await page.locator(".chart svg").first().waitFor();
   await page.getByText(scalingWords.points(String(points_total), String(points_total))).waitFor();
-  // A class whose tunes were never asked for: the curve, from the fit alone.
-  await page.locator("#scaling-heat").selectOption("2");
+  // A class that was never opened: its few tunes came along. What was never seen at all is said.
+  await page.evaluate(
+    async (cache) => (await caches.open(cache)).delete("/api/scaling?heat_kW=8&end=high"),
+    ANSWERS_CACHE,
+  );
+  await page.locator("#scaling-heat").selectOption("8");
+  const [seen = ""] = scalingWords.seen("").split(",");
+  await page.getByText(`${scalingWords.points("1", "1")} ${seen}`).waitFor();
+  await page.getByLabel(scalingWords.end, { exact: true }).selectOption("high");
+  await page.getByText(scalingWords.unseen).waitFor();
   await page.locator(".chart svg").first().waitFor();
+  // No tunes at all: the curve, from the fit alone.
+  await page.locator("#scaling-heat").selectOption("2");
+  await page.getByText(scalingWords.prior).waitFor();
   expect(await page.getByText(t.loading).count()).toBe(0);
 });
 

@@ -2,7 +2,7 @@
 export const offline: typeof import("../en/offline.ts").offline = {
   title: "Ohne Netz",
   restsOn: (version: string, age: string) =>
-    `Anpassung ${version}, ${age}. Ohne den Atlas zeigen Diagramme die Kurve und ihre Bänder; die Abstimmungen selbst kommen mit ihm wieder.`,
+    `Anpassung ${version}, ${age}. Ohne den Atlas zeigen Diagramme deren Kurve und Bänder, und die Abstimmungen, wie sie zuletzt zu sehen waren.`,
   unable:
     "Dieser Browser bewahrt nichts für die Zeit ohne Netz auf (nötig sind HTTPS und erlaubter Speicher).",
   waiting: "Was ohne Netz nötig ist, wird aufbewahrt, wenn diese Seite eine Weile offen ist.",

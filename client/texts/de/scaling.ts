@@ -32,6 +32,9 @@ export const scalingWords: typeof import("../en/scaling.ts").scalingWords = {
     shown === all
       ? `${all} Abstimmungen.`
       : `${shown} von ${all} Abstimmungen, gleichmäßig ausgewählt.`,
+  seen: (when: string) => `Abstimmungen, wie dieser Browser sie zuletzt sah, ${when}.`,
+  unseen:
+    "Die Abstimmungen dieser Klasse wurden in diesem Browser nie gesehen: Sie kommen mit dem Atlas.",
   table: "Die Punkte als Tabelle",
   tableOf: (what: string) => `Tabelle: ${what}`,
   columns: ["Höhe", "Dichte, kg/m³", "Pumpe, Hz", "Lüfter, U/min", "Hz je 1.000 U/min", "Stand"],

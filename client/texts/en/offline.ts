@@ -2,7 +2,7 @@
 export const offline = {
   title: "Without a network",
   restsOn: (version: string, age: string) =>
-    `Fit ${version}, ${age}. Charts drawn without the atlas show the curve and its bands; the tunes themselves come back with it.`,
+    `Fit ${version}, ${age}. Charts drawn without the atlas show its curve and bands, and the tunes as they were last seen.`,
   unable:
     "This browser keeps nothing for use without a network (it needs HTTPS, and storage allowed).",
   waiting: "What is needed without a network is kept when this page is open for a moment.",

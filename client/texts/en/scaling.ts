@@ -30,6 +30,8 @@ export const scalingWords = {
   asideNone: "Nothing was set aside.",
   points: (shown: string, all: string) =>
     shown === all ? `${all} tunes.` : `${shown} of ${all} tunes, an even sample.`,
+  seen: (when: string) => `Tunes as this browser last saw them, ${when}.`,
+  unseen: "The tunes of this class were never seen in this browser: they come with the atlas.",
   table: "The points as a table",
   tableOf: (what: string) => `Table: ${what}`,
   columns: ["Elevation", "Density, kg/m³", "Pump, Hz", "Fan, rpm", "Hz per 1,000 rpm", "Status"],

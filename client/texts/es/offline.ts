@@ -2,7 +2,7 @@
 export const offline: typeof import("../en/offline.ts").offline = {
   title: "Sin red",
   restsOn: (version: string, age: string) =>
-    `Ajuste estadístico ${version}, ${age}. Los gráficos dibujados sin el atlas muestran la curva y sus bandas; los ajustes vuelven con él.`,
+    `Ajuste estadístico ${version}, ${age}. Los gráficos dibujados sin el atlas muestran su curva y sus bandas, y los ajustes como se vieron por última vez.`,
   unable:
     "Este navegador no guarda nada para usar sin red (hace falta HTTPS y permiso de almacenamiento).",
   waiting: "Lo necesario sin red se guarda cuando esta página está abierta un momento.",

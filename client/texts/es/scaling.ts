@@ -30,6 +30,8 @@ export const scalingWords: typeof import("../en/scaling.ts").scalingWords = {
   asideNone: "No se apartó nada.",
   points: (shown: string, all: string) =>
     shown === all ? `${all} ajustes.` : `${shown} de ${all} ajustes, una muestra uniforme.`,
+  seen: (when: string) => `Ajustes como este navegador los vio por última vez, ${when}.`,
+  unseen: "Los ajustes de esta clase nunca se vieron en este navegador: vienen con el atlas.",
   table: "Los puntos en una tabla",
   tableOf: (what: string) => `Tabla: ${what}`,
   columns: [
