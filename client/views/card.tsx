@@ -48,8 +48,7 @@ export function Card({ fit }: { fit: PublishedFit }) {
         {!figures && <p class="error">{words.cannot}</p>}
       </section>
       {sides && (
-        // biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolling region must be reachable by keyboard
-        <section class="card-preview" tabIndex={0} aria-label={words.preview}>
+        <section class="card-preview" aria-label={words.preview}>
           <div class="card-papers" data-paper={choice.paper}>
             {isFolded(choice.paper) ? (
               <div class="card-paper">{sides}</div>

@@ -1,6 +1,7 @@
 import { AxeBuilder } from "@axe-core/playwright";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { PAPERS } from "../../client/card/card-choice.ts";
 import { cardWords } from "../../client/texts/card.ts";
 import { tuneAt } from "../../model/card/card-table.ts";
 import { ENDS, type End, type PublishedFit } from "../../model/fit/group.ts";
@@ -247,6 +248,11 @@ test("accessible in both themes, from 360 to 2,560 px, never scrolling sideways;
       () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
     );
     expect(overflow, `${viewport.width} px`).toBe(0);
+    for (const paper of PAPERS) {
+      await field(page, "paper").selectOption(paper);
+      await page.locator(`[data-paper=${paper}]`).waitFor();
+      expect(await previewed(page), `${paper}, ${viewport.width} px`).toEqual([]);
+    }
   }
   const before = await tableOf(page, "low");
   await field(page, "elevation.from_m").fill("5000");
@@ -259,6 +265,25 @@ test("accessible in both themes, from 360 to 2,560 px, never scrolling sideways;
   expect(complaints).toEqual([]);
   await close();
 });
+
+/** What of the card reaches out of the screen or out of its side, as previewed. */
+function previewed(page: Page): Promise<string[]> {
+  return page.locator(".card-side").evaluateAll((sides) =>
+    sides.flatMap((side) => {
+      const room = side.getBoundingClientRect();
+      return [side, ...side.querySelectorAll("*")]
+        .filter((part) => {
+          const { left, right, bottom } = part.getBoundingClientRect();
+          return (
+            left < Math.max(0, room.left - 1) ||
+            right > Math.min(document.documentElement.clientWidth, room.right + 1) ||
+            bottom > room.bottom + 1
+          );
+        })
+        .map((part) => part.outerHTML.slice(0, 90));
+    }),
+  );
+}
 
 test("the card of an empty atlas says that it is physics alone", async () => {
   const { page, close } = await openCard({}, empty);
