@@ -39,8 +39,14 @@ const formats = new Map<number, Intl.NumberFormat>();
 
 /** Made once for each number of decimals: making one costs as much as writing hundreds of numbers. */
 function formatOf(decimals: number): Intl.NumberFormat {
-  const fixed = { minimumFractionDigits: decimals, maximumFractionDigits: decimals };
-  const made = formats.get(decimals) ?? new Intl.NumberFormat(locale, fixed);
+  const made =
+    formats.get(decimals) ??
+    new Intl.NumberFormat(locale, {
+      minimumFractionDigits: decimals,
+      maximumFractionDigits: decimals,
+      // What rounds to nothing is no less than nothing.
+      signDisplay: "negative",
+    });
   formats.set(decimals, made);
   return made;
 }
@@ -60,9 +66,9 @@ const MARKS: Marks = {
   decimal: formatOf(1).format(0.5)[1] ?? ".",
 };
 
-/** A number as people of the page's language write it. */
+/** A number as people of the page's language write it, with a true minus sign. */
 export function format(value: number, decimals = 0): string {
-  return formatOf(decimals).format(value);
+  return formatOf(decimals).format(value).replace("-", "−");
 }
 
 export function formatIn(si: number, unit: Unit): string {

@@ -1,5 +1,5 @@
 import { cardWords as words } from "../texts/card.ts";
-import { format, formatIn, toShown } from "../units.ts";
+import { format, formatIn } from "../units.ts";
 import type { CardFigures, CardUnits } from "./card-figures.ts";
 import { NomogramDrawing } from "./nomogram-drawing.tsx";
 
@@ -16,7 +16,7 @@ export function Back({ figures, units }: { figures: CardFigures; units: CardUnit
       <p>
         {nomogram.example(
           formatIn(example.elevation_m, units.elevation),
-          `${format(Math.round(toShown(example.temperature_C, units.temperature))).replace("-", "−")} ${units.temperature.name}`,
+          formatIn(example.temperature_C, units.temperature),
           format(example.low_Hz, 2),
           format(example.high_Hz, 2),
         )}{" "}

@@ -26,8 +26,7 @@ export function NomogramDrawing({ drawing, table, units, example }: DrawingProps
   const { x, elevation, temperature, low, high } = drawing;
   const width = SCALES.width + 2 * BESIDE;
   const height = SCALES.height + ABOVE + BELOW;
-  const shown = (si: number, unit: CardUnits["elevation"]) =>
-    format(Math.round(toShown(si, unit)) + 0).replace("-", "−");
+  const shown = (si: number, unit: CardUnits["elevation"]) => format(toShown(si, unit));
   const decimals = (ticks: Tick[]) =>
     ticks.some(({ value, labelled }) => labelled && Math.abs((value * 10) % 1) > 1e-6) ? 2 : 1;
   const rate = (ticks: Tick[]) => {

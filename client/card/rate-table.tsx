@@ -66,7 +66,7 @@ function rateIn({ pump_Hz, extrapolated }: CardCell, everywhere: boolean): strin
   return extrapolated && !everywhere ? `(${rate})` : rate;
 }
 
-/** Without its unit, which stands in the head; a true minus sign. */
+/** Without its unit, which stands in the head. */
 function plain(si: number, unit: Unit): string {
-  return format(Math.round(toShown(si, unit)) + 0).replace("-", "−");
+  return format(toShown(si, unit));
 }

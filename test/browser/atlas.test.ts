@@ -150,7 +150,7 @@ test("feet, °F and inHg are typed and remembered field by field", async () => {
 test("what cannot be answered says so and keeps the last good answer", async () => {
   const { page, close } = await openPage(browser, atlas.url);
   await field(page, "site.elevation_m").fill("9000");
-  await page.getByText(t.site.outOfRange("-500 m", "6,000 m")).waitFor();
+  await page.getByText(t.site.outOfRange("−500 m", "6,000 m")).waitFor();
   await field(page, "site.elevation_m").fill("high");
   await page.getByText(t.site.notNumber).waitFor();
   await field(page, "site.elevation_m").fill("5900");

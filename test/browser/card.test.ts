@@ -258,7 +258,7 @@ test("accessible in both themes, from 360 to 2,560 px, never scrolling sideways;
   await field(page, "elevation.from_m").fill("5000");
   await page.getByText(cardWords.fields.atMost("4,200 m")).waitFor();
   await field(page, "temperature.to_C").fill("70");
-  await page.getByText(cardWords.fields.outOfRange("-45 °C", "40 °C")).waitFor();
+  await page.getByText(cardWords.fields.outOfRange("−45 °C", "40 °C")).waitFor();
   expect(await tableOf(page, "low")).toEqual(before);
   await field(page, "low.fan_rpm").fill("5000");
   await page.getByText(cardWords.fields.fansSwapped).waitFor();

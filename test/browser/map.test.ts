@@ -238,12 +238,12 @@ test("the slider sets the night for answer and map alike, by keyboard; the stand
   await page.keyboard.press("Home");
   await page.keyboard.press("ArrowRight");
   expect(await field(page, "air.temperature_C").inputValue()).toBe("-39");
-  expect(await slider.getAttribute("aria-valuetext")).toBe("-39 °C");
+  expect(await slider.getAttribute("aria-valuetext")).toBe("−39 °C");
   expect(await shownRates(page)).toEqual(
     await askedRates(atlas.get, { heat_kW: 5, elevation_m: 1000, temperature_C: -39 }),
   );
   await page.getByLabel(mapWords.nightUnit).selectOption("°F");
-  expect(await slider.getAttribute("aria-valuetext")).toBe("-38 °F");
+  expect(await slider.getAttribute("aria-valuetext")).toBe("−38 °F");
   await standard.check();
   expect(await field(page, "air.temperature_C").inputValue()).toBe("");
   await page.waitForTimeout(100);
