@@ -50,7 +50,7 @@ export function LogbookView({ fit, onShared }: { fit: PublishedFit; onShared: ()
   const heater = book?.heaters.find(({ id }) => id === chosen) ?? book?.heaters[0];
   const entries = book?.entries.filter(({ heater_id }) => heater_id === heater?.id) ?? [];
   return (
-    <div class="page logbook">
+    <div class="page wide-page logbook">
       <section class="sheet" aria-labelledby="logbook">
         <h2 id="logbook">{words.title}</h2>
         <p>{words.intro}</p>
@@ -72,10 +72,10 @@ export function LogbookView({ fit, onShared }: { fit: PublishedFit; onShared: ()
         )}
         <SaidLine said={said} problem={problem} doing={doing} />
       </section>
-      {book && <LogbookHeaters book={book} fit={fit} chosen={heater} {...{ choose, doing }} />}
-      {heater && (
-        <>
-          {draft ? (
+      <div class="stack">
+        {book && <LogbookHeaters book={book} fit={fit} chosen={heater} {...{ choose, doing }} />}
+        {heater &&
+          (draft ? (
             <LogbookEntryForm
               key={draft.id}
               draft={draft}
@@ -85,17 +85,22 @@ export function LogbookView({ fit, onShared }: { fit: PublishedFit; onShared: ()
             />
           ) : (
             <NewEntry heater={heater} entries={entries} onDraft={setDraft} />
-          )}
+          ))}
+      </div>
+      {heater && (
+        <div class="stack written">
           <LogbookDrift entries={entries} />
           <LogbookEntries
             {...{ entries, heater, gone, fit, doing, onShared }}
             editing={draft?.id}
             onEdit={setDraft}
           />
-          <LogbookSupply heater={heater} entries={entries} fit={fit} />
-        </>
+        </div>
       )}
-      {book && <LogbookFiles book={book} doing={doing} />}
+      <div class="stack">
+        {heater && <LogbookSupply heater={heater} entries={entries} fit={fit} />}
+        {book && <LogbookFiles book={book} doing={doing} />}
+      </div>
       <section class="sheet" aria-labelledby="logbook-cautions">
         <h2 id="logbook-cautions">{words.cautions.title}</h2>
         <ul>
