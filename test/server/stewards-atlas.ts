@@ -1,0 +1,39 @@
+import { goodTune, openTestAtlas, post, type TestAtlas } from "./atlas.ts";
+
+export const TOKEN = "steward-token-for-tests-only";
+export const READS = ["/api/steward/held", "/api/steward/decisions", "/api/steward/alarms"];
+
+export const bearer = (token: string) => ({ Authorization: `Bearer ${token}` });
+
+/** An atlas with a steward, and how one speaks to it. */
+export interface StewardsAtlas extends TestAtlas {
+  get: (path: string, headers?: Record<string, string>) => Promise<Response>;
+  // biome-ignore lint/suspicious/noExplicitAny: each test knows what it asked for
+  json: (path: string) => Promise<any>;
+  decideOn: (id: string, body: unknown, headers?: Record<string, string>) => Promise<Response>;
+  submit: (tune: unknown) => Promise<{ id: string; receipt: string; verdict: string }>;
+}
+
+export async function openStewardsAtlas(): Promise<StewardsAtlas> {
+  const atlas = await openTestAtlas({ stewardToken: TOKEN });
+  const get = async (path: string, headers: Record<string, string> = bearer(TOKEN)) =>
+    atlas.app.request(path, { headers });
+  return {
+    ...atlas,
+    get,
+    json: async (path) => (await get(path)).json(),
+    decideOn: async (id, body, headers = bearer(TOKEN)) =>
+      atlas.app.request(`/api/steward/tunes/${id}/decision`, {
+        method: "POST",
+        headers: { "Content-Type": "application/json", ...headers },
+        body: typeof body === "string" ? body : JSON.stringify(body),
+      }),
+    submit: async (tune) => (await post(atlas.app, tune)).json(),
+  };
+}
+
+/** Held at the door: its elevation was written in feet. */
+export const inFeet = (n = 0) => ({
+  ...goodTune(n),
+  site: { ...goodTune(n).site, elevation_m: 4265 },
+});
