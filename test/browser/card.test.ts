@@ -1,4 +1,3 @@
-import { AxeBuilder } from "@axe-core/playwright";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { PAPERS } from "../../client/card/card-choice.ts";
@@ -7,6 +6,7 @@ import { tuneAt } from "../../model/card/card-table.ts";
 import { ENDS, type End, type PublishedFit } from "../../model/fit/group.ts";
 import { launchChromium } from "./chromium.ts";
 import { inventedTunes } from "./crowd.ts";
+import { axeFinds, sideways } from "./faults.ts";
 import { openLine } from "./line.ts";
 import { field, openPage } from "./open-page.ts";
 import { readPdf } from "./pdf.ts";
@@ -236,18 +236,8 @@ test("accessible in both themes, from 360 to 2,560 px, never scrolling sideways;
     { width: 2560, height: 1200 },
   ]) {
     await page.setViewportSize(viewport);
-    for (const colorScheme of viewport.width < 1000
-      ? (["light", "dark"] as const)
-      : (["dark"] as const)) {
-      await page.emulateMedia({ colorScheme });
-      const { violations } = await new AxeBuilder({ page }).analyze();
-      const found = violations.map(({ id, nodes }) => `${id}: ${nodes.map((n) => n.html)}`);
-      expect(found, `${colorScheme}, ${viewport.width} px`).toEqual([]);
-    }
-    const overflow = await page.evaluate(
-      () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-    );
-    expect(overflow, `${viewport.width} px`).toBe(0);
+    expect(await axeFinds(page), `${viewport.width} px`).toEqual([]);
+    expect(await sideways(page), `${viewport.width} px`).toBe(0);
     for (const paper of PAPERS) {
       await field(page, "paper").selectOption(paper);
       await page.locator(`[data-paper=${paper}]`).waitFor();

@@ -1,5 +1,4 @@
 import { readFile } from "node:fs/promises";
-import { AxeBuilder } from "@axe-core/playwright";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { offClaim } from "../../client/study/off-claim.ts";
@@ -11,6 +10,7 @@ import { dataWords } from "../../client/texts/data.ts";
 import { m } from "../../client/texts/method.ts";
 import { format } from "../../client/units.ts";
 import { launchChromium } from "./chromium.ts";
+import { axeFinds, sideways } from "./faults.ts";
 import { openPage } from "./open-page.ts";
 import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
 
@@ -254,19 +254,8 @@ for (const name of ["bands", "method"] as const) {
     ).waitFor();
     for (const viewport of SIZES) {
       await page.setViewportSize(viewport);
-      for (const colorScheme of ["light", "dark"] as const) {
-        await page.emulateMedia({ colorScheme });
-        const axe = new AxeBuilder({ page });
-        // Between the themes nothing differs but colours.
-        if (colorScheme === "dark") axe.withRules("color-contrast");
-        const { violations } = await axe.analyze();
-        const found = violations.map(({ id, nodes }) => `${id}: ${nodes.map((n) => n.html)}`);
-        expect(found, `${colorScheme}, ${viewport.width} px`).toEqual([]);
-      }
-      const overflow = await page.evaluate(
-        () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-      );
-      expect(overflow, `${viewport.width} px`).toBe(0);
+      expect(await axeFinds(page), `${viewport.width} px`).toEqual([]);
+      expect(await sideways(page), `${viewport.width} px`).toBe(0);
       const small = await page
         .locator("button:not(.skip), select, a")
         .evaluateAll((all) =>

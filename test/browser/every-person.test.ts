@@ -1,9 +1,9 @@
-import { AxeBuilder } from "@axe-core/playwright";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { t } from "../../client/texts/app.ts";
 import { launchChromium } from "./chromium.ts";
 import { inventedTunes, tuneFarOff } from "./crowd.ts";
+import { axeFinds, sideways } from "./faults.ts";
 import { openPage } from "./open-page.ts";
 import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
 
@@ -37,32 +37,6 @@ const VIEWS: Record<string, string> = {
 };
 const AXE_HERE = ["data/style"];
 
-/** What axe finds: everything in the light theme; the dark one differs in its colours alone. */
-async function violations(page: Page): Promise<string[]> {
-  const found: string[] = [];
-  for (const colorScheme of ["light", "dark"] as const) {
-    await page.emulateMedia({ colorScheme });
-    const axe = new AxeBuilder({ page }).exclude(".maplibregl-canvas");
-    const { violations } = await (colorScheme === "light"
-      ? axe
-      : axe.withRules(["color-contrast"])
-    ).analyze();
-    for (const { id, nodes } of violations)
-      found.push(...nodes.map(({ html }) => `${colorScheme}, ${id}: ${html}`));
-  }
-  return found;
-}
-
-/** How far the page can be scrolled sideways, px. */
-const sideways = (page: Page) =>
-  page.evaluate(() => {
-    const { scrollWidth, clientWidth, dir } = document.documentElement;
-    scrollTo(dir === "rtl" ? -9999 : 9999, 0);
-    const moved = Math.abs(scrollX);
-    scrollTo(0, 0);
-    return Math.max(moved, scrollWidth - clientWidth);
-  });
-
 /** A phone; a laptop at 200 %; a very wide screen. */
 const SIZES = [
   { width: 360, height: 740 },
@@ -77,7 +51,7 @@ test.each(Object.entries(VIEWS))(
   async (view, shown) => {
     const { page, complaints, close } = await openPage(browser, `${demo.url}/#/${view}`);
     await page.locator(shown).first().waitFor();
-    if (AXE_HERE.includes(view)) expect(await violations(page)).toEqual([]);
+    if (AXE_HERE.includes(view)) expect(await axeFinds(page)).toEqual([]);
     for (const size of SIZES) {
       await page.setViewportSize(size);
       for (const dir of ["rtl", "ltr"]) {
@@ -156,26 +130,26 @@ test("waiting, failing, without tunes, out of reach, with everything opened: axe
   });
   await page.goto(empty.url);
   await page.getByText(t.loading).waitFor();
-  expect(await violations(page), "waiting").toEqual([]);
+  expect(await axeFinds(page), "waiting").toEqual([]);
   waiting = false;
   await page.goto("about:blank");
   await page.goto(empty.url);
   await page.getByText(t.noFit).waitFor();
-  expect(await violations(page), "failing").toEqual([]);
+  expect(await axeFinds(page), "failing").toEqual([]);
   answering = true;
   await page.getByRole("button", { name: t.retry }).click();
   await page.getByText(t.basis.prior("5")).waitFor();
   await page.locator("details.offline").waitFor();
   for (const summary of await page.locator("summary").all()) await summary.click();
   await page.getByText(t.safety.not_for[0] as string).waitFor();
-  expect(await violations(page), "without tunes, everything opened").toEqual([]);
+  expect(await axeFinds(page), "without tunes, everything opened").toEqual([]);
   answering = false;
   await page.reload();
   await page.getByText(t.unreachable).waitFor();
-  expect(await violations(page), "out of reach").toEqual([]);
+  expect(await axeFinds(page), "out of reach").toEqual([]);
   await page.goto(`${empty.url}/#/scaling`);
   await page.locator(".scaling-chart").waitFor();
-  expect(await violations(page), "scaling without tunes").toEqual([]);
+  expect(await axeFinds(page), "scaling without tunes").toEqual([]);
   await close();
 });
 

@@ -2,7 +2,6 @@ import { spawnSync } from "node:child_process";
 import { mkdtempSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { AxeBuilder } from "@axe-core/playwright";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { again } from "../../client/texts/again.ts";
@@ -14,6 +13,7 @@ import type { Health } from "../../server/contract.ts";
 import type { FitReport } from "../../server/fit-report.ts";
 import { launchChromium } from "./chromium.ts";
 import { inventedTunes, tuneFarOff } from "./crowd.ts";
+import { axeFinds, sideways } from "./faults.ts";
 import { openPage } from "./open-page.ts";
 import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
 
@@ -195,15 +195,8 @@ for (const viewport of [
   test(`accessible in both themes, never scrolls sideways: ${viewport.width} px`, async () => {
     const { page, close } = await open({ viewport });
     await press(page, SAME());
-    for (const colorScheme of ["light", "dark"] as const) {
-      await page.emulateMedia({ colorScheme });
-      const { violations } = await new AxeBuilder({ page }).analyze();
-      expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map((n) => n.html)}`)).toEqual([]);
-    }
-    const overflow = await page.evaluate(
-      () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-    );
-    expect(overflow).toBe(0);
+    expect(await axeFinds(page)).toEqual([]);
+    expect(await sideways(page)).toBe(0);
     const height = await page
       .getByRole("button", { name: again.button })
       .evaluate((one) => one.getBoundingClientRect().height);

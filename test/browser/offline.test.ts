@@ -1,7 +1,6 @@
 import { cpSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { AxeBuilder } from "@axe-core/playwright";
 import type { BrowserContext, BrowserContextOptions, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test, vi } from "vitest";
 import { ANSWERS_CACHE } from "../../client/offline/names.ts";
@@ -13,6 +12,7 @@ import type { Tune } from "../../model/tune.ts";
 import type { Health, ScalingAnswer } from "../../server/contract.ts";
 import { launchProfile } from "./chromium.ts";
 import { inventedTunes } from "./crowd.ts";
+import { axeFinds } from "./faults.ts";
 import { type Line, openLine } from "./line.ts";
 import { askedRates, choosePlace, field, mapDrawn, shownRates } from "./open-page.ts";
 import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
@@ -168,8 +168,7 @@ test("a country is saved with its small places, and removed again", async () => 
   await page.getByLabel(offline.region).selectOption({ label: "United States" });
   await button(offline.save).click();
   await page.getByText(offline.saved, { exact: true }).waitFor();
-  const axe = await new AxeBuilder({ page }).include(".offline").analyze();
-  expect(axe.violations.map(({ id }) => id)).toEqual([]);
+  expect(await axeFinds(page, { within: ".offline", themes: ["light"] })).toEqual([]);
   line.cut();
   await page.reload();
   await choosePlace(page, "leadvile", /Leadville, Colorado/);

@@ -1,4 +1,3 @@
-import { AxeBuilder } from "@axe-core/playwright";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test, vi } from "vitest";
 import { offline } from "../../client/texts/offline.ts";
@@ -19,6 +18,7 @@ import {
 } from "./at-the-heater.ts";
 import { launchChromium } from "./chromium.ts";
 import { inventedTunes } from "./crowd.ts";
+import { axeFinds, sideways } from "./faults.ts";
 import { type Line, openLine } from "./line.ts";
 import { field, openPage } from "./open-page.ts";
 import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
@@ -55,19 +55,10 @@ async function faults(
   state: string,
   themes: readonly ("light" | "dark")[] = ["light", "dark"],
 ): Promise<string[]> {
-  const found: string[] = [];
-  for (const colorScheme of themes) {
-    await page.emulateMedia({ colorScheme });
-    const axe = new AxeBuilder({ page }).include(".onsite");
-    // Only colours differ from one theme to the other.
-    if (colorScheme === "dark") axe.withRules(["color-contrast"]);
-    const { violations } = await axe.analyze();
-    for (const { id, nodes } of violations)
-      found.push(`${state}, ${colorScheme}: ${id}: ${nodes.map((n) => n.html)}`);
-  }
-  const overflow = await page.evaluate(
-    () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+  const found = (await axeFinds(page, { within: ".onsite", themes })).map(
+    (one) => `${state}, ${one}`,
   );
+  const overflow = await sideways(page);
   if (overflow > 0) found.push(`${state}: ${overflow} px too wide`);
   const small = await page
     .locator(

@@ -1,4 +1,3 @@
-import { AxeBuilder } from "@axe-core/playwright";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { t } from "../../client/texts/app.ts";
@@ -10,6 +9,7 @@ import { SAFETY } from "../../model/safety.ts";
 import type { StartTune } from "../../model/start.ts";
 import { launchChromium } from "./chromium.ts";
 import { inventedTunes, tuneFarOff, tuneInPulsesAMinute } from "./crowd.ts";
+import { axeFinds, sideways } from "./faults.ts";
 import { askedRates, field, mapDrawn, openPage, shownRates } from "./open-page.ts";
 import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
 
@@ -73,20 +73,8 @@ for (const [view, fill] of Object.entries(VIEWS)) {
     await fill(page);
     for (const viewport of [WIDE, NARROW]) {
       await page.setViewportSize(viewport);
-      for (const colorScheme of ["light", "dark"] as const) {
-        await page.emulateMedia({ colorScheme });
-        // The map's canvas is tested by its pixels.
-        const axe = new AxeBuilder({ page }).exclude(".maplibregl-canvas");
-        // Between the themes nothing differs but colours.
-        if (colorScheme === "dark") axe.withRules("color-contrast");
-        const { violations } = await axe.analyze();
-        const found = violations.map(({ id, nodes }) => `${id}: ${nodes.map((n) => n.html)}`);
-        expect(found, `${colorScheme}, ${viewport.width} px`).toEqual([]);
-      }
-      const overflow = await page.evaluate(
-        () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-      );
-      expect(overflow, `${viewport.width} px`).toBe(0);
+      expect(await axeFinds(page), `${viewport.width} px`).toEqual([]);
+      expect(await sideways(page), `${viewport.width} px`).toBe(0);
     }
     expect(await smallTargets(page)).toEqual([]);
     await page.getByText(SAFETY.notice).waitFor();

@@ -1,0 +1,40 @@
+import { AxeBuilder } from "@axe-core/playwright";
+import type { Page } from "playwright-core";
+
+const THEMES = ["light", "dark"] as const;
+
+/**
+ * What axe-core finds, a line each: by all its rules in the light theme, by colour contrast in the dark one, since
+ * nothing else differs between them. The map's canvas is tested by its pixels.
+ */
+export async function axeFinds(
+  page: Page,
+  {
+    within,
+    themes = THEMES,
+  }: { within?: string; themes?: readonly (typeof THEMES)[number][] } = {},
+): Promise<string[]> {
+  const found: string[] = [];
+  for (const colorScheme of themes) {
+    await page.emulateMedia({ colorScheme });
+    // Without a second page to run in, which only frames of other origins need: half the time.
+    const axe = new AxeBuilder({ page }).setLegacyMode(true).exclude(".maplibregl-canvas");
+    if (within) axe.include(within);
+    if (colorScheme === "dark") axe.withRules("color-contrast");
+    const { violations } = await axe.analyze();
+    for (const { id, nodes } of violations)
+      found.push(...nodes.map(({ html }) => `${colorScheme}, ${id}: ${html}`));
+  }
+  return found;
+}
+
+/** How far the page can be scrolled sideways, whichever way its text runs, px. */
+export function sideways(page: Page): Promise<number> {
+  return page.evaluate(() => {
+    const { scrollWidth, clientWidth, dir } = document.documentElement;
+    scrollTo(dir === "rtl" ? -9999 : 9999, 0);
+    const moved = Math.abs(scrollX);
+    scrollTo(0, 0);
+    return Math.max(moved, scrollWidth - clientWidth);
+  });
+}
