@@ -78,6 +78,7 @@ const end = (which: "low" | "high") =>
 
 /** Kinds of meter in general words: what a reading can be compared with depends on it. */
 export const METER_KINDS = ["room alarm", "portable meter", "flue analyser", "other"] as const;
+export type MeterKind = (typeof METER_KINDS)[number];
 
 const heater = z.strictObject(
   {

@@ -1,6 +1,6 @@
-import { useId } from "preact/hooks";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import { usualFans } from "../../model/heater.ts";
+import { ChoiceField } from "../parts/choice-field.tsx";
 import { classesOf, HeatClassField } from "../parts/heat-class-field.tsx";
 import { NumberWithin } from "../parts/number-within.tsx";
 import { t } from "../texts/app.ts";
@@ -12,7 +12,6 @@ import {
   LEAST_CLIMB_m,
   LEAST_WARMTH_C,
   PAPERS,
-  type Paper,
   type Span,
   TEMPERATURES_C,
 } from "./card-choice.ts";
@@ -88,7 +87,13 @@ export function CardFields({ fit, choice, onChoice, units, onUnit }: CardFieldsP
         onUnit={onUnit.temperature}
         onSpan={(temperature_C) => onChoice({ ...choice, temperature_C })}
       />
-      <PaperField paper={choice.paper} onPaper={(paper) => onChoice({ ...choice, paper })} />
+      <ChoiceField
+        label={words.fields.paper}
+        name="paper"
+        value={choice.paper}
+        options={PAPERS.map((paper) => [paper, words.papers[paper]] as const)}
+        onValue={(paper) => onChoice({ ...choice, paper })}
+      />
     </div>
   );
 }
@@ -153,25 +158,4 @@ function RangeFields(props: RangeFieldsProps) {
       onValue={(typed) => onSpan(take(typed as number))}
     />
   ));
-}
-
-function PaperField({ paper, onPaper }: { paper: Paper; onPaper: (paper: Paper) => void }) {
-  const id = useId();
-  return (
-    <div class="field">
-      <label for={id}>{words.fields.paper}</label>
-      <select
-        id={id}
-        name="paper"
-        value={paper}
-        onChange={(e) => onPaper(e.currentTarget.value as Paper)}
-      >
-        {PAPERS.map((name) => (
-          <option key={name} value={name}>
-            {words.papers[name]}
-          </option>
-        ))}
-      </select>
-    </div>
-  );
 }

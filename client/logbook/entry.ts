@@ -1,5 +1,5 @@
 import type { GivenAir } from "../../model/air.ts";
-import type { METER_KINDS } from "../../model/tune.ts";
+import type { MeterKind } from "../../model/tune.ts";
 
 /** What the logbook keeps, in this browser alone. SI throughout; times are ISO 8601 in UTC, ending in Z. */
 
@@ -61,7 +61,7 @@ export interface LoggedSite {
 export interface LoggedMeter {
   /** What its owner calls it, to tell two of a kind apart. */
   name?: string | undefined;
-  kind?: (typeof METER_KINDS)[number] | undefined;
+  kind?: MeterKind | undefined;
   /** From the exhaust's mouth. */
   distance_m?: number | undefined;
 }

@@ -5,10 +5,8 @@ import { PUMP_STEP_Hz } from "../../model/heater.ts";
 import type { StartTune } from "../../model/start.ts";
 import { COMMON_PRACTICE } from "../../model/sweep/common-practice.ts";
 import type { SweepSetup } from "../../model/sweep/setup.ts";
-import type { METER_KINDS } from "../../model/tune.ts";
+import type { MeterKind } from "../../model/tune.ts";
 import type { Question } from "../question.ts";
-
-export type MeterKind = (typeof METER_KINDS)[number];
 
 /** What the meter at the exhaust can show. */
 export interface MeterChoice {

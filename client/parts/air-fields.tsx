@@ -4,6 +4,7 @@ import { type GivenAir, standardPressure } from "../../model/air.ts";
 import { recall, remember } from "../remember.ts";
 import { t } from "../texts/app.ts";
 import { formatIn, type Unit } from "../units.ts";
+import { ChoiceField } from "./choice-field.tsx";
 import { NumberField, useUnit } from "./number-field.tsx";
 
 /** From here up a sea-level pressure cannot be taken for a station pressure, m. */
@@ -78,18 +79,16 @@ export function PressureFields({ air, elevation_m, onAir, form, errorOf }: AirFi
         hint={t.air.pressureWhy}
         error={errorOf?.("air.pressure_hPa") ?? errorOf?.("air.qnh_hPa") ?? question}
       />
-      <div class="field">
-        <label for={`${form}-kind`}>{t.air.pressureKind}</label>
-        <select
-          id={`${form}-kind`}
-          name="air.pressure_kind"
-          value={kind}
-          onChange={(e) => setPressure(value, e.currentTarget.value)}
-        >
-          <option value="station">{t.air.station}</option>
-          <option value="qnh">{t.air.qnh}</option>
-        </select>
-      </div>
+      <ChoiceField
+        label={t.air.pressureKind}
+        name="air.pressure_kind"
+        value={kind}
+        options={[
+          ["station", t.air.station],
+          ["qnh", t.air.qnh],
+        ]}
+        onValue={(chosenKind) => setPressure(value, chosenKind)}
+      />
       <NumberField
         label={t.air.humidity}
         field="air.humidity_pct"

@@ -1,6 +1,7 @@
 import type { PublishedFit } from "../../model/fit/group.ts";
 import { HEAT_CLASSES_kW } from "../../model/heater.ts";
 import { t } from "../texts/app.ts";
+import { ChoiceField } from "./choice-field.tsx";
 
 /** Choice of heat class. */
 export function HeatClassField(props: {
@@ -10,21 +11,14 @@ export function HeatClassField(props: {
   onValue: (heat_kW: number) => void;
 }) {
   return (
-    <div class="field">
-      <label for={props.id}>{t.heater.heat}</label>
-      <select
-        id={props.id}
-        name="heater.heat_kW"
-        value={props.value}
-        onChange={(e) => props.onValue(Number(e.currentTarget.value))}
-      >
-        {props.classes.map((kW) => (
-          <option key={kW} value={kW}>
-            {t.heater.heatOption(kW)}
-          </option>
-        ))}
-      </select>
-    </div>
+    <ChoiceField
+      label={t.heater.heat}
+      id={props.id}
+      name="heater.heat_kW"
+      value={props.value}
+      options={props.classes.map((kW) => [kW, t.heater.heatOption(kW)] as const)}
+      onValue={props.onValue}
+    />
   );
 }
 

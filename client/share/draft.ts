@@ -1,7 +1,7 @@
 import type { GivenAir } from "../../model/air.ts";
 import type { End } from "../../model/fit/group.ts";
 import { USUAL_CLASS_kW } from "../../model/heater.ts";
-import type { Tune } from "../../model/tune.ts";
+import type { MeterKind, Tune } from "../../model/tune.ts";
 
 /** One end as far as it is filled in; `nothing_shown`: the meter is below its floor. */
 export interface DraftEnd {
@@ -22,7 +22,7 @@ export interface Draft {
   air: GivenAir;
   low: DraftEnd;
   high: DraftEnd;
-  meter: { kind?: string | undefined; distance_m?: number | undefined };
+  meter: { kind?: MeterKind | undefined; distance_m?: number | undefined };
   tuned_on?: string | undefined;
 }
 

@@ -1,5 +1,5 @@
-import { METER_KINDS } from "../../model/tune.ts";
 import { HeatClassField } from "../parts/heat-class-field.tsx";
+import { MeterKindField } from "../parts/meter-kind-field.tsx";
 import { NumberField } from "../parts/number-field.tsx";
 import { t } from "../texts/app.ts";
 import { shareWords } from "../texts/share.ts";
@@ -45,24 +45,10 @@ export function MeterFields({ form }: { form: TuneForm }) {
   const error = errorOf("tuned_on");
   return (
     <>
-      <div class="field">
-        <label for="meter-kind">{shareWords.meterKind}</label>
-        <select
-          id="meter-kind"
-          name="meter.kind"
-          value={meter.kind ?? ""}
-          onChange={(e) =>
-            setDraft({ ...draft, meter: { ...meter, kind: e.currentTarget.value || undefined } })
-          }
-        >
-          <option value="">{shareWords.notGiven}</option>
-          {METER_KINDS.map((kind) => (
-            <option key={kind} value={kind}>
-              {shareWords.meterKinds[kind]}
-            </option>
-          ))}
-        </select>
-      </div>
+      <MeterKindField
+        value={meter.kind}
+        onValue={(kind) => setDraft({ ...draft, meter: { ...meter, kind } })}
+      />
       <NumberField
         label={shareWords.meterDistance}
         field="meter.distance_m"

@@ -1,11 +1,12 @@
 import type { ComponentChildren } from "preact";
 import { useEffect, useRef, useState } from "preact/hooks";
 import { ENDS, type End } from "../../model/fit/group.ts";
-import { METER_KINDS } from "../../model/tune.ts";
 import { type EndDraft, type EntryDraft, entryOf, READING_KINDS } from "../logbook/draft.ts";
 import { scaledDown } from "../logbook/photo.ts";
 import { putEntry } from "../logbook/store.ts";
 import { AirFields } from "../parts/air-fields.tsx";
+import { ChoiceField } from "../parts/choice-field.tsx";
+import { MeterKindField } from "../parts/meter-kind-field.tsx";
 import { NumberField, useUnit } from "../parts/number-field.tsx";
 import { PlaceSearch } from "../parts/place-search.tsx";
 import { PositionButton } from "../parts/position-button.tsx";
@@ -193,7 +194,6 @@ function SiteFields({ draft, change, errorOf }: Fields) {
 function EndFields({ end, draft, change, errorOf }: Fields & { end: End }) {
   const values = draft[end];
   const set = (part: Partial<EndDraft>) => change({ [end]: { ...values, ...part } });
-  const id = `${end}-reading`;
   return (
     <fieldset>
       <legend>{t[end]}</legend>
@@ -211,20 +211,13 @@ function EndFields({ end, draft, change, errorOf }: Fields & { end: End }) {
         onValue={(fan_rpm) => set({ fan_rpm })}
         error={errorOf(`${end}.fan_rpm`)}
       />
-      <Labelled id={id} label={words.reading}>
-        <select
-          id={id}
-          name={`${end}.reading`}
-          value={values.reading}
-          onChange={(e) => set({ reading: e.currentTarget.value as EndDraft["reading"] })}
-        >
-          {READING_KINDS.map((kind) => (
-            <option key={kind} value={kind}>
-              {words.readings[kind]}
-            </option>
-          ))}
-        </select>
-      </Labelled>
+      <ChoiceField
+        label={words.reading}
+        name={`${end}.reading`}
+        value={values.reading}
+        options={READING_KINDS.map((kind) => [kind, words.readings[kind]] as const)}
+        onValue={(reading) => set({ reading })}
+      />
       <NumberField
         label={words.readingOf[values.reading]}
         field={`${end}.ppm`}
@@ -248,24 +241,10 @@ function MeterFields({ draft, change, errorOf }: Fields) {
   return (
     <>
       <p class="hint wide">{words.meterWhy}</p>
-      <Labelled id="entry-meter-kind" label={shareWords.meterKind}>
-        <select
-          id="entry-meter-kind"
-          name="meter.kind"
-          value={meter.kind ?? ""}
-          onChange={(e) => {
-            const kind = METER_KINDS.find((one) => one === e.currentTarget.value);
-            change({ meter: { ...meter, kind } });
-          }}
-        >
-          <option value="">{shareWords.notGiven}</option>
-          {METER_KINDS.map((kind) => (
-            <option key={kind} value={kind}>
-              {shareWords.meterKinds[kind]}
-            </option>
-          ))}
-        </select>
-      </Labelled>
+      <MeterKindField
+        value={meter.kind}
+        onValue={(kind) => change({ meter: { ...meter, kind } })}
+      />
       <NumberField
         label={shareWords.meterDistance}
         field="meter.distance_m"

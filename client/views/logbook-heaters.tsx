@@ -4,6 +4,7 @@ import { USUAL_CLASS_kW } from "../../model/heater.ts";
 import type { Logbook, LogbookHeater } from "../logbook/entry.ts";
 import { errorsOf, heaterSchema } from "../logbook/schema.ts";
 import { putAll, putHeater, removeHeater } from "../logbook/store.ts";
+import { ChoiceField } from "../parts/choice-field.tsx";
 import { classesOf, HeatClassField } from "../parts/heat-class-field.tsx";
 import { NumberField } from "../parts/number-field.tsx";
 import { randomText } from "../share/random.ts";
@@ -41,21 +42,15 @@ export function LogbookHeaters(props: {
       <h2 id="heaters">{words.title}</h2>
       {!chosen && !draft && <p>{logbookWords.empty}</p>}
       {chosen && (
-        <div class="field">
-          <label for="logbook-heater">{words.choose}</label>
-          <select
-            id="logbook-heater"
-            name="heater"
-            value={chosen.id}
-            onChange={(e) => choose(e.currentTarget.value)}
-          >
-            {book.heaters.map(({ id, name, heat_kW }) => (
-              <option key={id} value={id}>
-                {name}, {t.heater.heatOption(heat_kW)}
-              </option>
-            ))}
-          </select>
-        </div>
+        <ChoiceField
+          label={words.choose}
+          name="heater"
+          value={chosen.id}
+          options={book.heaters.map(
+            ({ id, name, heat_kW }) => [id, `${name}, ${t.heater.heatOption(heat_kW)}`] as const,
+          )}
+          onValue={choose}
+        />
       )}
       {draft ? (
         <HeaterForm

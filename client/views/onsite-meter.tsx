@@ -1,7 +1,6 @@
 import { METER_KINDS } from "../../model/tune.ts";
 import {
   faultsOf,
-  type MeterKind,
   type Preparation,
   type PreparationField,
   RANGES,
@@ -9,6 +8,7 @@ import {
   valueIn,
   withField,
 } from "../onsite/plan.ts";
+import { ChoiceField } from "../parts/choice-field.tsx";
 import { NumberField } from "../parts/number-field.tsx";
 import { onsite as words } from "../texts/onsite.ts";
 import { shareWords } from "../texts/share.ts";
@@ -57,25 +57,17 @@ export function MeterFields(props: PreparationProps) {
     <fieldset class="sheet columns">
       <legend>{words.prepare.meter}</legend>
       <p class="hint wide">{words.prepare.meterWhy}</p>
-      <div class="field">
-        <label for="onsite-meter">{words.prepare.kind}</label>
-        <select
-          id="onsite-meter"
-          name="meter.kind"
-          value={preparation.meter.kind}
-          onChange={(e) => {
-            const { distance_m } = preparation.meter;
-            const usual = usualMeter(e.currentTarget.value as MeterKind);
-            onPreparation({ ...preparation, meter: { ...usual, distance_m } });
-          }}
-        >
-          {METER_KINDS.map((kind) => (
-            <option key={kind} value={kind}>
-              {shareWords.meterKinds[kind]}
-            </option>
-          ))}
-        </select>
-      </div>
+      <ChoiceField
+        label={words.prepare.kind}
+        id="onsite-meter"
+        name="meter.kind"
+        value={preparation.meter.kind}
+        options={METER_KINDS.map((kind) => [kind, shareWords.meterKinds[kind]] as const)}
+        onValue={(kind) => {
+          const { distance_m } = preparation.meter;
+          onPreparation({ ...preparation, meter: { ...usualMeter(kind), distance_m } });
+        }}
+      />
       <PreparationNumber
         {...props}
         label={words.prepare.distance}

@@ -2,6 +2,7 @@ import { useEffect, useState } from "preact/hooks";
 import type { LogbookHeater } from "../logbook/entry.ts";
 import { logbook } from "../logbook/store.ts";
 import type { Preparation } from "../onsite/plan.ts";
+import { ChoiceField } from "../parts/choice-field.tsx";
 import { onsite as words } from "../texts/onsite.ts";
 
 /** Which heater of the logbook it is, where the logbook knows any. */
@@ -19,23 +20,15 @@ export function OwnHeater(props: {
     );
   }, []);
   const same = heaters.filter((heater) => heater.heat_kW === heat_kW);
-  if (same.length === 0) return null;
   const chosen = same.find(({ id }) => id === preparation.heater_id) ?? same[0];
+  if (!chosen) return null;
   return (
-    <div class="field">
-      <label for="own-heater">{words.prepare.heater}</label>
-      <select
-        id="own-heater"
-        name="heater_id"
-        value={chosen?.id}
-        onChange={(e) => onPreparation({ ...preparation, heater_id: e.currentTarget.value })}
-      >
-        {same.map(({ id, name }) => (
-          <option key={id} value={id}>
-            {name}
-          </option>
-        ))}
-      </select>
-    </div>
+    <ChoiceField
+      label={words.prepare.heater}
+      name="heater_id"
+      value={chosen.id}
+      options={same.map(({ id, name }) => [id, name] as const)}
+      onValue={(heater_id) => onPreparation({ ...preparation, heater_id })}
+    />
   );
 }

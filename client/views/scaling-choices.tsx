@@ -1,6 +1,6 @@
-import { useId } from "preact/hooks";
 import { ENDS, type End, type PublishedFit } from "../../model/fit/group.ts";
 import type { Over } from "../charts/scaling-chart.ts";
+import { ChoiceField } from "../parts/choice-field.tsx";
 import { classesOf, HeatClassField } from "../parts/heat-class-field.tsx";
 import { t } from "../texts/app.ts";
 import { scalingWords } from "../texts/scaling.ts";
@@ -31,57 +31,36 @@ export function Choices(props: {
         classes={classesOf(fit, choice.heat_kW)}
         onValue={(heat_kW) => change({ heat_kW })}
       />
-      <Select
+      <ChoiceField
         label={scalingWords.end}
         value={choice.end}
-        options={ENDS.map((end) => [end, t[end]])}
-        onValue={(end) => change({ end: end as End })}
+        options={ENDS.map((end) => [end, t[end]] as const)}
+        onValue={(end) => change({ end })}
       />
-      <Select
+      <ChoiceField
         label={scalingWords.over}
         value={choice.over}
         options={[
           ["density", scalingWords.density],
           ["elevation", scalingWords.elevation],
         ]}
-        onValue={(over) => change({ over: over as Over })}
+        onValue={(over) => change({ over })}
       />
-      <Select
+      <ChoiceField
         label={scalingWords.read}
         value={choice.read}
         options={[
           ["curve", scalingWords.readCurve],
           ["tunes", scalingWords.readTunes],
         ]}
-        onValue={(read) => change({ read: read as Choice["read"] })}
+        onValue={(read) => change({ read })}
       />
-      <Select
+      <ChoiceField
         label={scalingWords.unit}
         value={unit.name}
-        options={UNITS.elevation.map(({ name }) => [name, name])}
+        options={UNITS.elevation.map(({ name }) => [name, name] as const)}
         onValue={onUnit}
       />
-    </div>
-  );
-}
-
-function Select(props: {
-  label: string;
-  value: string;
-  options: [value: string, text: string][];
-  onValue: (value: string) => void;
-}) {
-  const id = useId();
-  return (
-    <div class="field">
-      <label for={id}>{props.label}</label>
-      <select id={id} value={props.value} onChange={(e) => props.onValue(e.currentTarget.value)}>
-        {props.options.map(([value, text]) => (
-          <option key={value} value={value}>
-            {text}
-          </option>
-        ))}
-      </select>
     </div>
   );
 }

@@ -1,6 +1,7 @@
 import type { PublishedFit } from "../../model/fit/group.ts";
 import { usualFans } from "../../model/heater.ts";
-import { SUPPLIES_V, type Supply_V } from "../../model/trip/nights.ts";
+import { SUPPLIES_V } from "../../model/trip/nights.ts";
+import { ChoiceField } from "../parts/choice-field.tsx";
 import { classesOf, HeatClassField } from "../parts/heat-class-field.tsx";
 import { NumberWithin } from "../parts/number-within.tsx";
 import { t } from "../texts/app.ts";
@@ -54,21 +55,13 @@ export function TripHeaterFields(props: {
         placeholder={String(usual.high_fan_rpm)}
         onValue={(high_fan_rpm) => ofHeater({ high_fan_rpm })}
       />
-      <div class="field">
-        <label for="trip-supply">{words.heater.supply}</label>
-        <select
-          id="trip-supply"
-          name="heater.supply_V"
-          value={heater.supply_V ?? 12}
-          onChange={(e) => ofHeater({ supply_V: Number(e.currentTarget.value) as Supply_V })}
-        >
-          {SUPPLIES_V.map((volts) => (
-            <option key={volts} value={volts}>
-              {`${format(volts)} V`}
-            </option>
-          ))}
-        </select>
-      </div>
+      <ChoiceField
+        label={words.heater.supply}
+        name="heater.supply_V"
+        value={heater.supply_V ?? 12}
+        options={SUPPLIES_V.map((volts) => [volts, `${format(volts)} V`] as const)}
+        onValue={(supply_V) => ofHeater({ supply_V })}
+      />
       <NumberWithin
         label={words.heater.tank}
         field="heater.tank_L"

@@ -1,6 +1,7 @@
 import type { PublishedFit } from "../../model/fit/group.ts";
 import type { StartBasis } from "../../model/start.ts";
 import type { TripAnswer } from "../../model/trip/trip.ts";
+import { ChoiceField } from "../parts/choice-field.tsx";
 import { t } from "../texts/app.ts";
 import { locale } from "../texts/language.ts";
 import { trip as words } from "../texts/trip.ts";
@@ -34,25 +35,17 @@ export function TripResult({ fit, answer, trip, units, shown, onShown }: TripRes
   return (
     <section class="sheet" aria-labelledby="along">
       <h2 id="along">{words.result.title}</h2>
-      <div class="field">
-        <label for="shown-shift">{words.result.kept}</label>
-        <select
-          id="shown-shift"
-          name="shown"
-          value={String(shown)}
-          onChange={({ currentTarget: { value } }) =>
-            onShown(value === "one" || value === "fewest" ? value : Number(value))
-          }
-        >
-          <option value="one">{words.result.oneTune}</option>
-          <option value="fewest">{words.result.fewest(answer.legs.length)}</option>
-          {names.map((name, i) => (
-            <option key={i} value={String(i)}>
-              {words.result.tuneOf(i + 1, name)}
-            </option>
-          ))}
-        </select>
-      </div>
+      <ChoiceField<Shown>
+        label={words.result.kept}
+        name="shown"
+        value={shown}
+        options={[
+          ["one", words.result.oneTune],
+          ["fewest", words.result.fewest(answer.legs.length)],
+          ...names.map((name, i) => [i, words.result.tuneOf(i + 1, name)] as const),
+        ]}
+        onValue={onShown}
+      />
       {first && <RestsOn shown={shownName} basis={first.basis} fit={fit} />}
       <TripProfile
         answer={answer}
