@@ -1,5 +1,6 @@
 import * as Plot from "@observablehq/plot";
 import { endLabels } from "./end-labels.ts";
+import { onePicture } from "./one-picture.ts";
 
 /** A line over the steps of the horizontal axis; the stylesheet gives its dash pattern by its number. */
 export interface LabelledLine {
@@ -81,11 +82,5 @@ export function labelledLines(options: LabelledLinesOptions): SVGSVGElement {
     ],
   }) as SVGSVGElement & Plot.Plot;
   plot.append(...endLabels(plot, lines, { from: width - ROOM_FOR_LABELS, steps: x.steps }));
-  // The page's policy allows no inline style; the chart's looks are in the stylesheet.
-  plot.querySelector("style")?.remove();
-  // As one picture it has one name; its parts are in the table.
-  for (const part of plot.querySelectorAll("[aria-label]")) part.removeAttribute("aria-label");
-  plot.setAttribute("class", "study-chart");
-  plot.setAttribute("role", "img");
-  return plot;
+  return onePicture(plot, "study-chart");
 }

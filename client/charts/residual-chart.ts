@@ -4,7 +4,9 @@ import { residual_pct } from "../../model/residual.ts";
 import type { ScalingAnswer, ScalingCurvePoint, ScalingPoint } from "../../server/contract.ts";
 import { t } from "../texts/app.ts";
 import { scalingWords } from "../texts/scaling.ts";
+import { onePicture } from "./one-picture.ts";
 import type { DrawnPlot } from "./readable-chart.tsx";
+import { DENSITY_FRAME_kg_m3, inFrame, tuneDots } from "./scaling-marks.ts";
 
 export interface Residual {
   point: ScalingPoint;
@@ -21,7 +23,6 @@ export function residualsOf(scaling: ScalingAnswer, group: GroupFit): Residual[]
     .sort((a, b) => a.point.density_kg_m3 - b.point.density_kg_m3);
 }
 
-const FRAME_kg_m3 = [0.7, 1.4] as const;
 const ROOM = 1.15;
 
 /** Where a residual is drawn: what lies beyond the frame, at its edge. */
@@ -45,9 +46,8 @@ export function residualChart(
   const clamp = residualFrame(scaling, residuals);
   const x = ({ point }: Residual) => point.density_kg_m3;
   const y = ({ residual_pct: value }: Residual) => clamp(value);
-  const of = (status: ScalingPoint["status"]) =>
-    residuals.filter(({ point }) => point.status === status);
   const densities = residuals.map(x);
+  const [thin, dense] = DENSITY_FRAME_kg_m3;
   const area = (className: string, i: number) =>
     Plot.areaY(inFrame(scaling.curve), {
       x: "density_kg_m3",
@@ -62,7 +62,7 @@ export function residualChart(
     marginBottom: 44,
     ariaLabel: scalingWords.residuals.chart(t.endWord[scaling.end]),
     x: {
-      domain: [Math.min(FRAME_kg_m3[0], ...densities), Math.max(FRAME_kg_m3[1], ...densities)],
+      domain: [Math.min(thin, ...densities), Math.max(dense, ...densities)],
       label: scalingWords.densityAxis,
       labelAnchor: "center",
       labelArrow: "none",
@@ -77,23 +77,11 @@ export function residualChart(
       area("area-outer", 1),
       area("area-inner", 0),
       Plot.ruleY([0], { className: "curve" }),
-      Plot.dot(of("kept"), { x, y, r: 3, className: "kept" }),
-      Plot.dot(of("held"), { x, y, r: 4.5, symbol: "square", className: "held" }),
-      Plot.dot(of("rejected"), { x, y, r: 5, symbol: "times", className: "rejected" }),
+      ...tuneDots(residuals, ({ point }) => point.status, { x, y }),
       Plot.frame({ className: "chart-frame" }),
     ],
   }) as DrawnPlot;
-  svg.querySelector("style")?.remove();
-  for (const part of svg.querySelectorAll("[aria-label]")) part.removeAttribute("aria-label");
-  svg.setAttribute("class", "residual-chart");
-  svg.setAttribute("role", "img");
-  return svg;
-}
-
-function inFrame(curve: ScalingCurvePoint[]): ScalingCurvePoint[] {
-  return curve.filter(
-    ({ density_kg_m3 }) => density_kg_m3 >= FRAME_kg_m3[0] && density_kg_m3 <= FRAME_kg_m3[1],
-  );
+  return onePicture(svg, "residual-chart");
 }
 
 function off(d: ScalingCurvePoint, rate: number | undefined): number {

@@ -3,7 +3,9 @@ import type { ScalingAnswer, ScalingCurvePoint, ScalingPoint } from "../../serve
 import { t } from "../texts/app.ts";
 import { scalingWords } from "../texts/scaling.ts";
 import { toShown, type Unit } from "../units.ts";
+import { onePicture } from "./one-picture.ts";
 import type { DrawnPlot } from "./readable-chart.tsx";
+import { DENSITY_FRAME_kg_m3, inFrame, tuneDots } from "./scaling-marks.ts";
 
 export type Over = "density" | "elevation";
 
@@ -15,7 +17,6 @@ export interface ScalingChartOptions {
   width: number;
 }
 
-const DENSITY_FRAME_kg_m3 = [0.7, 1.4] as const;
 const ELEVATION_FRAME_m = [-300, 5200] as const;
 /** Room above and below bands and tunes that count, as a factor. */
 const ROOM = 1.12;
@@ -34,7 +35,6 @@ export function scalingChart(options: ScalingChartOptions): DrawnPlot {
   const xDomain = [Math.min(frame[0] as number, ...xs), Math.max(frame[1] as number, ...xs)];
   const yDomain = yFrame(scaling, (d) => inside(x(d), xDomain));
   const y = (d: ScalingPoint) => clamp(d.pump_Hz_per_krpm, yDomain);
-  const of = (status: ScalingPoint["status"]) => scaling.points.filter((p) => p.status === status);
   const curve = scaling.curve.filter((d) => inside(x(d), xDomain));
   const svg = Plot.plot({
     width,
@@ -56,19 +56,11 @@ export function scalingChart(options: ScalingChartOptions): DrawnPlot {
         strokeOpacity: 0.55,
       }),
       Plot.line(curve, { x, y: "pump_Hz_per_krpm", className: "curve", strokeWidth: 2.5 }),
-      Plot.dot(of("kept"), { x, y, r: 3, className: "kept" }),
-      Plot.dot(of("held"), { x, y, r: 4.5, symbol: "square", className: "held" }),
-      Plot.dot(of("rejected"), { x, y, r: 5, symbol: "times", className: "rejected" }),
+      ...tuneDots(scaling.points, ({ status }) => status, { x, y }),
       Plot.frame({ className: "chart-frame" }),
     ],
   }) as DrawnPlot;
-  // The page's policy allows no inline style; the chart's looks are in the stylesheet.
-  svg.querySelector("style")?.remove();
-  // As one picture it has one name; its parts are in the table.
-  for (const part of svg.querySelectorAll("[aria-label]")) part.removeAttribute("aria-label");
-  svg.setAttribute("class", "scaling-chart");
-  svg.setAttribute("role", "img");
-  return svg;
+  return onePicture(svg, "scaling-chart");
 }
 
 /** Where a rate is drawn over density: what lies beyond the frame, at its edge. */
@@ -102,8 +94,8 @@ function bandAreas(curve: ScalingCurvePoint[], x: (d: ScalingCurvePoint) => numb
 }
 
 function yFrame(scaling: ScalingAnswer, seen: (d: ScalingCurvePoint) => boolean): number[] {
-  const bands = scaling.curve
-    .filter((d) => inside(d.density_kg_m3, DENSITY_FRAME_kg_m3) && seen(d))
+  const bands = inFrame(scaling.curve)
+    .filter(seen)
     .flatMap((d) => d.new_heater_bands.flatMap(({ lower, upper }) => [lower, upper]));
   const kept = scaling.points.filter((p) => p.status === "kept").map((p) => p.pump_Hz_per_krpm);
   const all = [...bands, ...kept];

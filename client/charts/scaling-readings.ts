@@ -4,15 +4,13 @@ import { format, formatIn, toShown, type Unit } from "../units.ts";
 import type { Reading } from "./readable-chart.tsx";
 import type { Residual } from "./residual-chart.ts";
 import type { Over } from "./scaling-chart.ts";
+import { inFrame } from "./scaling-marks.ts";
 import { signed } from "./scaling-tables.tsx";
 
 /** What a chart's curve and tunes say, in words with units, in the order of the axis. */
 
-const FRAME_kg_m3 = [0.7, 1.4] as const;
-
 export function curveReadings({ curve }: ScalingAnswer, over: Over, unit: Unit): Reading[] {
-  return curve
-    .filter((d) => d.density_kg_m3 >= FRAME_kg_m3[0] && d.density_kg_m3 <= FRAME_kg_m3[1])
+  return inFrame(curve)
     .map((d) => ({
       x: over === "density" ? d.density_kg_m3 : toShown(d.elevation_m, unit),
       y: d.pump_Hz_per_krpm,

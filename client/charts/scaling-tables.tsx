@@ -2,6 +2,7 @@ import type { GroupFit } from "../../model/fit/group.ts";
 import { residual_pct } from "../../model/residual.ts";
 import type { ScalingAnswer, ScalingCurvePoint, ScalingPoint } from "../../server/contract.ts";
 import { CsvButton } from "../parts/csv-button.tsx";
+import { FiguresTable } from "../parts/figures-table.tsx";
 import { InEnglish } from "../parts/in-english.tsx";
 import { scalingWords } from "../texts/scaling.ts";
 import { format, formatIn, type Unit } from "../units.ts";
@@ -82,33 +83,19 @@ function CurveFigures({ curve, unit }: { curve: ScalingCurvePoint[]; unit: Unit 
   const range = ({ lower, upper }: { lower: number; upper: number }) =>
     `${format(lower, 3)}–${format(upper, 3)}`;
   return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolling region must be reachable by keyboard
-    <section class="scrolls" tabIndex={0} aria-label={label}>
-      <table>
-        <thead>
-          <tr>
-            {scalingWords.curveColumns.map((column) => (
-              <th key={column} scope="col">
-                {column}
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {curve.map((point) => (
-            <tr key={point.density_kg_m3}>
-              <th scope="row">{format(point.density_kg_m3, 3)}</th>
-              <td>{formatIn(point.elevation_m, unit)}</td>
-              <td>{format(point.pump_Hz_per_krpm, 3)}</td>
-              <td>{range(point.mean_band)}</td>
-              {point.new_heater_bands.map((band) => (
-                <td key={band.level}>{range(band)}</td>
-              ))}
-            </tr>
+    <FiguresTable label={label} columns={scalingWords.curveColumns}>
+      {curve.map((point) => (
+        <tr key={point.density_kg_m3}>
+          <th scope="row">{format(point.density_kg_m3, 3)}</th>
+          <td>{formatIn(point.elevation_m, unit)}</td>
+          <td>{format(point.pump_Hz_per_krpm, 3)}</td>
+          <td>{range(point.mean_band)}</td>
+          {point.new_heater_bands.map((band) => (
+            <td key={band.level}>{range(band)}</td>
           ))}
-        </tbody>
-      </table>
-    </section>
+        </tr>
+      ))}
+    </FiguresTable>
   );
 }
 
@@ -122,42 +109,28 @@ function Table(props: {
   group?: GroupFit;
 }) {
   return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolling region must be reachable by keyboard
-    <section class="scrolls" tabIndex={0} aria-label={scalingWords.tableOf(props.label)}>
-      <table>
-        <thead>
-          <tr>
-            {props.columns.map((column) => (
-              <th key={column} scope="col">
-                {column}
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {props.points.map((point, i) => (
-            <tr key={`${point.contributor} ${i}`} data-status={point.status}>
-              {props.withReason && (
-                <td class="reason">
-                  <InEnglish>{point.reason}</InEnglish>
-                </td>
-              )}
-              <td>{formatIn(point.elevation_m, props.unit)}</td>
-              <td>{format(point.density_kg_m3, 3)}</td>
-              <td>{format(point.pump_Hz, 2)}</td>
-              <td>{format(point.fan_rpm)}</td>
-              <td>{format(point.pump_Hz_per_krpm, 3)}</td>
-              <td>{scalingWords.status[point.status]}</td>
-              {props.group && (
-                <td>
-                  {signed(residual_pct(props.group, point.density_kg_m3, point.pump_Hz_per_krpm))}
-                </td>
-              )}
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </section>
+    <FiguresTable label={scalingWords.tableOf(props.label)} columns={props.columns}>
+      {props.points.map((point, i) => (
+        <tr key={`${point.contributor} ${i}`} data-status={point.status}>
+          {props.withReason && (
+            <td class="reason">
+              <InEnglish>{point.reason}</InEnglish>
+            </td>
+          )}
+          <td>{formatIn(point.elevation_m, props.unit)}</td>
+          <td>{format(point.density_kg_m3, 3)}</td>
+          <td>{format(point.pump_Hz, 2)}</td>
+          <td>{format(point.fan_rpm)}</td>
+          <td>{format(point.pump_Hz_per_krpm, 3)}</td>
+          <td>{scalingWords.status[point.status]}</td>
+          {props.group && (
+            <td>
+              {signed(residual_pct(props.group, point.density_kg_m3, point.pump_Hz_per_krpm))}
+            </td>
+          )}
+        </tr>
+      ))}
+    </FiguresTable>
   );
 }
 

@@ -1,4 +1,5 @@
 import type { ComponentChildren } from "preact";
+import { Scrolls } from "../parts/scrolls.tsx";
 import { saveFile } from "../save-file.ts";
 import { coverageCsv, errorCsv } from "../study/csv.ts";
 import { BANDS, coverageOf, isOff, offBy, ownResult } from "../study/off-claim.ts";
@@ -82,8 +83,7 @@ function Figures(props: {
   const { label, columns, csv, file, children } = props;
   return (
     <>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolling region must be reachable by keyboard */}
-      <section class="scrolls whole" tabIndex={0} aria-label={b.tableOf(label)}>
+      <Scrolls label={b.tableOf(label)} whole>
         <table class="figures">
           <caption>{label}</caption>
           <thead>
@@ -97,7 +97,7 @@ function Figures(props: {
           </thead>
           <tbody>{children}</tbody>
         </table>
-      </section>
+      </Scrolls>
       <div class="row">
         <button type="button" onClick={() => saveFile(file, "text/csv;charset=utf-8", csv())}>
           {b.csv(label)}

@@ -1,3 +1,4 @@
+import { FiguresTable } from "../parts/figures-table.tsx";
 import { InEnglish } from "../parts/in-english.tsx";
 import {
   BANDS,
@@ -40,40 +41,29 @@ function List(props: {
     <>
       <h3>{title}</h3>
       <p class="note">{means}</p>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolling region must be reachable by keyboard */}
-      <section class="scrolls" tabIndex={0} aria-label={b.tableOf(title)}>
-        <table class="off-claim">
-          <thead>
-            <tr>
-              <th scope="col">{b.scenario}</th>
-              {BANDS.map((band) => (
-                <th key={band} scope="col">
-                  {b.bands[band]}
-                </th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {rows.map(({ scenario, ...held }) => (
-              <tr key={scenario.id} data-scenario={scenario.id}>
-                <th scope="row">
-                  <button
-                    type="button"
-                    class="plain"
-                    aria-label={b.show(scenario.title)}
-                    onClick={() => onShow(scenario.id)}
-                  >
-                    <InEnglish>{scenario.title}</InEnglish>
-                  </button>
-                </th>
-                {BANDS.map((band) => (
-                  <td key={band}>{b.held(format(held[band].held_pct, 1), held[band].air)}</td>
-                ))}
-              </tr>
+      <FiguresTable
+        label={b.tableOf(title)}
+        columns={[b.scenario, ...BANDS.map((band) => b.bands[band])]}
+        class="off-claim"
+      >
+        {rows.map(({ scenario, ...held }) => (
+          <tr key={scenario.id} data-scenario={scenario.id}>
+            <th scope="row">
+              <button
+                type="button"
+                class="plain"
+                aria-label={b.show(scenario.title)}
+                onClick={() => onShow(scenario.id)}
+              >
+                <InEnglish>{scenario.title}</InEnglish>
+              </button>
+            </th>
+            {BANDS.map((band) => (
+              <td key={band}>{b.held(format(held[band].held_pct, 1), held[band].air)}</td>
             ))}
-          </tbody>
-        </table>
-      </section>
+          </tr>
+        ))}
+      </FiguresTable>
     </>
   );
 }

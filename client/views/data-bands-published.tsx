@@ -1,4 +1,5 @@
 import type { GroupFit, PublishedFit } from "../../model/fit/group.ts";
+import { FiguresTable } from "../parts/figures-table.tsx";
 import { t } from "../texts/app.ts";
 import { b } from "../texts/bands.ts";
 import { format } from "../units.ts";
@@ -12,30 +13,21 @@ export function PublishedBands({ fit }: { fit: PublishedFit }) {
       <h2 id="published-bands">{b.published.title}</h2>
       <p>{groups.length > 0 ? b.published.means(fit.version) : b.published.none}</p>
       {groups.length > 0 && (
-        // biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolling region must be reachable by keyboard
-        <section class="scrolls" tabIndex={0} aria-label={b.tableOf(b.published.title)}>
-          <table>
-            <thead>
-              <tr>
-                <th scope="col">{b.published.group}</th>
-                <th scope="col">{b.published.contributors}</th>
-                {levels.map((level) => (
-                  <th key={level} scope="col">
-                    {b.published.claimed(format(100 * level))}
-                  </th>
-                ))}
-                <th scope="col">{b.published.honest}</th>
-                <th scope="col">{b.published.air}</th>
-                <th scope="col">{b.published.co}</th>
-              </tr>
-            </thead>
-            <tbody>
-              {groups.map((group) => (
-                <GroupLine key={`${group.heat_kW} ${group.end}`} group={group} />
-              ))}
-            </tbody>
-          </table>
-        </section>
+        <FiguresTable
+          label={b.tableOf(b.published.title)}
+          columns={[
+            b.published.group,
+            b.published.contributors,
+            ...levels.map((level) => b.published.claimed(format(100 * level))),
+            b.published.honest,
+            b.published.air,
+            b.published.co,
+          ]}
+        >
+          {groups.map((group) => (
+            <GroupLine key={`${group.heat_kW} ${group.end}`} group={group} />
+          ))}
+        </FiguresTable>
       )}
     </section>
   );

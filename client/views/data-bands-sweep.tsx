@@ -1,4 +1,5 @@
 import { useEffect, useState } from "preact/hooks";
+import { FiguresTable } from "../parts/figures-table.tsx";
 import { loadSweepReport, type SweepFigures, type SweepReport } from "../study/sweep-report.ts";
 import { sweepStudy as words } from "../texts/sweep-study.ts";
 import { format } from "../units.ts";
@@ -14,27 +15,15 @@ export function SweepStudy() {
     <section class="sheet">
       <h2 id="sweep-study">{words.title}</h2>
       <p>{words.intro(format(report.ends[0]?.guided.runs ?? 0))}</p>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolling region must be reachable by keyboard */}
-      <section class="scrolls" tabIndex={0} aria-labelledby="sweep-study">
-        <table>
-          <thead>
-            <tr>
-              <th scope="col">{words.end}</th>
-              {COLUMNS.map(([column]) => (
-                <th key={column} scope="col">
-                  {words[column]}
-                </th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {report.ends.flatMap(({ end, guided, hand }) => [
-              <Row key={`${end} guided`} end={end} way="guided" figures={guided} />,
-              <Row key={`${end} hand`} end={end} way="hand" figures={hand} />,
-            ])}
-          </tbody>
-        </table>
-      </section>
+      <FiguresTable
+        label={words.title}
+        columns={[words.end, ...COLUMNS.map(([column]) => words[column])]}
+      >
+        {report.ends.flatMap(({ end, guided, hand }) => [
+          <Row key={`${end} guided`} end={end} way="guided" figures={guided} />,
+          <Row key={`${end} hand`} end={end} way="hand" figures={hand} />,
+        ])}
+      </FiguresTable>
     </section>
   );
 }

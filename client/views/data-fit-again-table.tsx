@@ -1,4 +1,5 @@
 import type { GroupAgain } from "../fit-again.ts";
+import { FiguresTable } from "../parts/figures-table.tsx";
 import { again } from "../texts/again.ts";
 import { t } from "../texts/app.ts";
 
@@ -7,35 +8,22 @@ const SHOWN = ["intercept", "slope", "spread"] as const;
 /** Figures made here, in full, and whether each is the published one. */
 export function FitAgainTable({ groups }: { groups: readonly GroupAgain[] }) {
   return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolling region must be reachable by keyboard
-    <section class="scrolls" tabIndex={0} aria-label={again.tableLabel}>
-      <table>
-        <thead>
-          <tr>
-            <th scope="col">{again.group}</th>
-            {SHOWN.map((name) => (
-              <th key={name} scope="col">
-                {again.columns[name]}
-              </th>
-            ))}
-            <th scope="col">{again.others}</th>
-          </tr>
-        </thead>
-        <tbody>
-          {groups.map((group) => (
-            <tr key={`${group.heat_kW} ${group.end}`} data-same={group.same}>
-              <th scope="row">
-                {unbroken(t.heater.heatOption(group.heat_kW))}, {unbroken(t.endWord[group.end])}
-              </th>
-              {SHOWN.map((name) => (
-                <Figure key={name} here={group.here?.[name]} published={group.published?.[name]} />
-              ))}
-              <td>{group.others_same ? again.agrees : again.differ}</td>
-            </tr>
+    <FiguresTable
+      label={again.tableLabel}
+      columns={[again.group, ...SHOWN.map((name) => again.columns[name]), again.others]}
+    >
+      {groups.map((group) => (
+        <tr key={`${group.heat_kW} ${group.end}`} data-same={group.same}>
+          <th scope="row">
+            {unbroken(t.heater.heatOption(group.heat_kW))}, {unbroken(t.endWord[group.end])}
+          </th>
+          {SHOWN.map((name) => (
+            <Figure key={name} here={group.here?.[name]} published={group.published?.[name]} />
           ))}
-        </tbody>
-      </table>
-    </section>
+          <td>{group.others_same ? again.agrees : again.differ}</td>
+        </tr>
+      ))}
+    </FiguresTable>
   );
 }
 

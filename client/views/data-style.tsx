@@ -1,5 +1,6 @@
 import { contrast, PAIRS } from "../field-sheet/contrast.ts";
 import { type Theme, themes } from "../field-sheet/themes.ts";
+import { FiguresTable } from "../parts/figures-table.tsx";
 import { styleWords as words } from "../texts/style.ts";
 import { format } from "../units.ts";
 import { StyleCharts, StyleControls } from "./data-style-parts.tsx";
@@ -48,47 +49,36 @@ interface Colours {
 
 function Contrasts({ colours }: Colours) {
   return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolling region must be reachable by keyboard
-    <section class="scrolls" tabIndex={0} aria-label={words.table}>
-      <table class="contrasts">
-        <thead>
-          <tr>
-            <th scope="col">{words.columns.drawn}</th>
-            <th scope="col">{words.columns.on}</th>
-            <th scope="col">{words.columns.least}</th>
-            {THEMES.map((theme) => (
-              <th key={theme} scope="col">
-                {words.themes[theme]}
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {PAIRS.map(([drawn, on, least]) => (
-            <tr key={`${drawn} ${on}`}>
-              <td>
-                <code>{drawn}</code>
+    <FiguresTable
+      label={words.table}
+      columns={[
+        words.columns.drawn,
+        words.columns.on,
+        words.columns.least,
+        ...THEMES.map((theme) => words.themes[theme]),
+      ]}
+      class="contrasts"
+    >
+      {PAIRS.map(([drawn, on, least]) => (
+        <tr key={`${drawn} ${on}`}>
+          <td>
+            <code>{drawn}</code>
+          </td>
+          <td>
+            <code>{on}</code>
+          </td>
+          <td>{format(least, 1)}</td>
+          {THEMES.map((theme) => {
+            const ratio = contrast(colours[theme].get(drawn) ?? "", colours[theme].get(on) ?? "");
+            return (
+              <td key={theme} data-contrast={ratio}>
+                {format(ratio, 1)}, {ratio >= least ? words.enough : words.short}
               </td>
-              <td>
-                <code>{on}</code>
-              </td>
-              <td>{format(least, 1)}</td>
-              {THEMES.map((theme) => {
-                const ratio = contrast(
-                  colours[theme].get(drawn) ?? "",
-                  colours[theme].get(on) ?? "",
-                );
-                return (
-                  <td key={theme} data-contrast={ratio}>
-                    {format(ratio, 1)}, {ratio >= least ? words.enough : words.short}
-                  </td>
-                );
-              })}
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </section>
+            );
+          })}
+        </tr>
+      ))}
+    </FiguresTable>
   );
 }
 

@@ -1,4 +1,5 @@
 import { useEffect, useState } from "preact/hooks";
+import { FiguresTable } from "../parts/figures-table.tsx";
 import { loadReport } from "../study/load-report.ts";
 import {
   METHOD_BANDS,
@@ -26,39 +27,28 @@ export function MethodFigures() {
     <section class="sheet" aria-labelledby="method-figures">
       <h3 id="method-figures">{title}</h3>
       <p>{intro}</p>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolling region must be reachable by keyboard */}
-      <section class="scrolls whole" tabIndex={0} aria-label={table}>
-        <table class="method-figures">
-          <thead>
-            <tr>
-              <th scope="col">{scenario}</th>
-              {METHOD_ESTIMATORS.map((name) => (
-                <th key={name} scope="col">
-                  {name}
-                </th>
-              ))}
-              {METHOD_BANDS.map((of) => (
-                <th key={`${of.band} ${of.level}`} scope="col">
-                  {band(bands[of.band], format(100 * of.level))}
-                </th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {lines.map(({ id, title: name, errors_pct, held_pct }) => (
-              <tr key={id} data-scenario={id}>
-                <th scope="row">{name}</th>
-                {errors_pct.map((values, i) => (
-                  <td key={METHOD_ESTIMATORS[i]}>{values ? list(values) : none}</td>
-                ))}
-                {held_pct.map((values, i) => (
-                  <td key={`${METHOD_BANDS[i]?.band} ${METHOD_BANDS[i]?.level}`}>{list(values)}</td>
-                ))}
-              </tr>
+      <FiguresTable
+        label={table}
+        columns={[
+          scenario,
+          ...METHOD_ESTIMATORS,
+          ...METHOD_BANDS.map((of) => band(bands[of.band], format(100 * of.level))),
+        ]}
+        class="method-figures"
+        whole
+      >
+        {lines.map(({ id, title: name, errors_pct, held_pct }) => (
+          <tr key={id} data-scenario={id}>
+            <th scope="row">{name}</th>
+            {errors_pct.map((values, i) => (
+              <td key={METHOD_ESTIMATORS[i]}>{values ? list(values) : none}</td>
             ))}
-          </tbody>
-        </table>
-      </section>
+            {held_pct.map((values, i) => (
+              <td key={`${METHOD_BANDS[i]?.band} ${METHOD_BANDS[i]?.level}`}>{list(values)}</td>
+            ))}
+          </tr>
+        ))}
+      </FiguresTable>
     </section>
   );
 }

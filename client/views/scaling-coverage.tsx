@@ -5,6 +5,7 @@ import { labelledLines } from "../charts/labelled-lines.ts";
 import { coverageCsv } from "../charts/scaling-csv.ts";
 import { signed } from "../charts/scaling-tables.tsx";
 import { CsvButton } from "../parts/csv-button.tsx";
+import { FiguresTable } from "../parts/figures-table.tsx";
 import { t } from "../texts/app.ts";
 import { scalingWords } from "../texts/scaling.ts";
 import { format } from "../units.ts";
@@ -73,32 +74,20 @@ function CoverageTable({ groups }: { groups: readonly GroupFit[] }) {
   const words = scalingWords.coverage;
   const levels = groups[0]?.held.map(({ level }) => level) ?? [];
   return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolling region must be reachable by keyboard
-    <section class="scrolls" tabIndex={0} aria-label={scalingWords.tableOf(words.title)}>
-      <table>
-        <thead>
-          <tr>
-            <th scope="col">{words.group}</th>
-            {levels.map((level) => (
-              <th key={level} scope="col">
-                {words.claimed(format(100 * level))}
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {groups.map(({ heat_kW, end, held }) => (
-            <tr key={`${heat_kW} ${end}`}>
-              <th scope="row">
-                {format(heat_kW)} kW, {t.endWord[end]}
-              </th>
-              {held.map(({ level, observed }) => (
-                <td key={level}>{format(100 * observed, 1)}</td>
-              ))}
-            </tr>
+    <FiguresTable
+      label={scalingWords.tableOf(words.title)}
+      columns={[words.group, ...levels.map((level) => words.claimed(format(100 * level)))]}
+    >
+      {groups.map(({ heat_kW, end, held }) => (
+        <tr key={`${heat_kW} ${end}`}>
+          <th scope="row">
+            {format(heat_kW)} kW, {t.endWord[end]}
+          </th>
+          {held.map(({ level, observed }) => (
+            <td key={level}>{format(100 * observed, 1)}</td>
           ))}
-        </tbody>
-      </table>
-    </section>
+        </tr>
+      ))}
+    </FiguresTable>
   );
 }

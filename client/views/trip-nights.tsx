@@ -2,6 +2,7 @@ import { RUN_CURRENT_A, runCurrent, START_CURRENT_A, START_MINUTES } from "../..
 import { nightsAt } from "../../model/trip/stop.ts";
 import type { TankPlan } from "../../model/trip/tank.ts";
 import type { TripAnswer } from "../../model/trip/trip.ts";
+import { FiguresTable } from "../parts/figures-table.tsx";
 import { trip as words } from "../texts/trip.ts";
 import type { Trip } from "../trip/trip.ts";
 import { format } from "../units.ts";
@@ -82,38 +83,33 @@ function OnTheTank(props: { tank: TankPlan; tank_L: number; answer: TripAnswer }
 function NightsTable({ answer, nights }: { answer: TripAnswer; nights: number }) {
   const { stops, total, tank } = answer;
   return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolling region must be reachable by keyboard
-    <section class="scrolls" tabIndex={0} aria-label={words.nights.tableLabel}>
-      <table>
-        <thead>
-          <tr>
-            <th scope="col">{words.result.stop}</th>
-            <th scope="col">{words.nights.nightsColumn}</th>
-            <th scope="col">{words.nights.fuelColumn}</th>
-            <th scope="col">{words.nights.batteryColumn}</th>
-            {tank && <th scope="col">{words.nights.tankColumn}</th>}
-          </tr>
-        </thead>
-        <tbody>
-          {stops.map(({ stop, needs }, i) => (
-            <tr key={i}>
-              <th scope="row">{stop.name}</th>
-              <td>{format(nightsAt(stop))}</td>
-              <td>{format(needs.fuel_L, 1)}</td>
-              <td>{format(needs.battery_Ah, 1)}</td>
-              {tank && <td>{format(tank.lasts[i] ?? 0)}</td>}
-            </tr>
-          ))}
-          <tr>
-            <th scope="row">{words.nights.total}</th>
-            <td>{format(nights)}</td>
-            <td>{format(total.fuel_L, 1)}</td>
-            <td>{format(total.battery_Ah, 1)}</td>
-            {tank && <td />}
-          </tr>
-        </tbody>
-      </table>
-    </section>
+    <FiguresTable
+      label={words.nights.tableLabel}
+      columns={[
+        words.result.stop,
+        words.nights.nightsColumn,
+        words.nights.fuelColumn,
+        words.nights.batteryColumn,
+        ...(tank ? [words.nights.tankColumn] : []),
+      ]}
+    >
+      {stops.map(({ stop, needs }, i) => (
+        <tr key={i}>
+          <th scope="row">{stop.name}</th>
+          <td>{format(nightsAt(stop))}</td>
+          <td>{format(needs.fuel_L, 1)}</td>
+          <td>{format(needs.battery_Ah, 1)}</td>
+          {tank && <td>{format(tank.lasts[i] ?? 0)}</td>}
+        </tr>
+      ))}
+      <tr>
+        <th scope="row">{words.nights.total}</th>
+        <td>{format(nights)}</td>
+        <td>{format(total.fuel_L, 1)}</td>
+        <td>{format(total.battery_Ah, 1)}</td>
+        {tank && <td />}
+      </tr>
+    </FiguresTable>
   );
 }
 

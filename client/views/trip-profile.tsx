@@ -1,5 +1,6 @@
 import type { TripAnswer } from "../../model/trip/trip.ts";
 import type { MixtureWindow } from "../../model/trip/window.ts";
+import { Scrolls } from "../parts/scrolls.tsx";
 import { trip as words } from "../texts/trip.ts";
 import { COLUMN, layOut, SHIFT_ZERO } from "../trip/profile-layout.ts";
 import { type Shifts, shiftInWords } from "../trip/shown-shift.ts";
@@ -23,8 +24,7 @@ export function TripProfile({ answer, shifts, window, unit, label, changes }: Tr
   const { width, height, ground, points, shiftY, windowY } = layOut(elevations, shifts, window);
   return (
     <figure class="profile">
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolling region must be reachable by keyboard */}
-      <section class="scrolls whole" tabIndex={0} aria-label={words.profile.scrollLabel}>
+      <Scrolls label={words.profile.scrollLabel} whole>
         <svg
           role="img"
           aria-label={label}
@@ -60,7 +60,7 @@ export function TripProfile({ answer, shifts, window, unit, label, changes }: Tr
             );
           })}
         </svg>
-      </section>
+      </Scrolls>
       <figcaption class="note">
         <span class="swatch rich" aria-hidden="true" />
         {words.profile.rich}. <span class="swatch lean" aria-hidden="true" />

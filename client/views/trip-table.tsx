@@ -2,6 +2,7 @@ import { ENDS } from "../../model/fit/group.ts";
 import type { StartEnd } from "../../model/start.ts";
 import type { TripAnswer } from "../../model/trip/trip.ts";
 import type { MixtureWindow } from "../../model/trip/window.ts";
+import { Scrolls } from "../parts/scrolls.tsx";
 import { t } from "../texts/app.ts";
 import { trip as words } from "../texts/trip.ts";
 import { isBeyond, shiftInWords, type shiftsShown } from "../trip/shown-shift.ts";
@@ -20,8 +21,7 @@ interface TripTableProps {
 export function TripTable({ answer, shifts, trip, units }: TripTableProps) {
   const first = answer.stops[0]?.start;
   return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolling region must be reachable by keyboard
-    <section class="scrolls whole" tabIndex={0} aria-label={words.result.tableLabel}>
+    <Scrolls label={words.result.tableLabel} whole>
       <table class="trip-table">
         <thead>
           <tr>
@@ -76,7 +76,7 @@ export function TripTable({ answer, shifts, trip, units }: TripTableProps) {
           ))}
         </tbody>
       </table>
-    </section>
+    </Scrolls>
   );
 }
 

@@ -1,0 +1,29 @@
+import type { ComponentChildren } from "preact";
+import { Scrolls } from "./scrolls.tsx";
+
+/** Figures under their columns' names, a row each. */
+export function FiguresTable(props: {
+  label: string;
+  columns: readonly string[];
+  class?: string;
+  whole?: boolean;
+  children: ComponentChildren;
+}) {
+  const { label, columns, whole, children } = props;
+  return (
+    <Scrolls label={label} whole={whole}>
+      <table class={props.class}>
+        <thead>
+          <tr>
+            {columns.map((column) => (
+              <th key={column} scope="col">
+                {column}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>{children}</tbody>
+      </table>
+    </Scrolls>
+  );
+}
