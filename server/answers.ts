@@ -138,6 +138,7 @@ export const publishedFit = z.object({
       intercept: num.describe("ln(Hz per 1,000 rpm) at density 1.225 kg/m³"),
       slope: num.describe("Per ln(density/1.225)"),
       covariance,
+      line_df: num.nullable(),
       bias: z.object({ intercept: num, slope: num }),
       against_steps: num.describe(
         "Slope of rows less that of contributors' own steps, in standard errors",

@@ -62,23 +62,49 @@ const LINES: Record<keyof typeof m.formulas, ComponentChildren[]> = {
   ],
   covariance: [
     <>
-      <Run of="Σ =" />
-      <Over top="3 M + F · ( C + P )" under="3 + F" />
+      <Run of="Σ = B^−1 ( P +" />
+      <Over top="3 M + F · G" under="3 + F" />
+      <Run of=") B^−1" />
     </>,
-    "C = B^−1 ( g_1 g_1^T + g_2 g_2^T + … ) B^−1",
+    "G = g_1 g_1^T + g_2 g_2^T + …",
+  ],
+  flattening: [
+    <>
+      <Run of={`f = b · ${S.unstated_density_sd}^2 ·`} />
+      <Over top="W" under="I" />
+    </>,
+    <>
+      <Run of="κ =" />
+      <Over top="f^4" under={`f^4 + ( ${S.flattening_corrected_from} · e )^4`} />
+    </>,
+    "b → b + κ · f",
   ],
   bias: [
     `d_a = ${S.bias_against_steps} · max ( 0 , | z | − ${S.harmless_against_steps} )`,
     `d_b = ${S.bias_per_share} · max ( 0 , u − ${S.harmless_share} )^2`,
-    `β_a^2 = ${S.least_bias_intercept}^2 + d_a^2`,
-    `β_b^2 = ${S.least_bias_slope}^2 + d_b^2`,
-    "L^2 = Σ ( x ) + β_a^2 + β_b^2 · x^2",
+    <>
+      <Run of={`d_u = ${S.level_bias} ·`} />
+      <Over top="u" under={`u + ${S.level_bias_half_at}`} />
+    </>,
+    "q = ( 1 − κ ) · f · ( x − x_m )",
+    "L^2 = Σ ( x ) + q^2 + d_u^2 + d_a^2 + d_b^2 · x^2",
   ],
-  scatter: ["r / S ~ t_ν ,", "S^2 = s^2 + γ^2 · x^2"],
+  scatter: [
+    "r / S ~ t_ν ,",
+    <>
+      <Run of="S^2 = s^2 + γ^2 · x^2 ·" />
+      <Over top="N" under={`N + ${S.growth_votes}`} />
+    </>,
+  ],
   mean: [
     <>
-      <Run of="± t_d ·" />
+      <Run of="± t_m ·" />
       <Root of="L^2 + b^2 · σ^2" />
+      <Run of="," />
+    </>,
+    <>
+      <Run of="m =" />
+      <Over top="( 3 + F )^2" under="9 / d + F" />
     </>,
   ],
   newHeater: [

@@ -70,10 +70,10 @@ function half(level: number, { value, df }: Variance): number {
 
 /** Variance of the average tune at x: of the line, and of what untold lies may have done to its slope. */
 function ofMean(group: GroupFit, x: number, query: number): Variance {
-  const line = lineVariance(group, x);
-  // Before the first tune the variance is a stated belief, not an estimate.
-  const df = group.contributors === 0 ? Number.POSITIVE_INFINITY : group.spread_df;
-  return withQuery({ value: line, df }, query);
+  return withQuery(
+    { value: lineVariance(group, x), df: group.line_df ?? Number.POSITIVE_INFINITY },
+    query,
+  );
 }
 
 /**

@@ -1,5 +1,13 @@
 import { type Cells, levelCells, stepCells } from "./cells.ts";
-import { breadOf, clusteredCovariance, type FoldPart, foldParts } from "./folds.ts";
+import { unflattened } from "./flattening.ts";
+import {
+  breadOf,
+  expectedScatter,
+  type FoldPart,
+  foldParts,
+  foldScatter,
+  sandwich,
+} from "./folds.ts";
 import { REFERENCE_SLOPE } from "./grid.ts";
 import type { End, GroupFit } from "./group.ts";
 import { type Joint, jointFit } from "./joint.ts";
@@ -8,6 +16,7 @@ import {
   asCovariance,
   inverse,
   type Normal,
+  plus,
   priorNormal,
   type Symmetric,
 } from "./normal-equations.ts";
@@ -23,17 +32,24 @@ export const HARMLESS = 0.06;
 export const BIAS_PER_SHARE = 0.45;
 
 /**
- * What even the largest crowd's line is off by, for a mixture is never quite right, and an error of the density that
- * nobody states flattens the slope: by b·σ²/var(x), 0.6 % for one of 1 %.
+ * Rows taken for something else than honest tunes pull the level by up to this, half of it at the second share: a
+ * mixture is never quite right. From simulated crowds.
  */
-export const LEAST_BIAS = { intercept: 0.002, slope: 0.006 };
+export const LEVEL_BIAS = 0.004;
+export const LEVEL_BIAS_HALF_AT = 0.05;
 
 /** Rows against steps: up to so many standard errors harmless, beyond a bias of 3 % each; from simulated crowds. */
 export const HARMLESS_AGAINST_STEPS = 1.4;
 export const BIAS_AGAINST_STEPS = 0.03;
 
-/** A few folds cannot tell how they scatter: the model's own covariance counts beside theirs as that of so many. */
+/** A few folds cannot tell how they scatter: what the model expects counts beside them as so many. */
 const MODEL_FOLDS = 3;
+
+/**
+ * What the belief in a slope brings of doubt counts less where hardly anything else is known: midway between bands that
+ * hold when the truth is as expected, and when it is drawn from the belief. From simulated crowds.
+ */
+export const BELIEF_DISCOUNT = 0.35;
 
 /** What the rows of a class and end make of their prior, with all that later steps ask of it. */
 export interface FittedGroup {
@@ -55,29 +71,45 @@ export function fitGroup(heat_kW: number, end: End, tally: Tally, prior: GroupPr
   const joint = jointFit(levels, steps, prior, startLine(levels, steps, prior));
   const bread = breadOf(levels, joint);
   const parts = foldParts(tally, levels, steps, joint);
-  const clustered = sum(clusteredCovariance(parts, bread), priorsPart(bread, prior));
-  const model = inverse(joint.normal);
   const own = without(joint.normal, priorNormal(prior));
   const { scatter, shares, votes, second_population } = judgeRows(
     levels,
     joint,
     prior,
-    trace(model, own),
+    trace(inverse(joint.normal), own),
   );
-  const unlike = Math.max(0, 1 - shares.honest - HARMLESS);
+  const scattered = blend(
+    expectedScatter(levels, steps, joint, parts.length),
+    MODEL_FOLDS,
+    foldScatter(parts, bread),
+    parts.length,
+  );
+  const outside = inverse(bread);
+  const believed = priorScatter(prior, outside);
+  const { line, covariance } = unflattened(
+    levels,
+    steps,
+    joint,
+    sandwich(outside, plus(scattered, believed)),
+  );
+  const unlike = 1 - shares.honest;
   const against = Math.max(0, Math.abs(joint.against_steps) - HARMLESS_AGAINST_STEPS);
   return {
     fit: {
       heat_kW,
       end,
-      intercept: PRIOR.intercept[end] + joint.line.a,
-      slope: REFERENCE_SLOPE + joint.line.c,
-      covariance: asCovariance(blend(model, MODEL_FOLDS, clustered, parts.length)),
+      intercept: PRIOR.intercept[end] + line.a,
+      slope: REFERENCE_SLOPE + line.c,
+      covariance: asCovariance(covariance),
       bias: {
-        intercept: Math.sqrt(LEAST_BIAS.intercept ** 2 + (BIAS_AGAINST_STEPS * against) ** 2),
-        slope: Math.sqrt(LEAST_BIAS.slope ** 2 + (BIAS_PER_SHARE * unlike ** 2) ** 2),
+        intercept: Math.sqrt(
+          ((LEVEL_BIAS * unlike) / (unlike + LEVEL_BIAS_HALF_AT)) ** 2 +
+            (BIAS_AGAINST_STEPS * against) ** 2,
+        ),
+        slope: BIAS_PER_SHARE * Math.max(0, unlike - HARMLESS) ** 2,
       },
       against_steps: joint.against_steps,
+      line_df: lineFreedom(scatter.spread_df, parts.length),
       spread: scatter.spread,
       spread_per_x: scatter.spread_per_x,
       spread_df: scatter.spread_df,
@@ -92,6 +124,18 @@ export function fitGroup(heat_kW: number, end: End, tally: Tally, prior: GroupPr
     parts,
     own,
   };
+}
+
+/** Degrees of freedom of the mix of model and folds (Satterthwaite 1946). */
+function lineFreedom(spread_df: number, folds: number): number {
+  return (MODEL_FOLDS + folds) ** 2 / (MODEL_FOLDS ** 2 / spread_df + folds);
+}
+
+/** How the belief's part in the scores scatters. */
+function priorScatter(prior: GroupPrior, outside: Symmetric): Symmetric {
+  const { aa, cc } = priorNormal(prior);
+  const unknown = Math.min(1, outside.cc / PRIOR.slope_sd ** 2);
+  return { aa, ac: 0, cc: cc * (1 - BELIEF_DISCOUNT * unknown ** 2) };
 }
 
 function without(all: Normal, part: Normal): Normal {
@@ -109,24 +153,9 @@ function trace(covariance: Symmetric, own: Symmetric): number {
   return covariance.aa * own.aa + 2 * covariance.ac * own.ac + covariance.cc * own.cc;
 }
 
-/** Covariance that the prior's own doubt brings into the line: B⁻¹·P·B⁻¹, P its information. */
-function priorsPart(bread: Symmetric, prior: GroupPrior): Symmetric {
-  const { aa, cc } = priorNormal(prior);
-  const b = inverse(bread);
-  return {
-    aa: b.aa * aa * b.aa + b.ac * cc * b.ac,
-    ac: b.aa * aa * b.ac + b.ac * cc * b.cc,
-    cc: b.ac * aa * b.ac + b.cc * cc * b.cc,
-  };
-}
-
 function blend(p: Symmetric, m: number, q: Symmetric, n: number): Symmetric {
   const mix = (a: number, b: number) => (m * a + n * b) / (m + n);
   return { aa: mix(p.aa, q.aa), ac: mix(p.ac, q.ac), cc: mix(p.cc, q.cc) };
-}
-
-function sum(p: Symmetric, q: Symmetric): Symmetric {
-  return { aa: p.aa + q.aa, ac: p.ac + q.ac, cc: p.cc + q.cc };
 }
 
 function judgeRows(cells: Cells, joint: Joint, prior: GroupPrior, fitted: number) {

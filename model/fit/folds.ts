@@ -66,11 +66,10 @@ function addSteps(part: FoldPart, tally: Tally, { cell, band, x }: Cells, joint:
 }
 
 /**
- * Covariance of the line from how the folds' scores scatter: the bias-reduced clustered sandwich, CR2
- * (Bell & McCaffrey 2002), B⁻¹·Σ g̃g̃ᵀ·B⁻¹ with g̃ = (I − I_f·B⁻¹)^(−½)·g_f, where I_f is a fold's information and
- * B the bread. The prior's own part is not in it.
+ * How the folds' scores scatter: the inside of the bias-reduced clustered sandwich, CR2 (Bell & McCaffrey 2002),
+ * Σ g̃g̃ᵀ with g̃ = (I − I_f·B⁻¹)^(−½)·g_f, where I_f is a fold's information and B the bread.
  */
-export function clusteredCovariance(parts: readonly FoldPart[], bread: Symmetric): Symmetric {
+export function foldScatter(parts: readonly FoldPart[], bread: Symmetric): Symmetric {
   const inside: Symmetric = { aa: 0, ac: 0, cc: 0 };
   const outside = inverse(bread);
   for (const part of parts) {
@@ -79,7 +78,35 @@ export function clusteredCovariance(parts: readonly FoldPart[], bread: Symmetric
     inside.ac += a * c;
     inside.cc += c * c;
   }
-  return sandwich(outside, inside);
+  return inside;
+}
+
+/**
+ * How the scores would scatter were each vote a heater by itself, as the model has it. What bands differ by is left to
+ * the folds, which see whether they do. The more contributors, the better their tunes' noise within averages out.
+ */
+export function expectedScatter(
+  levels: Cells,
+  steps: Cells,
+  joint: Joint,
+  folds: number,
+): Symmetric {
+  const inside: Symmetric = { aa: 0, ac: 0, cc: 0 };
+  const variance = joint.s ** 2 - Math.max(0, 1 - 3 / folds) * joint.within ** 2;
+  for (let k = 0; k < levels.w.length; k++) {
+    const x = levels.x[k] as number;
+    const worth = rowWorth(joint, k, levels.band[k] as number);
+    const v = (levels.w[k] as number) * worth ** 2 * variance;
+    inside.aa += v;
+    inside.ac += v * x;
+    inside.cc += v * x * x;
+  }
+  for (let k = 0; k < steps.w.length; k++) {
+    const dx = steps.x[k] as number;
+    const honest = joint.honestStep[k] as number;
+    inside.cc += (steps.w[k] as number) * stepWorth(joint, k, dx) * honest * dx * dx;
+  }
+  return inside;
 }
 
 type Matrix = [number, number, number, number];
@@ -106,7 +133,8 @@ function inverseRoot([p, q, r, s]: Matrix, [a, c]: [number, number]): [number, n
   return [(S * a - Q * c) / determinant, (P * c - R * a) / determinant];
 }
 
-function sandwich(o: Symmetric, i: Symmetric): Symmetric {
+/** B⁻¹·inside·B⁻¹, from the outside B⁻¹. */
+export function sandwich(o: Symmetric, i: Symmetric): Symmetric {
   const [m00, m01] = [o.aa * i.aa + o.ac * i.ac, o.aa * i.ac + o.ac * i.cc];
   const [m10, m11] = [o.ac * i.aa + o.cc * i.ac, o.ac * i.ac + o.cc * i.cc];
   return {

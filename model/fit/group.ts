@@ -48,8 +48,10 @@ export interface GroupFit {
   end: End;
   intercept: number;
   slope: number;
-  /** Covariance of (intercept, slope): half the model's own, half from how contributors' folds scatter. */
+  /** Covariance of (intercept, slope): mostly from how contributors' folds scatter. */
   covariance: [[number, number], [number, number]];
+  /** Degrees of freedom by which the covariance is known; null where it is a belief. */
+  line_df: number | null;
   /** Standard deviations of intercept and slope for rows that agree on something untrue and cannot be told from honest ones. */
   bias: { intercept: number; slope: number };
   /** Slope of the rows less that of contributors' own steps between elevations, in standard errors. */
@@ -58,7 +60,7 @@ export interface GroupFit {
   spread: number;
   /** What heaters' own slopes add away from there: scale² = spread² + (spread_per_x · ln(density/1.225))². */
   spread_per_x: number;
-  /** Degrees of freedom by which spread and covariance are known. */
+  /** Degrees of freedom by which the spread is known. */
   spread_df: number;
   /** Degrees of freedom of the scatter between heaters; null for the normal distribution. */
   tail_df: number | null;

@@ -58,6 +58,10 @@ export function inverse({ aa, ac, cc }: Symmetric): Symmetric {
   return { aa: cc / determinant, ac: -ac / determinant, cc: aa / determinant };
 }
 
+export function plus(p: Symmetric, q: Symmetric): Symmetric {
+  return { aa: p.aa + q.aa, ac: p.ac + q.ac, cc: p.cc + q.cc };
+}
+
 export function asCovariance({ aa, ac, cc }: Symmetric): Covariance {
   return [
     [aa, ac],

@@ -58,6 +58,7 @@ export function priorGroup(heat_kW: number, end: End, prior: GroupPrior = PHYSIC
       [prior.intercept_sd ** 2, 0],
       [0, prior.slope_sd ** 2],
     ],
+    line_df: null,
     bias: { intercept: 0, slope: 0 },
     against_steps: 0,
     spread: prior.spread,

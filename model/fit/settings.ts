@@ -1,13 +1,17 @@
 import {
+  BELIEF_DISCOUNT,
   BIAS_AGAINST_STEPS,
   BIAS_PER_SHARE,
   HARMLESS,
   HARMLESS_AGAINST_STEPS,
-  LEAST_BIAS,
+  LEVEL_BIAS,
+  LEVEL_BIAS_HALF_AT,
 } from "./fit-group.ts";
+import { CORRECTED_FROM, UNSTATED_DENSITY_SD } from "./flattening.ts";
 import type { FitSettings } from "./group.ts";
 import { SHARE_PRIOR } from "./mixture-of-rows.ts";
 import { PRIOR } from "./prior.ts";
+import { GROWTH_VOTES } from "./spread.ts";
 import { KEPT_SHARE } from "./standing.ts";
 import { OWN_SLOPE, START_SPREAD, START_STEP_SPREAD } from "./start-line.ts";
 import { FOLDS } from "./tally.ts";
@@ -30,8 +34,12 @@ export const FIT_SETTINGS: FitSettings = {
   prior_share_feet: SHARE_PRIOR.feet.share,
   prior_share_never_retuned: SHARE_PRIOR.never_retuned.share,
   prior_share_other: SHARE_PRIOR.background.share,
-  least_bias_intercept: LEAST_BIAS.intercept,
-  least_bias_slope: LEAST_BIAS.slope,
+  belief_discount: BELIEF_DISCOUNT,
+  growth_votes: GROWTH_VOTES,
+  unstated_density_sd: UNSTATED_DENSITY_SD,
+  flattening_corrected_from: CORRECTED_FROM,
+  level_bias: LEVEL_BIAS,
+  level_bias_half_at: LEVEL_BIAS_HALF_AT,
   harmless_share: HARMLESS,
   bias_per_share: BIAS_PER_SHARE,
   bias_against_steps: BIAS_AGAINST_STEPS,

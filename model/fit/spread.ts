@@ -27,6 +27,12 @@ const TAILS: [number, number][] = [
   [3, 0.003],
 ];
 
+/**
+ * Of so many votes the growth counts by half, of more by more: in a small crowd the line's own doubt up high and all of
+ * the growth that is believed in would together hold too much. From simulated crowds.
+ */
+export const GROWTH_VOTES = 20;
+
 /** Residuals are counted in four ranges of x², to 3 %, and from 30 % on, where few are, to 10 %. */
 const BIN = 0.03;
 const FINE_BINS = 10;
@@ -88,10 +94,11 @@ export function scatterOf(
     }
   }
   const mean = sum / total;
+  const votes = seen.votes.reduce((all, v) => all + v, 0);
   const variance = Math.max(1e-4, squares / total - mean ** 2);
   return {
     spread: exp(mean),
-    spread_per_x: Math.sqrt(perX2 / total),
+    spread_per_x: Math.sqrt((perX2 / total) * (votes / (votes + GROWTH_VOTES))),
     spread_df: degreesOfFreedom(Math.sqrt(variance)),
     tail_df: total / thin,
   };

@@ -41,11 +41,14 @@ test("numbers in the prose are those of the code", () => {
     `N(common practice, ${S.prior_intercept_sd}²)`,
     `${S.co_doubles_at}²·(C/${S.usual_co_ppm} − 1)`,
     `(${S.own_slope_sd}·Δx)²`,
-    `${S.least_bias_intercept}² + (${S.bias_against_steps}·max(0, |z| − ${S.harmless_against_steps}))²`,
-    `${S.least_bias_slope}² + (${S.bias_per_share}·max(0, u − ${S.harmless_share})²)²`,
+    `f = b·${S.unstated_density_sd}²·W/I,   κ = f⁴/(f⁴ + (${S.flattening_corrected_from}·e)⁴)`,
+    `(${S.level_bias}·u/(u + ${S.level_bias_half_at}))² + (${S.bias_against_steps}·max(0, |z| − ${S.harmless_against_steps}))²`,
+    `(${S.bias_per_share}·max(0, u − ${S.harmless_share})²)²`,
+    `N/(N + ${S.growth_votes})`,
+    `1 − ${S.belief_discount}·(β/${S.prior_slope_sd})⁴`,
     `T_ν(${S.kept_share})`,
     `*taken as known* (${100 * (S.start_spread ?? Number.NaN)} %)`,
-    `F the folds, of ${S.folds},`,
+    `over F folds, of ${S.folds},`,
   ]) {
     expect(page).toContain(phrase);
   }

@@ -26,15 +26,19 @@ export const formulas: typeof import("../en/method-formulas.ts").formulas = {
   },
   covariance: {
     title: "Kovarianz der Linie",
-    note: "M ist die des Modells, C die gruppierte Sandwich-Kovarianz über F Teile der Beitragenden, P der Anteil der Vorerwartung. B sagt, wie sich der Score mit der Linie ändert, wenn sich die Gewichte mit ändern; g ist der Score eines Teils, für seinen Hebel berichtigt (CR2).",
+    note: "M sagt, wie der Score streute, wäre jede Stimme eine Heizung für sich, G, wie er über F Teile der Beitragenden streut, P ist die Information der Vorerwartung. B sagt, wie sich der Score mit der Linie ändert, wenn sich die Gewichte mit ändern; g ist der Score eines Teils, für seinen Hebel berichtigt (CR2).",
+  },
+  flattening: {
+    title: "Die Steigung, die Fehler der Dichte abgeflacht haben",
+    note: "Jede Dichte ist ein wenig falsch, und keine sagt es: Das macht die Linie um f flacher. W ist das Gewicht der Zeilen und das doppelte der Schritte, I, was von der Steigung bekannt ist, e ihr Standardfehler. Sobald f neben e zu sehen ist, wird es zurückgegeben, um die Mitte der Zeilen; der Rest ist Zweifel.",
   },
   bias: {
     title: "Zweifel jenseits der Streuung",
-    note: "u ist der Anteil der Stimmen, die nicht ehrlich sind, Σ(x) die Varianz der Linie bei x. Aus L² wird das mittlere Band gemacht.",
+    note: "u ist der Anteil der Stimmen, die nicht ehrlich sind, x_m die Mitte der Zeilen, Σ(x) die Varianz der Linie bei x. Aus L² wird das mittlere Band gemacht.",
   },
   scatter: {
     title: "Streuung zwischen Heizungen",
-    note: "s, sein Wachstum γ abseits von x = 0 und die Freiheitsgrade ν der Ränder werden über ihre Nachverteilung auf einem Gitter gemittelt; d Freiheitsgrade sagen, wie gut s bekannt ist.",
+    note: "s, sein Wachstum γ abseits von x = 0 und die Freiheitsgrade ν der Ränder werden über ihre Nachverteilung auf einem Gitter gemittelt; d Freiheitsgrade sagen, wie gut s bekannt ist. N sind die Stimmen: Wenige können das Wachstum nicht zeigen.",
   },
   mean: {
     title: "Mittleres Band",

@@ -26,15 +26,19 @@ export const formulas = {
   },
   covariance: {
     title: "Covariance of the line",
-    note: "M is the model's own, C the clustered sandwich over F folds of contributors, P the prior's part. B is how the score changes with the line, the weights changing with it; g is a fold's score, corrected for its leverage (CR2).",
+    note: "M is how the score would scatter were each vote a heater by itself, G how it scatters over F folds of contributors, P the prior's information. B is how the score changes with the line, the weights changing with it; g is a fold's score, corrected for its leverage (CR2).",
+  },
+  flattening: {
+    title: "The slope that errors of density have flattened",
+    note: "Every density is a little wrong and none says so: that makes the line flatter by f. W is the weight of rows and twice that of steps, I what is known of the slope, e its standard error. Once f shows beside e it is given back, about the rows' middle; the rest is doubt.",
   },
   bias: {
     title: "Doubt beyond scatter",
-    note: "u is the share of votes that are not honest, Σ(x) the variance of the line at x. L² is what the mean band is made from.",
+    note: "u is the share of votes that are not honest, x_m the rows' middle, Σ(x) the variance of the line at x. L² is what the mean band is made from.",
   },
   scatter: {
     title: "Scatter between heaters",
-    note: "s, its growth γ away from x = 0 and the tails' degrees of freedom ν are averaged over their posterior on a grid; d degrees of freedom say how well s is known.",
+    note: "s, its growth γ away from x = 0 and the tails' degrees of freedom ν are averaged over their posterior on a grid; d degrees of freedom say how well s is known. N is the votes: few cannot show the growth.",
   },
   mean: {
     title: "Mean band",

@@ -26,15 +26,19 @@ export const formulas: typeof import("../en/method-formulas.ts").formulas = {
   },
   covariance: {
     title: "Covarianza de la línea",
-    note: "M es la del propio modelo, C la covarianza «sándwich» agrupada en F partes de los participantes, P la parte de lo esperado. B dice cómo cambia la puntuación con la línea cuando los pesos cambian con ella; g es la puntuación de una parte, corregida por su palanca (CR2).",
+    note: "M dice cómo se dispersaría la puntuación si cada voto fuera un calefactor aparte, G cómo se dispersa entre F partes de los participantes, P es la información de lo esperado. B dice cómo cambia la puntuación con la línea cuando los pesos cambian con ella; g es la puntuación de una parte, corregida por su palanca (CR2).",
+  },
+  flattening: {
+    title: "La pendiente que los errores de densidad han aplanado",
+    note: "Toda densidad es algo errónea y ninguna lo dice: eso aplana la línea en f. W es el peso de las filas y el doble del de los pasos, I lo que se sabe de la pendiente, e su error estándar. En cuanto f se nota junto a e, se devuelve, en torno al centro de las filas; el resto es duda.",
   },
   bias: {
     title: "Duda más allá de la dispersión",
-    note: "u es la proporción de votos que no son honestos, Σ(x) la varianza de la línea en x. Con L² se hace la banda media.",
+    note: "u es la proporción de votos que no son honestos, x_m el centro de las filas, Σ(x) la varianza de la línea en x. Con L² se hace la banda media.",
   },
   scatter: {
     title: "Dispersión entre calefactores",
-    note: "s, su crecimiento γ al alejarse de x = 0 y los grados de libertad ν de las colas se promedian sobre su distribución a posteriori en una rejilla; d grados de libertad dicen cuán bien se conoce s.",
+    note: "s, su crecimiento γ al alejarse de x = 0 y los grados de libertad ν de las colas se promedian sobre su distribución a posteriori en una rejilla; d grados de libertad dicen cuán bien se conoce s. N son los votos: pocos no pueden mostrar el crecimiento.",
   },
   mean: {
     title: "Banda media",

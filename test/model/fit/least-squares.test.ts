@@ -92,6 +92,7 @@ function groupOf(fit: LeastSquares): GroupFit {
       [aa, ab],
       [ba, bb],
     ],
+    line_df: fit.residual_df,
     spread: fit.residual_sd,
     spread_df: fit.residual_df,
     contributors: fit.residual_df + 2,
