@@ -12,9 +12,10 @@ const REPORT = "client/study/report.json";
 const SEED = 20261125;
 /** Simulated sweeps, of both ends together. */
 const SWEEPS = { quick: 36, full: 400 };
-const USAGE = `npm run study -- [--full] [--only PART-OF-ID] [--out FILE] [--list] [--figures]
+const USAGE = `npm run study -- [--full] [--only PART-OF-ID] [--runs NUMBER] [--out FILE] [--list] [--figures]
 Simulates how well bands hold and what mistakes do, writes ${REPORT} and the tables of ${METHOD_PAGE}.
---full: more runs. --only: scenarios whose id holds the text; written only with --out. --list: the scenarios.
+--full: more runs. --only: scenarios whose id holds the text. --runs: so many of each. With either of the two the report
+is written only with --out. --list: the scenarios.
 --figures: no simulation, only the tables again, from the report as it is.`;
 
 function options() {
@@ -23,6 +24,7 @@ function options() {
       options: {
         full: { type: "boolean", default: false },
         only: { type: "string", default: "" },
+        runs: { type: "string" },
         out: { type: "string" },
         list: { type: "boolean", default: false },
         figures: { type: "boolean", default: false },
@@ -34,7 +36,7 @@ function options() {
   }
 }
 
-const { full, only, out = only ? undefined : REPORT, list, figures } = options();
+const { full, only, runs, out = only || runs ? undefined : REPORT, list, figures } = options();
 if (figures) {
   writeFigures();
   process.exit(0);
@@ -48,11 +50,16 @@ if (scenarios.length === 0) {
   console.error(`No scenario's id holds "${only}"; --list shows them.\n${USAGE}`);
   process.exit(2);
 }
+if (runs !== undefined && !(Number.isInteger(Number(runs)) && Number(runs) > 0)) {
+  console.error(`--runs must be a whole number above 0, not "${runs}".\n${USAGE}`);
+  process.exit(2);
+}
 const report = await study({
   scenarios,
   size: full ? "full" : "quick",
   seed: SEED,
   threads: availableParallelism(),
+  ...(runs === undefined ? {} : { runs: () => Number(runs) }),
   progress: progressOn(process.stderr),
 });
 for (const scenario of report.scenarios) console.log(tableOf(scenario));
@@ -63,7 +70,7 @@ if (out) {
   const head = JSON.stringify({ ...report, scenarios: [] });
   writeFileSync(out, `${head.replace('"scenarios":[]', `"scenarios":[\n${lines}\n]`)}\n`);
   console.log(`\nWritten: ${out}`);
-  if (out === REPORT && !only) {
+  if (out === REPORT && !only && !runs) {
     writeFigures();
     const sweeps = sweepReport(SWEEPS[full ? "full" : "quick"], SEED);
     writeFileSync(SWEEP_REPORT, `${JSON.stringify(sweeps, null, 2)}\n`);
