@@ -10,6 +10,7 @@ import workerUrl from "maplibre-gl/dist/maplibre-gl-worker.mjs?url";
 import type { Cell, MapConfiguration } from "../../server/contract.ts";
 import { drawBasemap } from "./basemap.ts";
 import { cellBoundaries, cellCentres } from "./cell-features.ts";
+import { Drag } from "./drag.ts";
 import { DEEPEST_BUILT_IN_ZOOM } from "./ground.ts";
 import { channels, type Palette } from "./palette.ts";
 import { groundTiles, registerProtocols } from "./protocols.ts";
@@ -49,18 +50,26 @@ const WORLD: MapPlace = { center: [10, 25], zoom: 1 };
 
 /** The map of suggested pump rates: land by tint, hatching, sea, water, borders, cells, labels, the chosen point. */
 export class AtlasMap {
+  readonly #seen: HTMLElement;
   readonly #map: GlMap;
+  readonly #drag: Drag;
   readonly #ready: Promise<void>;
   #look: Look;
   #lost = false;
+  /** How much is on its way to the map besides what it fetches itself. */
+  #awaited = 0;
   #marker: Marker | undefined;
 
   constructor(options: AtlasMapOptions) {
     const { container, configuration, label, look, palette, view = WORLD, onFallback } = options;
     const configured = configuration.elevation_tiles;
     this.#look = look;
+    this.#seen = container;
+    const sheet = document.createElement("div");
+    sheet.className = "map-sheet";
+    container.append(sheet);
     this.#map = new GlMap({
-      container,
+      container: sheet,
       style: sheetStyle({
         elevationTiles: groundTiles(configured, () => onFallback("ground")),
         deepest: configured ? DEEPEST_CONFIGURED_ZOOM : DEEPEST_BUILT_IN_ZOOM,
@@ -78,6 +87,10 @@ export class AtlasMap {
       fadeDuration: 100,
     });
     const map = this.#map;
+    this.#drag = new Drag(map, container, () => {
+      this.#busy(true);
+      map.triggerRepaint();
+    });
     map.touchZoomRotate.disableRotation();
     map.addControl(new NavigationControl({ showCompass: false }), "top-right");
     map.getCanvas().setAttribute("aria-label", label);
@@ -100,7 +113,9 @@ export class AtlasMap {
       options.onRestored();
     });
     map.on("movestart", () => this.#busy(true));
-    map.on("idle", () => this.#busy(false));
+    map.on("idle", () => {
+      if (this.#awaited === 0 && !this.#drag.widen()) this.#busy(false);
+    });
     // Without a listener every tile that a source does not have would be an error on the console.
     map.on("error", () => {});
     this.#ready = new Promise((done) => map.once("load", () => done()));
@@ -127,7 +142,11 @@ export class AtlasMap {
   }
 
   /** Place labels carry their elevation in the person's unit. */
-  async label(format: (elevation_m: number) => string): Promise<void> {
+  label(format: (elevation_m: number) => string): Promise<void> {
+    return this.#await(this.#label(format));
+  }
+
+  async #label(format: (elevation_m: number) => string): Promise<void> {
     await Promise.all([this.#ready, document.fonts.load('12px "Noto Sans"')]);
     const response = await fetch("/geography/labels.json");
     if (!response.ok || this.#lost) return;
@@ -139,7 +158,11 @@ export class AtlasMap {
   }
 
   /** Community cells with their number of tunes: a disc from afar, the cell itself from near. */
-  async showCells(cells: readonly Cell[]): Promise<void> {
+  showCells(cells: readonly Cell[]): Promise<void> {
+    return this.#await(this.#showCells(cells));
+  }
+
+  async #showCells(cells: readonly Cell[]): Promise<void> {
     const [boundaries] = await Promise.all([cellBoundaries(cells), this.#ready]);
     if (this.#lost) return;
     this.#map.getSource<GeoJSONSource>("cell-centres")?.setData(cellCentres(cells));
@@ -148,25 +171,42 @@ export class AtlasMap {
 
   /** Marks the chosen point and brings it into view. */
   show(lat: number, lon: number, near: boolean): void {
+    this.#drag.land();
     this.#marker ??= new Marker({ color: "#7a1f1f" }).setLngLat([lon, lat]).addTo(this.#map);
     this.#marker.setLngLat([lon, lat]);
-    if (near || !this.#map.getBounds().contains([lon, lat])) {
+    if (near || !this.#drag.sees([lon, lat])) {
       this.#map.jumpTo({ center: [lon, lat], zoom: Math.max(this.#map.getZoom(), near ? 4 : 2) });
     }
   }
 
   get place(): MapPlace {
+    this.#drag.land();
     const { lng, lat } = this.#map.getCenter();
     return { center: [lng, lat], zoom: this.#map.getZoom() };
   }
 
+  /** The map is not drawn before this is on it: the first label would else hold up the first drag. */
+  async #await(coming: Promise<void>): Promise<void> {
+    this.#awaited++;
+    this.#busy(true);
+    try {
+      await coming;
+    } finally {
+      this.#awaited--;
+      this.#map.triggerRepaint();
+    }
+  }
+
   /** Tells whether the map is still being drawn. */
   #busy(busy: boolean): void {
-    this.#map.getContainer().setAttribute("aria-busy", String(busy));
+    this.#seen.setAttribute("aria-busy", String(busy));
   }
 
   remove(): void {
+    this.#drag.stop();
+    const sheet = this.#map.getContainer();
     this.#map.remove();
+    sheet.remove();
   }
 }
 

@@ -1,0 +1,117 @@
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { mapWords } from "../../client/texts/map.ts";
+import { launchChromium } from "./chromium.ts";
+import { mapDrawn, openPage } from "./open-page.ts";
+import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
+
+let browser: Browser;
+let atlas: RunningAtlas;
+
+beforeAll(async () => {
+  [browser, atlas] = await Promise.all([launchChromium(), runAtlas()]);
+});
+
+afterAll(async () => {
+  await browser?.close();
+  await atlas?.close();
+});
+
+const SMALL = { viewport: { width: 1040, height: 720 } };
+/** Width of the world at the zoom the map opens with, px. */
+const WORLD_px = 1024;
+/** Longer than the sheet remembers how fast it was pulled, so that it does not glide. */
+const STILL_ms = 250;
+
+/** How often the map has been drawn, counted from the first call. */
+function drawings(page: Page): Promise<number> {
+  return page.evaluate(() => {
+    const counted = globalThis as unknown as { drawings?: number };
+    if (counted.drawings === undefined) {
+      counted.drawings = 0;
+      const { prototype } = WebGL2RenderingContext;
+      const { clear } = prototype;
+      prototype.clear = function (mask) {
+        if (mask & this.COLOR_BUFFER_BIT) counted.drawings = (counted.drawings ?? 0) + 1;
+        clear.call(this, mask);
+      };
+    }
+    return counted.drawings;
+  });
+}
+
+/** Presses in the middle of the map and moves; lets go when told. */
+async function pull(page: Page, across: number, down: number): Promise<void> {
+  const box = await page.locator(".map").boundingBox();
+  if (!box) throw new Error("There is no map.");
+  const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  await page.mouse.move(x + across, y + down, { steps: 10 });
+  await page.waitForTimeout(STILL_ms);
+}
+
+interface Point {
+  lat: number | null;
+  lon: number | null;
+}
+
+/** The question's point; null while it has none. */
+const asked = (page: Page) =>
+  page.evaluate((): Point => {
+    const { lat = null, lon = null } = JSON.parse(
+      localStorage.getItem("hypsotune.question") ?? "{}",
+    );
+    return { lat, lon };
+  });
+
+/** The point in the map's middle, as the question takes it. */
+async function middle(page: Page): Promise<Point> {
+  const before = await asked(page);
+  await page.getByRole("button", { name: mapWords.takeMiddle }).click();
+  await expect.poll(async () => (await asked(page)).lon).not.toBe(before.lon);
+  return asked(page);
+}
+
+const lonAfter = (across: number) => 10 - (across / WORLD_px) * 360;
+
+test("a drag pulls the map as it is drawn; let go, it is drawn afresh there, and that was no click", async () => {
+  const { page, complaints, close } = await openPage(browser, atlas.url, SMALL);
+  await mapDrawn(page);
+  await page.locator(".map").hover();
+  await mapDrawn(page);
+  const still = await drawings(page);
+  await pull(page, 120, 40);
+  expect(await drawings(page)).toBe(still);
+  await page.mouse.up();
+  await expect.poll(() => drawings(page)).toBeGreaterThan(still);
+  await mapDrawn(page);
+  expect((await asked(page)).lat).toBe(null);
+  const { lat, lon } = await middle(page);
+  expect(lon).toBeCloseTo(lonAfter(120), 1);
+  const north = (deg: number) => Math.asinh(Math.tan((deg * Math.PI) / 180)) / (2 * Math.PI);
+  expect(north(Number(lat)) - north(25)).toBeCloseTo(40 / WORLD_px, 3);
+  expect(complaints).toEqual([]);
+  await close();
+});
+
+test("pulled further than the sheet reaches it is drawn on the way; the world's northern edge stops it", async () => {
+  const { page, complaints, close } = await openPage(browser, atlas.url, SMALL);
+  await mapDrawn(page);
+  await page.locator(".map").hover();
+  await mapDrawn(page);
+  const box = await page.locator(".map").boundingBox();
+  const across = Math.round(0.7 * (box?.width ?? 0));
+  const down = 600;
+  await pull(page, across, down);
+  await page.mouse.up();
+  await mapDrawn(page);
+  const { lat, lon } = await middle(page);
+  expect(Number(lon)).toBeCloseTo(lonAfter(across), 1);
+  // What is seen ends where the world does.
+  const edge = (WORLD_px - (box?.height ?? 0)) / 2 / WORLD_px;
+  const north = Math.asinh(Math.tan((Number(lat) * Math.PI) / 180)) / (2 * Math.PI);
+  expect(north).toBeCloseTo(edge, 2);
+  expect(complaints).toEqual([]);
+  await close();
+});
