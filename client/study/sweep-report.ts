@@ -10,6 +10,8 @@ export interface SweepReportEnd {
   end: "both" | "low" | "high";
   guided: SweepFigures;
   hand: SweepFigures;
+  /** Settled readings, the confirming one with them, as a share of those by hand on the same heater: the median. */
+  readings_of_hand_pct: number;
 }
 
 /** How well one way of searching did over many heaters. */

@@ -17,11 +17,11 @@ export function SweepStudy() {
       <p>{words.intro(format(report.ends[0]?.guided.runs ?? 0))}</p>
       <FiguresTable
         label={words.title}
-        columns={[words.end, ...COLUMNS.map(([column]) => words[column])]}
+        columns={[words.end, ...COLUMNS.map(([column]) => words[column]), words.share]}
       >
-        {report.ends.flatMap(({ end, guided, hand }) => [
-          <Row key={`${end} guided`} end={end} way="guided" figures={guided} />,
-          <Row key={`${end} hand`} end={end} way="hand" figures={hand} />,
+        {report.ends.flatMap(({ end, guided, hand, readings_of_hand_pct: share }) => [
+          <Row key={`${end} guided`} end={end} way="guided" figures={guided} share={share} />,
+          <Row key={`${end} hand`} end={end} way="hand" figures={hand} share={100} />,
         ])}
       </FiguresTable>
     </section>
@@ -42,8 +42,9 @@ function Row(props: {
   end: keyof typeof words.ends;
   way: keyof typeof words.ways;
   figures: SweepFigures;
+  share: number;
 }) {
-  const { end, way, figures } = props;
+  const { end, way, figures, share } = props;
   return (
     <tr>
       <th scope="row">
@@ -54,6 +55,7 @@ function Row(props: {
           {column === "held" && way === "hand" ? words.none : format(figures[name], decimals)}
         </td>
       ))}
+      <td>{format(share, 0)}</td>
     </tr>
   );
 }

@@ -14,7 +14,7 @@ export interface Basin {
 }
 
 /** Where to sit costs no more CO than this above the lowest, however noisy the meter (our own working value). */
-const SIT_COST_ppm = 2;
+const SIT_COST_ppm = 1;
 /** From the rich edge at the low end (flame stability), lean of the centre at the high end (soot margin). */
 const SIT_FROM_LEAN: Record<End, number> = { low: 0.75, high: 0.4 };
 

@@ -40,8 +40,9 @@ export function offScale({ levels }: SweepState): boolean {
  * Off the top of the scale the readings do not tell the side. Too rich is the usual case: leaner first, step
  * by step and not far; then richer than anything tried; then what is left of the lean side.
  */
-function searching({ sweep, levels }: SweepState, here_Hz: number, others: number[]): number[] {
-  const tried = levels.map(({ pump_Hz }) => pump_Hz);
+function searching({ sweep, stays }: SweepState, here_Hz: number, others: number[]): number[] {
+  // A rate left at once, because CO shot up, is tried as well.
+  const tried = stays.map(({ pump_Hz }) => pump_Hz);
   const untried = others.filter((rate) => !tried.some((p) => sameRate(sweep, p, rate)));
   const leaner = untried.filter((rate) => rate < Math.min(here_Hz, ...tried));
   if (leaner.length > 0 && Math.min(...tried) > sweep.start_Hz * (1 - LEAN_SEARCH)) return leaner;

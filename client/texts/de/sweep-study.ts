@@ -13,5 +13,6 @@ export const sweepStudy: typeof import("../en/sweep-study.ts").sweepStudy = {
   confirmed: "Mit der bestätigenden",
   minutes: "Minuten, Median",
   held: "95-%-Bereich hielt, %",
+  share: "Von denen von Hand, gleiche Heizung, %",
   none: "–",
 };

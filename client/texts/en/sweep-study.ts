@@ -13,5 +13,6 @@ export const sweepStudy = {
   confirmed: "With the confirming one",
   minutes: "Minutes, median",
   held: "95 % interval held, %",
+  share: "Of those by hand, same heater, %",
   none: "–",
 };

@@ -13,5 +13,6 @@ export const sweepStudy: typeof import("../en/sweep-study.ts").sweepStudy = {
   confirmed: "Con la de confirmación",
   minutes: "Minutos, mediana",
   held: "Intervalo del 95 % cumplido, %",
+  share: "De las hechas a mano, mismo calefactor, %",
   none: "–",
 };

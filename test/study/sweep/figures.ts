@@ -16,8 +16,7 @@ export function figuresOf(runs: readonly Run[], who: "guided" | "hand"): SearchF
   const cost = (run: Run) => co_ppm(run.exhaust, run[who].sit_Hz) - run.reachable_ppm;
   const pct = (holds: (run: Run) => boolean, of = runs) =>
     (100 * of.filter(holds).length) / Math.max(1, of.length);
-  const median = (value: (found: Found) => number) =>
-    runs.map((run) => value(run[who])).sort((a, b) => a - b)[runs.length >> 1] as number;
+  const median = (value: (found: Found) => number) => medianOf(runs.map((run) => value(run[who])));
   const sure = runs.filter((run) => run[who].interval_Hz);
   return {
     runs: runs.length,
@@ -39,6 +38,15 @@ export function figuresOf(runs: readonly Run[], who: "guided" | "hand"): SearchF
     }, sure),
     beyond_guard: runs.filter(beyondGuard).length,
   };
+}
+
+/** Settled readings, the confirming one with them, as a share of what stepping by hand took on the same heater: the median. */
+export function readingsOfHand_pct(runs: readonly Run[]): number {
+  return 100 * medianOf(runs.map(({ guided, hand }) => guided.confirmed / hand.confirmed));
+}
+
+function medianOf(values: number[]): number {
+  return values.sort((a, b) => a - b)[values.length >> 1] as number;
 }
 
 /** Whether anything recommended was leaner than the guard allowed at that moment, or than the 99 % band. */

@@ -1,6 +1,6 @@
 import type { SweepFigures, SweepReport } from "../../../client/study/sweep-report.ts";
 import { CODE_VERSION } from "../../../server/version.ts";
-import { figuresOf, type SearchFigures } from "./figures.ts";
+import { figuresOf, readingsOfHand_pct, type SearchFigures } from "./figures.ts";
 import { type Run, runOf } from "./runs.ts";
 
 export const SWEEP_REPORT = "client/study/sweep-report.json";
@@ -20,13 +20,15 @@ export function sweepReport(runs: number, seed: number): SweepReport {
       end,
       guided: shown(figuresOf(of, "guided")),
       hand: shown(figuresOf(of, "hand")),
+      readings_of_hand_pct: tenth(readingsOfHand_pct(of)),
     })),
   };
 }
 
+const tenth = (value: number) => Number(value.toFixed(1));
+
 /** What the page shows, to a tenth. */
 function shown(figures: SearchFigures): SweepFigures {
-  const tenth = (value: number) => Number(value.toFixed(1));
   return {
     runs: figures.runs,
     within_1_step_pct: tenth(figures.within_1_step_pct),

@@ -1,4 +1,4 @@
-import { figuresOf, type SearchFigures } from "./figures.ts";
+import { figuresOf, readingsOfHand_pct, type SearchFigures } from "./figures.ts";
 import { type Run, runOf, type Sight } from "./runs.ts";
 
 /** `npm run study:sweep -- [RUNS]`: guided sweeps beside stepping by hand, over invented heaters and meters. */
@@ -23,6 +23,7 @@ for (const sight of sights) {
   for (const [name, of] of ends) {
     for (const who of ["guided", "hand"] as const)
       console.log(lineOf(`${name}, ${who}`, figuresOf(of, who)));
+    console.log(`${name}: readings of those by hand ${readingsOfHand_pct(of).toFixed(1)} %`);
   }
 }
 

@@ -15,7 +15,7 @@ export interface Run {
   setup: SweepSetup;
   /** The lean end of the 99 % new-heater band. */
   band_lean_Hz: number;
-  /** The lowest CO at any rate the controller can be set to, ppm. */
+  /** The lowest CO at any rate the controller can be set to, no leaner than the band, ppm. */
   reachable_ppm: number;
   guided: Found;
   hand: Found;
@@ -55,7 +55,7 @@ export function runOf(seed: number, run: number, sight: Sight = "seen"): Run {
     meter,
     setup,
     band_lean_Hz: widest.lower,
-    reachable_ppm: reachable(exhaust),
+    reachable_ppm: reachable(exhaust, widest.lower),
     guided: guided(setup, new AtTheHeater(seeded(weather), exhaust, meter)),
     hand: byHand(
       setup.start_Hz,
@@ -84,7 +84,8 @@ function lowestOf(sight: Sight, { floor_ppm }: Meter): [number, number] {
   return [Math.max(7, 1.2 * floor_ppm), Math.max(60, 3 * floor_ppm)];
 }
 
-function reachable(exhaust: Exhaust): number {
+function reachable(exhaust: Exhaust, lean_Hz: number): number {
   const around = Math.round(exhaust.minimum_Hz / STEP_Hz);
-  return Math.min(...[-1, 0, 1].map((k) => co_ppm(exhaust, (around + k) * STEP_Hz)));
+  const rates = [-1, 0, 1].map((k) => (around + k) * STEP_Hz).filter((rate) => rate >= lean_Hz);
+  return Math.min(...rates.map((rate) => co_ppm(exhaust, rate)));
 }
