@@ -42,6 +42,7 @@ export class Drag {
   #moved = false;
   #last: { at: number; offset: Offset }[] = [];
   #glide: Animation | undefined;
+  #frame = 0;
 
   /**
    * @param seen what is seen of the sheet: the element that the map's container lies in
@@ -200,7 +201,11 @@ export class Drag {
       x: Math.round(Math.min(x, Math.max(-x, to.x))),
       y: Math.round(Math.min(down, Math.max(-up, to.y))),
     };
-    this.#pane.style.transform = placed(this.#offset);
+    // With the frame: the map asks where it lies at every move of the mouse, and would have the page laid out for it.
+    cancelAnimationFrame(this.#frame);
+    this.#frame = requestAnimationFrame(() => {
+      this.#pane.style.transform = placed(this.#offset);
+    });
   }
 
   #glideTo(to: Offset): void {
