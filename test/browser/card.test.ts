@@ -18,7 +18,11 @@ let empty: RunningAtlas;
 let fit: PublishedFit;
 
 beforeAll(async () => {
-  [browser, atlas, empty] = await Promise.all([launchChromium(), runAtlas(), runAtlas()]);
+  [browser, atlas, empty] = await Promise.all([
+    launchChromium({ webgl: false }),
+    runAtlas(),
+    runAtlas(),
+  ]);
   await atlas.load(inventedTunes());
   fit = await atlas.get<PublishedFit>("/fit");
 });

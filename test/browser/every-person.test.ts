@@ -12,7 +12,11 @@ let demo: RunningAtlas;
 let empty: RunningAtlas;
 
 beforeAll(async () => {
-  [browser, demo, empty] = await Promise.all([launchChromium(), runAtlas(["--demo"]), runAtlas()]);
+  [browser, demo, empty] = await Promise.all([
+    launchChromium({ webgl: false }),
+    runAtlas(["--demo"]),
+    runAtlas(),
+  ]);
   await demo.load([...inventedTunes(), tuneFarOff(2)]);
 });
 

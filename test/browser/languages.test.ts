@@ -20,7 +20,7 @@ let browser: Browser;
 let atlas: RunningAtlas;
 
 beforeAll(async () => {
-  [browser, atlas] = await Promise.all([launchChromium(), runAtlas(["--demo"])]);
+  [browser, atlas] = await Promise.all([launchChromium({ webgl: false }), runAtlas(["--demo"])]);
   await atlas.load([...inventedTunes(), tuneFarOff(2)]);
 });
 

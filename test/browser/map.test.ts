@@ -1,6 +1,6 @@
 import { decode } from "fast-png";
 import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { afterAll, afterEach, beforeAll, describe, expect, test } from "vitest";
 import { t } from "../../client/texts/app.ts";
 import { mapWords } from "../../client/texts/map.ts";
 import { trip } from "../../client/texts/trip.ts";
@@ -8,11 +8,13 @@ import type { StartTune } from "../../model/start.ts";
 import type { CellsAnswer, ElevationAnswer, PlacesAnswer } from "../../server/contract.ts";
 import { launchChromium } from "./chromium.ts";
 import { inventedTunes } from "./crowd.ts";
+import { axeFinds } from "./faults.ts";
 import {
   askedRates,
   choosePlace,
   field,
   mapDrawn,
+  type OpenPage,
   openPage,
   pointOnMap,
   shownRates,
@@ -20,15 +22,21 @@ import {
 import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
 
 let browser: Browser;
+/** Without WebGL, for what needs no map. */
+let plain: Browser;
 let atlas: RunningAtlas;
 
 beforeAll(async () => {
-  [browser, atlas] = await Promise.all([launchChromium(), runAtlas(["--demo"])]);
+  [browser, plain, atlas] = await Promise.all([
+    launchChromium(),
+    launchChromium({ webgl: false }),
+    runAtlas(["--demo"]),
+  ]);
   await atlas.load(inventedTunes());
 });
 
 afterAll(async () => {
-  await browser?.close();
+  await Promise.all([browser?.close(), plain?.close()]);
   await atlas?.close();
 });
 
@@ -92,93 +100,158 @@ function colourOn(legend: Awaited<ReturnType<typeof legendOf>>, pump_Hz: number)
 const apart = (a: Colour, b: Colour) =>
   Math.max(...a.map((value, i) => Math.abs(value - (b[i] as number))));
 
-test("the land is tinted as the legend says, for either end and for the night asked", async () => {
-  const { page, complaints, close } = await openPage(browser, atlas.url, SMALL);
-  await mapDrawn(page);
-  const seen: Record<string, Colour[]> = {};
-  for (const [end, temperature_C] of [
-    ["low", undefined],
-    ["low", -20],
-    ["high", -20],
-  ] as const) {
-    await page.getByLabel(mapWords.end).selectOption(end);
-    await field(page, "air.temperature_C").fill(String(temperature_C ?? ""));
+describe("one map, drawn once", () => {
+  let drawn: OpenPage;
+
+  beforeAll(async () => {
+    drawn = await openPage(browser, atlas.url, SMALL);
+    await mapDrawn(drawn.page);
+  });
+
+  // As it was found.
+  afterEach(async () => {
+    const { page, complaints } = drawn;
+    await page.getByLabel(mapWords.end).selectOption("low");
+    await page.getByLabel(mapWords.shown).selectOption("rate");
+    await field(page, "air.temperature_C").fill("");
+    await page.waitForTimeout(100);
+    await mapDrawn(page);
+    expect(complaints).toEqual([]);
+  });
+
+  afterAll(() => drawn?.close());
+
+  test("the land is tinted as the legend says, for either end and for the night asked", async () => {
+    const { page } = drawn;
+    const seen: Record<string, Colour[]> = {};
+    for (const [end, temperature_C] of [
+      ["low", undefined],
+      ["low", -20],
+      ["high", -20],
+    ] as const) {
+      await page.getByLabel(mapWords.end).selectOption(end);
+      await field(page, "air.temperature_C").fill(String(temperature_C ?? ""));
+      await page.waitForTimeout(100);
+      await mapDrawn(page);
+      const legend = await legendOf(page);
+      const colours: Colour[] = [];
+      for (const [lat, lon] of Object.values(GROUND)) {
+        const { elevation_m } = await atlas.get<ElevationAnswer>(
+          `/elevation?lat=${lat}&lon=${lon}`,
+        );
+        const [low, high] = await askedRates(atlas.get, {
+          heat_kW: 5,
+          elevation_m,
+          ...(temperature_C === undefined ? {} : { temperature_C }),
+        });
+        const colour = middle(await coloursAt(page, [lat, lon]));
+        const told = colourOn(legend, end === "low" ? low : high);
+        expect(
+          apart(colour, told),
+          `${end} end, ${elevation_m} m: ${colour} for ${told}`,
+        ).toBeLessThan(14);
+        colours.push(colour);
+      }
+      const [low, , high] = colours as [Colour, Colour, Colour];
+      expect(apart(low, high)).toBeGreaterThan(40);
+      seen[`${end} ${temperature_C}`] = colours;
+    }
+    // A colder night re-tints the land.
+    const [[before], [after]] = [seen["low undefined"], seen["low -20"]] as [[Colour], [Colour]];
+    expect(apart(before, after)).toBeGreaterThan(8);
+  });
+
+  test("land outside the tuned air is hatched, land inside is not, the sea is neither", async () => {
+    const { page } = drawn;
+    // The share of pixels clearly darker than the ground between them.
+    const dark = (colours: Colour[]) => {
+      const light = colours.map(([r, g, b]) => r + g + b).sort((a, b) => b - a);
+      const ground = light[light.length >> 2] as number;
+      return light.filter((value) => value < 0.75 * ground).length / light.length;
+    };
+    expect(dark(await coloursAt(page, TIBET))).toBeGreaterThan(0.1);
+    for (const place of Object.values(GROUND)) expect(dark(await coloursAt(page, place))).toBe(0);
+    const sea = middle(await coloursAt(page, [0, -25]));
+    expect(apart(sea, [185, 205, 216])).toBeLessThan(3);
+    // Nobody of the crowd has tuned in the air that −40 °C makes of a plain.
+    await field(page, "air.temperature_C").fill("-40");
+    await page.waitForTimeout(100);
+    await mapDrawn(page);
+    expect(dark(await coloursAt(page, GROUND.siberia))).toBeGreaterThan(0.1);
+  });
+
+  test("the slider sets the night for answer and map alike, by keyboard; the standard atmosphere is a state of it", async () => {
+    const { page } = drawn;
+    const slider = page.locator('[name="map.temperature_C"]');
+    const standard = page.getByLabel(mapWords.standardAir, { exact: true });
+    expect(await standard.isChecked()).toBe(true);
+    const before = middle(await coloursAt(page, GROUND.siberia));
+    await slider.focus();
+    await page.keyboard.press("Home");
+    await page.keyboard.press("ArrowRight");
+    expect(await field(page, "air.temperature_C").inputValue()).toBe("-39");
+    expect(await slider.getAttribute("aria-valuetext")).toBe("−39 °C");
+    expect(await shownRates(page)).toEqual(
+      await askedRates(atlas.get, { heat_kW: 5, elevation_m: 1000, temperature_C: -39 }),
+    );
+    await page.getByLabel(mapWords.nightUnit).selectOption("°F");
+    expect(await slider.getAttribute("aria-valuetext")).toBe("−38 °F");
+    await standard.check();
+    expect(await field(page, "air.temperature_C").inputValue()).toBe("");
+    await page.waitForTimeout(100);
+    await mapDrawn(page);
+    expect(apart(middle(await coloursAt(page, GROUND.siberia)), before)).toBeLessThan(3);
+  });
+
+  test("the other look tells how sure it is, with its own legend, hatched as before", async () => {
+    const { page } = drawn;
+    await page.getByLabel(mapWords.shown).selectOption("sure");
     await page.waitForTimeout(100);
     await mapDrawn(page);
     const legend = await legendOf(page);
-    const colours: Colour[] = [];
     for (const [lat, lon] of Object.values(GROUND)) {
       const { elevation_m } = await atlas.get<ElevationAnswer>(`/elevation?lat=${lat}&lon=${lon}`);
-      const [low, high] = await askedRates(atlas.get, {
-        heat_kW: 5,
-        elevation_m,
-        ...(temperature_C === undefined ? {} : { temperature_C }),
-      });
+      const { low } = await atlas.get<StartTune>(`/start?heat_kW=5&elevation_m=${elevation_m}`);
+      const band = low.new_heater_bands_Hz.find(({ level }) => level === 0.95);
+      const told_pct = (50 * ((band?.upper ?? 0) - (band?.lower ?? 0))) / low.pump_Hz_exact;
       const colour = middle(await coloursAt(page, [lat, lon]));
-      const told = colourOn(legend, end === "low" ? low : high);
-      expect(
-        apart(colour, told),
-        `${end} end, ${elevation_m} m: ${colour} for ${told}`,
-      ).toBeLessThan(14);
-      colours.push(colour);
+      expect(apart(colour, colourOn(legend, told_pct)), `${elevation_m} m`).toBeLessThan(14);
     }
-    const [low, , high] = colours as [Colour, Colour, Colour];
-    expect(apart(low, high)).toBeGreaterThan(40);
-    seen[`${end} ${temperature_C}`] = colours;
-  }
-  // A colder night re-tints the land.
-  const [[before], [after]] = [seen["low undefined"], seen["low -20"]] as [[Colour], [Colour]];
-  expect(apart(before, after)).toBeGreaterThan(8);
-  expect(complaints).toEqual([]);
-  await close();
-});
+  });
 
-test("land outside the tuned air is hatched, land inside is not, the sea is neither", async () => {
-  const { page, close } = await openPage(browser, atlas.url, SMALL);
-  await mapDrawn(page);
-  // The share of pixels clearly darker than the ground between them.
-  const dark = (colours: Colour[]) => {
-    const light = colours.map(([r, g, b]) => r + g + b).sort((a, b) => b - a);
-    const ground = light[light.length >> 2] as number;
-    return light.filter((value) => value < 0.75 * ground).length / light.length;
-  };
-  expect(dark(await coloursAt(page, TIBET))).toBeGreaterThan(0.1);
-  for (const place of Object.values(GROUND)) expect(dark(await coloursAt(page, place))).toBe(0);
-  const sea = middle(await coloursAt(page, [0, -25]));
-  expect(apart(sea, [185, 205, 216])).toBeLessThan(3);
-  // Nobody of the crowd has tuned in the air that −40 °C makes of a plain.
-  await field(page, "air.temperature_C").fill("-40");
-  await page.waitForTimeout(100);
-  await mapDrawn(page);
-  expect(dark(await coloursAt(page, GROUND.siberia))).toBeGreaterThan(0.1);
-  await close();
-});
+  test("a click on the map asks for that point, says how sure its elevation is, and takes a better one", async () => {
+    const { page } = drawn;
+    const { x, y } = await pointOnMap(page, ...GROUND.sahara);
+    await page.mouse.click(x, y);
+    await page.getByText(/^Estimated, within ±/).waitFor();
+    const { lat, lon } = JSON.parse(
+      (await page.evaluate(() => localStorage.getItem("hypsotune.question"))) ?? "{}",
+    );
+    expect(lat).toBeCloseTo(GROUND.sahara[0], 0);
+    expect(lon).toBeCloseTo(GROUND.sahara[1], 0);
+    expect(await shownRates(page)).toEqual(await askedRates(atlas.get, { heat_kW: 5, lat, lon }));
+    await field(page, "site.elevation_m").fill("321");
+    await page.getByText(/^Estimated, within ±/).waitFor({ state: "detached" });
+    expect(await shownRates(page)).toEqual(
+      await askedRates(atlas.get, { heat_kW: 5, elevation_m: 321 }),
+    );
+  });
 
-test("a click on the map asks for that point, says how sure its elevation is, and takes a better one", async () => {
-  const { page, complaints, close } = await openPage(browser, atlas.url, SMALL);
-  await mapDrawn(page);
-  const { x, y } = await pointOnMap(page, ...GROUND.sahara);
-  await page.mouse.click(x, y);
-  await page.getByText(/^Estimated, within ±/).waitFor();
-  const { lat, lon } = JSON.parse(
-    (await page.evaluate(() => localStorage.getItem("hypsotune.question"))) ?? "{}",
-  );
-  expect(lat).toBeCloseTo(GROUND.sahara[0], 0);
-  expect(lon).toBeCloseTo(GROUND.sahara[1], 0);
-  expect(await shownRates(page)).toEqual(await askedRates(atlas.get, { heat_kW: 5, lat, lon }));
-  await field(page, "site.elevation_m").fill("321");
-  await page.getByText(/^Estimated, within ±/).waitFor({ state: "detached" });
-  expect(await shownRates(page)).toEqual(
-    await askedRates(atlas.get, { heat_kW: 5, elevation_m: 321 }),
-  );
-  expect(complaints).toEqual([]);
-  await close();
+  test("axe finds nothing in the map; the dark theme draws it in colours of its own, in the same place", async () => {
+    const { page } = drawn;
+    expect(await axeFinds(page, { within: ".map-side" })).toEqual([]);
+    await page.emulateMedia({ colorScheme: "dark" });
+    await page.locator(".map").waitFor();
+    await expect
+      .poll(async () => apart(middle(await coloursAt(page, [0, -25])), [43, 58, 69]))
+      .toBeLessThan(4);
+  });
 });
 
 test("this device's position, asked for only on a press, gives the tune that search and the API give", async () => {
   const { places } = await atlas.get<PlacesAnswer>("/places?q=Leadville&limit=1");
   const { lat, lon, elevation_m } = places[0] as PlacesAnswer["places"][0];
-  const { page, complaints, close } = await openPage(browser, atlas.url, {
+  const { page, complaints, close } = await openPage(plain, atlas.url, {
     ...SMALL,
     permissions: ["geolocation"],
     geolocation: { latitude: lat, longitude: lon },
@@ -190,7 +263,6 @@ test("this device's position, asked for only on a press, gives the tune that sea
       ask(...args);
     };
   });
-  await mapDrawn(page);
   expect(await page.locator("body").getAttribute("data-asked")).toBe(null);
   const sent: string[] = [];
   page.on("request", (request) => sent.push(request.url()));
@@ -209,14 +281,14 @@ test("this device's position, asked for only on a press, gives the tune that sea
 });
 
 test("a device that does not tell its position is no dead end", async () => {
-  const { page, close } = await openPage(browser, atlas.url, { ...SMALL, permissions: [] });
+  const { page, close } = await openPage(plain, atlas.url, { ...SMALL, permissions: [] });
   await page.getByRole("button", { name: t.site.position }).click();
   await page.getByText(t.site.positionDenied).waitFor();
   await close();
 });
 
 test("every cell of the map is also a row of text", async () => {
-  const { page, close } = await openPage(browser, atlas.url, SMALL);
+  const { page, close } = await openPage(plain, atlas.url, SMALL);
   const { cells } = await atlas.get<CellsAnswer>("/cells/world");
   expect(cells.length).toBeGreaterThan(5);
   await page.getByText(`${mapWords.cells} (${cells.length})`).click();
@@ -224,62 +296,6 @@ test("every cell of the map is also a row of text", async () => {
   expect(rows).toHaveLength(cells.length);
   const tunes = await page.locator(".map-side tbody td:nth-child(3)").allTextContents();
   expect(tunes.map(Number)).toEqual(cells.map((cell) => cell.tunes));
-  await close();
-});
-
-test("the slider sets the night for answer and map alike, by keyboard; the standard atmosphere is a state of it", async () => {
-  const { page, complaints, close } = await openPage(browser, atlas.url, SMALL);
-  await mapDrawn(page);
-  const slider = page.locator('[name="map.temperature_C"]');
-  const standard = page.getByLabel(mapWords.standardAir, { exact: true });
-  expect(await standard.isChecked()).toBe(true);
-  const before = middle(await coloursAt(page, GROUND.siberia));
-  await slider.focus();
-  await page.keyboard.press("Home");
-  await page.keyboard.press("ArrowRight");
-  expect(await field(page, "air.temperature_C").inputValue()).toBe("-39");
-  expect(await slider.getAttribute("aria-valuetext")).toBe("−39 °C");
-  expect(await shownRates(page)).toEqual(
-    await askedRates(atlas.get, { heat_kW: 5, elevation_m: 1000, temperature_C: -39 }),
-  );
-  await page.getByLabel(mapWords.nightUnit).selectOption("°F");
-  expect(await slider.getAttribute("aria-valuetext")).toBe("−38 °F");
-  await standard.check();
-  expect(await field(page, "air.temperature_C").inputValue()).toBe("");
-  await page.waitForTimeout(100);
-  await mapDrawn(page);
-  expect(apart(middle(await coloursAt(page, GROUND.siberia)), before)).toBeLessThan(3);
-  expect(complaints).toEqual([]);
-  await close();
-});
-
-test("the other look tells how sure it is, with its own legend, hatched as before", async () => {
-  const { page, complaints, close } = await openPage(browser, atlas.url, SMALL);
-  await mapDrawn(page);
-  await page.getByLabel(mapWords.shown).selectOption("sure");
-  await page.waitForTimeout(100);
-  await mapDrawn(page);
-  const legend = await legendOf(page);
-  for (const [lat, lon] of Object.values(GROUND)) {
-    const { elevation_m } = await atlas.get<ElevationAnswer>(`/elevation?lat=${lat}&lon=${lon}`);
-    const { low } = await atlas.get<StartTune>(`/start?heat_kW=5&elevation_m=${elevation_m}`);
-    const band = low.new_heater_bands_Hz.find(({ level }) => level === 0.95);
-    const told_pct = (50 * ((band?.upper ?? 0) - (band?.lower ?? 0))) / low.pump_Hz_exact;
-    const colour = middle(await coloursAt(page, [lat, lon]));
-    expect(apart(colour, colourOn(legend, told_pct)), `${elevation_m} m`).toBeLessThan(14);
-  }
-  expect(complaints).toEqual([]);
-  await close();
-});
-
-test("the dark theme draws the map in colours of its own, in the same place", async () => {
-  const { page, close } = await openPage(browser, atlas.url, SMALL);
-  await mapDrawn(page);
-  await page.emulateMedia({ colorScheme: "dark" });
-  await page.locator(".map").waitFor();
-  await expect
-    .poll(async () => apart(middle(await coloursAt(page, [0, -25])), [43, 58, 69]))
-    .toBeLessThan(4);
   await close();
 });
 
@@ -318,6 +334,7 @@ test("the trip fetches its map when that is opened; a tap, or Enter for its midd
   await page.getByText(trip.map.open).click();
   await mapDrawn(page);
   expect(await library()).toBe(true);
+  expect(await axeFinds(page, { within: ".map", themes: ["light"] })).toEqual([]);
   await page.locator(".map .maplibregl-canvas").focus();
   await page.keyboard.press("Enter");
   await page.getByText("Stop 1: 25.00, 10.00").waitFor();
@@ -335,7 +352,6 @@ test("the trip fetches its map when that is opened; a tap, or Enter for its midd
 });
 
 test("without WebGL the page says so in a word and everything else works", async () => {
-  const plain = await launchChromium({ webgl: false });
   const { page, close } = await openPage(plain, atlas.url);
   await page.getByText(mapWords.none).waitFor();
   await field(page, "site.elevation_m").fill("2500");
@@ -359,5 +375,4 @@ test("without WebGL the page says so in a word and everything else works", async
   await page.locator(".land-picture canvas").click();
   await page.getByText(/^Estimated, within ±/).waitFor();
   await close();
-  await plain.close();
 });
