@@ -4,6 +4,8 @@ export default defineConfig({
   test: {
     // Two workers: the suite is sized for two cores, and the browser tests share them.
     maxWorkers: 2,
+    // No file changes what another imports, and so many fresh workers take their time to start.
+    isolate: false,
     include: ["test/**/*.test.ts", "test/**/*.test.tsx"],
     globalSetup: ["test/build-page.ts"],
     // A browser on a busy machine may need a while until it shows what is waited for.
