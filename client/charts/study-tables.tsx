@@ -1,5 +1,5 @@
 import type { ComponentChildren } from "preact";
-import { Scrolls } from "../parts/scrolls.tsx";
+import { FiguresTable } from "../parts/figures-table.tsx";
 import { saveFile } from "../save-file.ts";
 import { coverageCsv, errorCsv } from "../study/csv.ts";
 import { BANDS, coverageOf, isOff, offBy, ownResult } from "../study/off-claim.ts";
@@ -83,21 +83,15 @@ function Figures(props: {
   const { label, columns, csv, file, children } = props;
   return (
     <>
-      <Scrolls label={b.tableOf(label)} whole>
-        <table class="figures">
-          <caption>{label}</caption>
-          <thead>
-            <tr>
-              {columns.map((column) => (
-                <th key={column} scope="col">
-                  {column}
-                </th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>{children}</tbody>
-        </table>
-      </Scrolls>
+      <FiguresTable
+        label={b.tableOf(label)}
+        columns={columns}
+        class="figures"
+        caption={label}
+        whole
+      >
+        {children}
+      </FiguresTable>
       <div class="row">
         <button type="button" onClick={() => saveFile(file, "text/csv;charset=utf-8", csv())}>
           {b.csv(label)}

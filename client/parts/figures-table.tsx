@@ -6,13 +6,15 @@ export function FiguresTable(props: {
   label: string;
   columns: readonly string[];
   class?: string;
+  caption?: string;
   whole?: boolean;
   children: ComponentChildren;
 }) {
-  const { label, columns, whole, children } = props;
+  const { label, columns, caption, whole, children } = props;
   return (
     <Scrolls label={label} whole={whole}>
       <table class={props.class}>
+        {caption && <caption>{caption}</caption>}
         <thead>
           <tr>
             {columns.map((column) => (
