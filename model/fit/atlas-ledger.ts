@@ -23,19 +23,14 @@ export class AtlasLedger {
   readonly #groups: Record<End, Map<number, Kept>> = { low: new Map(), high: new Map() };
 
   /** Loads rows into an empty ledger. */
-  load(rows: Iterable<FitRow>): void {
-    const byGroup = new Map<Kept, FitRow[]>();
-    let [group, own]: [Kept | null, FitRow[]] = [null, []];
+  load(rows: readonly FitRow[]): void {
+    let group: Kept | null = null;
     for (const row of rows) {
       requirePositive(row);
-      if (row.heat_kW !== group?.heat_kW || row.end !== group.end) {
-        group = this.#group(row);
-        own = byGroup.get(group) ?? [];
-        byGroup.set(group, own);
-      }
-      own.push(row);
+      if (row.heat_kW !== group?.heat_kW || row.end !== group.end) group = this.#group(row);
+      group.ledger.take(row);
     }
-    for (const [{ ledger }, all] of byGroup) ledger.load(all);
+    for (const { ledger } of this.#sorted()) ledger.countAll();
   }
 
   put(row: FitRow): void {

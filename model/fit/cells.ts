@@ -23,7 +23,8 @@ export function levelCells({ levels }: Tally): Cells {
   for (let k = 0; k < cells.cell.length; k++) {
     const at = (cells.cell[k] as number) * LEVEL_FIELDS;
     const w = sums[at + 1] as number;
-    const [x, r] = [(sums[at + 2] as number) / w, (sums[at + 3] as number) / w];
+    const x = (sums[at + 2] as number) / w;
+    const r = (sums[at + 3] as number) / w;
     cells.w[k] = w;
     cells.x[k] = x;
     cells.r[k] = r;
@@ -61,12 +62,15 @@ function filledCells(
   let filled = 0;
   for (let i = 0; i < count; i++) filled += Number((sums[i * fields + votesAt] as number) > 0);
   const column = () => new Float64Array(filled);
-  const [cell, band] = [new Int32Array(filled), new Int32Array(filled)];
+  const cell = new Int32Array(filled);
+  const band = new Int32Array(filled);
   for (let i = 0, k = 0; i < count; i++) {
     if (!((sums[i * fields + votesAt] as number) > 0)) continue;
     cell[k] = i;
     band[k++] = Math.floor(i / bins);
   }
-  const [w, x, r] = [column(), column(), column()];
+  const w = column();
+  const x = column();
+  const r = column();
   return { cell, band, w, x, r, xx: column(), xr: column(), rr: column() };
 }

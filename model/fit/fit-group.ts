@@ -163,9 +163,11 @@ function judgeRows(cells: Cells, joint: Joint, prior: GroupPrior, fitted: number
   const kinds = noKinds();
   const residual = new Float64Array(cells.w.length);
   const genuine = new Float64Array(cells.w.length);
-  let [votes, honest] = [0, 0];
+  let votes = 0;
+  let honest = 0;
   for (let k = 0; k < cells.w.length; k++) {
-    const [w, x] = [cells.w[k] as number, cells.x[k] as number];
+    const w = cells.w[k] as number;
+    const x = cells.x[k] as number;
     residual[k] = (cells.r[k] as number) - line.a - line.c * x;
     kindsOf(residual[k] as number, x, cells.band[k] as number, joint, kinds);
     genuine[k] = kinds.honest + kinds.background;

@@ -1,7 +1,7 @@
 import type { Cells } from "./cells.ts";
 import { BINS, STEP_BINS } from "./grid.ts";
 import { type Joint, rowWorth, stepWorth } from "./joint.ts";
-import { inverse, type Normal, type Symmetric } from "./normal-equations.ts";
+import { inverse, type Line, type Normal, type Symmetric } from "./normal-equations.ts";
 import { FOLDS, LEVEL_FIELDS, STEP_FIELDS, type Tally } from "./tally.ts";
 
 /** One fold's part in the normal equations: its information, and its score at the fitted line. */
@@ -14,42 +14,63 @@ export interface FoldPart extends Symmetric {
 
 /** Each fold's part; folds that hold nothing are left out. */
 export function foldParts(tally: Tally, levels: Cells, steps: Cells, joint: Joint): FoldPart[] {
-  const parts = Array.from(
-    { length: FOLDS },
-    (_, fold): FoldPart => ({ fold, aa: 0, ac: 0, cc: 0, a: 0, c: 0 }),
-  );
-  for (const part of parts) {
-    addRows(part, tally, levels, joint);
-    addSteps(part, tally, steps, joint);
-  }
+  // Once for all folds: in a large atlas each of them has rows in nearly every cell.
+  const ofRows = levels.w.map((_, k) => rowWorth(joint, k, levels.band[k] as number));
+  const ofSteps = steps.w.map((_, k) => stepWorth(joint, k, steps.x[k] as number));
+  const parts = Array.from({ length: FOLDS }, (_, fold): FoldPart => {
+    const part = rowsPart(tally, fold, levels, ofRows, joint.line);
+    return withSteps(part, tally, steps, ofSteps, joint.line);
+  });
   return parts.filter(({ aa }) => aa > 0);
 }
 
-function addRows(part: FoldPart, tally: Tally, { cell, band }: Cells, joint: Joint): void {
-  const { a, c } = joint.line;
-  let [j, block]: [number, Float64Array | undefined] = [-1, undefined];
+function rowsPart(
+  tally: Tally,
+  fold: number,
+  { cell, band }: Cells,
+  worths: Float64Array,
+  line: Line,
+): FoldPart {
+  let aa = 0;
+  let ac = 0;
+  let cc = 0;
+  let a = 0;
+  let c = 0;
+  let j = -1;
+  let block: Float64Array | undefined;
   for (let k = 0; k < cell.length; k++) {
     if (band[k] !== j) {
       j = band[k] as number;
-      block = tally.levels.peek(part.fold, j);
+      block = tally.levels.peek(fold, j);
     }
     if (!block) continue;
     const i = ((cell[k] as number) - j * BINS) * LEVEL_FIELDS;
     const w = block[i + 1] as number;
     if (!(w > 0)) continue;
-    const worth = rowWorth(joint, k, j);
-    const [x, r] = [block[i + 2] as number, block[i + 3] as number];
-    const [xx, xr] = [block[i + 4] as number, block[i + 5] as number];
-    part.aa += worth * w;
-    part.ac += worth * x;
-    part.cc += worth * xx;
-    part.a += worth * (r - a * w - c * x);
-    part.c += worth * (xr - a * x - c * xx);
+    const worth = worths[k] as number;
+    const x = block[i + 2] as number;
+    const r = block[i + 3] as number;
+    const xx = block[i + 4] as number;
+    const xr = block[i + 5] as number;
+    aa += worth * w;
+    ac += worth * x;
+    cc += worth * xx;
+    a += worth * (r - line.a * w - line.c * x);
+    c += worth * (xr - line.a * x - line.c * xx);
   }
+  return { fold, aa, ac, cc, a, c };
 }
 
-function addSteps(part: FoldPart, tally: Tally, { cell, band, x }: Cells, joint: Joint): void {
-  let [j, block]: [number, Float64Array | undefined] = [-1, undefined];
+function withSteps(
+  part: FoldPart,
+  tally: Tally,
+  { cell, band }: Cells,
+  worths: Float64Array,
+  line: Line,
+): FoldPart {
+  let { cc, c } = part;
+  let j = -1;
+  let block: Float64Array | undefined;
   for (let k = 0; k < cell.length; k++) {
     if (band[k] !== j) {
       j = band[k] as number;
@@ -58,11 +79,13 @@ function addSteps(part: FoldPart, tally: Tally, { cell, band, x }: Cells, joint:
     if (!block) continue;
     const i = ((cell[k] as number) - j * STEP_BINS) * STEP_FIELDS;
     if (!((block[i] as number) > 0)) continue;
-    const worth = stepWorth(joint, k, x[k] as number);
-    const [xx, xr] = [block[i + 1] as number, block[i + 2] as number];
-    part.cc += worth * xx;
-    part.c += worth * (xr - joint.line.c * xx);
+    const worth = worths[k] as number;
+    const xx = block[i + 1] as number;
+    const xr = block[i + 2] as number;
+    cc += worth * xx;
+    c += worth * (xr - line.c * xx);
   }
+  return { ...part, cc, c };
 }
 
 /**
@@ -128,15 +151,20 @@ const LEAST_LEFT = 0.02;
 function inverseRoot([p, q, r, s]: Matrix, [a, c]: [number, number]): [number, number] {
   const root = Math.sqrt(Math.max(LEAST_LEFT ** 2, p * s - q * r));
   const scale = Math.sqrt(Math.max(LEAST_LEFT, p + s + 2 * root));
-  const [P, Q, R, S] = [(p + root) / scale, q / scale, r / scale, (s + root) / scale];
+  const P = (p + root) / scale;
+  const Q = q / scale;
+  const R = r / scale;
+  const S = (s + root) / scale;
   const determinant = Math.max(LEAST_LEFT, P * S - Q * R);
   return [(S * a - Q * c) / determinant, (P * c - R * a) / determinant];
 }
 
 /** B⁻¹·inside·B⁻¹, from the outside B⁻¹. */
 export function sandwich(o: Symmetric, i: Symmetric): Symmetric {
-  const [m00, m01] = [o.aa * i.aa + o.ac * i.ac, o.aa * i.ac + o.ac * i.cc];
-  const [m10, m11] = [o.ac * i.aa + o.cc * i.ac, o.ac * i.ac + o.cc * i.cc];
+  const m00 = o.aa * i.aa + o.ac * i.ac;
+  const m01 = o.aa * i.ac + o.ac * i.cc;
+  const m10 = o.ac * i.aa + o.cc * i.ac;
+  const m11 = o.ac * i.ac + o.cc * i.cc;
   return {
     aa: m00 * o.aa + m01 * o.ac,
     ac: m00 * o.ac + m01 * o.cc,
@@ -167,7 +195,8 @@ export function breadOf(levels: Cells, joint: Joint): Symmetric {
 
 function positive(bread: Symmetric, normal: Normal): Symmetric {
   const half = { aa: normal.aa / 2, ac: normal.ac / 2, cc: normal.cc / 2 };
-  const [da, dc] = [bread.aa - half.aa, bread.cc - half.cc];
+  const da = bread.aa - half.aa;
+  const dc = bread.cc - half.cc;
   const enough = da > 0 && dc > 0 && da * dc > (bread.ac - half.ac) ** 2;
   return enough ? bread : half;
 }

@@ -21,6 +21,10 @@ export class GroupLedger {
   readonly #lost: Lost = { air: 0, co: 0 };
   /** Place and month of each slot's row, by the number that homes give it. */
   #homeOfRow = new Int32Array(FIRST_ROOM);
+  /** Whose row was taken last, and the name that sorts last of those taken. */
+  #taken = NOBODY;
+  #lastTaken = "";
+  #greatest = "";
 
   get contributors(): number {
     return this.#members.size;
@@ -36,23 +40,24 @@ export class GroupLedger {
     return { ...this.#homes.fullest(), contributors: this.contributors };
   }
 
-  /** Puts many rows at once into an empty ledger: the same as one after another, sooner, soonest in order of contributor. */
-  load(rows: readonly FitRow[]): void {
-    this.#columns.reserve(rows.length);
-    this.#members.reserve(rows.length);
-    this.#homeOfRow = new Int32Array(Math.max(FIRST_ROOM, rows.length));
-    let [name, member, last] = ["", NOBODY, ""];
-    for (const row of rows) {
-      if (member === NOBODY || row.contributor !== name) {
-        name = row.contributor;
-        // Beyond all names before it, it is new.
-        const isNew = member === NOBODY || name > last;
-        if (isNew) last = name;
-        member = isNew ? this.#members.add(name) : this.#members.member(name);
-      }
-      this.#keep(member, row);
+  /**
+   * Takes one of many rows into a ledger that is empty but for such rows; they count once {@link countAll} is called.
+   * The same as one `put` after another, sooner, soonest in order of contributor.
+   */
+  take(row: FitRow): void {
+    const { contributor } = row;
+    if (this.#taken === NOBODY || contributor !== this.#lastTaken) {
+      // Beyond all names before it, it is new.
+      const isNew = this.#taken === NOBODY || contributor > this.#greatest;
+      if (isNew) this.#greatest = contributor;
+      this.#lastTaken = contributor;
+      this.#taken = isNew ? this.#members.add(contributor) : this.#members.member(contributor);
     }
-    this.#homes.reserve(this.#members.size);
+    this.#keep(this.#taken, row);
+  }
+
+  /** Counts all rows that were taken. */
+  countAll(): void {
     this.#members.forEach((each) => {
       const home = this.#homeOf(this.#members.slotsOf(each));
       this.#members.home[each] = home;

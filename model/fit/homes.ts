@@ -27,13 +27,6 @@ export class Homes {
   #next = new Int32Array(FIRST_ROOM).fill(NOBODY);
   #before = new Int32Array(FIRST_ROOM).fill(NOBODY);
 
-  /** Makes room for so many members of an empty house at once. */
-  reserve(members: number): void {
-    const room = Math.max(FIRST_ROOM, members);
-    this.#next = new Int32Array(room).fill(NOBODY);
-    this.#before = new Int32Array(room).fill(NOBODY);
-  }
-
   /** The number of a row's place and month; NOWHERE without a place. */
   numberOf({ cell, month }: FitRow): number {
     if (!cell) return NOWHERE;
@@ -71,7 +64,8 @@ export class Homes {
    */
   mostFrequent(slots: readonly number[], homeOfRow: Int32Array): number {
     const counts = slots.length > FEW ? countsOf(slots, homeOfRow) : null;
-    let [best, most] = [NOWHERE, 0];
+    let best = NOWHERE;
+    let most = 0;
     for (let i = 0; i < slots.length; i++) {
       const home = homeOfRow[slots[i] as number] as number;
       if (home === NOWHERE || home === best) continue;
@@ -110,7 +104,8 @@ export class Homes {
 
   leave(home: number, member: number): void {
     if (home === NOWHERE) return;
-    const [before, next] = [this.#before[member] as number, this.#next[member] as number];
+    const before = this.#before[member] as number;
+    const next = this.#next[member] as number;
     if (before === NOBODY) this.#first[home] = next;
     else this.#next[before] = next;
     if (next !== NOBODY) this.#before[next] = before;
@@ -136,9 +131,11 @@ export class Homes {
 
   /** The home of most contributors. */
   fullest(): { home: string; there: number } {
-    let [home, there] = ["", 0];
+    let home = "";
+    let there = 0;
     for (let i = 0; i < this.#names.length; i++) {
-      const [count, name] = [this.#count[i] as number, this.#names[i] as string];
+      const count = this.#count[i] as number;
+      const name = this.#names[i] as string;
       if (count > there || (count === there && name < home)) [home, there] = [name, count];
     }
     return { home, there };

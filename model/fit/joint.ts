@@ -104,10 +104,16 @@ export function jointFit(levels: Cells, steps: Cells, prior: GroupPrior, start: 
 function weighRows(joint: Joint, { w, x, r, rr, band }: Cells): void {
   const kinds: Kinds = noKinds();
   const { line, shares } = joint;
-  let [votes, telling, feet, background, honest, squares] = [0, 0, 0, 0, 0, 0];
+  let votes = 0;
+  let telling = 0;
+  let feet = 0;
+  let background = 0;
+  let honest = 0;
+  let squares = 0;
   const slope = REFERENCE_SLOPE + line.c;
   for (let k = 0; k < w.length; k++) {
-    const [wk, xk] = [w[k] as number, x[k] as number];
+    const wk = w[k] as number;
+    const xk = x[k] as number;
     const q = (r[k] as number) - line.a - line.c * xk;
     kindsOf(q, xk, band[k] as number, joint, kinds);
     joint.honest[k] = kinds.honest;
@@ -137,9 +143,16 @@ function weighSteps(joint: Joint, { w, x, r, rr }: Cells): void {
   const kinds: Kinds = noKinds();
   const { line, within, step_background, shares } = joint;
   const belief = { line, sd: 0, never_retuned: shares.never_retuned, background: step_background };
-  let [votes, honest, squares, background, telling, carried] = [0, 0, 0, 0, 0, 0];
+  let votes = 0;
+  let honest = 0;
+  let squares = 0;
+  let background = 0;
+  let telling = 0;
+  let carried = 0;
   for (let k = 0; k < w.length; k++) {
-    const [wk, dx, dr] = [2 * (w[k] as number), x[k] as number, r[k] as number];
+    const wk = 2 * (w[k] as number);
+    const dx = x[k] as number;
+    const dr = r[k] as number;
     belief.sd = stepSd(within, dx);
     stepKindsOf(dx, dr, belief, kinds);
     joint.honestStep[k] = kinds.honest;
@@ -187,7 +200,8 @@ function voices(joint: Joint, { w, x, r, band }: Cells): Float64Array {
 
 /** Scatter of the bands beyond what their votes explain, by moments, shrunk to the usual. */
 function bandScatter(votes: Float64Array, residual: Float64Array, { s, scatter }: Joint): number {
-  let [sum, worth] = [BAND_SCATTER_VOTES * USUAL_BAND_SCATTER ** 2, BAND_SCATTER_VOTES];
+  let sum = BAND_SCATTER_VOTES * USUAL_BAND_SCATTER ** 2;
+  let worth = BAND_SCATTER_VOTES;
   for (let j = 0; j < BANDS; j++) {
     const v = votes[j] as number;
     if (v < LEAST_VOTES) continue;
@@ -208,14 +222,16 @@ function normalEquations(joint: Joint, levels: Cells, steps: Cells, prior: Group
   for (let k = 0; k < w.length; k++) {
     const worth = rowWorth(joint, k, band[k] as number);
     const g = (w[k] as number) * worth;
-    const [xk, rk] = [x[k] as number, r[k] as number];
+    const xk = x[k] as number;
+    const rk = r[k] as number;
     rows.aa += g;
     rows.ac += g * xk;
     rows.cc += g * xk * xk + worth * (xx[k] as number);
     rows.ra += g * rk;
     rows.rc += g * xk * rk + worth * (xr[k] as number);
   }
-  let [cc, rc] = [0, 0];
+  let cc = 0;
+  let rc = 0;
   for (let k = 0; k < steps.w.length; k++) {
     const dx = steps.x[k] as number;
     const g = (steps.w[k] as number) * stepWorth(joint, k, dx);

@@ -19,16 +19,6 @@ export class Members {
   home = new Int32Array(FIRST_ROOM).fill(NONE);
   vote = new Float64Array(FIRST_ROOM);
 
-  /** Makes room in an empty house for so many rows, and as many contributors, at once. */
-  reserve(rows: number): void {
-    const room = Math.max(FIRST_ROOM, rows);
-    this.#next = new Int32Array(room).fill(NONE);
-    this.#fold = new Uint8Array(room);
-    this.#first = new Int32Array(room).fill(NONE);
-    this.home = new Int32Array(room).fill(NONE);
-    this.vote = new Float64Array(room);
-  }
-
   get size(): number {
     return this.#names.length - this.#free.length;
   }
@@ -107,9 +97,12 @@ export class Members {
   /** The slots of a member's rows, in a list that the next call fills anew. */
   slotsOf(member: number): number[] {
     const slots = this.#slots;
-    slots.length = 0;
-    for (let s = this.#first[member] as number; s !== NONE; s = this.#next[s] as number)
-      slots.push(s);
+    let n = 0;
+    for (let s = this.#first[member] as number; s !== NONE; s = this.#next[s] as number) {
+      slots[n++] = s;
+    }
+    // Cut at the end, not emptied first: an emptied list gives its room back, and would ask for it again.
+    slots.length = n;
     return slots;
   }
 }

@@ -54,19 +54,9 @@ export class RowColumns implements PlacedRows {
   #unrecorded: number[] = [];
   #judged: Limits | null = null;
   #count = { tunes: 0, rejected: 0 };
-  #range: [number, number] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
-
-  /** Makes room for all rows of an empty house at once. */
-  reserve(rows: number): void {
-    const room = Math.max(FIRST_ROOM, rows);
-    this.x = new Float64Array(room);
-    this.r = new Float64Array(room);
-    this.air = new Float32Array(room);
-    this.co = new Float32Array(room);
-    this.#aside = new Uint8Array(room);
-    this.#known = new Uint8Array(room);
-    this.#rows = new Array(room);
-  }
+  /** Between which x the rows lie that are not set aside. */
+  #least = Number.POSITIVE_INFINITY;
+  #most = Number.NEGATIVE_INFINITY;
 
   row(slot: number): FitRow {
     return this.#rows[slot] as FitRow;
@@ -76,11 +66,7 @@ export class RowColumns implements PlacedRows {
   add(row: FitRow): number {
     const slot = this.#free.pop() ?? this.#slots++;
     if (slot === this.x.length) this.#grow();
-    const { x, r, air, co } = place(row);
-    this.x[slot] = x;
-    this.r[slot] = r;
-    this.air[slot] = air;
-    this.co[slot] = co;
+    place(row, this, slot);
     this.#aside[slot] = UNJUDGED;
     this.#known[slot] = 0;
     this.#rows[slot] = row;
@@ -93,7 +79,7 @@ export class RowColumns implements PlacedRows {
     if (this.#aside[slot] === 0) this.#count.tunes--;
     if (this.#aside[slot] === 1) this.#count.rejected--;
     // The range must be found anew without its end.
-    if (this.#range.includes(x)) this.#judged = null;
+    if (this.#isAtEnd(x)) this.#judged = null;
     this.#rows[slot] = undefined;
     this.x[slot] = Number.NaN;
     this.#free.push(slot);
@@ -116,19 +102,23 @@ export class RowColumns implements PlacedRows {
     else for (const slot of this.#near) this.#judgeOne(slot, limits);
     if (changes) this.#record(changes);
     const { tunes, rejected } = this.#count;
-    const [least, most] = this.#range;
     return {
       tunes,
       rejected,
-      density_range: tunes > 0 ? [densityAt(least), densityAt(most)] : null,
+      density_range: tunes > 0 ? [densityAt(this.#least), densityAt(this.#most)] : null,
     };
+  }
+
+  #isAtEnd(x: number): boolean {
+    return x === this.#least || x === this.#most;
   }
 
   #judgeAll(limits: Limits): void {
     this.#near = [];
     this.#unrecorded = [];
     this.#count = { tunes: 0, rejected: 0 };
-    this.#range = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+    this.#least = Number.POSITIVE_INFINITY;
+    this.#most = Number.NEGATIVE_INFINITY;
     this.#judged = limits;
     const { a, c, level, perX } = limits;
     for (let slot = 0; slot < this.#slots; slot++) {
@@ -158,10 +148,11 @@ export class RowColumns implements PlacedRows {
     this.#aside[slot] = Number(aside);
     if (aside) {
       this.#count.rejected++;
-      if (this.#range.includes(x)) this.#judged = null;
+      if (this.#isAtEnd(x)) this.#judged = null;
     } else {
       this.#count.tunes++;
-      this.#range = [Math.min(this.#range[0], x), Math.max(this.#range[1], x)];
+      if (x < this.#least) this.#least = x;
+      if (x > this.#most) this.#most = x;
     }
   }
 

@@ -74,10 +74,12 @@ function reshared(
   share: number,
   flat: number,
 ): number {
-  let [theirs, both] = [0, 0];
+  let theirs = 0;
+  let both = 0;
   for (let i = 0; i < votes.length; i++) {
     const v = votes[i] as number;
-    const [a, b] = [(1 - share) * (one[i] as number), share * (other[i] as number)];
+    const a = (1 - share) * (one[i] as number);
+    const b = share * (other[i] as number);
     const p = v / (a + b + flat || 1);
     theirs += p * b;
     both += p * (a + b);

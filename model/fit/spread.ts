@@ -80,7 +80,11 @@ export function scatterOf(
     }
   }
   const highest = Math.max(...candidates.map(({ height }) => height));
-  let [total, sum, squares, perX2, thin] = [0, 0, 0, 0, 0];
+  let total = 0;
+  let sum = 0;
+  let squares = 0;
+  let perX2 = 0;
+  let thin = 0;
   for (const { log, at, sd, height, perX, tail } of candidates) {
     if (height < highest - NEGLIGIBLE) continue;
     for (let k = -REACH; k <= REACH; k++) {

@@ -21,15 +21,7 @@ const FEW = 12;
 /** The steps of one contributor count at most as those of so many rows. */
 const STEPS_AS_OF_ROWS = 4;
 
-/** Where a row lies on the grid's coordinates, and the variances it brings along, in ln of pump rate per fan speed. */
-export interface Placed {
-  x: number;
-  r: number;
-  air: number;
-  co: number;
-}
-
-/** The same of many rows, side by side, each at its slot. */
+/** Where rows lie on the grid's coordinates, and the variances they bring along in ln of pump rate per fan speed, each at its slot. */
 export interface PlacedRows {
   readonly x: Float64Array;
   readonly r: Float64Array;
@@ -39,21 +31,19 @@ export interface PlacedRows {
 }
 
 /**
- * Where a row lies and what doubt it brings.
+ * Puts down at a slot where a row lies and what doubt it brings.
  * From the air: an error of x moves the row along the line, so the variance of ln density comes in times the slope
  * squared (errors in variables). From the CO: about its minimum CO rises with the square of the distance from it, so
  * a final reading of C against the usual 30 ppm says the tune may lie √(C/30 − 1) × 10 % from the heater's best.
  */
-export function place(row: FitRow): Placed {
+export function place(row: FitRow, rows: PlacedRows, slot: number): void {
   const { end, density_kg_m3, pump_Hz, fan_rpm, ln_density_sd = 0, co_ppm = 0 } = row;
   const x = xOf(density_kg_m3);
   const above = Math.max(0, co_ppm / USUAL_CO_ppm - 1);
-  return {
-    x,
-    r: aboveReference(end, x, ln((pump_Hz * 1000) / fan_rpm)),
-    air: (REFERENCE_SLOPE * ln_density_sd) ** 2,
-    co: Math.min(CO_VARIANCE_MOST, DOUBLES_AT ** 2 * above),
-  };
+  rows.x[slot] = x;
+  rows.r[slot] = aboveReference(end, x, ln((pump_Hz * 1000) / fan_rpm));
+  rows.air[slot] = (REFERENCE_SLOPE * ln_density_sd) ** 2;
+  rows.co[slot] = Math.min(CO_VARIANCE_MOST, DOUBLES_AT ** 2 * above);
 }
 
 /** Votes that doubt about the air, and the CO, have cost. */
@@ -78,11 +68,13 @@ export function speak(
   lost: Lost,
 ): void {
   const share = vote / slots.length;
-  let [lostToAir, lostToCo] = [0, 0];
+  let lostToAir = 0;
+  let lostToCo = 0;
   if (slots.length > 1) sort(slots, rows);
   for (let i = 0; i < slots.length; i++) {
     const slot = slots[i] as number;
-    const [air, co] = [rows.air[slot] as number, rows.co[slot] as number];
+    const air = rows.air[slot] as number;
+    const co = rows.co[slot] as number;
     const total = BETWEEN + air + co;
     const r = within(rows.r[slot] as number, R_MOST);
     tally.countRow(fold, rows.x[slot] as number, r, (share * BETWEEN) / total, sign);
