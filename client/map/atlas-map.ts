@@ -98,7 +98,11 @@ export class AtlasMap {
       if (map.hasImage(STRIPES)) return;
       map.addImage(STRIPES, stripes(channels(palette.stripe), STRIPE_ALPHA));
     });
-    map.on("click", ({ lngLat }) => tell(options, lngLat.wrap()));
+    // Not the map's own click: a press that may become a drag is kept from it.
+    map.getCanvasContainer().addEventListener("click", ({ clientX, clientY }) => {
+      const { left, top } = map.getCanvas().getBoundingClientRect();
+      tell(options, map.unproject([clientX - left, clientY - top]).wrap());
+    });
     map.getCanvas().addEventListener("keydown", ({ key }) => {
       if (key === "Enter") tell(options, map.getCenter().wrap());
     });

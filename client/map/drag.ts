@@ -23,10 +23,12 @@ const GLIDE_AS_FAR_ms = 80;
 const GLIDE_ms = 300;
 /** Its speed is that of the last moves within this time. */
 const LAST_ms = 80;
+/** It is drawn afresh once it has rested so long: whoever pulls again sooner is not held up. */
+const REST_ms = 250;
 
 /**
  * Pans a map without drawing it: the sheet is larger than what is seen of it and is pulled along as it is, which a
- * browser does without any script. It is drawn afresh when it comes to rest, or when its edge would come into view.
+ * browser does without any script. It is drawn afresh when it has come to rest, or when its edge would come into view.
  * The map leaves dragging to this; a second finger is the map's own.
  */
 export class Drag {
@@ -41,8 +43,8 @@ export class Drag {
   #likely = matchMedia("(hover: none)").matches;
   #moved = false;
   #last: { at: number; offset: Offset }[] = [];
-  #glide: Animation | undefined;
-  #frame = 0;
+  #glide: { animation: Animation; from: Offset } | undefined;
+  #rest: ReturnType<typeof setTimeout> | undefined;
 
   /**
    * @param seen what is seen of the sheet: the element that the map's container lies in
@@ -58,21 +60,37 @@ export class Drag {
       this.#reach = this.#reachNow();
     });
     const sheet = map.getContainer();
+    const pane = this.#pane;
     // Whatever else moves the map shall find it where it is seen.
     for (const type of ["pointerdown", "wheel", "keydown"])
-      sheet.addEventListener(type, () => this.land(), { capture: true, passive: true });
+      sheet.addEventListener(
+        type,
+        ({ target }) => {
+          if (type !== "pointerdown" || !pane.contains(target as Node)) this.land();
+        },
+        { capture: true, passive: true },
+      );
     const becomeLikely = () => {
       this.#likely = true;
       onLikely();
     };
-    sheet.addEventListener("pointerenter", becomeLikely, { once: true });
-    const pane = this.#pane;
+    if (!this.#likely) sheet.addEventListener("pointerenter", becomeLikely, { once: true });
     pane.addEventListener("pointerdown", (event) => this.#press(event));
     pane.addEventListener("pointermove", (event) => this.#move(event));
     pane.addEventListener("pointerup", (event) => this.#release(event, true));
     pane.addEventListener("pointercancel", (event) => this.#release(event, false));
-    // A drag is none of the map's business, and its end is no click.
-    pane.addEventListener("mousemove", (event) => this.#from && event.stopPropagation(), true);
+    // A drag is none of the map's business: it would ask where it lies at every move of the mouse over the page.
+    const removed = new AbortController();
+    map.once("remove", () => removed.abort());
+    for (const type of ["mousedown", "mousemove"] as const)
+      addEventListener(type, (event) => this.#from && event.stopPropagation(), {
+        capture: true,
+        signal: removed.signal,
+      });
+    pane.addEventListener("touchmove", (event) => this.#moved && event.stopPropagation(), true);
+    // Having heard of no move, the map would take its end for a tap.
+    pane.addEventListener("touchend", (event) => this.#moved && forget(event), true);
+    // Its end is no click.
     pane.addEventListener("click", (event) => this.#moved && event.stopPropagation(), true);
   }
 
@@ -97,19 +115,28 @@ export class Drag {
     return x >= from.x && x <= from.x + clientWidth && y >= from.y && y <= from.y + clientHeight;
   }
 
-  /** Ends a glide where the sheet is now. */
+  /** Draws at once what is seen now, where a drag or its glide has left the sheet. */
   land(): void {
-    if (!this.#glide) return;
-    const { e, f } = new DOMMatrix(getComputedStyle(this.#pane).transform);
-    this.#offset = { x: Math.round(e), y: Math.round(f) };
     this.stop();
-    this.#drawAfresh();
+    if (this.#offset === HOME) return;
+    this.#moveHome();
+    this.#map.redraw();
+    this.#lay();
   }
 
-  /** Forgets a glide. */
+  /** Leaves the sheet where it is now: nothing glides, and nothing is drawn later. */
   stop(): void {
-    this.#glide?.cancel();
+    clearTimeout(this.#rest);
+    if (!this.#glide) return;
+    const { animation, from } = this.#glide;
+    const share = animation.effect?.getComputedTiming().progress ?? 1;
+    this.#offset = {
+      x: Math.round(from.x + (this.#offset.x - from.x) * share),
+      y: Math.round(from.y + (this.#offset.y - from.y) * share),
+    };
+    animation.cancel();
     this.#glide = undefined;
+    this.#lay();
   }
 
   /** How far the sheet reaches beyond what is seen, px on each side. */
@@ -129,26 +156,27 @@ export class Drag {
 
   #press({ pointerId, button, shiftKey, clientX, clientY }: PointerEvent): void {
     this.#fingers.add(pointerId);
-    if (this.#fingers.size > 1 || this.#reach.x === 0) {
-      if (this.#from && this.#moved) this.#drawAfresh();
-      this.#from = undefined;
-      this.#map.dragPan.enable();
+    this.#from = undefined;
+    this.#moved = false;
+    const mine = this.#fingers.size === 1 && this.#reach.x > 0;
+    if (mine === this.#map.dragPan.isEnabled()) this.#map.dragPan[mine ? "disable" : "enable"]();
+    // With the shift key the map draws a box to zoom to.
+    if (!mine || button !== 0 || shiftKey) {
+      this.land();
       return;
     }
-    if (this.#map.dragPan.isEnabled()) this.#map.dragPan.disable();
-    this.#moved = false;
+    this.stop();
     this.#last = [];
-    // With the shift key the map draws a box to zoom to.
-    this.#from = button === 0 && !shiftKey ? { x: clientX, y: clientY } : undefined;
+    this.#from = { x: clientX - this.#offset.x, y: clientY - this.#offset.y };
   }
 
   #move({ pointerId, clientX, clientY, timeStamp }: PointerEvent): void {
     if (!this.#from) return;
     const to = { x: clientX - this.#from.x, y: clientY - this.#from.y };
     if (!this.#moved) {
-      if (Math.hypot(to.x, to.y) < CLICK_px) return;
+      if (Math.hypot(to.x - this.#offset.x, to.y - this.#offset.y) < CLICK_px) return;
       this.#moved = true;
-      this.#pane.setPointerCapture(pointerId);
+      this.#map.getCanvas().setPointerCapture(pointerId);
     }
     this.#pullTo(to);
     if (this.#atItsEnd()) {
@@ -156,7 +184,7 @@ export class Drag {
       this.#drawAfresh();
       this.#from = { x: this.#from.x + x, y: this.#from.y + y };
       this.#last = [];
-    }
+    } else this.#lay();
     this.#last = this.#last.filter(({ at }) => timeStamp - at < LAST_ms);
     this.#last.push({ at: timeStamp, offset: this.#offset });
   }
@@ -165,11 +193,14 @@ export class Drag {
     this.#fingers.delete(pointerId);
     if (!this.#from) return;
     this.#from = undefined;
-    if (!this.#moved) return;
+    if (!this.#moved) {
+      this.land();
+      return;
+    }
     const start = this.#last.find(({ at }) => timeStamp - at < LAST_ms);
     const still = !glides || matchMedia("(prefers-reduced-motion: reduce)").matches;
     if (!start || start.at === timeStamp || still) {
-      this.#drawAfresh();
+      this.#comeToRest();
       return;
     }
     const further = GLIDE_AS_FAR_ms / (timeStamp - start.at);
@@ -201,36 +232,51 @@ export class Drag {
       x: Math.round(Math.min(x, Math.max(-x, to.x))),
       y: Math.round(Math.min(down, Math.max(-up, to.y))),
     };
-    // With the frame: the map asks where it lies at every move of the mouse, and would have the page laid out for it.
-    cancelAnimationFrame(this.#frame);
-    this.#frame = requestAnimationFrame(() => {
-      this.#pane.style.transform = placed(this.#offset);
-    });
   }
 
   #glideTo(to: Offset): void {
-    const from = placed(this.#offset);
+    const from = this.#offset;
     this.#pullTo(to);
-    const glide = this.#pane.animate(
-      { transform: [from, placed(this.#offset)] },
+    const animation = this.#pane.animate(
+      { transform: [placed(from), placed(this.#offset)] },
       { duration: GLIDE_ms, easing: "cubic-bezier(0, 0, 0.3, 1)" },
     );
-    this.#glide = glide;
-    glide.onfinish = () => {
+    this.#lay();
+    this.#glide = { animation, from };
+    animation.onfinish = () => {
       this.#glide = undefined;
-      this.#drawAfresh();
+      this.#comeToRest();
     };
   }
 
-  /** Draws what is seen now into the middle of the sheet, and lays that where it belongs, at once. */
+  #comeToRest(): void {
+    if (this.#offset !== HOME) this.#rest = setTimeout(() => this.#drawAfresh(), REST_ms);
+  }
+
+  /** Lays the sheet where it has been pulled to. */
+  #lay(): void {
+    this.#pane.style.transform = placed(this.#offset);
+  }
+
+  /** Draws what is seen now into the middle of the sheet, and lays that where it belongs in the same frame. */
   #drawAfresh(): void {
+    this.#moveHome();
+    this.#map.once("render", () => this.#lay());
+  }
+
+  /** Has the map in the middle of the sheet what is seen now; from then on the sheet lies at home. */
+  #moveHome(): void {
     const { clientWidth, clientHeight } = this.#map.getContainer();
     const { x, y } = this.#offset;
     const center = this.#map.unproject([clientWidth / 2 - x, clientHeight / 2 - y]);
-    this.#map.jumpTo({ center }).redraw();
     this.#offset = HOME;
-    this.#pane.style.transform = placed(HOME);
+    this.#map.jumpTo({ center });
   }
 }
 
 const placed = ({ x, y }: Offset) => `translate(${x}px, ${y}px)`;
+
+function forget(touch: TouchEvent): void {
+  touch.stopPropagation();
+  touch.currentTarget?.dispatchEvent(new TouchEvent("touchcancel"));
+}

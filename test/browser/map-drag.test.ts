@@ -87,6 +87,8 @@ test("a drag pulls the map as it is drawn; let go, it is drawn afresh there, and
   await expect.poll(() => drawings(page)).toBeGreaterThan(still);
   await mapDrawn(page);
   expect((await asked(page)).lat).toBe(null);
+  // The keyboard goes on where the mouse has been.
+  expect(await page.evaluate(() => document.activeElement?.tagName)).toBe("CANVAS");
   const { lat, lon } = await middle(page);
   expect(lon).toBeCloseTo(lonAfter(120), 1);
   const north = (deg: number) => Math.asinh(Math.tan((deg * Math.PI) / 180)) / (2 * Math.PI);
@@ -112,6 +114,21 @@ test("pulled further than the sheet reaches it is drawn on the way; the world's 
   const edge = (WORLD_px - (box?.height ?? 0)) / 2 / WORLD_px;
   const north = Math.asinh(Math.tan((Number(lat) * Math.PI) / 180)) / (2 * Math.PI);
   expect(north).toBeCloseTo(edge, 2);
+  expect(complaints).toEqual([]);
+  await close();
+});
+
+test("pulled twice in a row it is where both have left it", async () => {
+  const { page, complaints, close } = await openPage(browser, atlas.url, SMALL);
+  await mapDrawn(page);
+  await page.locator(".map").hover();
+  await mapDrawn(page);
+  for (const across of [90, -40]) {
+    await pull(page, across, 0);
+    await page.mouse.up();
+  }
+  await mapDrawn(page);
+  expect(Number((await middle(page)).lon)).toBeCloseTo(lonAfter(50), 1);
   expect(complaints).toEqual([]);
   await close();
 });
