@@ -1,5 +1,7 @@
 import { enlarge } from "./terrarium.ts";
 
+/** Side of the tiles as the map takes them, px. */
+export const TILE_px = 512;
 /** The built-in elevation tiles, zooms 0–4. */
 const BUILT_IN = "/geography/tiles/{z}/{x}/{y}.png";
 export const DEEPEST_BUILT_IN_ZOOM = 4;

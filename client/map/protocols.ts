@@ -1,11 +1,9 @@
 import { addProtocol } from "maplibre-gl";
-import { allCoasts, drawSea } from "./coasts.ts";
-import { groundTile } from "./ground.ts";
+import type { Delivery, Order, Tile } from "./tile-worker.ts";
 
 /** Names of the tiles that are drawn here: elevations with what stands in for them, and what is not land. */
 const GROUND = "ground";
 const SEA = "sea";
-export const SEA_TILE_px = 512;
 
 let configured: string | null = null;
 let tell: () => void = () => {};
@@ -22,24 +20,34 @@ export function seaTiles(colour: string): string {
   return `${SEA}://${colour.replace("#", "")}/{z}/{x}/{y}`;
 }
 
-type Tile = [z: number, x: number, y: number];
-
 function tileIn(url: string): Tile {
-  return (/(\d+)\/(\d+)\/(\d+)$/.exec(url) ?? []).slice(1).map(Number) as Tile;
+  const [z, x, y] = (/(\d+)\/(\d+)\/(\d+)$/.exec(url) ?? []).slice(1).map(Number);
+  return [z, x, y] as Tile;
 }
 
+/** The tiles are drawn by a worker: no drawing of the map waits for them. */
 export function registerProtocols(): void {
-  addProtocol(GROUND, async ({ url }, stop) => ({
-    data: await groundTile(configured, tileIn(url), tell, stop.signal),
-  }));
-  addProtocol(SEA, async ({ url }) => {
-    const [z, x, y] = tileIn(url);
+  const worker = new Worker(new URL("./tile-worker.ts", import.meta.url), { type: "module" });
+  const order = (wanted: Order, { signal }: AbortController) =>
+    new Promise<{ data: ImageBitmap }>((deliver, fail) => {
+      const { port1: here, port2: there } = new MessageChannel();
+      here.onmessage = ({ data: delivery }: MessageEvent<Delivery>) => {
+        if ("instead" in delivery) return tell();
+        here.close();
+        if ("tile" in delivery) deliver({ data: delivery.tile });
+        else fail(new Error(delivery.failed));
+      };
+      signal.addEventListener("abort", () => {
+        here.postMessage(null);
+        fail(signal.reason);
+      });
+      worker.postMessage(wanted, [there]);
+    });
+  addProtocol(GROUND, ({ url }, stop) =>
+    order({ ground: tileIn(url), template: configured }, stop),
+  );
+  addProtocol(SEA, ({ url }, stop) => {
     const colour = `#${url.slice(`${SEA}://`.length).split("/")[0]}`;
-    const all = await allCoasts();
-    const canvas = new OffscreenCanvas(SEA_TILE_px, SEA_TILE_px);
-    const context = canvas.getContext("2d");
-    if (!context) throw new Error("This browser draws no canvas.");
-    drawSea(context, all, { colour, tiles: 2 ** z, x, y, side_px: SEA_TILE_px });
-    return { data: await createImageBitmap(canvas) };
+    return order({ sea: tileIn(url), colour }, stop);
   });
 }

@@ -1,7 +1,8 @@
 import type { StyleSpecification } from "maplibre-gl";
 import { cellLayers, cellSources } from "./cell-layers.ts";
+import { TILE_px } from "./ground.ts";
 import type { Palette } from "./palette.ts";
-import { SEA_TILE_px, seaTiles } from "./protocols.ts";
+import { seaTiles } from "./protocols.ts";
 import { type ReliefColour, STRIPES } from "./relief.ts";
 
 interface SheetOptions {
@@ -35,11 +36,12 @@ export function sheetStyle(options: SheetOptions): StyleSpecification {
       elevation: {
         type: "raster-dem",
         tiles: [elevationTiles],
-        tileSize: 256,
-        maxzoom: deepest,
+        tileSize: TILE_px,
+        // Each is made of four.
+        maxzoom: deepest - 1,
         encoding: "terrarium",
       },
-      sea: { type: "raster", tiles: [seaTiles(palette.sea)], tileSize: SEA_TILE_px },
+      sea: { type: "raster", tiles: [seaTiles(palette.sea)], tileSize: TILE_px },
       land: geojson("land"),
       lakes: geojson("lakes"),
       rivers: geojson("rivers"),

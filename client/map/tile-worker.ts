@@ -1,0 +1,65 @@
+import { allCoasts, drawSea } from "./coasts.ts";
+import { groundTile, TILE_px } from "./ground.ts";
+
+export type Tile = readonly [z: number, x: number, y: number];
+
+/** A tile asked for, over a port of its own; whatever the page says there calls it off. */
+export type Order = { ground: Tile; template: string | null } | { sea: Tile; colour: string };
+
+/** The tile; that it is not to be had; or that the configured source has not given it all. */
+export type Delivery = { tile: ImageBitmap } | { failed: string } | { instead: true };
+
+/** What this file needs of a worker: the page's own types leave no room for the library of workers. */
+declare const self: { onmessage: (event: MessageEvent<Order>) => void };
+
+self.onmessage = ({ data: order, ports: [port] }) => {
+  const send = (delivery: Delivery, transfer: Transferable[] = []) =>
+    port?.postMessage(delivery, transfer);
+  const stop = new AbortController();
+  if (port) port.onmessage = () => stop.abort();
+  const drawn =
+    "sea" in order
+      ? seaTile(order.sea, order.colour)
+      : quartered(order.ground, order.template, () => send({ instead: true }), stop.signal);
+  drawn.then(
+    (tile) => send({ tile }, [tile]),
+    (error) => send({ failed: String(error) }),
+  );
+};
+
+/** Four tiles of elevations as one: what a map has to do goes by the tile. */
+async function quartered(
+  [z, x, y]: Tile,
+  template: string | null,
+  onFallback: () => void,
+  stop: AbortSignal,
+): Promise<ImageBitmap> {
+  const places = [0, 1, 2, 3].map((i) => [i % 2, Math.floor(i / 2)] as const);
+  const quarters = await Promise.all(
+    places.map(([right, down]) =>
+      groundTile(template, [z + 1, 2 * x + right, 2 * y + down], onFallback, stop),
+    ),
+  );
+  const { canvas, context } = blank();
+  // The bytes of an elevation cannot be drawn out.
+  context.imageSmoothingEnabled = false;
+  const half = TILE_px / 2;
+  places.forEach(([right, down], i) => {
+    context.drawImage(quarters[i] as ImageBitmap, half * right, half * down, half, half);
+  });
+  return canvas.transferToImageBitmap();
+}
+
+async function seaTile([z, x, y]: Tile, colour: string): Promise<ImageBitmap> {
+  const all = await allCoasts();
+  const { canvas, context } = blank();
+  drawSea(context, all, { colour, tiles: 2 ** z, x, y, side_px: TILE_px });
+  return canvas.transferToImageBitmap();
+}
+
+function blank() {
+  const canvas = new OffscreenCanvas(TILE_px, TILE_px);
+  const context = canvas.getContext("2d", { willReadFrequently: true });
+  if (!context) throw new Error("This browser draws no canvas.");
+  return { canvas, context };
+}
