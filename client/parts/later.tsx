@@ -6,9 +6,12 @@ import { t } from "../texts/app.ts";
 export function later<P extends object>(load: () => Promise<ComponentType<P>>): ComponentType<P> {
   let Loaded: ComponentType<P> | undefined;
   return function Later(props: P) {
-    const [state, setState] = useState<"loading" | "ready" | "failed">("loading");
+    const [state, setState] = useState<"loading" | "ready" | "failed">(
+      Loaded ? "ready" : "loading",
+    );
     useEffect(() => {
-      if (Loaded) return;
+      // It may have come for another between the drawing and now.
+      if (Loaded) return setState("ready");
       load().then(
         (part) => {
           Loaded = part;
