@@ -46,24 +46,35 @@ export function packNames(entries: readonly NameEntry[], side: Side): string {
   return lines.join("\n");
 }
 
-/** The names of a shard, from {@link packNames}. */
-export function unpackNames(text: string, side: Side): NameEntry[] {
-  if (text === "") return [];
+/** The names of a shard that are wanted, from {@link packNames}; most are not, so bearers are read for these alone. */
+export function unpackNames(
+  text: string,
+  side: Side,
+  wanted: (name: string) => boolean = () => true,
+): NameEntry[] {
+  const entries: NameEntry[] = [];
+  if (text === "") return entries;
   let before = "";
-  return text.split("\n").map((line) => {
+  for (const line of text.split("\n")) {
     const tab = line.indexOf("\t");
     before = before.slice(0, Number.parseInt(line[0] ?? "0", 36)) + line.slice(1, tab);
-    const bearers = line
-      .slice(tab + 1)
-      .split(",")
-      .map((id) => Number.parseInt(id, 36))
-      .map((id) => ({ number: id >> 1, own: id % 2 === 0 }));
-    return { name: side === "beginning" ? before : reversed(before), bearers };
-  });
+    const name = side === "beginning" ? before : reversed(before);
+    if (wanted(name)) entries.push({ name, bearers: bearersOf(line.slice(tab + 1)) });
+  }
+  return entries;
+}
+
+function bearersOf(ids: string): Bearer[] {
+  return ids
+    .split(",")
+    .map((id) => Number.parseInt(id, 36))
+    .map((id) => ({ number: id >> 1, own: id % 2 === 0 }));
 }
 
 function reversed(name: string): string {
-  return [...name].reverse().join("");
+  let backwards = "";
+  for (const letter of name) backwards = letter + backwards;
+  return backwards;
 }
 
 function sharedLength(a: string, b: string): number {

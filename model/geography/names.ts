@@ -41,9 +41,9 @@ export async function byName(folded: string, read: ReadText): Promise<Found> {
 }
 
 async function note(found: Found, query: string, file: string, side: Side, read: ReadText) {
-  for (const { name, bearers } of unpackNames((await read(file)) ?? "", side)) {
-    const match = matchOf(query, name);
-    if (!match) continue;
+  const matches = (name: string) => matchOf(query, name) !== null;
+  for (const { name, bearers } of unpackNames((await read(file)) ?? "", side, matches)) {
+    const match = matchOf(query, name) as Match;
     for (const { number, own } of bearers) {
       const hit = { match, standing: (number + 1) * (own ? 1 : OTHER_NAME_COUNTS) };
       const before = found.get(number);
