@@ -1,25 +1,18 @@
 import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { beforeAll, expect, test } from "vitest";
 import { t } from "../../client/texts/app.ts";
 import { format } from "../../client/units.ts";
 import type { StartTune } from "../../model/start.ts";
-import { launchChromium } from "./chromium.ts";
-import { inventedTunes, tuneFarOff } from "./crowd.ts";
 import { askedRates, choosePlace, field, openPage, shownRates } from "./open-page.ts";
-import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
+import type { RunningAtlas } from "./running-atlas.ts";
+import { demoAtlas, plainBrowser } from "./shared.ts";
 
 let browser: Browser;
 let atlas: RunningAtlas;
 
 beforeAll(async () => {
   // Drawing the map in software would take most of the time; it has tests of its own.
-  [browser, atlas] = await Promise.all([launchChromium({ webgl: false }), runAtlas(["--demo"])]);
-  await atlas.load([...inventedTunes(), tuneFarOff(2)]);
-});
-
-afterAll(async () => {
-  await browser?.close();
-  await atlas?.close();
+  [browser, atlas] = await Promise.all([plainBrowser(), demoAtlas()]);
 });
 
 const LEADVILLE_m = 3097;

@@ -1,16 +1,15 @@
 import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { beforeAll, expect, test } from "vitest";
 import { PAPERS } from "../../client/card/card-choice.ts";
 import { cardWords } from "../../client/texts/card.ts";
 import { tuneAt } from "../../model/card/card-table.ts";
 import { ENDS, type End, type PublishedFit } from "../../model/fit/group.ts";
-import { launchChromium } from "./chromium.ts";
-import { inventedTunes } from "./crowd.ts";
 import { axeFinds, sideways } from "./faults.ts";
 import { openLine } from "./line.ts";
 import { field, openPage } from "./open-page.ts";
 import { readPdf } from "./pdf.ts";
-import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
+import type { RunningAtlas } from "./running-atlas.ts";
+import { demoAtlas, emptyAtlas, plainBrowser } from "./shared.ts";
 
 let browser: Browser;
 let atlas: RunningAtlas;
@@ -18,18 +17,8 @@ let empty: RunningAtlas;
 let fit: PublishedFit;
 
 beforeAll(async () => {
-  [browser, atlas, empty] = await Promise.all([
-    launchChromium({ webgl: false }),
-    runAtlas(),
-    runAtlas(),
-  ]);
-  await atlas.load(inventedTunes());
+  [browser, atlas, empty] = await Promise.all([plainBrowser(), demoAtlas(), emptyAtlas()]);
   fit = await atlas.get<PublishedFit>("/fit");
-});
-
-afterAll(async () => {
-  await browser?.close();
-  await Promise.all([atlas?.close(), empty?.close()]);
 });
 
 const HEATER = { heat_kW: 5, low_fan_rpm: 1800, high_fan_rpm: 4700, dose_uL: 22 };

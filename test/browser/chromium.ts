@@ -67,6 +67,8 @@ function ensureChromium(): void {
 
 interface HowToLaunch {
   webgl?: boolean;
+  /** WebGL draws the map and nothing else: half the work. Not for what is measured, or looked at by people. */
+  mapOnly?: boolean;
   /** A port on which others may drive it too. */
   debuggedAt?: number;
 }
@@ -84,7 +86,7 @@ export function launchProfile(
   return chromium.launchPersistentContext(folder, { ...launchOptions({}), ...options });
 }
 
-function launchOptions({ webgl = true, debuggedAt }: HowToLaunch): LaunchOptions {
+function launchOptions({ webgl = true, mapOnly = false, debuggedAt }: HowToLaunch): LaunchOptions {
   const executablePath = findChromium();
   if (!executablePath) throw new Error("No Chromium: run node test/browser/chromium.ts");
   return {
@@ -94,6 +96,7 @@ function launchOptions({ webgl = true, debuggedAt }: HowToLaunch): LaunchOptions
       ...(webgl
         ? ["--use-angle=swiftshader", "--enable-unsafe-swiftshader"]
         : ["--disable-3d-apis"]),
+      ...(mapOnly ? ["--disable-gpu-compositing"] : []),
       ...(debuggedAt ? [`--remote-debugging-port=${debuggedAt}`] : []),
       "--disable-quic",
       "--no-first-run",

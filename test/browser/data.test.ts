@@ -1,6 +1,6 @@
 import { readFile } from "node:fs/promises";
 import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { beforeAll, expect, test } from "vitest";
 import { offClaim } from "../../client/study/off-claim.ts";
 import report from "../../client/study/report.json" with { type: "json" };
 import type { StudyReport, StudyScenario } from "../../client/study/report.ts";
@@ -9,10 +9,10 @@ import { b } from "../../client/texts/bands.ts";
 import { dataWords } from "../../client/texts/data.ts";
 import { m } from "../../client/texts/method.ts";
 import { format } from "../../client/units.ts";
-import { launchChromium } from "./chromium.ts";
 import { axeFinds, sideways } from "./faults.ts";
 import { openPage } from "./open-page.ts";
-import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
+import type { RunningAtlas } from "./running-atlas.ts";
+import { demoAtlas, plainBrowser } from "./shared.ts";
 
 const STUDY = report as StudyReport;
 
@@ -20,12 +20,7 @@ let browser: Browser;
 let atlas: RunningAtlas;
 
 beforeAll(async () => {
-  [browser, atlas] = await Promise.all([launchChromium({ webgl: false }), runAtlas(["--demo"])]);
-});
-
-afterAll(async () => {
-  await browser?.close();
-  await atlas?.close();
+  [browser, atlas] = await Promise.all([plainBrowser(), demoAtlas()]);
 });
 
 const openBands = () => openPage(browser, `${atlas.url}/#/data/bands`);

@@ -1,28 +1,17 @@
 import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { beforeAll, expect, test } from "vitest";
 import { t } from "../../client/texts/app.ts";
-import { launchChromium } from "./chromium.ts";
-import { inventedTunes, tuneFarOff } from "./crowd.ts";
 import { axeFinds, sideways } from "./faults.ts";
 import { openPage } from "./open-page.ts";
-import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
+import type { RunningAtlas } from "./running-atlas.ts";
+import { demoAtlas, emptyAtlas, plainBrowser } from "./shared.ts";
 
 let browser: Browser;
 let demo: RunningAtlas;
 let empty: RunningAtlas;
 
 beforeAll(async () => {
-  [browser, demo, empty] = await Promise.all([
-    launchChromium({ webgl: false }),
-    runAtlas(["--demo"]),
-    runAtlas(),
-  ]);
-  await demo.load([...inventedTunes(), tuneFarOff(2)]);
-});
-
-afterAll(async () => {
-  await browser?.close();
-  await Promise.all([demo?.close(), empty?.close()]);
+  [browser, demo, empty] = await Promise.all([plainBrowser(), demoAtlas(), emptyAtlas()]);
 });
 
 /** Views with what tells that all of them is there; axe looks at the others in their own tests, filled in. */

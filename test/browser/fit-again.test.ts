@@ -11,11 +11,11 @@ import type { PublishedFit } from "../../model/fit/group.ts";
 import type { Tune } from "../../model/tune.ts";
 import type { Health } from "../../server/contract.ts";
 import type { FitReport } from "../../server/fit-report.ts";
-import { launchChromium } from "./chromium.ts";
 import { inventedTunes, tuneFarOff } from "./crowd.ts";
 import { axeFinds, sideways } from "./faults.ts";
 import { openPage } from "./open-page.ts";
 import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
+import { plainBrowser } from "./shared.ts";
 
 let browser: Browser;
 let atlas: RunningAtlas;
@@ -36,14 +36,13 @@ function variedTunes(): Tune[] {
 }
 
 beforeAll(async () => {
-  [browser, atlas] = await Promise.all([launchChromium({ webgl: false }), runAtlas()]);
+  [browser, atlas] = await Promise.all([plainBrowser(), runAtlas()]);
   await atlas.load(variedTunes());
   published = await atlas.get<PublishedFit>("/fit");
   ({ tunes } = await atlas.get<Health>("/health"));
 });
 
 afterAll(async () => {
-  await browser?.close();
   await atlas?.close();
 });
 

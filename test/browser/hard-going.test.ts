@@ -5,10 +5,10 @@ import { offline } from "../../client/texts/offline.ts";
 import { shareWords } from "../../client/texts/share.ts";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import type { Health } from "../../server/contract.ts";
-import { launchChromium } from "./chromium.ts";
 import { inventedTunes } from "./crowd.ts";
 import { field, openPage, shownRates } from "./open-page.ts";
 import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
+import { plainBrowser } from "./shared.ts";
 
 // Another clock, a slow line, storage wiped under an open page, foreign elevation tiles out of reach.
 let browser: Browser;
@@ -16,12 +16,11 @@ let atlas: RunningAtlas;
 
 beforeAll(async () => {
   // The map has tests of its own, and drawing it would take most of the time.
-  [browser, atlas] = await Promise.all([launchChromium({ webgl: false }), runAtlas()]);
+  [browser, atlas] = await Promise.all([plainBrowser(), runAtlas()]);
   await atlas.load(inventedTunes(12));
 });
 
 afterAll(async () => {
-  await browser?.close();
   await atlas?.close();
 });
 

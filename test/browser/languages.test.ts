@@ -1,5 +1,5 @@
 import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { beforeAll, expect, test } from "vitest";
 import { t as german } from "../../client/texts/de/app.ts";
 import { shareWords as germanShare } from "../../client/texts/de/share.ts";
 import { again } from "../../client/texts/en/again.ts";
@@ -11,22 +11,15 @@ import { scalingWords } from "../../client/texts/en/scaling.ts";
 import { shareWords } from "../../client/texts/en/share.ts";
 import { styleWords } from "../../client/texts/en/style.ts";
 import { t as spanish } from "../../client/texts/es/app.ts";
-import { launchChromium } from "./chromium.ts";
-import { inventedTunes, tuneFarOff } from "./crowd.ts";
 import { field, openPage } from "./open-page.ts";
-import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
+import type { RunningAtlas } from "./running-atlas.ts";
+import { demoAtlas, plainBrowser } from "./shared.ts";
 
 let browser: Browser;
 let atlas: RunningAtlas;
 
 beforeAll(async () => {
-  [browser, atlas] = await Promise.all([launchChromium({ webgl: false }), runAtlas(["--demo"])]);
-  await atlas.load([...inventedTunes(), tuneFarOff(2)]);
-});
-
-afterAll(async () => {
-  await browser?.close();
-  await atlas?.close();
+  [browser, atlas] = await Promise.all([plainBrowser(), demoAtlas()]);
 });
 
 test("German: numbers with a comma, read and written; slips in German; nothing English that is not marked", async () => {

@@ -6,23 +6,22 @@ import { logbookWords as words } from "../../client/texts/logbook.ts";
 import { shareWords } from "../../client/texts/share.ts";
 import type { Tune } from "../../model/tune.ts";
 import type { Health } from "../../server/contract.ts";
-import { launchChromium } from "./chromium.ts";
 import { axeFinds, sideways } from "./faults.ts";
 import { type Line, openLine } from "./line.ts";
 import { openPage } from "./open-page.ts";
 import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
+import { plainBrowser } from "./shared.ts";
 
 let browser: Browser;
 let atlas: RunningAtlas;
 let line: Line;
 
 beforeAll(async () => {
-  [browser, atlas] = await Promise.all([launchChromium({ webgl: false }), runAtlas()]);
+  [browser, atlas] = await Promise.all([plainBrowser(), runAtlas()]);
   line = await openLine(atlas.url);
 });
 
 afterAll(async () => {
-  await browser?.close();
   await line?.close();
   await atlas?.close();
 });
@@ -103,7 +102,7 @@ test("heater, tune with photo, cleaning, note; exported, wiped, brought back the
   await button(page, words.entry.photoDrop).waitFor();
   await button(page, words.entry.cancel).click();
   await logTune(page, { hours: "120", notes: "first\nnight", "low.power": "1" });
-  expect(await entries(page).count()).toBe(1);
+  await expect.poll(() => entries(page).count()).toBe(1);
   await button(page, words.entry.add.cleaning).click();
   await field(page, "hours").fill("130");
   await button(page, words.entry.save).click();

@@ -1,19 +1,9 @@
 import { globSync, statSync } from "node:fs";
 import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { launchChromium } from "./chromium.ts";
-import {
-  apart_pct,
-  draw,
-  keep,
-  kept,
-  LOOKS,
-  nameOf,
-  type Picture,
-  shownTunes,
-  VIEWS,
-} from "./looks.ts";
-import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
+import { beforeAll, expect, test } from "vitest";
+import { apart_pct, draw, keep, kept, LOOKS, nameOf, type Picture, VIEWS } from "./looks.ts";
+import type { RunningAtlas } from "./running-atlas.ts";
+import { demoAtlas, plainBrowser } from "./shared.ts";
 
 /** Another machine's letters move this many points at most; a heading's height more in all that follows moves more. */
 const ALIKE_pct = 4;
@@ -22,13 +12,7 @@ let browser: Browser;
 let atlas: RunningAtlas;
 
 beforeAll(async () => {
-  [browser, atlas] = await Promise.all([launchChromium({ webgl: false }), runAtlas(["--demo"])]);
-  await atlas.load(shownTunes());
-});
-
-afterAll(async () => {
-  await browser?.close();
-  await atlas?.close();
+  [browser, atlas] = await Promise.all([plainBrowser(), demoAtlas()]);
 });
 
 test.each(Object.keys(VIEWS))(

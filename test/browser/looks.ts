@@ -1,10 +1,8 @@
 import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { decode, encode } from "fast-png";
 import type { Browser, Page } from "playwright-core";
-import { launchChromium } from "./chromium.ts";
-import { inventedTunes, tuneFarOff } from "./crowd.ts";
 import { openPage } from "./open-page.ts";
-import { runAtlas } from "./running-atlas.ts";
+import { demoAtlas, plainBrowser } from "./shared.ts";
 
 /**
  * Every view as a small picture, to notice when it looks otherwise than it did. Eight pixels each way become one, so
@@ -127,15 +125,8 @@ async function settled(page: Page): Promise<Uint8Array> {
   return before;
 }
 
-/** Tunes enough for every view to have something to show; the same ones each time. */
-export const shownTunes = () => [...inventedTunes(), tuneFarOff(2)];
-
 if (import.meta.main) {
-  const [browser, atlas] = await Promise.all([
-    launchChromium({ webgl: false }),
-    runAtlas(["--demo"]),
-  ]);
-  await atlas.load(shownTunes());
+  const [browser, atlas] = await Promise.all([plainBrowser(), demoAtlas()]);
   for (const view of Object.keys(VIEWS)) {
     for (const [name, picture] of await draw(browser, atlas.url, view)) keep(LOOKS, name, picture);
     console.log(view);

@@ -1,20 +1,15 @@
 import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { beforeAll, expect, test } from "vitest";
 import { mapWords } from "../../client/texts/map.ts";
-import { launchChromium } from "./chromium.ts";
 import { mapDrawn, openPage } from "./open-page.ts";
-import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
+import type { RunningAtlas } from "./running-atlas.ts";
+import { emptyAtlas, mapBrowser } from "./shared.ts";
 
 let browser: Browser;
 let atlas: RunningAtlas;
 
 beforeAll(async () => {
-  [browser, atlas] = await Promise.all([launchChromium(), runAtlas()]);
-});
-
-afterAll(async () => {
-  await browser?.close();
-  await atlas?.close();
+  [browser, atlas] = await Promise.all([mapBrowser(), emptyAtlas()]);
 });
 
 const SMALL = { viewport: { width: 1040, height: 720 } };

@@ -5,10 +5,10 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { PALETTES } from "../../client/map/palette.ts";
 import { mapWords } from "../../client/texts/map.ts";
-import { launchChromium } from "./chromium.ts";
 import { openLine } from "./line.ts";
 import { field, mapDrawn, openPage, pointOnMap } from "./open-page.ts";
 import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
+import { mapBrowser } from "./shared.ts";
 
 /** How the server of elevations and basemap behaves. */
 type Manner = "good" | "broken" | "refusing";
@@ -49,7 +49,7 @@ beforeAll(async () => {
   await new Promise((ready) => sources.once("listening", ready));
   origin = `http://127.0.0.1:${(sources.address() as AddressInfo).port}`;
   [browser, atlas] = await Promise.all([
-    launchChromium(),
+    mapBrowser(),
     runAtlas([], {
       ELEVATION_TILES: `${origin}/ground/{z}/{x}/{y}.png`,
       BASEMAP_STYLE: `${origin}/style.json`,
@@ -58,7 +58,6 @@ beforeAll(async () => {
 });
 
 afterAll(async () => {
-  await browser?.close();
   await atlas?.close();
   sources?.close();
 });

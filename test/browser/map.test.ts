@@ -6,8 +6,6 @@ import { mapWords } from "../../client/texts/map.ts";
 import { trip } from "../../client/texts/trip.ts";
 import type { StartTune } from "../../model/start.ts";
 import type { CellsAnswer, ElevationAnswer, PlacesAnswer } from "../../server/contract.ts";
-import { launchChromium } from "./chromium.ts";
-import { inventedTunes } from "./crowd.ts";
 import { axeFinds } from "./faults.ts";
 import {
   askedRates,
@@ -19,7 +17,8 @@ import {
   pointOnMap,
   shownRates,
 } from "./open-page.ts";
-import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
+import type { RunningAtlas } from "./running-atlas.ts";
+import { demoAtlas, mapBrowser, plainBrowser } from "./shared.ts";
 
 let browser: Browser;
 /** Without WebGL, for what needs no map. */
@@ -27,17 +26,7 @@ let plain: Browser;
 let atlas: RunningAtlas;
 
 beforeAll(async () => {
-  [browser, plain, atlas] = await Promise.all([
-    launchChromium(),
-    launchChromium({ webgl: false }),
-    runAtlas(["--demo"]),
-  ]);
-  await atlas.load(inventedTunes());
-});
-
-afterAll(async () => {
-  await Promise.all([browser?.close(), plain?.close()]);
-  await atlas?.close();
+  [browser, plain, atlas] = await Promise.all([mapBrowser(), plainBrowser(), demoAtlas()]);
 });
 
 /** Wide plains and plateaus with no label upon them at the first zoom, from low to high. */

@@ -16,12 +16,12 @@ import {
   sweepEnd,
   typeReading,
 } from "./at-the-heater.ts";
-import { launchChromium } from "./chromium.ts";
 import { inventedTunes } from "./crowd.ts";
 import { axeFinds, sideways } from "./faults.ts";
 import { type Line, openLine } from "./line.ts";
 import { field, openPage } from "./open-page.ts";
 import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
+import { plainBrowser } from "./shared.ts";
 
 vi.setConfig({ testTimeout: 120_000 });
 
@@ -30,13 +30,12 @@ let atlas: RunningAtlas;
 let line: Line;
 
 beforeAll(async () => {
-  [browser, atlas] = await Promise.all([launchChromium({ webgl: false }), runAtlas()]);
+  [browser, atlas] = await Promise.all([plainBrowser(), runAtlas()]);
   await atlas.load(inventedTunes());
   line = await openLine(atlas.url);
 });
 
 afterAll(async () => {
-  await browser?.close();
   await line?.close();
   await atlas?.close();
 });

@@ -1,14 +1,15 @@
-import { type ChildProcess, spawn } from "node:child_process";
-import { mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { once } from "node:events";
+import type { Server } from "node:http";
+import type { AddressInfo } from "node:net";
+import { serve } from "@hono/node-server";
 import type { Tune } from "../../model/tune.ts";
+import { buildMissing } from "../../server/build-missing.ts";
 import type { Health } from "../../server/contract.ts";
+import { openAtlas, settingsFrom } from "../../server/node.ts";
 
-const START_WITHIN_ms = 170_000;
 const SETTLE_WITHIN_ms = 30_000;
 
-/** A real atlas in a process of its own, on a port of its own, over a database of its own. */
+/** A real atlas on a port of its own, over a database of its own in memory. */
 export interface RunningAtlas {
   url: string;
   get: <T>(path: string) => Promise<T>;
@@ -19,24 +20,33 @@ export interface RunningAtlas {
   close: () => Promise<void>;
 }
 
-/** Starts the server as its own command does; the first start builds what is missing. */
+/**
+ * Opens an atlas as the server's own command does, in this process: one of its own takes most of a second to read all
+ * modules. test/server/killed.test.ts has one.
+ */
 export async function runAtlas(
   args: readonly string[] = [],
-  settings: Record<string, string> = {},
+  env: Record<string, string> = {},
 ): Promise<RunningAtlas> {
-  const folder = mkdtempSync(join(tmpdir(), "hypsotune-browser-"));
-  const server = spawn(process.execPath, ["server/node.ts", ...args], {
-    env: {
-      ...process.env,
-      PORT: "0",
-      ATLAS_DB: join(folder, "atlas.db"),
+  const settings = settingsFrom(
+    {
+      ATLAS_DB: ":memory:",
       ATLAS_SECRET: "a secret for browser tests only",
       WRITE_LIMIT: "0",
-      ...settings,
+      ...env,
     },
-    stdio: ["ignore", "pipe", "pipe"],
-  });
-  const url = await addressOf(server);
+    args.includes("--demo"),
+  );
+  await buildMissing(settings);
+  const atlas = await openAtlas(settings);
+  const server = serve({
+    fetch: atlas.app.fetch,
+    port: 0,
+    // Other tests of this process need Node's own.
+    overrideGlobalObjects: false,
+  }) as Server;
+  if (!server.listening) await once(server, "listening");
+  const url = `http://localhost:${(server.address() as AddressInfo).port}`;
   const get = async <T>(path: string): Promise<T> => {
     const response = await fetch(`${url}/api${path}`);
     if (!response.ok) throw new Error(`${path}: ${response.status} ${await response.text()}`);
@@ -62,29 +72,13 @@ export async function runAtlas(
       });
     },
     close: async () => {
-      const ended = new Promise((done) => server.once("exit", done));
-      server.kill("SIGTERM");
+      const ended = once(server, "close");
+      server.close();
+      server.closeAllConnections();
       await ended;
-      rmSync(folder, { recursive: true, force: true });
+      await atlas.close();
     },
   };
-}
-
-function addressOf(server: ChildProcess): Promise<string> {
-  return new Promise((found, failed) => {
-    let said = "";
-    const give = setTimeout(() => failed(new Error(`No start in time:\n${said}`)), START_WITHIN_ms);
-    const listen = (chunk: Buffer) => {
-      said += chunk;
-      const url = /http:\/\/localhost:\d+/.exec(said)?.[0];
-      if (!url) return;
-      clearTimeout(give);
-      found(url);
-    };
-    server.stdout?.on("data", listen);
-    server.stderr?.on("data", listen);
-    server.once("exit", () => failed(new Error(`The server ended:\n${said}`)));
-  });
 }
 
 async function submit(url: string, tune: Tune): Promise<void> {

@@ -5,7 +5,7 @@ import { build } from "vite";
 import { expect, test } from "vitest";
 import { exp, ln, power } from "../../model/ln-exp.ts";
 import { seeded } from "../model/fit/simulated-crowd.ts";
-import { launchChromium } from "./chromium.ts";
+import { plainBrowser } from "./shared.ts";
 
 /** Arguments over all that a fit meets, and beyond. */
 function argumentsOfAllSizes(): number[] {
@@ -29,7 +29,7 @@ test("ln, exp and powers of the model have the same digits here and in Chromium"
     },
   });
   const script = readFileSync(join(outDir, "ln-exp.js"), "utf8");
-  const browser = await launchChromium({ webgl: false });
+  const browser = await plainBrowser();
   const page = await browser.newPage();
   await page.addScriptTag({ content: script });
   const xs = argumentsOfAllSizes();
@@ -40,7 +40,7 @@ test("ln, exp and powers of the model have the same digits here and in Chromium"
     return all.map((x) => [lnExp.ln?.(x), lnExp.exp?.(-x), lnExp.power?.(x, 1.7)]);
   }, xs);
   expect(there).toEqual(xs.map((x) => [ln(x), exp(-x), power(x, 1.7)]));
-  await browser.close();
+  await page.close();
 });
 
 test("they are the functions, to the last digit or two", () => {

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { parse } from "csv-parse/sync";
 import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { beforeAll, expect, test } from "vitest";
 import { t } from "../../client/texts/app.ts";
 import { scalingWords } from "../../client/texts/scaling.ts";
 import { format } from "../../client/units.ts";
@@ -9,22 +9,15 @@ import type { PublishedFit } from "../../model/fit/group.ts";
 import { residual_pct } from "../../model/residual.ts";
 import { groupOf } from "../../model/start.ts";
 import type { ScalingAnswer } from "../../server/contract.ts";
-import { launchChromium } from "./chromium.ts";
-import { inventedTunes, tuneFarOff, tuneInPulsesAMinute } from "./crowd.ts";
 import { openPage } from "./open-page.ts";
-import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
+import type { RunningAtlas } from "./running-atlas.ts";
+import { demoAtlas, plainBrowser } from "./shared.ts";
 
 let browser: Browser;
 let atlas: RunningAtlas;
 
 beforeAll(async () => {
-  [browser, atlas] = await Promise.all([launchChromium({ webgl: false }), runAtlas(["--demo"])]);
-  await atlas.load([...inventedTunes(), tuneInPulsesAMinute(), tuneFarOff(2), tuneFarOff(5)]);
-});
-
-afterAll(async () => {
-  await browser?.close();
-  await atlas?.close();
+  [browser, atlas] = await Promise.all([plainBrowser(), demoAtlas()]);
 });
 
 const openScaling = () => openPage(browser, `${atlas.url}/#/scaling`);

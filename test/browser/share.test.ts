@@ -7,22 +7,21 @@ import { shareWords } from "../../client/texts/share.ts";
 import { ACCEPTED_MEANS } from "../../model/safety.ts";
 import type { Tune } from "../../model/tune.ts";
 import type { Health } from "../../server/contract.ts";
-import { launchChromium } from "./chromium.ts";
 import { inventedTunes } from "./crowd.ts";
 import { choosePlace, field, openPage } from "./open-page.ts";
 import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
+import { plainBrowser } from "./shared.ts";
 
 let browser: Browser;
 let atlas: RunningAtlas;
 
 beforeAll(async () => {
   // Drawing the map in software would take most of the time; it has tests of its own.
-  [browser, atlas] = await Promise.all([launchChromium({ webgl: false }), runAtlas()]);
+  [browser, atlas] = await Promise.all([plainBrowser(), runAtlas()]);
   await atlas.load(inventedTunes());
 });
 
 afterAll(async () => {
-  await browser?.close();
   await atlas?.close();
 });
 

@@ -1,5 +1,5 @@
 import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { beforeAll, expect, test } from "vitest";
 import { t } from "../../client/texts/app.ts";
 import { dataWords } from "../../client/texts/data.ts";
 import { mapWords } from "../../client/texts/map.ts";
@@ -7,28 +7,17 @@ import { shareWords } from "../../client/texts/share.ts";
 import { trip } from "../../client/texts/trip.ts";
 import { SAFETY } from "../../model/safety.ts";
 import type { StartTune } from "../../model/start.ts";
-import { launchChromium } from "./chromium.ts";
-import { inventedTunes, tuneFarOff, tuneInPulsesAMinute } from "./crowd.ts";
 import { axeFinds, sideways } from "./faults.ts";
 import { askedRates, field, openPage, shownRates } from "./open-page.ts";
-import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
+import type { RunningAtlas } from "./running-atlas.ts";
+import { demoAtlas, emptyAtlas, plainBrowser } from "./shared.ts";
 
 let browser: Browser;
 let demo: RunningAtlas;
 let empty: RunningAtlas;
 
 beforeAll(async () => {
-  [browser, demo, empty] = await Promise.all([
-    launchChromium({ webgl: false }),
-    runAtlas(["--demo"]),
-    runAtlas(),
-  ]);
-  await demo.load([...inventedTunes(), tuneInPulsesAMinute(), tuneFarOff(2)]);
-});
-
-afterAll(async () => {
-  await browser?.close();
-  await Promise.all([demo?.close(), empty?.close()]);
+  [browser, demo, empty] = await Promise.all([plainBrowser(), demoAtlas(), emptyAtlas()]);
 });
 
 /** Each view in the state in which it shows most; a drawn map has its own tests. */
