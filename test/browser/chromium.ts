@@ -2,13 +2,7 @@ import { spawnSync } from "node:child_process";
 import { existsSync, globSync } from "node:fs";
 import { homedir } from "node:os";
 import { delimiter, join } from "node:path";
-import {
-  type Browser,
-  type BrowserContext,
-  type BrowserContextOptions,
-  chromium,
-  type LaunchOptions,
-} from "playwright-core";
+import { type Browser, chromium, type LaunchOptions } from "playwright-core";
 
 /** The one without windows first: it opens a page for about half the work of a whole browser. */
 const NAMES = [
@@ -76,14 +70,6 @@ interface HowToLaunch {
 /** A headless Chromium that draws WebGL in software, or not at all, and asks nothing of the network. */
 export function launchChromium(how: HowToLaunch = {}): Promise<Browser> {
   return chromium.launch(launchOptions(how));
-}
-
-/** The same with a profile kept in a folder: what a page keeps there is found again by the next. */
-export function launchProfile(
-  folder: string,
-  options: BrowserContextOptions = {},
-): Promise<BrowserContext> {
-  return chromium.launchPersistentContext(folder, { ...launchOptions({}), ...options });
 }
 
 function launchOptions({ webgl = true, mapOnly = false, debuggedAt }: HowToLaunch): LaunchOptions {

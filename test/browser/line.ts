@@ -32,15 +32,15 @@ export async function openLine(atlas: string): Promise<Line> {
     if (change === null) return void answer.writeHead(404).end();
     const swallow = state === "swallowing" && asked.method === "POST";
     if (asked.method === "POST") keys.push(String(asked.headers["idempotency-key"]));
-    const headers = { ...asked.headers, connection: "close" };
-    if (change) delete headers["accept-encoding"];
+    // Packed it could not be changed, and over so short a line packing is more work than it saves.
+    const { "accept-encoding": _, ...headers } = { ...asked.headers, connection: "close" };
     const onward = request(atlas + path, { method: asked.method, headers }, (got) => {
       if (swallow) return void got.resume();
       if (!change) {
         answer.writeHead(got.statusCode ?? 502, got.headers);
         return void got.pipe(answer);
       }
-      const { "content-length": _, etag: __, ...rest } = got.headers;
+      const { "content-length": __, etag: ___, ...rest } = got.headers;
       let text = "";
       got.setEncoding("utf8").on("data", (part) => {
         text += part;

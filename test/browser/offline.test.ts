@@ -1,6 +1,4 @@
-import { cpSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { readFileSync } from "node:fs";
 import type { BrowserContext, BrowserContextOptions, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test, vi } from "vitest";
 import { ANSWERS_CACHE } from "../../client/offline/names.ts";
@@ -10,23 +8,22 @@ import { scalingWords } from "../../client/texts/scaling.ts";
 import { shareWords } from "../../client/texts/share.ts";
 import type { Tune } from "../../model/tune.ts";
 import type { Health, ScalingAnswer } from "../../server/contract.ts";
-import { launchProfile } from "./chromium.ts";
 import { inventedTunes } from "./crowd.ts";
 import { axeFinds } from "./faults.ts";
 import { type Line, openLine } from "./line.ts";
 import { askedRates, choosePlace, field, mapDrawn, shownRates } from "./open-page.ts";
 import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
+import { mapBrowser, plainBrowser } from "./shared.ts";
 
 vi.setConfig({ testTimeout: 150_000 });
 
 // A telephone: the map lies below the screen, and is drawn only for the test that goes there.
 const VIEWPORT = { viewport: { width: 360, height: 740 } };
-const folder = mkdtempSync(join(tmpdir(), "hypsotune-profiles-"));
-/** A profile after one visit. It takes long to fetch page, map and places whole, so each test begins with a copy. */
-const visitedOnce = join(folder, "visited");
 
 let atlas: RunningAtlas;
 let line: Line;
+/** Where page, map and places are kept once for all tests, since it takes long. */
+let visitor: BrowserContext;
 let context: BrowserContext;
 let page: Page;
 
@@ -34,34 +31,36 @@ beforeAll(async () => {
   atlas = await runAtlas();
   await atlas.load([...inventedTunes(), ofClass(8)]);
   line = await openLine(atlas.url);
-  context = await launchProfile(visitedOnce, VIEWPORT);
-  page = await open();
-  await visited();
-  await context.close();
+  visitor = await (await mapBrowser()).newContext(VIEWPORT);
 });
 
 afterAll(async () => {
+  await visitor?.close();
   await line?.close();
   await atlas?.close();
-  rmSync(folder, { recursive: true, force: true });
 });
 
-beforeEach(async ({ task }) => {
+/** A visitor who was here once, and has done nothing since. */
+beforeEach(async () => {
   line.renew();
-  const profile = join(folder, task.id);
-  cpSync(visitedOnce, profile, { recursive: true });
-  context = await launchProfile(profile, VIEWPORT);
+  context = visitor;
+  page = await context.newPage();
+  const session = await context.newCDPSession(page);
+  const storageTypes = "local_storage,indexeddb";
+  await session.send("Storage.clearDataForOrigin", { origin: line.url, storageTypes });
+  await page.close();
   page = await open();
+  await visited();
 });
 
 afterEach(async () => {
-  await context.close();
+  if (context !== visitor) await context.close();
+  for (const left of visitor.pages()) await left.close();
 });
 
 /** A browser that was never here, in place of the one that was. */
 async function neverHere(options: BrowserContextOptions = {}): Promise<void> {
-  await context.close();
-  context = await launchProfile(mkdtempSync(join(folder, "new-")), { ...VIEWPORT, ...options });
+  context = await (await plainBrowser()).newContext({ ...VIEWPORT, ...options });
 }
 
 async function open(address = ""): Promise<Page> {
@@ -99,7 +98,6 @@ async function fillTune(low_pump_Hz: number): Promise<void> {
 }
 
 test("the page is installable: manifest, icons that are there, a service worker", async () => {
-  await visited();
   const manifest = await (await fetch(`${line.url}/manifest.webmanifest`)).json();
   expect(manifest).toMatchObject({ start_url: "/", display: "standalone" });
   for (const { src, type } of manifest.icons) {
@@ -112,7 +110,6 @@ test("the page is installable: manifest, icons that are there, a service worker"
 });
 
 test("after one visit with the line cut: start tunes, place search, the map, charts, with the fit's version and age", async () => {
-  await visited();
   const [{ fit }, rates] = [
     await atlas.get<Health>("/health"),
     await askedRates(atlas.get, { heat_kW: 5, elevation_m: 4321, temperature_C: -17 }),
@@ -163,7 +160,6 @@ test("after one visit with the line cut: start tunes, place search, the map, cha
 });
 
 test("a country is saved with its small places, and removed again", async () => {
-  await visited();
   await page.locator(".offline summary").click();
   await page.getByLabel(offline.region).selectOption({ label: "Iceland" });
   await button(offline.save).click();
@@ -181,7 +177,6 @@ test("a country is saved with its small places, and removed again", async () => 
 });
 
 test("a tune shared without a network waits, arrives once, and its receipt is kept", async () => {
-  await visited();
   const before = await tunes();
   line.cut();
   await page.goto(`${line.url}/#/share`);
@@ -207,7 +202,6 @@ test("a tune shared without a network waits, arrives once, and its receipt is ke
 });
 
 test("killed between sending and the answer, the tune arrives exactly once all the same", async () => {
-  await visited();
   const before = await tunes();
   await page.goto(`${line.url}/#/share`);
   await fillTune(1.12);
@@ -231,7 +225,6 @@ test("killed between sending and the answer, the tune arrives exactly once all t
 });
 
 test("what the atlas refuses of a tune that waited is said, and can be mended in the form", async () => {
-  await visited();
   line.cut();
   await page.goto(`${line.url}/#/share`);
   await fillTune(1.13);
@@ -244,27 +237,6 @@ test("what the atlas refuses of a tune that waited is said, and can be mended in
   await button(offline.mend).click();
   await page.getByText(offline.waitingTitle).waitFor({ state: "detached" });
   expect(await field(page, "low.pump_Hz").inputValue()).toBe("1.13");
-});
-
-test("a new release waits for a press, and the old tab works until then", async () => {
-  await visited();
-  line.replace("/service-worker.js", (text) => `${text}\n// a newer release`);
-  await page.evaluate(async () => (await navigator.serviceWorker.ready).update());
-  await notice(offline.newRelease).waitFor();
-  await page.evaluate(() => {
-    (globalThis as { before?: boolean }).before = true;
-  });
-  await page.goto(`${line.url}/#/scaling`);
-  await page.locator(".chart svg").first().waitFor();
-  const other = await open("#/share");
-  await other.locator(".notices").getByText(offline.newRelease).waitFor();
-  await page.bringToFront();
-  await Promise.all([page.waitForEvent("load"), button(offline.reload).click()]);
-  await page.locator(".chart svg").first().waitFor();
-  expect(await page.evaluate(() => (globalThis as { before?: boolean }).before)).toBe(undefined);
-  // Another tab is told, and keeps what was typed until it is reloaded.
-  await other.locator(".notices").getByText(offline.newReleaseElsewhere).waitFor();
-  await notice(offline.newRelease).waitFor({ state: "detached" });
 });
 
 test("a part that is gone from the server, and kept nowhere, is said with a way on", async () => {
@@ -293,7 +265,6 @@ test("a first visit whose connection breaks off says so, and takes it up again o
 });
 
 test("what the page remembered is wiped and the line cut: the fit still comes from the service worker", async () => {
-  await visited();
   const { fit } = await atlas.get<Health>("/health");
   await page.evaluate(() => localStorage.clear());
   line.cut();
@@ -307,7 +278,6 @@ test("what the page remembered is wiped and the line cut: the fit still comes fr
 });
 
 test("everything wiped: the page begins as on a first visit and keeps all of it again", async () => {
-  await visited();
   const session = await context.newCDPSession(page);
   await session.send("Storage.clearDataForOrigin", { origin: line.url, storageTypes: "all" });
   await page.reload();
@@ -318,7 +288,6 @@ test("everything wiped: the page begins as on a first visit and keeps all of it 
 });
 
 test("storage cleared by the browser: what was kept is fetched again, with a word", async () => {
-  await visited();
   await page.evaluate(async () => {
     for (const name of await caches.keys()) {
       if (name.includes("geography")) await caches.delete(name);
@@ -330,7 +299,6 @@ test("storage cleared by the browser: what was kept is fetched again, with a wor
 });
 
 test("no room left: the page says so and its start tunes work on", async () => {
-  await visited();
   await page.evaluate(async () => {
     for (const name of await caches.keys()) {
       if (name.includes("geography")) await caches.delete(name);
@@ -347,4 +315,25 @@ test("no room left: the page says so and its start tunes work on", async () => {
   await session.send("Storage.overrideQuotaForOrigin", { origin: line.url });
   await page.locator(".notices").getByRole("button", { name: offline.retry }).click();
   await visited();
+});
+
+// The last one: whoever was here once has a newer release from here on.
+test("a new release waits for a press, and the old tab works until then", async () => {
+  line.replace("/service-worker.js", (text) => `${text}\n// a newer release`);
+  await page.evaluate(async () => (await navigator.serviceWorker.ready).update());
+  await notice(offline.newRelease).waitFor();
+  await page.evaluate(() => {
+    (globalThis as { before?: boolean }).before = true;
+  });
+  await page.goto(`${line.url}/#/scaling`);
+  await page.locator(".chart svg").first().waitFor();
+  const other = await open("#/share");
+  await other.locator(".notices").getByText(offline.newRelease).waitFor();
+  await page.bringToFront();
+  await Promise.all([page.waitForEvent("load"), button(offline.reload).click()]);
+  await page.locator(".chart svg").first().waitFor();
+  expect(await page.evaluate(() => (globalThis as { before?: boolean }).before)).toBe(undefined);
+  // Another tab is told, and keeps what was typed until it is reloaded.
+  await other.locator(".notices").getByText(offline.newReleaseElsewhere).waitFor();
+  await notice(offline.newRelease).waitFor({ state: "detached" });
 });
