@@ -39,22 +39,24 @@ export default defineConfig({
 });
 
 /**
- * Fetches beside the scripts what waits for them: the English words (another language's follow once it is known), and
- * the letters, so that no line of text breaks anew when they come.
+ * Fetches beside the scripts what waits for them: the published fit, the English words (another language's follow once it
+ * is known), and the letters, so that no line of text breaks anew when they come.
  */
 function fetchedAhead(): Plugin {
   return {
     name: "fetched-ahead",
     transformIndexHtml: {
       order: "post",
-      handler: (_, { bundle = {} }) =>
-        Object.values(bundle).flatMap((file) => {
+      handler: (_, { bundle = {} }) => [
+        ahead({ rel: "preload", as: "fetch", href: "/api/fit" }),
+        ...Object.values(bundle).flatMap((file) => {
           const href = `/${file.fileName}`;
           const words = file.type === "chunk" && file.facadeModuleId?.endsWith("/texts/en/app.ts");
           if (words) return [ahead({ rel: "modulepreload", href })];
           const letters = /noto-sans-latin-\d+-normal-.*\.woff2$/.test(href);
           return letters ? [ahead({ rel: "preload", as: "font", type: "font/woff2", href })] : [];
         }),
+      ],
     },
   };
 }

@@ -2,7 +2,9 @@ import type { Context } from "hono";
 
 /** Reads may be kept a little while and then asked for again with If-None-Match. */
 const READ_FOR = "public, max-age=30, must-revalidate";
-const FOR_EVER = "public, max-age=31536000, immutable";
+export const FOR_EVER = "public, max-age=31536000, immutable";
+/** What the page fetches ahead, before its script could ask for the newest. */
+export const ASKED_EACH_TIME = "public, no-cache";
 
 /**
  * Marks an answer with what it was made from, and answers 304 when the client has just that (RFC 9110 §13.1.2).
@@ -11,11 +13,11 @@ const FOR_EVER = "public, max-age=31536000, immutable";
 export function unchangedSince(
   c: Context,
   madeFrom: string,
-  forEver = false,
+  caching = READ_FOR,
 ): Response | undefined {
   const tag = `"${madeFrom}"`;
   c.header("ETag", tag);
-  c.header("Cache-Control", forEver ? FOR_EVER : READ_FOR);
+  c.header("Cache-Control", caching);
   const asked = c.req.header("If-None-Match");
   if (!asked) return undefined;
   const known = asked.split(",").map((t) => t.trim().replace(/^W\//, ""));

@@ -35,7 +35,6 @@ export function Notices({ fit, stale }: { fit: PublishedFit | undefined; stale: 
         </p>
       )}
       {wiped && <p class="warning">{offline.wiped}</p>}
-      {keeping.is === "keeping" && keeping.cleared && <p class="note">{offline.cleared}</p>}
       {waiting > 0 && <p class="note">{offline.waitingCount(waiting)}</p>}
       {arrived > 0 && <p class="note">{offline.arrived(arrived)}</p>}
     </div>

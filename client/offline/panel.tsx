@@ -14,22 +14,27 @@ export function OfflinePanel() {
   const { keeping } = useStanding();
   const [opened, setOpened] = useState(false);
   return (
-    <details
-      class="sheet offline"
-      data-offline={keeping.is}
-      onToggle={(e) => setOpened(e.currentTarget.open || opened)}
-    >
-      <summary>{offline.title}</summary>
-      <p>{sentence(keeping)}</p>
-      {mayAsk(keeping) && (
-        <p>
-          <button type="button" onClick={() => void keep()}>
-            {keeping.is === "waiting" ? offline.keepNow : offline.retry}
-          </button>
-        </p>
-      )}
-      {opened && keeping.is !== "unable" && <Countries />}
-    </details>
+    <>
+      <details
+        class="sheet offline"
+        data-offline={keeping.is}
+        onToggle={(e) => setOpened(e.currentTarget.open || opened)}
+      >
+        <summary>{offline.title}</summary>
+        <p>{sentence(keeping)}</p>
+        {mayAsk(keeping) && (
+          <p>
+            <button type="button" onClick={() => void keep()}>
+              {keeping.is === "waiting" ? offline.keepNow : offline.retry}
+            </button>
+          </p>
+        )}
+        {opened && keeping.is !== "unable" && <Countries />}
+      </details>
+      <div role="status">
+        {keeping.is === "keeping" && keeping.cleared && <p class="note">{offline.cleared}</p>}
+      </div>
+    </>
   );
 }
 

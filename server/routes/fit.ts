@@ -17,7 +17,7 @@ import { groupOf } from "../../model/start.ts";
 import { heat_kW } from "../../model/tune.ts";
 import type { Services } from "../context.ts";
 import type { FitAnswer, ScalingAnswer, ScalingPoint } from "../contract.ts";
-import { unchangedSince } from "../freshness.ts";
+import { ASKED_EACH_TIME, FOR_EVER, unchangedSince } from "../freshness.ts";
 import { RequestProblem } from "../problem.ts";
 import { fromText, readQuery } from "../query.ts";
 
@@ -35,7 +35,7 @@ export function fitRoutes(services: Services): Hono {
 
   app.get("/fit", async (c) => {
     const fit = await services.fit.current();
-    return unchangedSince(c, fit.version) ?? c.json(withSafety(fit));
+    return unchangedSince(c, fit.version, ASKED_EACH_TIME) ?? c.json(withSafety(fit));
   });
 
   app.get("/fit/:version", async (c) => {
@@ -45,7 +45,10 @@ export function fitRoutes(services: Services): Hono {
     if (!fit)
       throw new RequestProblem(404, "No fit has that version. GET /api/fit names the newest.");
     // Only the prior may change under its name, with a new release of the code.
-    return unchangedSince(c, fit.version, fit.version !== "prior") ?? c.json(withSafety(fit));
+    return (
+      unchangedSince(c, fit.version, fit.version === "prior" ? undefined : FOR_EVER) ??
+      c.json(withSafety(fit))
+    );
   });
 
   app.get("/scaling", async (c) => {

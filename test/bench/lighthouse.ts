@@ -12,13 +12,11 @@ const LEAST = { performance: 95, accessibility: 100, "best-practices": 100, seo:
 
 /** Lighthouse's scores of the built page with the demo, as on a mid-range telephone: its own default setting. */
 export async function bench(): Promise<Result[]> {
-  const port = await freePort();
-  const [browser, atlas] = await Promise.all([launchChromium({ debuggedAt: port }), demoAtlas()]);
+  const atlas = await demoAtlas();
   const runs: Record<string, number>[] = [];
   try {
-    for (let run = 0; run < RUNS; run++) runs.push(await scores(atlas.url, port));
+    for (let run = 0; run < RUNS; run++) runs.push(await firstVisit(atlas.url));
   } finally {
-    await browser.close();
     await atlas.close();
   }
   return Object.entries(LEAST).map(([id, limit]) => {
@@ -31,6 +29,17 @@ export async function bench(): Promise<Result[]> {
       detail: `${reached.map((score) => score.toFixed(0)).join(", ")} out of 100`,
     };
   });
+}
+
+/** Scores in a browser of its own: one that has been there remembers the fit. */
+async function firstVisit(url: string): Promise<Record<string, number>> {
+  const port = await freePort();
+  const browser = await launchChromium({ debuggedAt: port });
+  try {
+    return await scores(url, port);
+  } finally {
+    await browser.close();
+  }
 }
 
 async function scores(url: string, port: number): Promise<Record<string, number>> {

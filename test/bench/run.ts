@@ -16,7 +16,7 @@ interface Chunk {
   imports?: string[];
 }
 
-/** Gzipped kilobytes of the scripts loaded before the first answer: the entry and what it imports at once. */
+/** Gzipped kilobytes of the scripts loaded before the first answer: the entry, what it imports at once, and its words. */
 function firstAnswerScripts(): Result {
   const manifest: Record<string, Chunk> = JSON.parse(
     readFileSync("dist/.vite/manifest.json", "utf8"),
@@ -28,6 +28,7 @@ function firstAnswerScripts(): Result {
     for (const next of manifest[key]?.imports ?? []) visit(next);
   };
   visit("index.html");
+  visit("texts/en/app.ts");
   const sizes = [...needed].map(
     (key) => gzipSync(readFileSync(`dist/${manifest[key]?.file}`)).length,
   );
@@ -35,7 +36,7 @@ function firstAnswerScripts(): Result {
   return {
     name: "JavaScript before the first answer, kB gzipped",
     ratio: kB,
-    limit: 90,
+    limit: 60,
     better: "lower",
     detail: `${needed.size} files of dist/`,
   };
