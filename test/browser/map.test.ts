@@ -40,6 +40,8 @@ const TIBET: [lat: number, lon: number] = [33, 85];
 
 /** Drawing in software takes its time by the pixel. */
 const SMALL = { viewport: { width: 1040, height: 720 } };
+/** Where no line is looked at. */
+const COARSE = { ...SMALL, deviceScaleFactor: 0.5 };
 
 type Colour = [red: number, green: number, blue: number];
 
@@ -289,7 +291,7 @@ test("every cell of the map is also a row of text", async () => {
 });
 
 test("a lost drawing context: a word and a still picture, and the same map when it is back", async () => {
-  const { page, complaints, close } = await openPage(browser, atlas.url, SMALL);
+  const { page, complaints, close } = await openPage(browser, atlas.url, COARSE);
   await mapDrawn(page);
   const before = middle(await coloursAt(page, GROUND.sahara));
   await page.evaluate(() => {
@@ -313,7 +315,7 @@ test("a lost drawing context: a word and a still picture, and the same map when 
 });
 
 test("the trip fetches its map when that is opened; a tap, or Enter for its middle, adds a stop", async () => {
-  const { page, complaints, close } = await openPage(browser, `${atlas.url}/#/trip`, SMALL);
+  const { page, complaints, close } = await openPage(browser, `${atlas.url}/#/trip`, COARSE);
   await page.getByText(trip.map.open).waitFor();
   const library = () =>
     page.evaluate(() =>

@@ -18,7 +18,7 @@ import { mapBrowser, plainBrowser } from "./shared.ts";
 vi.setConfig({ testTimeout: 150_000 });
 
 // A telephone: the map lies below the screen, and is drawn only for the test that goes there.
-const VIEWPORT = { viewport: { width: 360, height: 740 } };
+const VIEWPORT = { viewport: { width: 360, height: 740 }, deviceScaleFactor: 0.5 };
 
 let atlas: RunningAtlas;
 let line: Line;
