@@ -14,7 +14,8 @@ export function OfflinePanel() {
   const { keeping } = useStanding();
   const [opened, setOpened] = useState(false);
   return (
-    <>
+    // One part of the page: the word below takes no room of its own while there is none.
+    <div>
       <details
         class="sheet offline"
         data-offline={keeping.is}
@@ -34,7 +35,7 @@ export function OfflinePanel() {
       <div role="status">
         {keeping.is === "keeping" && keeping.cleared && <p class="note">{offline.cleared}</p>}
       </div>
-    </>
+    </div>
   );
 }
 
