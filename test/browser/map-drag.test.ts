@@ -5,7 +5,11 @@ import { mapDrawn, type OpenPage, openPage } from "./open-page.ts";
 import { emptyAtlas, mapBrowser } from "./shared.ts";
 
 /** No pixel is looked at, and drawing in software takes its time by the pixel. */
-const SMALL = { viewport: { width: 1040, height: 720 }, deviceScaleFactor: 0.5 };
+const SMALL = {
+  viewport: { width: 1040, height: 720 },
+  deviceScaleFactor: 0.5,
+  reducedMotion: "no-preference",
+} as const;
 
 /** One map, each test pulling it from where the one before left it. */
 let opened: OpenPage;

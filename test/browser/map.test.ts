@@ -39,7 +39,10 @@ const GROUND = {
 const TIBET: [lat: number, lon: number] = [33, 85];
 
 /** Drawing in software takes its time by the pixel. */
-const SMALL = { viewport: { width: 1040, height: 720 } };
+const SMALL = {
+  viewport: { width: 1040, height: 720 },
+  reducedMotion: "no-preference",
+} as const;
 /** Where no line is looked at. */
 const COARSE = { ...SMALL, deviceScaleFactor: 0.5 };
 

@@ -149,7 +149,9 @@ test("both ends without a network, one by keyboard alone, a reload on the way: m
   expect(meter).toEqual({ kind: "portable meter", distance_m: 0.3 });
   await page.locator(".onsite [data-verdict=accepted]").waitFor();
   await expect.poll(tunes).toBe(before + 1);
-  expect((await logged())[0]?.shared).toMatchObject({ receipt: expect.any(String) });
+  await expect
+    .poll(async () => (await logged())[0]?.shared)
+    .toMatchObject({ receipt: expect.any(String) });
   await page.reload();
   await page.locator(".onsite [data-verdict=accepted]").waitFor();
   expect(line.keys).toEqual([entry?.id]);

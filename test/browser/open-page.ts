@@ -19,6 +19,8 @@ export async function openPage(
     viewport: { width: 1280, height: 800 },
     // Keeping map and places for later would take most of the time; test/browser/offline.test.ts has the tests of it.
     serviceWorkers: "block",
+    // A button that glides into view cannot be pressed until it rests.
+    reducedMotion: "reduce",
     ...options,
   });
   const page = await context.newPage();
