@@ -1,4 +1,4 @@
-import { OWN } from "./off-claim.ts";
+import { type Band, coverageOf, OWN } from "./off-claim.ts";
 import type { StudyReport, StudyResult, StudyScenario } from "./report.ts";
 
 /** Scenarios by which the method is judged, in the order in which they are shown. */
@@ -76,6 +76,32 @@ export function methodLines(report: StudyReport): MethodLine[] {
       }),
     };
   });
+}
+
+/** Of bands on clean data, the truth drawn from the belief: how often they held in the worst and in the best air, %. */
+export interface CalibrationLine {
+  contributors: number;
+  runs: number;
+  /** Each level's lowest and highest. */
+  held_pct: Record<Band, [least: number, most: number][]>;
+}
+
+/** In order of contributors. */
+export function calibrationLines({ scenarios }: StudyReport): CalibrationLine[] {
+  return scenarios
+    .filter(({ family, truth }) => family === "clean" && truth === "drawn")
+    .map((scenario) => {
+      const own = found(`${OWN} in ${scenario.id}`, resultOf(scenario, OWN));
+      const range = (airs: number[]): [number, number] => [Math.min(...airs), Math.max(...airs)];
+      return {
+        contributors: scenario.contributors,
+        runs: scenario.runs,
+        held_pct: {
+          new_heater: coverageOf(own, "new_heater").map(range),
+          mean: coverageOf(own, "mean").map(range),
+        },
+      };
+    });
 }
 
 function indexOf(airs: StudyReport["airs"], label: string): number | undefined {

@@ -2,11 +2,13 @@ import { useEffect, useState } from "preact/hooks";
 import { FiguresTable } from "../parts/figures-table.tsx";
 import { loadReport } from "../study/load-report.ts";
 import {
+  calibrationLines,
   METHOD_BANDS,
   METHOD_ESTIMATORS,
-  type MethodLine,
   methodLines,
 } from "../study/method-figures.ts";
+import { BANDS } from "../study/off-claim.ts";
+import type { StudyReport } from "../study/report.ts";
 import { m } from "../texts/method.ts";
 import { format } from "../units.ts";
 
@@ -14,14 +16,11 @@ const list = (values: readonly number[]) => values.map((v) => format(v, 1)).join
 
 /** Errors and coverages by scenario, from the study's report; nothing where it cannot be had. */
 export function MethodFigures() {
-  const [lines, setLines] = useState<MethodLine[]>([]);
+  const [report, setReport] = useState<StudyReport>();
   useEffect(() => {
-    loadReport().then(
-      (report) => setLines(methodLines(report)),
-      () => setLines([]),
-    );
+    loadReport().then(setReport, () => setReport(undefined));
   }, []);
-  if (lines.length === 0) return null;
+  if (!report) return null;
   const { title, intro, scenario, bands, band, none, table } = m.figures;
   return (
     <section class="sheet" aria-labelledby="method-figures">
@@ -37,7 +36,7 @@ export function MethodFigures() {
         class="method-figures"
         whole
       >
-        {lines.map(({ id, title: name, errors_pct, held_pct }) => (
+        {methodLines(report).map(({ id, title: name, errors_pct, held_pct }) => (
           <tr key={id} data-scenario={id}>
             <th scope="row">{name}</th>
             {errors_pct.map((values, i) => (
@@ -49,6 +48,39 @@ export function MethodFigures() {
           </tr>
         ))}
       </FiguresTable>
+      <Calibration report={report} />
     </section>
+  );
+}
+
+/** How often the bands held on clean data, by the number of contributors. */
+function Calibration({ report }: { report: StudyReport }) {
+  const { bands, band, calibration } = m.figures;
+  return (
+    <>
+      <p>{calibration.intro}</p>
+      <FiguresTable
+        label={calibration.table}
+        columns={[
+          calibration.contributors,
+          ...BANDS.flatMap((of) =>
+            report.levels.map((level) => band(bands[of], format(100 * level))),
+          ),
+        ]}
+        class="method-figures"
+        whole
+      >
+        {calibrationLines(report).map(({ contributors, held_pct }) => (
+          <tr key={contributors} data-contributors={contributors}>
+            <th scope="row">{format(contributors)}</th>
+            {BANDS.flatMap((of) =>
+              held_pct[of].map((ends, i) => (
+                <td key={`${of} ${report.levels[i]}`}>{ends.map((v) => format(v, 1)).join("–")}</td>
+              )),
+            )}
+          </tr>
+        ))}
+      </FiguresTable>
+    </>
   );
 }

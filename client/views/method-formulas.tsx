@@ -63,7 +63,7 @@ const LINES: Record<keyof typeof m.formulas, ComponentChildren[]> = {
   covariance: [
     <>
       <Run of="Σ = B^−1 ( P +" />
-      <Over top="3 M + F · G" under="3 + F" />
+      <Over top={`${S.model_folds} M + F · G`} under={`${S.model_folds} + F`} />
       <Run of=") B^−1" />
     </>,
     "G = g_1 g_1^T + g_2 g_2^T + …",
@@ -87,7 +87,7 @@ const LINES: Record<keyof typeof m.formulas, ComponentChildren[]> = {
       <Over top="u" under={`u + ${S.level_bias_half_at}`} />
     </>,
     "q = ( 1 − κ ) · f · ( x − x_m )",
-    "L^2 = Σ ( x ) + q^2 + d_u^2 + d_a^2 + d_b^2 · x^2",
+    "L^2 = Σ ( x ) + q^2 / 2 + d_u^2 + d_a^2 + d_b^2 · x^2",
   ],
   scatter: [
     "r / S ~ t_ν ,",

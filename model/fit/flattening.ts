@@ -1,7 +1,7 @@
 import type { Cells } from "./cells.ts";
 import { REFERENCE_SLOPE } from "./grid.ts";
 import { type Joint, rowWorth, stepWorth } from "./joint.ts";
-import { type Line, plus, type Symmetric } from "./normal-equations.ts";
+import { type Line, ofSlope, plus, type Symmetric } from "./normal-equations.ts";
 import { PRIOR } from "./prior.ts";
 
 /**
@@ -16,12 +16,15 @@ export const UNSTATED_DENSITY_SD = 0.01;
  */
 export const CORRECTED_FROM = 0.6;
 
+/** So much of the square of what is not given back counts as the slope's variance: it is a bias, of known sign. From simulated crowds. */
+export const LEFT_AS_VARIANCE = 0.5;
+
 /** Share of the slope that is lost at most: a crowd that saw so little of the air tells nothing of its errors. */
 const MOST_LOST = 0.05;
 
 /**
- * The line made as much steeper as errors of the densities have flattened it, turned about where the rows are; what is
- * not given back is added to its covariance.
+ * The line made as much steeper as errors of the densities have flattened it, turned about where the rows are; part of
+ * what is not given back is added to its covariance.
  */
 export function unflattened(
   levels: Cells,
@@ -34,10 +37,10 @@ export function unflattened(
   const back = lost ** 4 / (lost ** 4 + CORRECTED_FROM ** 4 * covariance.cc ** 2);
   const c = Math.min(PRIOR.slope_bounds[1] - REFERENCE_SLOPE, line.c + back * lost);
   const middle = normal.ac / normal.aa;
-  const left = (lost - back * lost) ** 2;
+  const left = LEFT_AS_VARIANCE * (lost - back * lost) ** 2;
   return {
     line: { a: line.a - (c - line.c) * middle, c },
-    covariance: plus(covariance, { aa: left * middle ** 2, ac: -left * middle, cc: left }),
+    covariance: plus(covariance, ofSlope(left, middle)),
   };
 }
 

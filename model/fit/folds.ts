@@ -1,6 +1,6 @@
 import type { Cells } from "./cells.ts";
 import { BINS, STEP_BINS } from "./grid.ts";
-import { type Joint, rowWorth, stepWorth } from "./joint.ts";
+import { type Joint, rowWorth, stepSd, stepWorth } from "./joint.ts";
 import { inverse, type Line, type Normal, type Symmetric } from "./normal-equations.ts";
 import { FOLDS, LEVEL_FIELDS, STEP_FIELDS, type Tally } from "./tally.ts";
 
@@ -115,7 +115,7 @@ export function expectedScatter(
   folds: number,
 ): Symmetric {
   const inside: Symmetric = { aa: 0, ac: 0, cc: 0 };
-  const variance = joint.s ** 2 - Math.max(0, 1 - 3 / folds) * joint.within ** 2;
+  const variance = joint.s ** 2 - Math.max(0, 1 - 2 / folds) * joint.within ** 2;
   for (let k = 0; k < levels.w.length; k++) {
     const x = levels.x[k] as number;
     const worth = rowWorth(joint, k, levels.band[k] as number);
@@ -173,24 +173,31 @@ export function sandwich(o: Symmetric, i: Symmetric): Symmetric {
 }
 
 /**
- * The bread: how the score changes with the line, each row's weight changing with it. For weights that are
- * probabilities p of a normal against something flat that is worth·(1 − (1 − p)·q²/s²). Kept from being less than
+ * The bread: how the score changes with the line, weights changing with it. For weights that are probabilities p of a
+ * normal against something flat that is worth·(1 − (1 − p)·q²/s²), of rows and of steps alike. Kept from being less than
  * half the information.
  */
-export function breadOf(levels: Cells, joint: Joint): Symmetric {
+export function breadOf(levels: Cells, steps: Cells, joint: Joint): Symmetric {
   const { line, s, normal } = joint;
-  const bread: Symmetric = { aa: normal.aa, ac: normal.ac, cc: normal.cc };
+  let { aa, ac, cc } = normal;
   for (let k = 0; k < levels.w.length; k++) {
     const x = levels.x[k] as number;
     const q = (levels.r[k] as number) - line.a - line.c * x;
     const p = joint.honest[k] as number;
     const worth = rowWorth(joint, k, levels.band[k] as number) * (levels.w[k] as number);
     const less = worth * (1 - p) * (q / s) ** 2;
-    bread.aa -= less;
-    bread.ac -= less * x;
-    bread.cc -= less * x * x;
+    aa -= less;
+    ac -= less * x;
+    cc -= less * x * x;
   }
-  return positive(bread, normal);
+  for (let k = 0; k < steps.w.length; k++) {
+    const dx = steps.x[k] as number;
+    const q = (steps.r[k] as number) - line.c * dx;
+    const p = joint.honestStep[k] as number;
+    const worth = stepWorth(joint, k, dx) * (steps.w[k] as number) * dx * dx;
+    cc -= worth * (1 - p) * (q / stepSd(joint.within, dx)) ** 2;
+  }
+  return positive({ aa, ac, cc }, normal);
 }
 
 function positive(bread: Symmetric, normal: Normal): Symmetric {

@@ -135,7 +135,7 @@ function weighRows(joint: Joint, { w, x, r, rr, band }: Cells): void {
 }
 
 /** Standard deviation of a step's dr about the line, of its length. */
-function stepSd(within: number, dx: number): number {
+export function stepSd(within: number, dx: number): number {
   return Math.sqrt(2 * within ** 2 + (OWN_SLOPE * dx) ** 2);
 }
 

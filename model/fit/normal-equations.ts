@@ -62,6 +62,11 @@ export function plus(p: Symmetric, q: Symmetric): Symmetric {
   return { aa: p.aa + q.aa, ac: p.ac + q.ac, cc: p.cc + q.cc };
 }
 
+/** A variance of the slope alone, the line turned about a place: what it is of (a, c). */
+export function ofSlope(variance: number, middle: number): Symmetric {
+  return { aa: variance * middle ** 2, ac: -variance * middle, cc: variance };
+}
+
 export function asCovariance({ aa, ac, cc }: Symmetric): Covariance {
   return [
     [aa, ac],

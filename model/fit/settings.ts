@@ -1,13 +1,14 @@
 import {
-  BELIEF_DISCOUNT,
   BIAS_AGAINST_STEPS,
   BIAS_PER_SHARE,
   HARMLESS,
   HARMLESS_AGAINST_STEPS,
   LEVEL_BIAS,
   LEVEL_BIAS_HALF_AT,
+  MODEL_FOLDS,
+  UNTOLD_SLOPE,
 } from "./fit-group.ts";
-import { CORRECTED_FROM, UNSTATED_DENSITY_SD } from "./flattening.ts";
+import { CORRECTED_FROM, LEFT_AS_VARIANCE, UNSTATED_DENSITY_SD } from "./flattening.ts";
 import type { FitSettings } from "./group.ts";
 import { SHARE_PRIOR } from "./mixture-of-rows.ts";
 import { PRIOR } from "./prior.ts";
@@ -34,10 +35,12 @@ export const FIT_SETTINGS: FitSettings = {
   prior_share_feet: SHARE_PRIOR.feet.share,
   prior_share_never_retuned: SHARE_PRIOR.never_retuned.share,
   prior_share_other: SHARE_PRIOR.background.share,
-  belief_discount: BELIEF_DISCOUNT,
+  model_folds: MODEL_FOLDS,
+  untold_slope: UNTOLD_SLOPE,
   growth_votes: GROWTH_VOTES,
   unstated_density_sd: UNSTATED_DENSITY_SD,
   flattening_corrected_from: CORRECTED_FROM,
+  flattening_left_as_variance: LEFT_AS_VARIANCE,
   level_bias: LEVEL_BIAS,
   level_bias_half_at: LEVEL_BIAS_HALF_AT,
   harmless_share: HARMLESS,

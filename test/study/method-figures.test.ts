@@ -1,6 +1,11 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import { METHOD_SCENARIOS, methodLines } from "../../client/study/method-figures.ts";
+import {
+  calibrationLines,
+  METHOD_SCENARIOS,
+  methodLines,
+} from "../../client/study/method-figures.ts";
+import { BANDS, CORRIDOR_points, chance_points } from "../../client/study/off-claim.ts";
 import type { StudyReport } from "../../client/study/report.ts";
 import { alarmsOf } from "../../model/fit/alarms.ts";
 import { AtlasLedger } from "../../model/fit/atlas-ledger.ts";
@@ -30,6 +35,24 @@ test("every line has five errors by air and three coverages, as the report gives
   expect(lines[0]?.held_pct[0]?.[1]).toBe(clean?.new_coverage_pct[1]?.[4]);
 });
 
+test("from eight contributors up both bands hold within 1.5 points of their claim, chance beyond it", () => {
+  const lines = calibrationLines(report).filter(({ contributors }) => contributors >= 8);
+  expect(lines.map(({ contributors }) => contributors)).toEqual([
+    8, 15, 30, 50, 100, 200, 1000, 10_000,
+  ]);
+  for (const { contributors, runs, held_pct } of lines) {
+    for (const band of BANDS) {
+      held_pct[band].forEach(([least, most], i) => {
+        const level = report.levels[i] as number;
+        const corridor = CORRIDOR_points + chance_points(level, runs) / 2;
+        const name = `${contributors} contributors, ${band}, ${level}`;
+        expect(100 * level - least, name).toBeLessThanOrEqual(corridor);
+        expect(most - 100 * level, name).toBeLessThanOrEqual(corridor);
+      });
+    }
+  }
+});
+
 test("a page without its comments, and a report without a scenario, are refused by name", () => {
   expect(() => withFigures("", report)).toThrow('"figures"');
   expect(() => methodLines({ ...report, scenarios: [] })).toThrow("clean-200");
@@ -42,10 +65,13 @@ test("numbers in the prose are those of the code", () => {
     `${S.co_doubles_at}²·(C/${S.usual_co_ppm} − 1)`,
     `(${S.own_slope_sd}·Δx)²`,
     `f = b·${S.unstated_density_sd}²·W/I,   κ = f⁴/(f⁴ + (${S.flattening_corrected_from}·e)⁴)`,
+    `Σ(x) + ${S.flattening_left_as_variance}·((1 − κ)·f·(x − x̄))²`,
     `(${S.level_bias}·u/(u + ${S.level_bias_half_at}))² + (${S.bias_against_steps}·max(0, |z| − ${S.harmless_against_steps}))²`,
     `(${S.bias_per_share}·max(0, u − ${S.harmless_share})²)²`,
     `N/(N + ${S.growth_votes})`,
-    `1 − ${S.belief_discount}·(β/${S.prior_slope_sd})⁴`,
+    `(${S.model_folds}·M + F·G)/(${S.model_folds} + F)`,
+    `q = (${S.model_folds} + F)²/(${S.model_folds}²/d + F)`,
+    `the slope's variance is taken times ${1 + (S.untold_slope ?? Number.NaN)}`,
     `T_ν(${S.kept_share})`,
     `*taken as known* (${100 * (S.start_spread ?? Number.NaN)} %)`,
     `over F folds, of ${S.folds},`,

@@ -1,9 +1,11 @@
 import {
+  calibrationLines,
   METHOD_BANDS,
   METHOD_ESTIMATORS,
   type MethodLine,
   methodLines,
 } from "../../client/study/method-figures.ts";
+import { BANDS } from "../../client/study/off-claim.ts";
 import type { StudyReport } from "../../client/study/report.ts";
 import { format } from "../../client/units.ts";
 import { THRESHOLDS } from "../../model/fit/alarms.ts";
@@ -14,10 +16,11 @@ export const METHOD_PAGE = "docs/method.md";
 const BAND_NAMES = { new_heater: "new heater", mean: "mean" };
 const list = (values: readonly number[]) => values.map((v) => format(v, 1)).join(" / ");
 
-/** The document with its two tables made again: figures from the report, chosen numbers from the code. */
+/** The document with its tables made again: figures from the report, chosen numbers from the code. */
 export function withFigures(document: string, report: StudyReport): string {
   const withStudy = replaced(document, "figures", figuresOf(report));
-  return replaced(withStudy, "chosen numbers", chosenNumbers());
+  const withBands = replaced(withStudy, "calibration", calibrationOf(report));
+  return replaced(withBands, "chosen numbers", chosenNumbers());
 }
 
 /** What stands between the two comments of that name. */
@@ -35,6 +38,20 @@ function figuresOf(report: StudyReport): string {
   const bands = METHOD_BANDS.map(({ band, level }) => `${BAND_NAMES[band]} ${100 * level} %`);
   const header = ["scenario", ...METHOD_ESTIMATORS, ...bands];
   return `${size}\n\n${table([header, ...methodLines(report).map(cells)])}`;
+}
+
+function calibrationOf(report: StudyReport): string {
+  const header = BANDS.flatMap((band) =>
+    report.levels.map((level) => `${BAND_NAMES[band]} ${100 * level} %`),
+  );
+  const rows = calibrationLines(report).map(({ contributors, runs, held_pct }) => [
+    format(contributors),
+    format(runs),
+    ...BANDS.flatMap((band) =>
+      held_pct[band].map((ends) => ends.map((v) => format(v, 1)).join("–")),
+    ),
+  ]);
+  return table([["contributors", "runs", ...header], ...rows]);
 }
 
 function cells({ id, title, errors_pct, held_pct }: MethodLine): string[] {

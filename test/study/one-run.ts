@@ -12,7 +12,7 @@ import {
 } from "./population.ts";
 import { ALONE, ESTIMATORS } from "./rivals/all.ts";
 import type { Answer, Estimator, Fitted, Interval } from "./rivals/estimator.ts";
-import { isOf } from "./rivals/hypsotune.ts";
+import { hypsotune, isOf } from "./rivals/hypsotune.ts";
 import type { Scenario } from "./scenarios/scenario.ts";
 
 /** Rows counted and, of them, rows set aside. */
@@ -48,11 +48,15 @@ export function oneRun(scenario: Scenario, seed: number, run: number): RunFigure
   const means = X.map((x) => trueMean(truth, x));
   const further = furtherHeaters(random, truth);
   const own = rows.filter(isOf(target));
-  const estimators = own.length < rows.length ? [...ESTIMATORS, ALONE] : ESTIMATORS;
-  return estimators.flatMap((estimator: Estimator) => {
+  return estimatorsOf(scenario, own.length < rows.length).flatMap((estimator) => {
     const fitted = estimator.fit(rows, target);
     return fitted ? [figuresOf(estimator.name, fitted, { means, further, rows: own })] : [];
   });
+}
+
+function estimatorsOf({ bands_only }: Scenario, hasOtherClasses: boolean): readonly Estimator[] {
+  if (bands_only) return [hypsotune];
+  return hasOtherClasses ? [...ESTIMATORS, ALONE] : ESTIMATORS;
 }
 
 interface Known {

@@ -11,7 +11,9 @@ import { tally } from "./tally.ts";
 export type Size = StudyReport["size"];
 
 /** Runs of a scenario by its contributors: up to so many contributors, so many runs. */
-const RUNS: Record<Size, readonly [contributors: number, runs: number][]> = {
+type Runs = readonly [contributors: number, runs: number][];
+
+const RUNS: Record<Size, Runs> = {
   quick: [
     [60, 150],
     [200, 120],
@@ -26,12 +28,27 @@ const RUNS: Record<Size, readonly [contributors: number, runs: number][]> = {
   ],
 };
 
-/** Calibration is judged on clean data, and shares need more runs than errors. */
+/** Where bands are all that is asked: shares need more runs than errors. */
+const RUNS_OF_BANDS: Record<Size, Runs> = {
+  quick: [
+    [200, 600],
+    [1000, 150],
+    [Number.POSITIVE_INFINITY, 30],
+  ],
+  full: [
+    [60, 20_000],
+    [1000, 10_000],
+    [Number.POSITIVE_INFINITY, 4000],
+  ],
+};
+
+/** On clean data bands are looked at too. */
 const CLEAN_TIMES = 2;
 
-export function runsIn(size: Size, { contributors, family }: Scenario): number {
-  const runs = RUNS[size].find(([most]) => contributors <= most)?.[1] as number;
-  return family === "clean" ? CLEAN_TIMES * runs : runs;
+export function runsIn(size: Size, { contributors, family, bands_only }: Scenario): number {
+  const table = bands_only ? RUNS_OF_BANDS : RUNS;
+  const runs = table[size].find(([most]) => contributors <= most)?.[1] as number;
+  return family === "clean" && !bands_only ? CLEAN_TIMES * runs : runs;
 }
 
 /** Small enough to share out evenly, large enough that handing over costs nothing. */

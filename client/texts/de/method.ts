@@ -110,5 +110,11 @@ export const m: typeof import("../en/method.ts").m = (S: typeof FIT_SETTINGS) =>
     band: (band: string, pct: string) => `${band} ${pct} %`,
     none: "–",
     table: "Tabelle: Fehler und Abdeckungen je Szenario",
+    calibration: {
+      intro:
+        "Wie oft die Bänder hielten, von 100, in der schlechtesten und der besten von fünf Luftdichten (0 m bei −20 °C; 0, 1.500, 3.000, 4.500 m): ehrliche Mengen von so vielen Beitragenden, die Wahrheit jedes Laufs aus der Annahme gezogen.",
+      contributors: "Beitragende",
+      table: "Tabelle: Abdeckung der Bänder nach Zahl der Beitragenden",
+    },
   },
 });

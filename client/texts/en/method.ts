@@ -109,5 +109,11 @@ export const m = (S: typeof FIT_SETTINGS) => ({
     band: (band: string, pct: string) => `${band} ${pct} %`,
     none: "–",
     table: "Table: errors and coverage by scenario",
+    calibration: {
+      intro:
+        "How often the bands held, in 100, in the worst and the best of five airs (0 m at −20 °C; 0, 1,500, 3,000, 4,500 m): honest crowds of so many contributors, the truth of each run drawn from the belief.",
+      contributors: "Contributors",
+      table: "Table: coverage of the bands by number of contributors",
+    },
   },
 });

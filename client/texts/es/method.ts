@@ -110,5 +110,11 @@ export const m: typeof import("../en/method.ts").m = (S: typeof FIT_SETTINGS) =>
     band: (band: string, pct: string) => `${band} ${pct} %`,
     none: "–",
     table: "Tabla: errores y coberturas por escenario",
+    calibration: {
+      intro:
+        "Cuántas veces cumplieron las bandas, de cada 100, en el peor y en el mejor de cinco aires (0 m a −20 °C; 0, 1500, 3000, 4500 m): multitudes honestas de tantos contribuyentes, la verdad de cada simulación sacada de lo que se supone de antemano.",
+      contributors: "Contribuyentes",
+      table: "Tabla: cobertura de las bandas por número de contribuyentes",
+    },
   },
 });

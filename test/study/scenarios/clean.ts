@@ -3,7 +3,7 @@ import { OTHER, otherCrowd } from "./other-crowd.ts";
 import type { Scenario } from "./scenario.ts";
 
 const FIXED_SIZES = [1, 2, 3, 5, 8, 15, 30, 50, 100, 200, 1000, 10_000];
-const DRAWN_SIZES = [0, 1, 3, 8, 15, 30, 100, 200];
+const DRAWN_SIZES = [0, 1, 2, 3, 5, 8, 15, 30, 50, 100, 200, 1000, 10_000];
 const OTHER_SIZES = [8, 30, 200];
 
 const people = (n: number) => `${n.toLocaleString("en")} contributor${n === 1 ? "" : "s"}`;
@@ -17,6 +17,7 @@ const clean = (id: string, contributors: number, truth: Scenario["truth"]): Scen
   family: "clean",
   truth,
   contributors,
+  bands_only: truth === "drawn",
   make: (random, population) => ({ rows: crowd(random, population, contributors) }),
 });
 

@@ -15,5 +15,7 @@ export interface Simulation {
 /** One way that data can come in. */
 export interface Scenario
   extends Pick<StudyScenario, "id" | "title" | "family" | "truth" | "contributors"> {
+  /** Whether bands are all that is asked: then no rival is fitted, and the time goes into more runs. */
+  bands_only?: boolean;
   make(random: Seeded, truth: Population): Simulation;
 }
