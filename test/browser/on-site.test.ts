@@ -141,8 +141,8 @@ test("both ends without a network, one by keyboard alone, a reload on the way: m
   expect(entry?.low).toMatchObject({ pump_Hz: low });
   expect(entry?.shared).toEqual({ key: entry?.id });
 
-  line.mend();
   const arriving = page.waitForRequest((request) => request.method() === "POST");
+  line.mend();
   await page.reload();
   const { low: sentLow, high: sentHigh, meter } = (await arriving).postDataJSON() as Tune;
   expect([sentLow.pump_Hz, sentHigh.pump_Hz]).toEqual([low, high]);
