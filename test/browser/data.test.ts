@@ -245,7 +245,7 @@ for (const name of ["bands", "method"] as const) {
     const { page, complaints, close } = await openPage(browser, `${atlas.url}/#/data/${name}`);
     await (name === "bands"
       ? page.locator(".study-chart").last()
-      : page.locator(".method-figures")
+      : page.locator(".method-figures").last()
     ).waitFor();
     for (const viewport of SIZES) {
       await page.setViewportSize(viewport);

@@ -294,7 +294,7 @@ test("storage cleared by the browser: what was kept is fetched again, with a wor
     }
   });
   await page.reload();
-  await notice(offline.cleared).waitFor();
+  await page.getByText(offline.cleared).waitFor();
   await visited();
 });
 
