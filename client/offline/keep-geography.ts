@@ -46,18 +46,28 @@ export async function keepGeography(tell: (keeping: Keeping) => void): Promise<v
 
 async function fill(cache: Cache, cleared: boolean, tell: (keeping: Keeping) => void) {
   let done = 0;
+  let failure: unknown;
   const left = [...FILES];
+  const stop = new AbortController();
   const next = async (): Promise<void> => {
-    for (let file = left.shift(); file; file = left.shift()) {
-      if (!(await cache.match(file))) {
-        const response = await fetch(file, { cache: "no-cache" });
-        if (!response.ok) throw new Error(`${file}: ${response.status}`);
-        await cache.put(file, response);
+    try {
+      for (let file = left.shift(); file; file = left.shift()) {
+        if (!(await cache.match(file))) {
+          const response = await fetch(file, { cache: "no-cache", signal: stop.signal });
+          if (!response.ok) throw new Error(`${file}: ${response.status}`);
+          await cache.put(file, response);
+        }
+        tell({ is: "keeping", done: ++done, of: FILES.length, cleared });
       }
-      tell({ is: "keeping", done: ++done, of: FILES.length, cleared });
+    } catch (error) {
+      // The others end too: what they told afterwards would stand in place of what went wrong.
+      failure ??= error;
+      left.length = 0;
+      stop.abort();
     }
   };
   await Promise.all(Array.from({ length: AT_ONCE }, next));
+  if (failure) throw failure;
 }
 
 /** What to say after a failure: full is the person's to mend; without a network an earlier whole cache still serves. */
