@@ -48,7 +48,7 @@ export const MODEL_FOLDS = 8;
 
 /**
  * Spreads, shares and voices answer a line that moves, and the bread has nothing of that: pushed, simulated crowds' slopes
- * go 3 to 6 % farther than it says. So much larger is the slope's variance.
+ * go a little farther than it says. So much larger is the slope's variance.
  */
 export const UNTOLD_SLOPE = 0.04;
 
