@@ -107,15 +107,17 @@ export async function draw(
   return drawn;
 }
 
-/** The screenshot once two in a row are alike: charts draw themselves anew for another width. */
+/** The screenshot once two in a row are alike: charts draw themselves anew for another width, the land for a theme. */
 async function settled(page: Page): Promise<Uint8Array> {
   await page.evaluate(() => document.fonts.ready);
-  const shoot = () =>
-    page.screenshot({
+  const shoot = async () => {
+    await landDrawn(page);
+    return page.screenshot({
       animations: "disabled",
       mask: [page.locator(".map"), page.locator("[data-offline]")],
       maskColor: "#808080",
     });
+  };
   let before = await shoot();
   for (let tries = 0; tries < 5; tries++) {
     const now = await shoot();
@@ -123,6 +125,21 @@ async function settled(page: Page): Promise<Uint8Array> {
     before = now;
   }
   return before;
+}
+
+/** Settles once what the screen shows of the land is drawn; another theme reaches it two frames later. */
+async function landDrawn(page: Page): Promise<void> {
+  await page.evaluate(
+    () =>
+      new Promise((next) =>
+        requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(next))),
+      ),
+  );
+  await page.waitForFunction(() =>
+    [...document.querySelectorAll("[data-state=loading], [data-drawn=no]")].every(
+      (waiting) => waiting.getBoundingClientRect().top >= innerHeight,
+    ),
+  );
 }
 
 if (import.meta.main) {
