@@ -183,6 +183,8 @@ export class Drag {
       const { x, y } = this.#offset;
       this.#drawAfresh();
       this.#from = { x: this.#from.x + x, y: this.#from.y + y };
+      // What the old sheet could not be pulled any more, the new one is.
+      this.#pullTo({ x: to.x - x, y: to.y - y });
       this.#last = [];
     } else this.#lay();
     this.#last = this.#last.filter(({ at }) => timeStamp - at < LAST_ms);

@@ -130,3 +130,18 @@ test("pulled further than the sheet reaches it is drawn on the way; the world's 
   const north = Math.asinh(Math.tan((Number(lat) * Math.PI) / 180)) / (2 * Math.PI);
   expect(north).toBeCloseTo(edge, 2);
 });
+
+test("a last move that overruns the sheet is followed all the way", async () => {
+  const { page } = opened;
+  const box = await page.locator(".map").boundingBox();
+  if (!box) throw new Error("There is no map.");
+  const across = -Math.round(0.7 * box.width);
+  const before = Number((await asked(page)).lon);
+  await pull(page, -20, 0);
+  await page.mouse.move(box.x + box.width / 2 + across, box.y + box.height / 2);
+  await page.waitForTimeout(STILL_ms);
+  await page.mouse.up();
+  await mapDrawn(page);
+  const { lon } = await middle(page);
+  expect(Number(lon)).toBeCloseTo(before - degrees(across), 1);
+});
