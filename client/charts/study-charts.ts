@@ -1,6 +1,7 @@
 import { type Band, CORRIDOR_points, coverageOf, offBy, ownResult } from "../study/off-claim.ts";
 import type { StudyReport, StudyScenario } from "../study/report.ts";
 import { b } from "../texts/bands.ts";
+import { shortEstimatorName } from "../texts/estimators.ts";
 import { locale } from "../texts/language.ts";
 import { format } from "../units.ts";
 import { type LabelledLine, labelledLines } from "./labelled-lines.ts";
@@ -56,7 +57,7 @@ export function coverageChart(shown: Shown, band: Band, width: number): SVGSVGEl
 export function errorLines({ scenario }: Shown): LabelledLine[] {
   return scenario.results.map(({ estimator, rmse_pct }, number) => ({
     number,
-    label: b.shortEstimator(estimator),
+    label: shortEstimatorName(estimator),
     values: rmse_pct,
   }));
 }

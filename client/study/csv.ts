@@ -1,9 +1,11 @@
-import { BANDS, coverageOf, ownResult } from "./off-claim.ts";
+import { BANDS, coverageOf, ownResult, widthOf } from "./off-claim.ts";
 import type { StudyReport, StudyScenario } from "./report.ts";
 
 type Cell = string | number;
 
-/** Coverage of the atlas's own bands, by band, air and level; comma-separated by RFC 4180, units in the columns' names. */
+const SCENARIO = ["scenario", "runs"] as const;
+
+/** Coverage and median half-width of the atlas's own bands, by band, air and level; comma-separated by RFC 4180, units in the columns' names. */
 export function coverageCsv(report: StudyReport, scenario: StudyScenario): string {
   const result = ownResult(scenario);
   const rows = BANDS.flatMap((band) =>
@@ -16,11 +18,12 @@ export function coverageCsv(report: StudyReport, scenario: StudyScenario): strin
         rounded(density_kg_m3),
         rounded(100 * level),
         (result && coverageOf(result, band)[l]?.[air]) ?? "",
+        (result && widthOf(result, band)[l]?.[air]) ?? "",
       ]),
     ),
   );
   return csvOf(
-    ["scenario", "runs", "band", "air", "density_kg_m3", "claimed_pct", "observed_pct"],
+    [...SCENARIO, "band", "air", "density_kg_m3", "claimed_pct", "observed_pct", "half_width_pct"],
     rows,
   );
 }
@@ -38,10 +41,7 @@ export function errorCsv(report: StudyReport, scenario: StudyScenario): string {
       bias_pct[air] ?? "",
     ]),
   );
-  return csvOf(
-    ["scenario", "runs", "estimator", "air", "density_kg_m3", "rmse_pct", "bias_pct"],
-    rows,
-  );
+  return csvOf([...SCENARIO, "estimator", "air", "density_kg_m3", "rmse_pct", "bias_pct"], rows);
 }
 
 /** Lines of comma-separated values by RFC 4180. */

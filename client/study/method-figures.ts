@@ -29,6 +29,7 @@ export const METHOD_ESTIMATORS = [
   "Least squares, 3·MAD cut",
   "Theil–Sen",
   "Huber",
+  "Bisquare by votes",
   OWN,
 ] as const;
 

@@ -6,6 +6,8 @@ export const CORRIDOR_points = 1.5;
 export const JUDGED_LEVEL = 0.95;
 /** The estimator that the atlas publishes. */
 export const OWN = "Hypsotune";
+/** The same without what the other classes and ends would add. */
+export const ALONE = "Hypsotune, class and end alone";
 
 export const BANDS = ["new_heater", "mean"] as const;
 export type Band = (typeof BANDS)[number];
@@ -30,6 +32,11 @@ export function ownResult(scenario: StudyScenario): StudyResult | undefined {
 /** By level, then air. */
 export function coverageOf(result: StudyResult, band: Band): number[][] {
   return band === "mean" ? result.mean_coverage_pct : result.new_coverage_pct;
+}
+
+/** Median half-width, %: by level, then air. */
+export function widthOf(result: StudyResult, band: Band): number[][] {
+  return band === "mean" ? result.mean_width_pct : result.new_width_pct;
 }
 
 /** Observed less claimed coverage, percentage points. */

@@ -42,9 +42,9 @@ export interface StudyResult {
   /** Share of truths inside the mean band, and of further heaters inside the new-heater band, %: by level, then air. */
   mean_coverage_pct: number[][];
   new_coverage_pct: number[][];
-  /** Median half-width of the 95 % bands, %. */
-  mean_width_pct: number[];
-  new_width_pct: number[];
+  /** Median half-width of the bands, %: by level, then air. */
+  mean_width_pct: number[][];
+  new_width_pct: number[][];
   /** Share of honest rows set aside, and of wrong rows set aside, %; null when there are none or nothing is set aside. */
   false_rejection_pct: number | null;
   caught_pct: number | null;

@@ -3,7 +3,7 @@ import { useCallback } from "preact/hooks";
 import { ChartPlace } from "../charts/chart-place.tsx";
 import { LineKey } from "../charts/line-key.tsx";
 import { coverageChart, errorChart } from "../charts/study-charts.ts";
-import { CoverageTable, ErrorTable } from "../charts/study-tables.tsx";
+import { AsideTable, CoverageTable, ErrorTable, WidthTable } from "../charts/study-tables.tsx";
 import { ENGLISH } from "../parts/in-english.tsx";
 import {
   BANDS,
@@ -14,6 +14,7 @@ import {
 } from "../study/off-claim.ts";
 import type { StudyReport, StudyScenario } from "../study/report.ts";
 import { b } from "../texts/bands.ts";
+import { estimatorName } from "../texts/estimators.ts";
 import { format } from "../units.ts";
 
 interface Props {
@@ -64,13 +65,15 @@ export function BandsScenario(
         </div>
         <LineKey labels={report.airs.map(({ label }) => label)} />
         <CoverageTable report={report} scenario={scenario} />
+        <WidthTable report={report} scenario={scenario} />
       </section>
       <section class="sheet" aria-labelledby="error">
         <h2 id="error">{b.error}</h2>
         <p class="note">{b.errorNote}</p>
         <ErrorChart report={report} scenario={scenario} />
-        <LineKey labels={scenario.results.map(({ estimator }) => estimator)} />
+        <LineKey labels={scenario.results.map(({ estimator }) => estimatorName(estimator))} />
         <ErrorTable report={report} scenario={scenario} />
+        <AsideTable scenario={scenario} />
       </section>
     </>
   );

@@ -5,6 +5,7 @@ import { loadReport } from "../study/load-report.ts";
 import type { StudyReport } from "../study/report.ts";
 import { t } from "../texts/app.ts";
 import { b } from "../texts/bands.ts";
+import { Breakdown } from "./data-bands-breakdown.tsx";
 import { OffClaims } from "./data-bands-off-claim.tsx";
 import { PublishedBands } from "./data-bands-published.tsx";
 import { BandsScenario } from "./data-bands-scenario.tsx";
@@ -45,6 +46,7 @@ export function DataBands({ fit }: { fit: PublishedFit }) {
             }}
           />
           <BandsScenario report={report} scenario={scenario} onChoose={choose} select={select} />
+          <Breakdown report={report} />
           <StudyFacts report={report} />
         </>
       )}

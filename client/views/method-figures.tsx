@@ -9,6 +9,7 @@ import {
 } from "../study/method-figures.ts";
 import { BANDS } from "../study/off-claim.ts";
 import type { StudyReport } from "../study/report.ts";
+import { estimatorName } from "../texts/estimators.ts";
 import { m } from "../texts/method.ts";
 import { format } from "../units.ts";
 
@@ -30,7 +31,7 @@ export function MethodFigures() {
         label={table}
         columns={[
           scenario,
-          ...METHOD_ESTIMATORS,
+          ...METHOD_ESTIMATORS.map(estimatorName),
           ...METHOD_BANDS.map((of) => band(bands[of.band], format(100 * of.level))),
         ]}
         class="method-figures"

@@ -26,8 +26,12 @@ const LINES: Record<keyof typeof m.formulas, ComponentChildren[]> = {
   ],
   kinds: [
     "p ( r ) = π_h · φ ( r )",
-    "+ π_f · φ ( r − b · δ )",
+    "+ ω · π_f · φ ( r − b · δ )",
     "+ π_c · φ ( r + b · x ) + π_o / 2.4",
+    <>
+      <Run of="ω =" />
+      <Over top="U_f + 1" under="U + 1" />
+    </>,
     <>
       <Run of="h =" />
       <Over top="π_h · φ ( r )" under="p ( r )" />
@@ -104,7 +108,10 @@ const LINES: Record<keyof typeof m.formulas, ComponentChildren[]> = {
     </>,
     <>
       <Run of="m =" />
-      <Over top="( 3 + F )^2" under="9 / d + F" />
+      <Over
+        top={`( ${S.model_folds} + F )^2`}
+        under={`${(S.model_folds ?? Number.NaN) ** 2} / d + ${S.folds_as_one} · F`}
+      />
     </>,
   ],
   newHeater: [

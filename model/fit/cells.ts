@@ -1,4 +1,4 @@
-import { BANDS, BINS, STEP_BANDS, STEP_BINS } from "./grid.ts";
+import { BANDS, BINS, beyondTunes, STEP_BANDS, STEP_BINS } from "./grid.ts";
 import { LEVEL_FIELDS, STEP_FIELDS, type Tally } from "./tally.ts";
 
 /** The cells of a tally that hold anything, as columns. */
@@ -17,6 +17,9 @@ export interface Cells {
   rr: Float64Array;
 }
 
+/** Where rows that lie beyond all tunes are put: so far from any line that they are of no kind that has one. */
+const BEYOND = 10;
+
 export function levelCells({ levels }: Tally): Cells {
   const sums = levels.total();
   const cells = filledCells(sums, BANDS * BINS, LEVEL_FIELDS, 1, BINS);
@@ -24,10 +27,12 @@ export function levelCells({ levels }: Tally): Cells {
     const at = (cells.cell[k] as number) * LEVEL_FIELDS;
     const w = sums[at + 1] as number;
     const x = (sums[at + 2] as number) / w;
-    const r = (sums[at + 3] as number) / w;
+    const beyond = beyondTunes(cells.cell[k] as number);
+    const r = beyond === 0 ? (sums[at + 3] as number) / w : beyond * BEYOND;
     cells.w[k] = w;
     cells.x[k] = x;
     cells.r[k] = r;
+    if (beyond !== 0) continue;
     cells.xx[k] = Math.max(0, (sums[at + 4] as number) - w * x * x);
     cells.xr[k] = (sums[at + 5] as number) - w * x * r;
     cells.rr[k] = Math.max(0, (sums[at + 6] as number) - w * r * r);
@@ -49,6 +54,16 @@ export function stepCells({ steps }: Tally): Cells {
     cells.rr[k] = Math.max(0, (sums[at + 3] as number) - w * r * r);
   }
   return cells;
+}
+
+/** Votes of each band of rows. */
+export function votesByBand({ band, w }: Cells): Float64Array {
+  const votes = new Float64Array(BANDS);
+  for (let k = 0; k < w.length; k++) {
+    const j = band[k] as number;
+    votes[j] = (votes[j] as number) + (w[k] as number);
+  }
+  return votes;
 }
 
 /** Columns for the cells that have votes, their numbers filled in. */

@@ -47,6 +47,12 @@ export const BIAS_AGAINST_STEPS = 0.03;
 export const MODEL_FOLDS = 8;
 
 /**
+ * Folds know unequally much, a few of them most of what is known of the slope: so many tell as much about the scatter as
+ * one of equal folds would. From simulated crowds.
+ */
+export const FOLDS_AS_ONE = 1.6;
+
+/**
  * Spreads, shares and voices answer a line that moves, and the bread has nothing of that: pushed, simulated crowds' slopes
  * go a little farther than it says. So much larger is the slope's variance.
  */
@@ -130,7 +136,7 @@ export function fitGroup(heat_kW: number, end: End, tally: Tally, prior: GroupPr
 
 /** Degrees of freedom of the mix of model and folds (Satterthwaite 1946). */
 function lineFreedom(spread_df: number, folds: number): number {
-  return (MODEL_FOLDS + folds) ** 2 / (MODEL_FOLDS ** 2 / spread_df + folds);
+  return (MODEL_FOLDS + folds) ** 2 / (MODEL_FOLDS ** 2 / spread_df + FOLDS_AS_ONE * folds);
 }
 
 function without(all: Normal, part: Normal): Normal {
@@ -159,7 +165,7 @@ function judgeRows(cells: Cells, joint: Joint, prior: GroupPrior, fitted: number
   const residual = new Float64Array(cells.w.length);
   const genuine = new Float64Array(cells.w.length);
   let votes = 0;
-  let honest = 0;
+  const of = noKinds();
   for (let k = 0; k < cells.w.length; k++) {
     const w = cells.w[k] as number;
     const x = cells.x[k] as number;
@@ -167,13 +173,16 @@ function judgeRows(cells: Cells, joint: Joint, prior: GroupPrior, fitted: number
     kindsOf(residual[k] as number, x, cells.band[k] as number, joint, kinds);
     genuine[k] = kinds.honest + kinds.background;
     votes += w;
-    honest += w * kinds.honest;
+    of.honest += w * kinds.honest;
+    of.feet += w * kinds.feet;
+    of.never_retuned += w * kinds.never_retuned;
+    of.background += w * kinds.background;
   }
-  const inflate = Math.sqrt(honest / Math.max(0.5, honest - fitted));
+  const inflate = Math.sqrt(of.honest / Math.max(0.5, of.honest - fitted));
   const scatter: Scatter = scatterOf(cells, residual, genuine, shares.background, inflate, prior);
-  const other = shares.background;
-  const elevation_unit = shares.feet;
-  const never_retuned = shares.never_retuned * (1 - elevation_unit - other);
+  const elevation_unit = of.feet / votes;
+  const never_retuned = of.never_retuned / votes;
+  const other = of.background / votes;
   return {
     scatter,
     votes,

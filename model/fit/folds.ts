@@ -115,7 +115,9 @@ export function expectedScatter(
   folds: number,
 ): Symmetric {
   const inside: Symmetric = { aa: 0, ac: 0, cc: 0 };
-  const variance = joint.s ** 2 - Math.max(0, 1 - 2 / folds) * joint.within ** 2;
+  const noise = Math.max(0, 1 - 2 / folds) * joint.within ** 2;
+  // A crowd may agree more closely than any one heater does with itself.
+  const variance = Math.max(joint.s ** 2 / 2, joint.s ** 2 - noise);
   for (let k = 0; k < levels.w.length; k++) {
     const x = levels.x[k] as number;
     const worth = rowWorth(joint, k, levels.band[k] as number);

@@ -1,5 +1,5 @@
-import { densityAltitude, STANDARD_DENSITY_kg_m3, standardDensity } from "../air.ts";
-import { exp, ln } from "../ln-exp.ts";
+import { STANDARD_DENSITY_kg_m3 } from "../air.ts";
+import { ln } from "../ln-exp.ts";
 import type { End } from "./group.ts";
 import { PRIOR } from "./prior.ts";
 
@@ -10,11 +10,13 @@ import { PRIOR } from "./prior.ts";
 export const BANDS = 24;
 const BAND_STEP = 0.05;
 const BAND_FROM = -0.8;
-export const BINS = 32;
+/** Bins of r; rows farther out are counted in the outermost. */
+const BINS_WITHIN = 32;
+/** One more at each end, for rows that lie beyond all tunes. */
+export const BINS = BINS_WITHIN + 2;
 const BIN_STEP = 0.04;
-/** Rows farther than the outermost bins are counted in them: no tune is. */
-const BINS_FROM = -(BINS / 2) * BIN_STEP;
-/** Nor is any farther from the reference line than this; their r is taken as this. */
+const BINS_FROM = -(BINS_WITHIN / 2) * BIN_STEP;
+/** No tune is farther from the reference line than this; what is has its r taken as this. */
 export const R_MOST = 1.2;
 
 /** Steps between two rows of one contributor: their difference in x, always ≥ 0, and in r. */
@@ -42,12 +44,25 @@ export function within(value: number, most: number): number {
 
 export function cellOf(x: number, r: number): number {
   const band = index((x - BAND_FROM) / BAND_STEP, BANDS);
-  return band * BINS + index((r - BINS_FROM) / BIN_STEP, BINS);
+  if (Math.abs(r) >= R_MOST) return band * BINS + (r < 0 ? 0 : BINS - 1);
+  return band * BINS + 1 + index((r - BINS_FROM) / BIN_STEP, BINS_WITHIN);
 }
 
-/** x in the middle of a band. */
-export function middleOf(band: number): number {
-  return BAND_FROM + (band + 0.5) * BAND_STEP;
+/** Whether a cell's rows lie beyond all tunes, and on which side. */
+export function beyondTunes(cell: number): -1 | 0 | 1 {
+  const bin = cell % BINS;
+  if (bin === 0) return -1;
+  return bin === BINS - 1 ? 1 : 0;
+}
+
+/** x at a place on the scale of bands: 3 is where band 3 begins, 3.5 its middle. */
+export function xAtBand(place: number): number {
+  return BAND_FROM + place * BAND_STEP;
+}
+
+/** Where an x lies on the scale of bands, no farther than its ends. */
+export function placeOnBands(x: number): number {
+  return Math.max(0, Math.min(BANDS, (x - BAND_FROM) / BAND_STEP));
 }
 
 export function stepCellOf(dx: number, dr: number): number {
@@ -59,15 +74,3 @@ export function stepCellOf(dx: number, dr: number): number {
 function index(position: number, count: number): number {
   return Math.max(0, Math.min(count - 1, Math.floor(position)));
 }
-
-const FEET_PER_M = 3.280_84;
-
-/**
- * How far in x, for each band, the true air lies from the stated one when an elevation in feet was stated as metres: the
- * true site is lower, its air denser.
- */
-export const FEET_AS_METRES = Float64Array.from({ length: BANDS }, (_, band) => {
-  const x = middleOf(band);
-  const stated_m = densityAltitude(STANDARD_DENSITY_kg_m3 * exp(x));
-  return stated_m > 0 ? xOf(standardDensity(stated_m / FEET_PER_M)) - x : 0;
-});

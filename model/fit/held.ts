@@ -1,6 +1,6 @@
 import { newHeaterHalf } from "./bands.ts";
 import type { FittedGroup } from "./fit-group.ts";
-import { BANDS, BINS, middleOf } from "./grid.ts";
+import { BANDS, BINS, xAtBand } from "./grid.ts";
 import { BAND_LEVELS, type GroupFit } from "./group.ts";
 import { solve } from "./normal-equations.ts";
 import { mostSpreads, robustSpread } from "./standing.ts";
@@ -18,7 +18,7 @@ export function heldShares(
 ): GroupFit["held"] {
   const held = new Float64Array(BAND_LEVELS.length);
   let votes = 0;
-  const bands = Array.from({ length: BANDS }, (_, band) => middleOf(band));
+  const bands = Array.from({ length: BANDS }, (_, band) => xAtBand(band + 0.5));
   const kept = Float64Array.from(bands, (x) => mostSpreads(group) * robustSpread(group, x));
   const halves = Float64Array.from(
     bands.flatMap((x) => BAND_LEVELS.map((level) => newHeaterHalf(group, x, level))),

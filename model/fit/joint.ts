@@ -1,10 +1,13 @@
 import { bisquareWeight } from "./bisquare.ts";
-import type { Cells } from "./cells.ts";
-import { BANDS, FEET_AS_METRES, REFERENCE_SLOPE } from "./grid.ts";
+import { type Cells, votesByBand } from "./cells.ts";
+import { FEET_AS_METRES, feetByBand } from "./feet-for-metres.ts";
+import { BANDS, REFERENCE_SLOPE } from "./grid.ts";
 import { leap, type Parameters, parametersOf } from "./leap.ts";
 import {
+  feetShare,
   type Kinds,
   kindsOf,
+  MOST_FEET,
   noKinds,
   SHARE_PRIOR,
   type Shares,
@@ -14,14 +17,14 @@ import {
 } from "./mixture-of-rows.ts";
 import { type Line, type Normal, priorNormal, solve } from "./normal-equations.ts";
 import type { GroupPrior } from "./prior.ts";
-import { OWN_SLOPE, START_SPREAD, START_STEP_SPREAD } from "./start-line.ts";
+import { levelNearCrowd, OWN_SLOPE, START_SPREAD, START_STEP_SPREAD } from "./start-line.ts";
 
 /** Votes that the spread assumed at the start is worth, of rows and of steps. */
 const SPREAD_VOTES = 8;
 const STEP_SPREAD_VOTES = 6;
 /** Bands scatter about the line by at least this, and before they tell, by the usual, worth so many bands. */
 const LEAST_BAND_SCATTER = 0.003;
-const MOST_BAND_SCATTER = 0.04;
+export const MOST_BAND_SCATTER = 0.03;
 const USUAL_BAND_SCATTER = 0.02;
 const BAND_SCATTER_VOTES = 4;
 /** Tuning constant of the bisquare over bands. */
@@ -29,11 +32,11 @@ const BAND_C = 4;
 /** Steps this long in x tell those who re-tune from those who never do. */
 const TELLING_STEP = 0.12;
 /** Where feet for metres would move a row by so many spreads, rows tell how common that is; elsewhere they look honest. */
-const TELLING_FEET = 1.5;
+export const TELLING_FEET = 1.5;
 /** Bands with less than this have nothing to say. */
 const LEAST_VOTES = 1e-6;
 /** Square of the standardised difference of slopes beyond which the rows give way to the steps. */
-const STEPS_SURPRISE = 2;
+export const STEPS_SURPRISE = 2;
 const MOST_ROUNDS = 60;
 /** A line that moved less than this in a round, in ln, has settled. */
 const SETTLED = 2e-5;
@@ -47,6 +50,8 @@ export interface Joint {
   s: number;
   within: number;
   shares: Shares;
+  /** How many times as frequent feet for metres are in each band as in all. */
+  feet_by_band: Float64Array;
   step_background: number;
   /** Probability that the rows of a cell are honest tunes; likewise of steps. */
   honest: Float64Array;
@@ -65,7 +70,8 @@ export interface Joint {
  * Line, spreads and shares that explain rows and steps together, by expectation–maximisation (Dempster, Laird & Rubin
  * 1977): each cell's rows count by the probability that they are honest tunes; each band of density is one voice
  * among the others, worth 1/(its variance + the bands' scatter), less if it stands apart (bisquare); steps within
- * contributors add what they know of the slope, free of what their heaters have of their own.
+ * contributors add what they know of the slope, free of what their heaters have of their own. Where these contradict
+ * the rows, the start may have been drawn to those far off, and the level is looked for anew near the crowd.
  */
 export function jointFit(levels: Cells, steps: Cells, prior: GroupPrior, start: Line): Joint {
   const joint: Joint = {
@@ -73,6 +79,7 @@ export function jointFit(levels: Cells, steps: Cells, prior: GroupPrior, start: 
     s: START_SPREAD,
     within: START_STEP_SPREAD,
     shares: { ...USUAL_SHARES },
+    feet_by_band: feetByBand(votesByBand(levels)),
     step_background: SHARE_PRIOR.step_background.share,
     honest: new Float64Array(levels.w.length),
     honestStep: new Float64Array(steps.w.length),
@@ -90,6 +97,11 @@ export function jointFit(levels: Cells, steps: Cells, prior: GroupPrior, start: 
     joint.line = solve(joint.normal);
     return Math.max(Math.abs(joint.line.a - a), Math.abs(joint.line.c - c)) < SETTLED;
   };
+  round();
+  if (joint.against_steps ** 2 > STEPS_SURPRISE) {
+    const { c } = joint.line;
+    joint.line = { a: levelNearCrowd(levels, prior, c), c };
+  }
   let trail: Parameters[] = [];
   for (let i = 0; i < MOST_ROUNDS; i++) {
     if (round()) break;
@@ -103,10 +115,9 @@ export function jointFit(levels: Cells, steps: Cells, prior: GroupPrior, start: 
 
 function weighRows(joint: Joint, { w, x, r, rr, band }: Cells): void {
   const kinds: Kinds = noKinds();
-  const { line, shares } = joint;
+  const { line } = joint;
+  const told = bandsOfSlips();
   let votes = 0;
-  let telling = 0;
-  let feet = 0;
   let background = 0;
   let honest = 0;
   let squares = 0;
@@ -118,20 +129,53 @@ function weighRows(joint: Joint, { w, x, r, rr, band }: Cells): void {
     kindsOf(q, xk, band[k] as number, joint, kinds);
     joint.honest[k] = kinds.honest;
     votes += wk;
-    if ((FEET_AS_METRES[band[k] as number] as number) * slope > TELLING_FEET * joint.s) {
-      telling += wk;
-      feet += wk * kinds.feet;
-    }
+    const j = band[k] as number;
+    const slipped = wk * kinds.feet;
+    told.votes[j] = (told.votes[j] as number) + wk;
+    told.slipped[j] = (told.slipped[j] as number) + slipped;
+    told.off[j] = (told.off[j] as number) + slipped * (q - slope * (FEET_AS_METRES[j] as number));
     background += wk * kinds.background;
     honest += wk * kinds.honest;
     squares += kinds.honest * (wk * q * q + (rr[k] as number));
   }
+  const feet = feetAmong(told, joint);
   joint.s = Math.sqrt((SPREAD_VOTES * START_SPREAD ** 2 + squares) / (SPREAD_VOTES + honest));
   joint.shares = {
-    ...shares,
-    feet: share(SHARE_PRIOR.feet, feet, telling),
+    ...joint.shares,
+    feet,
     background: share(SHARE_PRIOR.background, background, votes),
   };
+}
+
+/** Of each band: its votes, those of them taken for feet for metres, and Σ of these × how far off that slip's line. */
+const bandsOfSlips = () => ({
+  votes: new Float64Array(BANDS),
+  slipped: new Float64Array(BANDS),
+  off: new Float64Array(BANDS),
+});
+
+/**
+ * The share of feet for metres, from the bands that can tell. Rows of one band count as such slips as far as they lie, on
+ * average, where that slip puts them: a crowd that agrees on something else at one height is not one.
+ */
+function feetAmong(
+  { votes, slipped, off }: ReturnType<typeof bandsOfSlips>,
+  { line, s, scatter, shares, feet_by_band }: Joint,
+): number {
+  const slope = REFERENCE_SLOPE + line.c;
+  let among = 0;
+  let feet = 0;
+  for (let j = 0; j < BANDS; j++) {
+    if ((FEET_AS_METRES[j] as number) * slope <= TELLING_FEET * s) continue;
+    // As many votes as there would be slips, were all of them slips.
+    const times = feetShare(shares, feet_by_band[j] as number) / shares.feet;
+    among += (1 - shares.background) * (votes[j] as number) * times;
+    const f = slipped[j] as number;
+    if (f < LEAST_VOTES) continue;
+    feet +=
+      f * bisquareWeight((off[j] as number) / f / Math.sqrt(s ** 2 / f + scatter ** 2), BAND_C);
+  }
+  return Math.min(MOST_FEET, share(SHARE_PRIOR.feet, feet, among));
 }
 
 /** Standard deviation of a step's dr about the line, of its length. */

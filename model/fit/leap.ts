@@ -1,7 +1,9 @@
 import type { Joint } from "./joint.ts";
 
-/** A leap goes at most so many times as far as one round. */
+/** A leap goes at most so many times as far as one round … */
 const FARTHEST_LEAP = 8;
+/** … and none is taken that moves level or slope farther than this: there may be another crowd's line. */
+export const LONGEST_LEAP = { a: 0.02, c: 0.06 };
 
 /** a, c, s, within, the shares of feet, never re-tuned, background, that of steps, and the bands' scatter. */
 export type Parameters = [number, number, number, number, number, number, number, number, number];
@@ -36,8 +38,9 @@ export function leap(
   });
   const [a, c, s, within, feet, never_retuned, background, step_background, scatter] =
     to as Parameters;
-  const possible = feet + background < 1 && never_retuned < 1 && step_background < 1;
-  if (!possible || !Number.isFinite(length)) return;
+  const near = Math.abs(a - third[0]) <= LONGEST_LEAP.a && Math.abs(c - third[1]) <= LONGEST_LEAP.c;
+  const possible = [feet, background, never_retuned, step_background].every((share) => share < 1);
+  if (!near || !possible || !Number.isFinite(length)) return;
   joint.line = { a, c };
   joint.shares = { feet, never_retuned, background };
   Object.assign(joint, { s, within, step_background, scatter });

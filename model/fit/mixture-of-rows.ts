@@ -1,10 +1,11 @@
 import { exp } from "../ln-exp.ts";
-import { FEET_AS_METRES, R_MOST, REFERENCE_SLOPE, STEP_MOST } from "./grid.ts";
+import { FEET_AS_METRES } from "./feet-for-metres.ts";
+import { R_MOST, REFERENCE_SLOPE, STEP_MOST } from "./grid.ts";
 import type { Line } from "./normal-equations.ts";
 
 /** How large a part of the votes each kind of row is taken to be. */
 export interface Shares {
-  /** Elevation in feet stated as metres. */
+  /** Elevation in feet stated as metres: of those that are not anything at all, in a band as often as it makes them. */
   feet: number;
   /** Found once, carried everywhere unchanged: as a part of those that are none of the others. */
   never_retuned: number;
@@ -14,7 +15,7 @@ export interface Shares {
 
 /** What is believed of the shares before the rows speak, and how many votes that belief is worth. */
 export const SHARE_PRIOR = {
-  feet: { share: 0.04, votes: 60 },
+  feet: { share: 0.03, votes: 20 },
   never_retuned: { share: 0.05, votes: 3 },
   background: { share: 0.03, votes: 10 },
   step_background: { share: 0.06, votes: 6 },
@@ -25,6 +26,9 @@ export const USUAL_SHARES: Shares = {
   never_retuned: SHARE_PRIOR.never_retuned.share,
   background: SHARE_PRIOR.background.share,
 };
+
+/** Feet for metres are taken to be no more than this part of the rows of all bands, or of one that few have been at. */
+export const MOST_FEET = 0.5;
 
 const ROOT_2PI = Math.sqrt(2 * Math.PI);
 const FLAT = ROOT_2PI / (2 * R_MOST);
@@ -41,17 +45,19 @@ export interface Kinds {
 /**
  * Kinds of a row in a band, from its residual q about the line, its x and the spread s. A slip of the elevation's unit
  * moves the row along the line by a known way in x; a tune carried unchanged stays at the line's height at x = 0.
+ * @param feet_by_band how many times as frequent feet for metres are in each band as in all
  * @param into filled and returned, so that a loop over cells makes no objects
  */
 export function kindsOf(
   q: number,
   x: number,
   band: number,
-  { line, s, shares }: { line: Line; s: number; shares: Shares },
+  { line, s, shares, feet_by_band }: RowBelief,
   into: Kinds,
 ): Kinds {
   const slope = REFERENCE_SLOPE + line.c;
-  const { feet, never_retuned, background } = shares;
+  const { never_retuned, background } = shares;
+  const feet = (1 - background) * feetShare(shares, feet_by_band[band] as number);
   const genuine = 1 - feet - background;
   const per_s = 1 / s;
   // Everything times s: a factor that the probabilities lose again.
@@ -65,6 +71,18 @@ export function kindsOf(
   into.never_retuned = carried / total;
   into.background = anything / total;
   return into;
+}
+
+interface RowBelief {
+  line: Line;
+  s: number;
+  shares: Shares;
+  feet_by_band: Float64Array;
+}
+
+/** The part that feet for metres are of a band's votes but those that are anything, so many times as frequent there. */
+export function feetShare({ feet }: Shares, times: number): number {
+  return Math.min(MOST_FEET, feet * times);
 }
 
 /** Kinds of a step: its heater re-tuned, left as it was, or one of its rows anything at all. */

@@ -1,6 +1,8 @@
+import { USUAL_VOTES } from "./feet-for-metres.ts";
 import {
   BIAS_AGAINST_STEPS,
   BIAS_PER_SHARE,
+  FOLDS_AS_ONE,
   HARMLESS,
   HARMLESS_AGAINST_STEPS,
   LEVEL_BIAS,
@@ -10,11 +12,13 @@ import {
 } from "./fit-group.ts";
 import { CORRECTED_FROM, LEFT_AS_VARIANCE, UNSTATED_DENSITY_SD } from "./flattening.ts";
 import type { FitSettings } from "./group.ts";
-import { SHARE_PRIOR } from "./mixture-of-rows.ts";
+import { MOST_BAND_SCATTER, STEPS_SURPRISE, TELLING_FEET } from "./joint.ts";
+import { LONGEST_LEAP } from "./leap.ts";
+import { MOST_FEET, SHARE_PRIOR } from "./mixture-of-rows.ts";
 import { PRIOR } from "./prior.ts";
 import { GROWTH_VOTES } from "./spread.ts";
 import { KEPT_SHARE } from "./standing.ts";
-import { OWN_SLOPE, START_SPREAD, START_STEP_SPREAD } from "./start-line.ts";
+import { NEAR_BANDS, OWN_SLOPE, START_SPREAD, START_STEP_SPREAD } from "./start-line.ts";
 import { FOLDS } from "./tally.ts";
 import { DOUBLES_AT, USUAL_CO_ppm } from "./voices.ts";
 
@@ -33,9 +37,21 @@ export const FIT_SETTINGS: FitSettings = {
   start_step_spread: START_STEP_SPREAD,
   own_slope_sd: OWN_SLOPE,
   prior_share_feet: SHARE_PRIOR.feet.share,
+  prior_share_feet_votes: SHARE_PRIOR.feet.votes,
   prior_share_never_retuned: SHARE_PRIOR.never_retuned.share,
+  prior_share_never_retuned_votes: SHARE_PRIOR.never_retuned.votes,
   prior_share_other: SHARE_PRIOR.background.share,
+  prior_share_other_votes: SHARE_PRIOR.background.votes,
+  most_feet: MOST_FEET,
+  feet_votes_everywhere: USUAL_VOTES,
+  feet_tell_from_spreads: TELLING_FEET,
+  most_band_scatter: MOST_BAND_SCATTER,
+  steps_surprise: STEPS_SURPRISE,
+  near_bands: NEAR_BANDS,
+  longest_leap_level: LONGEST_LEAP.a,
+  longest_leap_slope: LONGEST_LEAP.c,
   model_folds: MODEL_FOLDS,
+  folds_as_one: FOLDS_AS_ONE,
   untold_slope: UNTOLD_SLOPE,
   growth_votes: GROWTH_VOTES,
   unstated_density_sd: UNSTATED_DENSITY_SD,

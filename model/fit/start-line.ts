@@ -1,6 +1,6 @@
 import { bisquareLoss, bisquareWeight } from "./bisquare.ts";
-import type { Cells } from "./cells.ts";
-import { BANDS, R_MOST, REFERENCE_SLOPE } from "./grid.ts";
+import { type Cells, votesByBand } from "./cells.ts";
+import { R_MOST, REFERENCE_SLOPE } from "./grid.ts";
 import type { Line } from "./normal-equations.ts";
 import type { GroupPrior } from "./prior.ts";
 import { PRIOR } from "./prior.ts";
@@ -12,6 +12,9 @@ export const START_STEP_SPREAD = 0.05;
 export const OWN_SLOPE = 0.08;
 /** A band of density is worth at most (0.1/0.03)² votes in the search: one crowded place is one voice among many. */
 const BAND_SPREAD = 0.03;
+
+/** So many bands away from the crowd a vote on the level is worth half. */
+export const NEAR_BANDS = 2;
 
 const C = 3;
 const SLOPES = 15;
@@ -28,39 +31,74 @@ const HALF = Math.ceil((R_MOST + 0.4) / BIN);
  * start by smallest robust scale breaks earlier.
  */
 export function startLine(levels: Cells, steps: Cells, prior: GroupPrior): Line {
-  const cap = bandCaps(levels);
+  const levelAt = levelSearch(levels, bandCaps(levels), prior);
   const [least, most] = PRIOR.slope_bounds;
   let best: Line = { a: 0, c: 0 };
   let bestLoss = Number.POSITIVE_INFINITY;
-  const histogram = new Float64Array(2 * HALF + 1);
   for (let i = 0; i < SLOPES; i++) {
     const slope = least + ((most - least) * i) / (SLOPES - 1);
     const c = slope - REFERENCE_SLOPE;
     const known = 0.5 * ((slope - prior.slope) / prior.slope_sd) ** 2 + stepLoss(steps, c);
     if (known >= bestLoss) continue;
-    histogram.fill(0);
-    for (let k = 0; k < levels.w.length; k++) {
-      const offset = (levels.r[k] as number) - c * (levels.x[k] as number);
-      const at = HALF + Math.max(-HALF, Math.min(HALF, Math.round(offset / BIN)));
-      const w = (levels.w[k] as number) * (cap[levels.band[k] as number] as number);
-      histogram[at] = (histogram[at] as number) + w;
-    }
-    for (const start of quantiles(histogram)) {
-      const a = settle(histogram, start, prior);
-      const loss = known + rowLoss(histogram, a, prior);
-      if (loss < bestLoss) [best, bestLoss] = [{ a, c }, loss];
-    }
+    const { a, loss } = levelAt(c);
+    if (known + loss < bestLoss) [best, bestLoss] = [{ a, c }, known + loss];
   }
   return best;
 }
 
-function bandCaps({ band, w }: Cells): Float64Array {
-  const votes = new Float64Array(BANDS);
-  for (let k = 0; k < w.length; k++) {
-    const j = band[k] as number;
-    votes[j] = (votes[j] as number) + (w[k] as number);
-  }
-  return votes.map((v) => 1 / (1 + v * (BAND_SPREAD / START_SPREAD) ** 2));
+/**
+ * The level that most votes agree on along a known slope, those counting most that are near the air most are from. What
+ * is asserted far from the crowd has the slope in its hand, and should not have the level too.
+ */
+export function levelNearCrowd(levels: Cells, prior: GroupPrior, c: number): number {
+  return levelSearch(levels, nearCrowd(votesByBand(levels)), prior)(c).a;
+}
+
+/** A level and what it leaves of the votes' and the prior's loss. */
+interface Agreed {
+  a: number;
+  loss: number;
+}
+
+/** @param worth of a vote in each band */
+function levelSearch(
+  { w, x, r, band }: Cells,
+  worth: Float64Array,
+  prior: GroupPrior,
+): (c: number) => Agreed {
+  const histogram = new Float64Array(2 * HALF + 1);
+  return (c) => {
+    histogram.fill(0);
+    for (let k = 0; k < w.length; k++) {
+      const offset = (r[k] as number) - c * (x[k] as number);
+      const at = HALF + Math.round(offset / BIN);
+      if (at < 0 || at > 2 * HALF) continue;
+      const voice = (w[k] as number) * (worth[band[k] as number] as number);
+      histogram[at] = (histogram[at] as number) + voice;
+    }
+    let best: Agreed = { a: 0, loss: Number.POSITIVE_INFINITY };
+    for (const start of quantiles(histogram)) {
+      const a = settle(histogram, start, prior);
+      const loss = rowLoss(histogram, a, prior);
+      if (loss < best.loss) best = { a, loss };
+    }
+    return best;
+  };
+}
+
+function bandCaps(levels: Cells): Float64Array {
+  return votesByBand(levels).map((v) => 1 / (1 + v * (BAND_SPREAD / START_SPREAD) ** 2));
+}
+
+/** Less for each band by its distance from the one in which the middle vote lies, as of Mallows (1975). */
+function nearCrowd(votes: Float64Array): Float64Array {
+  const half = votes.reduce((sum, v) => sum + v, 0) / 2;
+  let below = 0;
+  const middle = votes.findIndex((v) => {
+    below += v;
+    return below >= half;
+  });
+  return votes.map((_, band) => 1 / (1 + ((band - middle) / NEAR_BANDS) ** 2));
 }
 
 function stepLoss({ w, x, r }: Cells, c: number): number {

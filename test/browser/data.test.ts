@@ -1,12 +1,13 @@
 import { readFile } from "node:fs/promises";
 import type { Browser, Page } from "playwright-core";
 import { beforeAll, expect, test } from "vitest";
-import { offClaim } from "../../client/study/off-claim.ts";
+import { ALONE, OWN, offClaim } from "../../client/study/off-claim.ts";
 import report from "../../client/study/report.json" with { type: "json" };
 import type { StudyReport, StudyScenario } from "../../client/study/report.ts";
 import { t } from "../../client/texts/app.ts";
 import { b } from "../../client/texts/bands.ts";
 import { dataWords } from "../../client/texts/data.ts";
+import { shortEstimatorName } from "../../client/texts/estimators.ts";
 import { m } from "../../client/texts/method.ts";
 import { format } from "../../client/units.ts";
 import { axeFinds, sideways } from "./faults.ts";
@@ -90,6 +91,27 @@ test("charts and tables of every family show the report's own figures", async ()
         );
       }
     }
+    const alone = scenario.results.find(({ estimator }) => estimator === ALONE);
+    expect(await tableRows(page, b.widthTable)).toEqual(
+      [own, ...(alone ? [alone] : [])].flatMap((result) =>
+        [
+          [b.bands.new_heater, result?.new_width_pct] as const,
+          [b.bands.mean, result?.mean_width_pct] as const,
+        ].flatMap(([name, width]) =>
+          STUDY.airs.map(({ label }, air) => [
+            result === alone ? `${name} (${shortEstimatorName(ALONE)})` : name,
+            label,
+            ...STUDY.levels.map((_, l) => `± ${format(width?.[l]?.[air] ?? 0, 1)}`),
+          ]),
+        ),
+      ),
+    );
+    const aside = (pct: number | null) => (pct === null ? "–" : format(pct, 1));
+    expect((await tableRows(page, b.asideTable))[0]).toEqual([
+      OWN,
+      aside(own?.false_rejection_pct ?? null),
+      aside(own?.caught_pct ?? null),
+    ]);
     expect(await tableRows(page, b.errorTable)).toEqual(
       scenario.results.map(({ estimator, rmse_pct }) => [
         estimator,
@@ -124,7 +146,7 @@ test("lines differ by dash pattern and carry their label; the corridor is marked
   expect(new Set(dashes).size).toBe(scenario.results.length);
   const words = await chart.locator("text").allTextContents();
   for (const { estimator } of scenario.results) {
-    expect(words).toContain(b.shortEstimator(estimator));
+    expect(words).toContain(shortEstimatorName(estimator));
   }
   const coverage = page.getByRole("img", {
     name: b.coverageChart(b.bands.mean, scenario.title),
@@ -144,15 +166,34 @@ test("the CSV of a table has its figures", async () => {
     return (await readFile(await (await download).path(), "utf8")).trimEnd().split("\r\n");
   };
   const coverage = await save(b.coverageTable);
-  expect(coverage[0]).toBe("scenario,runs,band,air,density_kg_m3,claimed_pct,observed_pct");
+  expect(coverage[0]).toBe(
+    "scenario,runs,band,air,density_kg_m3,claimed_pct,observed_pct,half_width_pct",
+  );
   expect(coverage).toHaveLength(1 + 2 * STUDY.airs.length * STUDY.levels.length);
   const [own] = scenario.results;
   expect(coverage[1]).toBe(
-    `${scenario.id},${scenario.runs},new_heater,"0 m, −20 °C",1.3953,50,${own?.new_coverage_pct[0]?.[0]}`,
+    `${scenario.id},${scenario.runs},new_heater,"0 m, −20 °C",1.3953,50,${own?.new_coverage_pct[0]?.[0]},${own?.new_width_pct[0]?.[0]}`,
   );
   const errors = await save(b.errorTable);
   expect(errors).toHaveLength(1 + scenario.results.length * STUDY.airs.length);
   expect(errors.at(-1)).toContain(`,${scenario.results.at(-1)?.rmse_pct.at(-1)},`);
+  await close();
+});
+
+test("of each kind of mistake it says up to which share each estimator holds", async () => {
+  const { page, close } = await openBands();
+  const kinds = STUDY.breakdown ?? [];
+  const rows = page.locator("table.breakdown tbody tr");
+  await rows.first().waitFor();
+  expect(await rows.count()).toBe(kinds.length);
+  for (const [i, { shares_pct, holds_to_pct }] of kinds.entries()) {
+    const shown = holds_to_pct.map(({ share_pct }) => {
+      if (share_pct === 0) return `< ${shares_pct[0]}`;
+      return share_pct === shares_pct.at(-1) ? `≥ ${share_pct}` : String(share_pct);
+    });
+    expect(await rows.nth(i).locator("td").allTextContents()).toEqual(shown);
+    expect(await rows.nth(i).locator("th").textContent()).toContain("… %");
+  }
   await close();
 });
 

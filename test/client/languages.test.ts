@@ -43,9 +43,9 @@ function said(sentence: (...all: never[]) => unknown): unknown {
 
 /** What other languages write as English does: names, units, figures, commands, international words. */
 const SAME =
-  /^(Hypsotune|Atlas|CSV|QNH|English|–|unit|rpm|[a-bρ]|Band|Data|MIT|Error, %|Band, %|CO, ppm|Minimum, 95 %, Hz|Name|\d+ s|GeoNames \(CC BY 4\.0\), Natural Earth|npm run .*|\/api\/.*)$/;
+  /^(Hypsotune|Theil–Sen|Huber|Atlas|CSV|QNH|English|–|unit|rpm|[a-bρ]|Band|Data|MIT|Error, %|Band, %|CO, ppm|Minimum, 95 %, Hz|Name|\d+ s|GeoNames \(CC BY 4\.0\), Natural Earth|npm run .*|\/api\/.*)$/;
 /** Nothing but marks, figures, blanks and units. */
-const NO_WORDS = /^(?:[\d\s.,:;·%±−+()/?-]|ppm|rpm|kW|Hz|kg\/m³|km|min|h|°C|°F|m|ft|MB|L|CSV)*$/;
+const NO_WORDS = /^(?:[\d\s.,:;·%±−+()/?<≥-]|ppm|rpm|kW|Hz|kg\/m³|km|min|h|°C|°F|m|ft|MB|L|CSV)*$/;
 
 test("every section has all three languages, with the same words and the same blanks", async () => {
   const written = Object.fromEntries(

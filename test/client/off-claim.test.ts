@@ -16,8 +16,14 @@ function scenario(id: string, mean: [number, number], new_heater: [number, numbe
     bias_pct: [0, 0],
     mean_coverage_pct: [[50, 50], mean],
     new_coverage_pct: [[50, 50], new_heater],
-    mean_width_pct: [2, 2],
-    new_width_pct: [20, 20],
+    mean_width_pct: [
+      [1, 1],
+      [2, 2],
+    ],
+    new_width_pct: [
+      [10, 10],
+      [20, 20],
+    ],
     false_rejection_pct: null,
     caught_pct: null,
   };

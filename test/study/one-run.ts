@@ -27,9 +27,9 @@ export interface RunFigures {
   error: number[];
   mean_held: number[][];
   new_held: number[][];
-  /** Half-widths of the 95 % bands. */
-  mean_half: number[];
-  new_half: number[];
+  /** Half-widths of the bands. */
+  mean_half: number[][];
+  new_half: number[][];
   /** Null for an estimator that sets nothing aside. */
   honest: Counted | null;
   wrong: Counted | null;
@@ -38,7 +38,6 @@ export interface RunFigures {
 /** Further heaters drawn in each run to see whether the bands hold them. */
 const FURTHER = 200;
 const X = AIRS.map(({ density_kg_m3 }) => lnRatio(density_kg_m3));
-const AT_95 = LEVELS.indexOf(0.95);
 
 /** One run of a scenario: what each estimator makes of the same rows. The same seed and run give the same figures. */
 export function oneRun(scenario: Scenario, seed: number, run: number): RunFigures[] {
@@ -77,8 +76,8 @@ function figuresOf(estimator: string, fitted: Fitted, { means, further, rows }: 
       const heaters = further[air] as number[];
       return heaters.reduce((sum, y) => sum + held(another[level], y), 0) / heaters.length;
     }),
-    mean_half: answers.map(({ mean }) => half(mean[AT_95])),
-    new_half: answers.map(({ another }) => half(another[AT_95])),
+    mean_half: by(({ mean }, level) => half(mean[level])),
+    new_half: by(({ another }, level) => half(another[level])),
     ...countAside(fitted.setAside, rows),
   };
 }

@@ -1,8 +1,10 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
+import type { FitRow } from "../../model/fit/group.ts";
 import { leastSquares } from "../../model/fit/least-squares.ts";
 import { LEVELS } from "./airs.ts";
-import type { Point } from "./rivals/estimator.ts";
+import { bisquareByVotes } from "./rivals/bisquare-by-votes.ts";
+import type { Fitted, Point } from "./rivals/estimator.ts";
 import { coefficientVariance, huberLine } from "./rivals/huber.ts";
 import { leastSquaresLine } from "./rivals/least-squares.ts";
 import { madCutLine } from "./rivals/mad-cut.ts";
@@ -78,6 +80,35 @@ test("the cut sets aside what is far off and nothing else", () => {
   expect(cut?.kept.flatMap((kept, i) => (kept ? [] : [i]))).toEqual([4, 25]);
   const rest = leastSquaresLine(points.filter((_, i) => i !== 25 && i !== 4)) as StraightLine;
   expect(cut?.line).toEqual(rest);
+});
+
+/** By hand: three of the four voices say 1·x, whatever the fourth says and however often. */
+test("the bisquare by votes hears one voice of each contributor, and √k of k at one place", () => {
+  const rows = (contributor: string, times: number, cell: string, count = 1) =>
+    Array.from({ length: count }, (_, i) => {
+      const density_kg_m3 = 1.225 * (1 - 0.02 * (i % 15));
+      const pump_Hz = (density_kg_m3 / 1.225) ** 0.95 * times;
+      return {
+        row: `${contributor} ${i}`,
+        contributor,
+        cell,
+        heat_kW: 5,
+        end: "low" as const,
+        density_kg_m3,
+        pump_Hz,
+        fan_rpm: 1000,
+      };
+    });
+  const at = (of: FitRow[]) =>
+    (bisquareByVotes.fit(of, { heat_kW: 5, end: "low" }) as Fitted).at(0).centre;
+  const honest = ["a", "b", "c"].flatMap((name) => rows(name, 1, name, 15));
+  expect(at(honest)).toBeCloseTo(0, 9);
+  expect(at([...honest, ...rows("flood", 1.5, "d", 500)])).toBeCloseTo(0, 9);
+  // One of two voices, near enough that both are heard; then nine at one place: three of four.
+  const other = Math.log(1.1);
+  expect(at([...rows("a", 1, "a", 15), ...rows("b", 1.1, "b", 90)])).toBeCloseTo(other / 2, 3);
+  const nine = Array.from({ length: 9 }, (_, i) => rows(`n${i}`, 1.1, "one place", 15)).flat();
+  expect(at([...rows("a", 1, "a", 15), ...nine])).toBeCloseTo((3 / 4) * other, 2);
 });
 
 test("no line of two points, nor of points in the same air", () => {

@@ -1,8 +1,10 @@
-import { standardDensity } from "../../model/air.ts";
+import { standardDensity, standardPressure, standardTemperature } from "../../model/air.ts";
 import type { SimulatedRow } from "./crowd.ts";
 import type { Seeded } from "./population.ts";
 
 type Slip = (row: SimulatedRow, random: Seeded) => Partial<SimulatedRow>;
+
+const ICE_POINT_K = 273.15;
 
 const pump = (row: SimulatedRow, times: number) => ({ pump_Hz: row.pump_Hz * times });
 const upOrDown = ({ uniform }: Seeded, times: number) => (uniform() < 0.5 ? times : 1 / times);
@@ -18,7 +20,18 @@ export const SLIPS = {
   pulses_a_minute: (row) => pump(row, 60),
   /** The low end's mixture is the high end's, scatter and all. */
   ends_swapped: (row, random) => pump(row, 2.6 * Math.exp(0.1 * random.normal())),
+  fan_in_tens: (row) => ({ fan_rpm: row.fan_rpm / 10 }),
   fan_in_hundreds: (row) => ({ fan_rpm: row.fan_rpm / 100 }),
+  /** The density of a night as many °C warm as it was °F. */
+  fahrenheit: ({ density_kg_m3, elevation_m, night }) => {
+    const K = (standardTemperature(elevation_m) + ICE_POINT_K) / night;
+    const read_K = ICE_POINT_K + 1.8 * (K - ICE_POINT_K) + 32;
+    return { density_kg_m3: (density_kg_m3 * K) / read_K };
+  },
+  /** A pressure reduced to sea level stated as the station's: all places lie by the sea. */
+  sea_level_pressure: ({ density_kg_m3, elevation_m }) => ({
+    density_kg_m3: (density_kg_m3 * standardPressure(0)) / standardPressure(elevation_m),
+  }),
   junk: (row, random) => pump(row, Math.exp(random.normal())),
 } as const satisfies Record<string, Slip>;
 

@@ -16,13 +16,13 @@ const HEADER = [
   "new 50 %",
   "new 80 %",
   "new 95 %",
-  "± mean",
-  "± new",
+  "± mean 95 %",
+  "± new 95 %",
   "honest aside %",
   "wrong aside %",
 ];
 
-/** A scenario's figures as lines of text; coverages as lowest–highest over the airs, widths at 3,000 m. */
+/** A scenario's figures as lines of text; coverages as lowest–highest over the airs, half-widths at 3,000 m. */
 export function tableOf({ id, title, truth, runs, results }: StudyScenario): string {
   const wide = AIRS.findIndex(({ label }) => label === "3,000 m");
   const rows = results.map((r) => [
@@ -32,8 +32,8 @@ export function tableOf({ id, title, truth, runs, results }: StudyScenario): str
     range(r.new_coverage_pct[at(0.5)] ?? []),
     range(r.new_coverage_pct[at(0.8)] ?? []),
     range(r.new_coverage_pct[at(0.95)] ?? []),
-    (r.mean_width_pct[wide] ?? Number.NaN).toFixed(1),
-    (r.new_width_pct[wide] ?? Number.NaN).toFixed(1),
+    (r.mean_width_pct[at(0.95)]?.[wide] ?? Number.NaN).toFixed(1),
+    (r.new_width_pct[at(0.95)]?.[wide] ?? Number.NaN).toFixed(1),
     share(r.false_rejection_pct),
     share(r.caught_pct),
   ]);

@@ -21,16 +21,19 @@ function resultOf(estimator: string, runs: readonly RunFigures[]): StudyResult {
     figure: (values: number[]) => number,
   ): number[] =>
     list(first).map((_, air) => pct(figure(runs.map((run) => list(run)[air] as number))));
-  const byLevel = (lists: (run: RunFigures) => number[][]): number[][] =>
-    lists(first).map((_, level) => byAir((run) => lists(run)[level] as number[], mean));
+  const byLevel = (
+    lists: (run: RunFigures) => number[][],
+    figure: (values: number[]) => number,
+  ): number[][] =>
+    lists(first).map((_, level) => byAir((run) => lists(run)[level] as number[], figure));
   return {
     estimator,
     rmse_pct: byAir((run) => run.error, rootMeanSquare),
     bias_pct: byAir((run) => run.error, mean),
-    mean_coverage_pct: byLevel((run) => run.mean_held),
-    new_coverage_pct: byLevel((run) => run.new_held),
-    mean_width_pct: byAir((run) => run.mean_half, median),
-    new_width_pct: byAir((run) => run.new_half, median),
+    mean_coverage_pct: byLevel((run) => run.mean_held, mean),
+    new_coverage_pct: byLevel((run) => run.new_held, mean),
+    mean_width_pct: byLevel((run) => run.mean_half, median),
+    new_width_pct: byLevel((run) => run.new_half, median),
     false_rejection_pct: shareAside(runs.map((run) => run.honest)),
     caught_pct: shareAside(runs.map((run) => run.wrong)),
   };

@@ -3,11 +3,6 @@ import { format } from "../../units.ts";
 const signed = (points: number, decimals = 0) =>
   `${points < 0 ? "−" : points > 0 ? "+" : ""}${format(Math.abs(points), decimals)}`;
 
-const SHORT: Record<string, string> = {
-  "Least squares, 3·MAD cut": "3·MAD cut",
-  "Hypsotune, class and end alone": "class alone",
-};
-
 /** How well the bands hold, in German. */
 export const b: typeof import("../en/bands.ts").b = {
   title: "Wie gut die Bänder halten",
@@ -84,6 +79,7 @@ export const b: typeof import("../en/bands.ts").b = {
   coverageChart: (band: string, scenario: string) =>
     `${band}: beobachtete weniger behauptete Abdeckung in fünf Lüften. ${scenario}`,
   coverageTable: "Beobachtete Abdeckung, von 100",
+  widthTable: "Halbe Breite der Bänder, %: Median über die Läufe",
   band: "Band",
   air: "Luft",
   claims: (pct: string) => `Behauptet ${pct}`,
@@ -97,9 +93,19 @@ export const b: typeof import("../en/bands.ts").b = {
   errorTable: "Fehler der mittleren Abstimmung, %",
   errorAxis: "Fehler, %",
   airAxis: "Luft auf dieser Höhe",
+  asideTable: "Ausgenommene Zeilen, von 100",
+  honestAside: "Von ehrlichen",
+  wrongAside: "Von falschen",
   estimator: "Schätzer",
+  breakdown: {
+    title: "Welchen Anteil falscher Zeilen oder Personen jeder Schätzer aushält",
+    note: (limit: string, elevation: string) =>
+      `Simulierte Anteile in %, bis zu denen der Fehler der mittleren Abstimmung auf ${elevation} m unter ${limit} % bleibt. <: Der Schätzer hält nicht einmal den kleinsten aus, der simuliert wurde. ≥: Er hält noch den größten aus.`,
+    mistake: "Was falsch ist",
+    below: (pct: string) => `< ${pct}`,
+    least: (pct: string) => `≥ ${pct}`,
+  },
   errorAt: (air: string) => `Bei ${air}`,
-  shortEstimator: (name: string) => SHORT[name] ?? name,
   tableOf: (what: string) => `Tabelle: ${what}`,
   csv: (what: string) => `${what}: CSV`,
   signed: (points: number) => signed(points),

@@ -10,7 +10,7 @@ export const formulas: typeof import("../en/method-formulas.ts").formulas = {
   },
   kinds: {
     title: "Arten von Zeilen",
-    note: "h ist die Wahrscheinlichkeit, dass eine Zeile ehrlich ist, und das, wofür sie zählt. Die anderen: Höhe in Fuß als Meter angegeben, was sie um ein bekanntes δ entlang der Linie verschiebt; unverändert von Meereshöhe mitgenommen, nie nachgestimmt; alles Übrige, gleichmäßig verteilt. Die Anteile π werden mit h geschätzt.",
+    note: "h ist die Wahrscheinlichkeit, dass eine Zeile ehrlich ist, und das, wofür sie zählt. Die anderen: Höhe in Fuß als Meter angegeben, was sie um ein bekanntes δ entlang der Linie verschiebt; unverändert von Meereshöhe mitgenommen, nie nachgestimmt; alles Übrige, gleichmäßig verteilt. Die Anteile π werden mit h geschätzt. ω sagt, wievielmal so häufig Fuß statt Meter im Streifen der Zeile sind wie in allen, angenommen zu höchstens der Hälfte: U sind die Stimmen dort, U_f jene, wo die wahren Orte solcher Zeilen lägen.",
   },
   voice: {
     title: "Ein Dichtestreifen ist eine Stimme",
@@ -22,7 +22,7 @@ export const formulas: typeof import("../en/method-formulas.ts").formulas = {
   },
   dispute: {
     title: "Wenn Zeilen den Schritten widersprechen",
-    note: "I ist, was Zeilen und Schritte jeweils über die Steigung wissen. Jenseits von z² = 2 gibt die Stimme der Zeilen zur Steigung nach.",
+    note: "I ist, was Zeilen und Schritte jeweils über die Steigung wissen. Jenseits von z² = 2 gibt die Stimme der Zeilen zur Steigung nach, und ist das nach der ersten Runde so, wird a entlang ihrer Steigung neu gesucht, unter den Stimmen nahe der Dichte, bei der die meisten abstimmen.",
   },
   covariance: {
     title: "Kovarianz der Linie",

@@ -42,7 +42,7 @@ export const m: typeof import("../en/method.ts").m = (S: typeof FIT_SETTINGS) =>
       text: [
         "Eine Stimme je Beitragenden, sonst ist ein Schlüssel, der überschwemmt, die Menge. √k an einem Ort zu einer Zeit: Ein Treffen oder eine erfundene Menge sind nicht k unabhängige Zeugen.",
         "Vertrauen nach eigener Varianz: Eine Zeile ohne Temperatur ist nicht falsch, sie weiß nur weniger. Ein Fehler der Dichte verschiebt eine Zeile entlang der Linie, also zählt er mal der Steigung. Um sein Kleinstes steigt CO mit dem Quadrat des Abstands; ein End-CO über dem üblichen sagt also, wie weit die Abstimmung daneben sein kann.",
-        "Eine Mischung, kein Schnitt: Ein Versehen mit einem Mechanismus ist daran zu erkennen, wohin es die Zeile setzt, und was zwischen den Arten liegt, zählt nach seiner Wahrscheinlichkeit; so springt nichts, wenn eine Zeile kommt.",
+        "Eine Mischung, kein Schnitt: Ein Versehen mit einem Mechanismus ist daran zu erkennen, wohin es die Zeile setzt, und was zwischen den Arten liegt, zählt nach seiner Wahrscheinlichkeit; so springt keine Zeile von Art zu Art, wenn eine andere kommt.",
         "Dichtestreifen als Stimmen: Hohe Orte haben wenige Zeilen und lange Hebel, und ein überfüllter Ort darf die Steigung nicht kaufen.",
         "Schritte: der eine Vergleich, in dem sich Heizungen nicht unterscheiden. Wo Zeilen ihnen widersprechen, gibt die Stimme der Zeilen zur Steigung nach, ihre Stimme zur Höhe bleibt, Zweifel kommt hinzu und ein Alarm wird gegeben.",
         `Ein Anfang durch Übereinstimmung: Gesucht wird eine Linie, auf die sich die meisten Stimmen einigen, über ein Gitter von Steigungen und Höhen, bei einer als bekannt genommenen Streuung (${100 * (S.start_spread ?? Number.NaN)} %), sodass eine dichte Menge durch ihre Dichte nichts gewinnt. Von da an werden Arten, Anteile, Streuungen und Linie reihum erneuert, bis die Linie stillsteht.`,
@@ -80,9 +80,9 @@ export const m: typeof import("../en/method.ts").m = (S: typeof FIT_SETTINGS) =>
       title: "Was es nicht wissen kann",
       text: [
         "Eine Lüge, die dort, wo sie erzählt wird, die Wahrheit überwiegt. Beitragende mit je zwei Abstimmungen, einer wahren am Meer und einer falschen in der Höhe, können dort mehr sein als die ehrlichen, und ihre eigenen Schritte stimmen mit ihren Zeilen überein. Heizungen mit kleinerer Steigung würden dasselbe senden; kein Schätzer, der nur diese Zeilen sieht, kann beides unterscheiden. Die Linie folgt ihnen, das mittlere Band verfehlt die Wahrheit, und was die Lesenden schützt, sind die Alarme und die Betreuung.",
-        "Lügner mit einzelnen Zeilen, über Orte verteilt, haben keine Schritte auf ihrer Seite: Die Steigung hält, die Höhe gibt um einige Prozent nach, das Band wird entsprechend breiter, und ein Alarm wird gegeben.",
+        "Lügner mit einzelnen Zeilen, über Orte verteilt, haben keine Schritte auf ihrer Seite: Die Steigung hält, die Höhe gibt um etwa ein Prozent nach, das Band wird entsprechend breiter, und ein Alarm wird gegeben.",
         "Höhen in Fuß, denen kein Ort widerspricht, verschieben Zeilen entlang der Linie, wo sie fast ehrlich aussehen: Genauigkeit in der Höhe geht verloren, und nur manchmal wird ein Alarm gegeben.",
-        "Viele Versehen hinterlassen eine Verzerrung, die das mittlere Band in der Höhe nicht ganz deckt. Eine Klasse, die allen anderen ungleich ist, neigt sich dem Erwarteten zu, bis genug ihrer Beitragenden hoch oben waren. Bei sehr schweren Rändern hält das Band für eine weitere Heizung etwas weniger, als es sagt. Leute, die früh aufhören und ihr CO nicht angeben, sehen aus wie andere Heizungen.",
+        "Versehen, die die Luft ändern und nicht die Abstimmung, °F als °C oder ein Druck auf Meereshöhe als der des Ortes, hinterlassen eine Verzerrung, die das mittlere Band nicht deckt. Eine Klasse, die allen anderen ungleich ist, neigt sich dem Erwarteten zu, bis genug ihrer Beitragenden hoch oben waren. Bei sehr schweren Rändern hält das Band für eine weitere Heizung etwas weniger, als es sagt. Leute, die früh aufhören und ihr CO nicht angeben, sehen aus wie andere Heizungen.",
         "Nichts im Modell biegt sich; jenseits der gesehenen Dichten rechnet es hoch und sagt es. Das Band für eine weitere Heizung gilt für eine wie die der Beitragenden. Verzerrungsterme und Schwellen wurden an selbst erfundenen Mengen eingestellt: Mengen, die anders irreführen, können schlimmer sein.",
       ],
     },
@@ -96,7 +96,7 @@ export const m: typeof import("../en/method.ts").m = (S: typeof FIT_SETTINGS) =>
     references: {
       title: "Schriften",
       text: [
-        "Beaton und Tukey 1974 (Bisquare). Bell und McCaffrey 2002 (CR2). Cameron und Miller 2015 (gruppierte Schlüsse). Dempster, Laird und Rubin 1977 (Erwartungswert-Maximierung). Gelman und Hill 2007 (teilweises Zusammenlegen). Holland und Welsch 1977 (Umgewichtung). Huber 1964. Rousseeuw und Leroy 1987 (Bruchpunkt und Hebel). Satterthwaite 1946 (Freiheitsgrade). Theil 1950, Sen 1968. Varadhan und Roland 2008 (quadratische Extrapolation).",
+        "Beaton und Tukey 1974 (Bisquare). Bell und McCaffrey 2002 (CR2). Cameron und Miller 2015 (gruppierte Schlüsse). Dempster, Laird und Rubin 1977 (Erwartungswert-Maximierung). Gelman und Hill 2007 (teilweises Zusammenlegen). Holland und Welsch 1977 (Umgewichtung). Huber 1964. Mallows 1975 (Gewichte nach der Lage). Rousseeuw und Leroy 1987 (Bruchpunkt und Hebel). Satterthwaite 1946 (Freiheitsgrade). Theil 1950, Sen 1968. Varadhan und Roland 2008 (quadratische Extrapolation).",
         "ISO 2533:1975. CIPM-2007: Picard, Davis, Gläser und Fujii 2008.",
       ],
     },
@@ -104,7 +104,7 @@ export const m: typeof import("../en/method.ts").m = (S: typeof FIT_SETTINGS) =>
   figures: {
     title: "Zahlen",
     intro:
-      "Simuliert wurden Mengen, deren Wahrheit bekannt ist. Fehler der mittleren Abstimmung auf 0 / 1.500 / 3.000 / 4.500 m, mittlerer quadratischer in %, je Schätzer; dann wie oft die Bänder von Hypsotune hielten, von 100, auf 0 / 4.500 m.",
+      "Simuliert wurden Mengen, deren Wahrheit bekannt ist. Fehler der mittleren Abstimmung auf 0 / 1.500 / 3.000 / 4.500 m, mittlerer quadratischer in %, je Schätzer; dann wie oft die Bänder von Hypsotune hielten, von 100, auf 0 / 4.500 m. Bisquare nach Stimmen nimmt die üblichen robusten Mittel zusammen: eine Stimme je Person, ein Anfang durch Übereinstimmung, Tukeys Bisquare mit einer Erwartung an die Steigung, ein Schnitt.",
     scenario: "Szenario",
     bands: { new_heater: "Weitere Heizung", mean: "Mittel" },
     band: (band: string, pct: string) => `${band} ${pct} %`,

@@ -3,11 +3,6 @@ import { format } from "../../units.ts";
 const signed = (points: number, decimals = 0) =>
   `${points < 0 ? "−" : points > 0 ? "+" : ""}${format(Math.abs(points), decimals)}`;
 
-const SHORT: Record<string, string> = {
-  "Least squares, 3·MAD cut": "3·MAD cut",
-  "Hypsotune, class and end alone": "class alone",
-};
-
 /** Words of the page on how well the bands hold; fetched with it, so that the first answer need not wait for them. */
 export const b = {
   title: "How well the bands hold",
@@ -83,6 +78,7 @@ export const b = {
   coverageChart: (band: string, scenario: string) =>
     `${band}: observed less claimed coverage at five airs. ${scenario}`,
   coverageTable: "Observed coverage, in 100",
+  widthTable: "Half-width of the bands, %: the median over the runs",
   band: "Band",
   air: "Air",
   claims: (pct: string) => `Claims ${pct}`,
@@ -96,10 +92,19 @@ export const b = {
   errorTable: "Error of the average tune, %",
   errorAxis: "Error, %",
   airAxis: "Air at this elevation",
+  asideTable: "Rows set aside, in 100",
+  honestAside: "Of honest rows",
+  wrongAside: "Of wrong rows",
   estimator: "Estimator",
+  breakdown: {
+    title: "What share of wrong rows or contributors each estimator stands",
+    note: (limit: string, elevation: string) =>
+      `Simulated shares, in %, up to which the error of the average tune at ${elevation} m stays below ${limit} %. <: the estimator does not stand even the smallest that was simulated. ≥: it stands the largest as well.`,
+    mistake: "What is wrong",
+    below: (pct: string) => `< ${pct}`,
+    least: (pct: string) => `≥ ${pct}`,
+  },
   errorAt: (air: string) => `At ${air}`,
-  /** As the end of a line in a chart has room for it. */
-  shortEstimator: (name: string) => SHORT[name] ?? name,
   tableOf: (what: string) => `Table: ${what}`,
   csv: (what: string) => `${what}: CSV`,
   signed: (points: number) => signed(points),

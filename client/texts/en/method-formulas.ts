@@ -10,7 +10,7 @@ export const formulas = {
   },
   kinds: {
     title: "Kinds of rows",
-    note: "h is the probability that a row is honest, and what it counts by. The others: elevation in feet stated as metres, which moves it along the line by a known δ; carried unchanged from sea level, never re-tuned; anything else, spread evenly. The shares π are estimated along with h.",
+    note: "h is the probability that a row is honest, and what it counts by. The others: elevation in feet stated as metres, which moves it along the line by a known δ; carried unchanged from sea level, never re-tuned; anything else, spread evenly. The shares π are estimated along with h. ω is how many times as frequent feet for metres are in the row's band as in all, taken to be no more than half of it: U are the votes there, U_f those where the true sites of such rows would lie.",
   },
   voice: {
     title: "A band of density is one voice",
@@ -22,7 +22,7 @@ export const formulas = {
   },
   dispute: {
     title: "When rows contradict steps",
-    note: "I is what rows and steps each know of the slope. Beyond z² = 2 the rows' say on the slope gives way.",
+    note: "I is what rows and steps each know of the slope. Beyond z² = 2 the rows' say on the slope gives way, and if that is so after the first round, the level is looked for anew along its slope, among the votes near the density most tune at.",
   },
   covariance: {
     title: "Covariance of the line",

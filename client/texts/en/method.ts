@@ -41,7 +41,7 @@ export const m = (S: typeof FIT_SETTINGS) => ({
       text: [
         "One voice per contributor, or a key that floods is the crowd. √k at one place and time: a meeting, or an invented crowd, is not k independent witnesses.",
         "Trust by own variance: a row without a temperature is not wrong, it only knows less. An error in density moves a row along the line, so it counts times the slope. About its lowest, CO rises with the square of the distance; so a final CO above the usual says how far off the tune may be.",
-        "A mixture, not a cut: a slip with a mechanism is recognised by where it puts the row, and what lies between kinds counts by its probability, so nothing jumps when one row comes.",
+        "A mixture, not a cut: a slip with a mechanism is recognised by where it puts the row, and what lies between kinds counts by its probability, so no row jumps from kind to kind when another comes.",
         "Bands of density as voices: high places have few rows and long leverage, and one crowded place must not buy the slope.",
         "Steps: the one comparison in which heaters do not differ. Where rows contradict them, the rows' say on the slope gives way, their say on the level stays, doubt is added and an alarm raised.",
         `A start by consensus: a line is looked for that most votes agree on, over a grid of slopes and levels, under a spread taken as known (${100 * (S.start_spread ?? Number.NaN)} %), so that a tight crowd gains nothing by being tight. From there kinds, shares, spreads and line are updated in turn until the line stands still.`,
@@ -79,9 +79,9 @@ export const m = (S: typeof FIT_SETTINGS) => ({
       title: "What it cannot know",
       text: [
         "A lie that outnumbers the truth where it is told. Contributors with two tunes each, a true one by the sea and a false one up high, can be more than the honest there, and their own steps agree with their rows. Heaters with a smaller slope would send the same, so no estimator that sees only these rows can tell the two apart. The line follows them, the mean band misses the truth, and what protects the reader is the alarms and a steward.",
-        "Liars with single rows, spread over places, have no steps on their side: the slope holds, the level gives way by a few per cent, the band is widened to match, and an alarm is raised.",
+        "Liars with single rows, spread over places, have no steps on their side: the slope holds, the level gives way by about one per cent, the band is widened to match, and an alarm is raised.",
         "Elevations in feet that no place contradicts move rows along the line, where they look nearly honest: accuracy up high is lost, and an alarm is raised only sometimes.",
-        "Many slips leave bias that the mean band up high does not fully cover. A class unlike all others leans towards what is believed until enough of its contributors have been high up. With very heavy tails the new-heater band holds a little less than it says. Crews who stop early and do not state their CO look like different heaters.",
+        "Slips that change the air and not the tune, °F taken as °C or a sea-level pressure as the station's, leave bias that the mean band does not cover. A class unlike all others leans towards what is believed until enough of its contributors have been high up. With very heavy tails the new-heater band holds a little less than it says. Crews who stop early and do not state their CO look like different heaters.",
         "Nothing in the model bends; beyond the densities seen it extrapolates, and says so. The new-heater band is for one more heater like those whose owners contribute. Bias terms and thresholds were set on crowds of our own invention: crowds that mislead in another way may be worse.",
       ],
     },
@@ -95,7 +95,7 @@ export const m = (S: typeof FIT_SETTINGS) => ({
     references: {
       title: "References",
       text: [
-        "Beaton and Tukey 1974 (bisquare). Bell and McCaffrey 2002 (CR2). Cameron and Miller 2015 (clustered inference). Dempster, Laird and Rubin 1977 (expectation–maximisation). Gelman and Hill 2007 (partial pooling). Holland and Welsch 1977 (reweighting). Huber 1964. Rousseeuw and Leroy 1987 (breakdown and leverage). Satterthwaite 1946 (degrees of freedom). Theil 1950, Sen 1968. Varadhan and Roland 2008 (squared extrapolation).",
+        "Beaton and Tukey 1974 (bisquare). Bell and McCaffrey 2002 (CR2). Cameron and Miller 2015 (clustered inference). Dempster, Laird and Rubin 1977 (expectation–maximisation). Gelman and Hill 2007 (partial pooling). Holland and Welsch 1977 (reweighting). Huber 1964. Mallows 1975 (weights by position). Rousseeuw and Leroy 1987 (breakdown and leverage). Satterthwaite 1946 (degrees of freedom). Theil 1950, Sen 1968. Varadhan and Roland 2008 (squared extrapolation).",
         "ISO 2533:1975. CIPM-2007: Picard, Davis, Gläser and Fujii 2008.",
       ],
     },
@@ -103,7 +103,7 @@ export const m = (S: typeof FIT_SETTINGS) => ({
   figures: {
     title: "Figures",
     intro:
-      "Crowds were simulated whose truth is known. Error of the average tune at 0 / 1,500 / 3,000 / 4,500 m, root mean square in %, by estimator; then how often Hypsotune's bands held, in 100, at 0 / 4,500 m.",
+      "Crowds were simulated whose truth is known. Error of the average tune at 0 / 1,500 / 3,000 / 4,500 m, root mean square in %, by estimator; then how often Hypsotune's bands held, in 100, at 0 / 4,500 m. Bisquare by votes puts the usual robust remedies together: one vote for each contributor, a start by consensus, Tukey's bisquare with a belief about the slope, a cut.",
     scenario: "Scenario",
     bands: { new_heater: "New heater", mean: "Mean" },
     band: (band: string, pct: string) => `${band} ${pct} %`,

@@ -3,11 +3,6 @@ import { format } from "../../units.ts";
 const signed = (points: number, decimals = 0) =>
   `${points < 0 ? "−" : points > 0 ? "+" : ""}${format(Math.abs(points), decimals)}`;
 
-const SHORT: Record<string, string> = {
-  "Least squares, 3·MAD cut": "3·MAD cut",
-  "Hypsotune, class and end alone": "class alone",
-};
-
 /** How well the bands hold, in Spanish. */
 export const b: typeof import("../en/bands.ts").b = {
   title: "Qué tal aciertan las bandas",
@@ -84,6 +79,7 @@ export const b: typeof import("../en/bands.ts").b = {
   coverageChart: (band: string, scenario: string) =>
     `${band}: cobertura observada menos prometida en cinco aires. ${scenario}`,
   coverageTable: "Cobertura observada, de cada 100",
+  widthTable: "Media anchura de las bandas, %: mediana de las pasadas",
   band: "Banda",
   air: "Aire",
   claims: (pct: string) => `Promete ${pct}`,
@@ -97,9 +93,19 @@ export const b: typeof import("../en/bands.ts").b = {
   errorTable: "Error del ajuste medio, %",
   errorAxis: "Error, %",
   airAxis: "Aire a esta altitud",
+  asideTable: "Filas apartadas, de cada 100",
+  honestAside: "De las honestas",
+  wrongAside: "De las erróneas",
   estimator: "Estimador",
+  breakdown: {
+    title: "Qué proporción de filas o participantes erróneos aguanta cada estimador",
+    note: (limit: string, elevation: string) =>
+      `Proporciones simuladas, en %, hasta las que el error del ajuste medio a ${elevation} m queda por debajo del ${limit} %. <: el estimador no aguanta ni la menor que se simuló. ≥: aguanta también la mayor.`,
+    mistake: "Qué está mal",
+    below: (pct: string) => `< ${pct}`,
+    least: (pct: string) => `≥ ${pct}`,
+  },
   errorAt: (air: string) => `A ${air}`,
-  shortEstimator: (name: string) => SHORT[name] ?? name,
   tableOf: (what: string) => `Tabla: ${what}`,
   csv: (what: string) => `${what}: CSV`,
   signed: (points: number) => signed(points),

@@ -10,7 +10,7 @@ export const formulas: typeof import("../en/method-formulas.ts").formulas = {
   },
   kinds: {
     title: "Clases de filas",
-    note: "h es la probabilidad de que una fila sea honesta, y lo que cuenta. Las otras: altitud en pies dada como metros, que la mueve por la línea un δ conocido; llevada sin cambios desde el nivel del mar, nunca reajustada; cualquier otra cosa, repartida por igual. Las proporciones π se estiman junto con h.",
+    note: "h es la probabilidad de que una fila sea honesta, y lo que cuenta. Las otras: altitud en pies dada como metros, que la mueve por la línea un δ conocido; llevada sin cambios desde el nivel del mar, nunca reajustada; cualquier otra cosa, repartida por igual. Las proporciones π se estiman junto con h. ω dice cuántas veces es tan frecuente confundir pies con metros en la franja de la fila como en todas, y se toma como la mitad a lo sumo: U son los votos allí, U_f los del lugar donde estarían los sitios verdaderos de tales filas.",
   },
   voice: {
     title: "Una franja de densidad es una voz",
@@ -22,7 +22,7 @@ export const formulas: typeof import("../en/method-formulas.ts").formulas = {
   },
   dispute: {
     title: "Cuando las filas contradicen a los pasos",
-    note: "I es lo que filas y pasos saben cada uno de la pendiente. Más allá de z² = 2 cede la voz de las filas sobre la pendiente.",
+    note: "I es lo que filas y pasos saben cada uno de la pendiente. Más allá de z² = 2 cede la voz de las filas sobre la pendiente, y si ocurre tras la primera ronda, se busca de nuevo el nivel a lo largo de su pendiente, entre los votos cercanos a la densidad en que ajusta la mayoría.",
   },
   covariance: {
     title: "Covarianza de la línea",

@@ -42,7 +42,7 @@ export const m: typeof import("../en/method.ts").m = (S: typeof FIT_SETTINGS) =>
       text: [
         "Una voz por participante, o una clave que inunda sería la multitud. √k en un lugar y un momento: un encuentro, o una multitud inventada, no son k testigos independientes.",
         "Confianza según la varianza propia: una fila sin temperatura no es falsa, solo sabe menos. Un error de densidad mueve una fila por la línea, así que cuenta multiplicado por la pendiente. Alrededor de su mínimo, el CO sube con el cuadrado de la distancia; por eso un CO final superior al usual dice cuánto puede desviarse el ajuste.",
-        "Una mezcla, no un corte: un desliz con mecanismo se reconoce por dónde coloca la fila, y lo que queda entre clases cuenta según su probabilidad, de modo que nada salta cuando llega una fila.",
+        "Una mezcla, no un corte: un desliz con mecanismo se reconoce por dónde coloca la fila, y lo que queda entre clases cuenta según su probabilidad, de modo que ninguna fila salta de clase cuando llega otra.",
         "Franjas de densidad como voces: los lugares altos tienen pocas filas y mucha palanca, y un lugar abarrotado no debe comprar la pendiente.",
         "Pasos: la única comparación en que los calefactores no difieren. Donde las filas los contradicen, cede la voz de las filas sobre la pendiente, se mantiene su voz sobre el nivel, se añade duda y salta una alarma.",
         `Un comienzo por consenso: se busca una línea en la que coincidan los más votos, sobre una rejilla de pendientes y niveles, con una dispersión que se toma por conocida (${100 * (S.start_spread ?? Number.NaN)} %), para que una multitud apretada no gane nada por serlo. Desde ahí se renuevan por turnos clases, proporciones, dispersiones y línea hasta que la línea se detiene.`,
@@ -80,9 +80,9 @@ export const m: typeof import("../en/method.ts").m = (S: typeof FIT_SETTINGS) =>
       title: "Lo que no puede saber",
       text: [
         "Una mentira más numerosa que la verdad allí donde se cuenta. Participantes con dos ajustes cada uno, uno verdadero junto al mar y otro falso en lo alto, pueden ser más que los honestos allí, y sus propios pasos concuerdan con sus filas. Calefactores con menos pendiente enviarían lo mismo, así que ningún estimador que solo vea estas filas puede distinguirlos. La línea los sigue, la banda media no acierta, y lo que protege a quien lee son las alarmas y quien cuida el atlas.",
-        "Los mentirosos con filas sueltas, repartidos por lugares, no tienen pasos de su parte: la pendiente aguanta, el nivel cede unos pocos por ciento, la banda se ensancha en consecuencia y salta una alarma.",
+        "Los mentirosos con filas sueltas, repartidos por lugares, no tienen pasos de su parte: la pendiente aguanta, el nivel cede cerca de un uno por ciento, la banda se ensancha en consecuencia y salta una alarma.",
         "Las altitudes en pies que ningún lugar contradice mueven filas por la línea, donde parecen casi honestas: se pierde exactitud en lo alto, y solo a veces salta una alarma.",
-        "Muchos deslices dejan un sesgo que la banda media no cubre del todo en lo alto. Una clase distinta de todas las demás se inclina hacia lo esperado hasta que bastantes de sus participantes hayan estado arriba. Con colas muy pesadas, la banda de un calefactor más cumple algo menos de lo que dice. Quienes paran pronto y no declaran su CO parecen calefactores distintos.",
+        "Los deslices que cambian el aire y no el ajuste, °F tomados por °C o una presión al nivel del mar por la del lugar, dejan un sesgo que la banda media no cubre. Una clase distinta de todas las demás se inclina hacia lo esperado hasta que bastantes de sus participantes hayan estado arriba. Con colas muy pesadas, la banda de un calefactor más cumple algo menos de lo que dice. Quienes paran pronto y no declaran su CO parecen calefactores distintos.",
         "Nada en el modelo se curva; más allá de las densidades vistas extrapola, y lo dice. La banda de un calefactor más es para uno como los de quienes participan. Los términos de sesgo y los umbrales se fijaron con multitudes inventadas por nosotros: las que engañen de otro modo pueden ser peores.",
       ],
     },
@@ -96,7 +96,7 @@ export const m: typeof import("../en/method.ts").m = (S: typeof FIT_SETTINGS) =>
     references: {
       title: "Referencias",
       text: [
-        "Beaton y Tukey 1974 (bicuadrada). Bell y McCaffrey 2002 (CR2). Cameron y Miller 2015 (inferencia agrupada). Dempster, Laird y Rubin 1977 (esperanza-maximización). Gelman y Hill 2007 (puesta en común parcial). Holland y Welsch 1977 (reponderación). Huber 1964. Rousseeuw y Leroy 1987 (ruptura y palanca). Satterthwaite 1946 (grados de libertad). Theil 1950, Sen 1968. Varadhan y Roland 2008 (extrapolación cuadrática).",
+        "Beaton y Tukey 1974 (bicuadrada). Bell y McCaffrey 2002 (CR2). Cameron y Miller 2015 (inferencia agrupada). Dempster, Laird y Rubin 1977 (esperanza-maximización). Gelman y Hill 2007 (puesta en común parcial). Holland y Welsch 1977 (reponderación). Huber 1964. Mallows 1975 (pesos por posición). Rousseeuw y Leroy 1987 (ruptura y palanca). Satterthwaite 1946 (grados de libertad). Theil 1950, Sen 1968. Varadhan y Roland 2008 (extrapolación cuadrática).",
         "ISO 2533:1975. CIPM-2007: Picard, Davis, Gläser y Fujii 2008.",
       ],
     },
@@ -104,7 +104,7 @@ export const m: typeof import("../en/method.ts").m = (S: typeof FIT_SETTINGS) =>
   figures: {
     title: "Cifras",
     intro:
-      "Se simularon multitudes cuya verdad se conoce. Error del ajuste medio a 0 / 1500 / 3000 / 4500 m, cuadrático medio en %, por estimador; después, cuántas veces cumplieron las bandas de Hypsotune, de cada 100, a 0 / 4500 m.",
+      "Se simularon multitudes cuya verdad se conoce. Error del ajuste medio a 0 / 1500 / 3000 / 4500 m, cuadrático medio en %, por estimador; después, cuántas veces cumplieron las bandas de Hypsotune, de cada 100, a 0 / 4500 m. La bicuadrada por votos reúne los remedios robustos habituales: un voto por participante, un comienzo por consenso, la bicuadrada de Tukey con una expectativa sobre la pendiente y un corte.",
     scenario: "Escenario",
     bands: { new_heater: "Un calefactor más", mean: "Media" },
     band: (band: string, pct: string) => `${band} ${pct} %`,

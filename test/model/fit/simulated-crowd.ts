@@ -10,7 +10,7 @@ import {
   seeded,
   tuned,
 } from "../../study/population.ts";
-import { withSlips } from "../../study/slips.ts";
+import { type SlipName, withSlips } from "../../study/slips.ts";
 
 export { type Seeded, seeded };
 
@@ -28,10 +28,15 @@ export function oneMore(random: Seeded, density_kg_m3: number): number {
 
 /**
  * Honest contributors with one to three tunes each, as the study simulates them; a share of rows can carry a slip:
- * half or double, ten times or a tenth, elevation in feet, junk, in equal parts.
+ * half or double, ten times or a tenth, elevation in feet, junk, in equal parts, if no others are named.
  */
-export function crowd(random: Seeded, contributors: number, slips = 0): FitRow[] {
-  return withSlips(random, honestCrowd(random, TRUTH, contributors), slips);
+export function crowd(
+  random: Seeded,
+  contributors: number,
+  slips = 0,
+  kinds?: readonly SlipName[],
+): FitRow[] {
+  return withSlips(random, honestCrowd(random, TRUTH, contributors), slips, kinds);
 }
 
 /** Adds contributors who agree on one lie: so many times the true pump rate, at 4,000 m or spread over high places. */

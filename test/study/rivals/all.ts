@@ -1,5 +1,6 @@
 import type { FitRow } from "../../../model/fit/group.ts";
 import { lnRatio } from "../airs.ts";
+import { bisquareByVotes } from "./bisquare-by-votes.ts";
 import type { Estimator, Point } from "./estimator.ts";
 import { huberLine } from "./huber.ts";
 import { hypsotune, hypsotuneAlone, isOf } from "./hypsotune.ts";
@@ -38,6 +39,7 @@ export const ESTIMATORS: readonly Estimator[] = [
   madCut,
   plain("Theil–Sen", theilSenLine),
   plain("Huber", huberLine),
+  bisquareByVotes,
 ];
 
 /** Of use where there are rows of other classes or ends. */

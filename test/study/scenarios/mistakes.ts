@@ -21,7 +21,10 @@ const NAMED_SLIPS: Record<SlipName, string> = {
   half_or_double: "half or double",
   pulses_a_minute: "pulses a minute stated as Hz",
   ends_swapped: "ends swapped",
+  fan_in_tens: "fan speed in tens",
   fan_in_hundreds: "fan speed in hundreds",
+  fahrenheit: "a temperature in °F stated as °C",
+  sea_level_pressure: "a pressure reduced to sea level stated as the station's",
   junk: "junk",
 };
 
@@ -99,8 +102,8 @@ const fakesAmongOthers = (pct: number): Scenario =>
 
 export const MISTAKES: readonly Scenario[] = [
   ...SHARES.map((pct) => slips("slips", "feet, decimal, half or double, junk", pct)),
-  ...Object.entries(NAMED_SLIPS).map(([kind, title]) =>
-    slips(`slip-${kind.replaceAll("_", "-")}`, title, 20, [kind as SlipName]),
+  ...Object.entries(NAMED_SLIPS).flatMap(([kind, title]) =>
+    SHARES.map((pct) => slips(`slip-${kind.replaceAll("_", "-")}`, title, pct, [kind as SlipName])),
   ),
   ...SHARES.map(lazy),
   ...[30, 200].map(everyday),
@@ -109,7 +112,7 @@ export const MISTAKES: readonly Scenario[] = [
   ...[20, 30].map(onePlace(1.35)),
   ...[20, 30].map(fakesAmongOthers),
   ...[1.25, 1.6].flatMap((times) => SHARES.map(spread(times))),
-  ...[20, 40].map(leverage),
+  ...SHARES.map(leverage),
   sly("two high", "spread over high places, two tunes each"),
   sly("true and false", "spread over high places, each with a true tune by the sea"),
 ];
