@@ -23,7 +23,7 @@ export function coverageLines({ report, scenario }: Shown, band: Band): Labelled
   if (!result) return [];
   return report.airs.map(({ label }, air) => ({
     number: air,
-    label,
+    label: airName(label),
     values: report.levels.map((level, l) =>
       offBy(coverageOf(result, band)[l]?.[air] ?? Number.NaN, level),
     ),
@@ -71,7 +71,10 @@ export function errorChart(shown: Shown, width: number): SVGSVGElement {
     name: b.errorChart(shown.scenario.title),
     width,
     lines,
-    x: { label: b.airAxis, steps: shown.report.airs.map(({ label }) => twoLines(label, width)) },
+    x: {
+      label: b.airAxis,
+      steps: shown.report.airs.map(({ label }) => twoLines(airName(label), width)),
+    },
     y: {
       label: b.errorAxis,
       domain: [from, to],
@@ -87,3 +90,5 @@ function twoLines(label: string, width: number): string {
   if (label.includes(", ")) return label.replace(", ", "\n");
   return width < PHONE_px && label.length > 5 ? label.replace(" ", "\n") : label;
 }
+
+import { airName } from "../study/air-name.ts";

@@ -1,6 +1,7 @@
 import type { ComponentChildren } from "preact";
 import { FiguresTable } from "../parts/figures-table.tsx";
 import { saveFile } from "../save-file.ts";
+import { airName } from "../study/air-name.ts";
 import { coverageCsv, errorCsv } from "../study/csv.ts";
 import {
   ALONE,
@@ -40,7 +41,7 @@ export function CoverageTable({ report, scenario }: Props) {
         airs.map(({ label }, air) => (
           <tr key={`${band} ${label}`}>
             <td>{b.bands[band]}</td>
-            <td>{label}</td>
+            <td>{airName(label)}</td>
             {levels.map((level, l) => (
               <CoverageCell
                 key={level}
@@ -72,7 +73,7 @@ export function WidthTable({ report, scenario }: Props) {
                 {b.bands[band]}
                 {result.estimator === ALONE && ` (${shortEstimatorName(ALONE)})`}
               </td>
-              <td>{label}</td>
+              <td>{airName(label)}</td>
               {levels.map((level, l) => (
                 <td key={level}>± {format(widthOf(result, band)[l]?.[air] ?? Number.NaN, 1)}</td>
               ))}
@@ -118,7 +119,7 @@ export function ErrorTable({ report, scenario }: Props) {
   return (
     <Figures
       label={b.errorTable}
-      columns={[b.estimator, ...report.airs.map(({ label }) => b.errorAt(label))]}
+      columns={[b.estimator, ...report.airs.map(({ label }) => b.errorAt(airName(label)))]}
       save={{ file: `bands-${scenario.id}-error.csv`, csv: () => errorCsv(report, scenario) }}
     >
       {scenario.results.map(({ estimator, rmse_pct }) => (

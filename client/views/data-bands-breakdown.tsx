@@ -1,5 +1,6 @@
 import { FiguresTable } from "../parts/figures-table.tsx";
 import { InEnglish } from "../parts/in-english.tsx";
+import { airName } from "../study/air-name.ts";
 import type { StudyBreakdown, StudyReport } from "../study/report.ts";
 import { b } from "../texts/bands.ts";
 import { estimatorName } from "../texts/estimators.ts";
@@ -15,9 +16,7 @@ export function Breakdown({ report }: { report: StudyReport }) {
   return (
     <section class="sheet" aria-labelledby="breakdown">
       <h2 id="breakdown">{title}</h2>
-      <p class="note">
-        {note(format(first.limit_pct), format(Number.parseInt(first.air.replace(",", ""), 10)))}
-      </p>
+      <p class="note">{note(format(first.limit_pct), airName(first.air))}</p>
       <FiguresTable
         label={b.tableOf(title)}
         columns={[mistake, ...estimators.map(estimatorName)]}

@@ -1,5 +1,6 @@
 import { FiguresTable } from "../parts/figures-table.tsx";
 import { InEnglish } from "../parts/in-english.tsx";
+import { airName } from "../study/air-name.ts";
 import {
   BANDS,
   beyondChance,
@@ -59,7 +60,7 @@ function List(props: {
               </button>
             </th>
             {BANDS.map((band) => (
-              <td key={band}>{b.held(format(held[band].held_pct, 1), held[band].air)}</td>
+              <td key={band}>{b.held(format(held[band].held_pct, 1), airName(held[band].air))}</td>
             ))}
           </tr>
         ))}

@@ -5,6 +5,7 @@ import { LineKey } from "../charts/line-key.tsx";
 import { coverageChart, errorChart } from "../charts/study-charts.ts";
 import { AsideTable, CoverageTable, ErrorTable, WidthTable } from "../charts/study-tables.tsx";
 import { ENGLISH } from "../parts/in-english.tsx";
+import { airName } from "../study/air-name.ts";
 import {
   BANDS,
   type Band,
@@ -63,7 +64,7 @@ export function BandsScenario(
             <CoverageChart key={band} report={report} scenario={scenario} band={band} />
           ))}
         </div>
-        <LineKey labels={report.airs.map(({ label }) => label)} />
+        <LineKey labels={report.airs.map(({ label }) => airName(label))} />
         <CoverageTable report={report} scenario={scenario} />
         <WidthTable report={report} scenario={scenario} />
       </section>

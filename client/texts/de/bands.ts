@@ -99,8 +99,8 @@ export const b: typeof import("../en/bands.ts").b = {
   estimator: "Schätzer",
   breakdown: {
     title: "Welchen Anteil falscher Zeilen oder Personen jeder Schätzer aushält",
-    note: (limit: string, elevation: string) =>
-      `Simulierte Anteile in %, bis zu denen der Fehler der mittleren Abstimmung auf ${elevation} m unter ${limit} % bleibt. <: Der Schätzer hält nicht einmal den kleinsten aus, der simuliert wurde. ≥: Er hält noch den größten aus.`,
+    note: (limit: string, air: string) =>
+      `Simulierte Anteile in %, bis zu denen der Fehler der mittleren Abstimmung auf ${air} unter ${limit} % bleibt. <: Der Schätzer hält nicht einmal den kleinsten aus, der simuliert wurde. ≥: Er hält noch den größten aus.`,
     mistake: "Was falsch ist",
     below: (pct: string) => `< ${pct}`,
     least: (pct: string) => `≥ ${pct}`,

@@ -98,8 +98,8 @@ export const b = {
   estimator: "Estimator",
   breakdown: {
     title: "What share of wrong rows or contributors each estimator stands",
-    note: (limit: string, elevation: string) =>
-      `Simulated shares, in %, up to which the error of the average tune at ${elevation} m stays below ${limit} %. <: the estimator does not stand even the smallest that was simulated. ≥: it stands the largest as well.`,
+    note: (limit: string, air: string) =>
+      `Simulated shares, in %, up to which the error of the average tune at ${air} stays below ${limit} %. <: the estimator does not stand even the smallest that was simulated. ≥: it stands the largest as well.`,
     mistake: "What is wrong",
     below: (pct: string) => `< ${pct}`,
     least: (pct: string) => `≥ ${pct}`,

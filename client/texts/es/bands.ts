@@ -99,8 +99,8 @@ export const b: typeof import("../en/bands.ts").b = {
   estimator: "Estimador",
   breakdown: {
     title: "Qué proporción de filas o participantes erróneos aguanta cada estimador",
-    note: (limit: string, elevation: string) =>
-      `Proporciones simuladas, en %, hasta las que el error del ajuste medio a ${elevation} m queda por debajo del ${limit} %. <: el estimador no aguanta ni la menor que se simuló. ≥: aguanta también la mayor.`,
+    note: (limit: string, air: string) =>
+      `Proporciones simuladas, en %, hasta las que el error del ajuste medio a ${air} queda por debajo del ${limit} %. <: el estimador no aguanta ni la menor que se simuló. ≥: aguanta también la mayor.`,
     mistake: "Qué está mal",
     below: (pct: string) => `< ${pct}`,
     least: (pct: string) => `≥ ${pct}`,
