@@ -63,8 +63,8 @@ test("from eight contributors up both bands hold within 1.5 points of their clai
 
 /** What a rival reaches on the same rows, and beyond it what chance and a mixture with more to estimate may cost. */
 const AS_GOOD = (rival_pct: number) => Math.max(1.1 * rival_pct, rival_pct + 0.1);
-/** Where the rival hears nobody up high, and so none of the lies told there: its price is 4 to 16 % from 1,500 m up. */
-const HEARS_NOBODY: readonly string[] = [
+/** Where the rival tilts with what is told up high and so keeps its level by the sea: at 4,500 m it is more than 30 % worse. */
+const TILTS: readonly string[] = [
   "slip-feet-20pct",
   "fakes-spread-1.25x-20pct",
   "fakes-sly-two-high-20pct",
@@ -72,18 +72,20 @@ const HEARS_NOBODY: readonly string[] = [
   "lazy-40pct",
 ];
 
-test("from the sea to 4,500 m the atlas's line is as good as the usual remedies', but for named places by the sea", () => {
+test("from the sea to 4,500 m the atlas's line is as good as the usual remedies', but by the sea where those tilt", () => {
   for (const { id, errors_pct } of methodLines(report)) {
     const [votes, own] = errors_pct.slice(-2) as [number[], number[]];
     for (const [air, error] of own.entries()) {
-      if (air === 0 && HEARS_NOBODY.includes(id)) {
+      if (air === 0 && TILTS.includes(id)) {
         expect(error, id).toBeLessThan(2);
         expect(votes[3], id).toBeGreaterThan(1.3 * (own[3] as number));
         continue;
       }
       // Crews who stop early and say nothing of it scatter so much that the belief about the slope has more say.
-      if (id === "air-co-unstated" && air > 0) continue;
-      expect(error, `${id}, air ${air}`).toBeLessThanOrEqual(AS_GOOD(votes[air] as number));
+      const more_pct = id === "air-co-unstated" && air > 0 ? 0.5 : 0;
+      expect(error, `${id}, air ${air}`).toBeLessThanOrEqual(
+        AS_GOOD(votes[air] as number) + more_pct,
+      );
     }
   }
 });
@@ -101,6 +103,19 @@ test("a class of three beside others like it: bands narrower than alone, and non
         const held = coverageOf(own, band)[l]?.[air] as number;
         expect(held).toBeGreaterThan(100 * level - chance_points(level, scenario?.runs ?? 1));
       }
+    }
+  }
+});
+
+test("a class unlike the others is drawn no farther from its truth by them than it lies alone", () => {
+  const scenario = report.scenarios.find(({ id }) => id === "pooling-apart-30");
+  const of = (name: string) => scenario?.results.find(({ estimator }) => estimator === name);
+  const [own, alone] = [of(OWN), of(ALONE)] as [StudyResult, StudyResult];
+  for (const figures of ["rmse_pct", "bias_pct"] as const) {
+    for (const [air, value] of own[figures].entries()) {
+      const reach = Math.abs(alone[figures][air] as number);
+      // To a hundredth of a per cent both are about the same where most tune.
+      expect(Math.abs(value), `${figures}, air ${air}`).toBeLessThanOrEqual(reach + 0.01);
     }
   }
 });
