@@ -41,7 +41,6 @@ async function d1(): Promise<Engine> {
     },
   );
   if (applied.status !== 0) throw new Error(applied.stdout + applied.stderr);
-  const port = 40_000 + (process.pid % 20_000);
   const vars = [
     "ATLAS_SECRET:a secret for tests only",
     "WRITE_LIMIT:0",
@@ -49,21 +48,23 @@ async function d1(): Promise<Engine> {
   ].flatMap((given) => ["--var", given]);
   const child = spawn(
     process.execPath,
-    [WRANGLER, "dev", "--port", String(port), "--inspector-port", "0", ...where, ...vars],
+    [WRANGLER, "dev", "--port", "0", "--inspector-port", "0", ...where, ...vars],
     { env: environment, detached: true, stdio: ["ignore", "pipe", "pipe"] },
   );
   let said = "";
-  await new Promise<void>((ready, failed) => {
+  // A port that the system gives is nobody else's.
+  const url = await new Promise<string>((ready, failed) => {
     const listen = (chunk: Buffer) => {
       said += chunk;
-      if (said.includes("Ready on")) ready();
+      const [, address] = /Ready on (http:\/\/\S+:\d+)\s/.exec(said) ?? [];
+      if (address) ready(address);
     };
     child.stdout.on("data", listen);
     child.stderr.on("data", listen);
     child.once("exit", () => failed(new Error(said)));
   });
   return {
-    ask: (path, init) => fetch(`http://localhost:${port}${path}`, init),
+    ask: (path, init) => fetch(`${url}${path}`, init),
     close: async () => {
       // The whole group: wrangler runs workerd as a process of its own.
       process.kill(-(child.pid as number), "SIGKILL");
@@ -80,7 +81,7 @@ describe.each([
   beforeAll(async () => {
     engine = await open();
   });
-  afterAll(() => engine.close());
+  afterAll(() => engine?.close());
 
   const json = async (path: string) => (await engine.ask(path)).json();
   const post = (body: unknown, headers: Record<string, string> = {}) =>
