@@ -11,18 +11,22 @@ import { goodTune } from "./atlas.ts";
 test("killed in the middle of submissions, every acknowledged one is there", async () => {
   await ensureGeography("data/geography", { log: () => {} });
   const file = join(mkdtempSync(join(tmpdir(), "hypsotune-killed-")), "atlas.db");
-  const port = 20_000 + (process.pid % 20_000);
   const server = spawn("node_modules/.bin/node", ["server/node.ts"], {
-    env: { ...process.env, PORT: String(port), ATLAS_DB: file, WRITE_LIMIT: "0" },
+    env: { ...process.env, PORT: "0", ATLAS_DB: file, WRITE_LIMIT: "0" },
     stdio: ["ignore", "pipe", "inherit"],
   });
-  await new Promise<void>((open) => {
-    server.stdout.on("data", (text) => String(text).includes("open at") && open());
+  let said = "";
+  const url = await new Promise<string>((open) => {
+    server.stdout.on("data", (text) => {
+      said += text;
+      const [, address] = /open at (http:\/\/\S+:\d+)\s/.exec(said) ?? [];
+      if (address) open(address);
+    });
   });
   const acknowledged: string[] = [];
   let sent = 0;
   const send = async (): Promise<void> => {
-    const response = await fetch(`http://localhost:${port}/api/tunes`, {
+    const response = await fetch(`${url}/api/tunes`, {
       method: "POST",
       headers: { "Content-Type": "application/json" },
       body: JSON.stringify(goodTune(sent++)),
