@@ -1,6 +1,7 @@
 import { bandsAt } from "./fit/bands.ts";
 import { ENDS, type End, type PublishedFit } from "./fit/group.ts";
 import { type EndSetting, mixtureShift } from "./mixture.ts";
+import { wholePercent } from "./rounding.ts";
 import { groupOf } from "./start.ts";
 
 /** How one end of a tune stands beside the atlas at the same density. */
@@ -37,7 +38,7 @@ export function compareWithAtlas(
 
 function sentence(end: End, shift: number, priorOnly: boolean): string {
   const expects = priorOnly ? "physics alone expects" : "the atlas expects";
-  const size = Math.round(Math.abs(shift));
+  const size = wholePercent(Math.abs(shift));
   const how = size === 0 ? "just what" : `${size} % ${shift > 0 ? "richer" : "leaner"} than`;
   return `At the ${end} end this is ${how} ${expects} at this density.`;
 }

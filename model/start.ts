@@ -3,8 +3,9 @@ import { requirePositive } from "./finite.ts";
 import { type Band, type Bands, bandsAt } from "./fit/bands.ts";
 import { ENDS, type End, type GroupFit, type PublishedFit } from "./fit/group.ts";
 import { priorGroup } from "./fit/prior.ts";
-import { FAN_STEP_rpm, PUMP_STEP_Hz, usualFans } from "./heater.ts";
+import { usualFans } from "./heater.ts";
 import { fuelFlow, heatOutput } from "./mixture.ts";
+import { settableFan, settablePump } from "./rounding.ts";
 import { SAFETY, type Safety } from "./safety.ts";
 
 /** Where a site's elevation comes from. */
@@ -35,7 +36,7 @@ export interface StartEnd {
   pump_Hz_exact: number;
   mean_band_Hz: Band;
   new_heater_bands_Hz: Band[];
-  /** With a dose: fuel and heat at this setting (net heating value, 80 % efficiency assumed). */
+  /** With a dose: fuel and heat at the pump rate that can be set (net heating value, 80 % efficiency assumed). */
   fuel_L_h?: number;
   heat_kW?: number;
 }
@@ -48,7 +49,7 @@ export interface KeepFan {
 }
 
 export interface KeepHeat extends KeepFan {
-  /** Whether the fan can go fast enough for sea-level heat at the high end. */
+  /** Whether the fan, in the steps it is set in, can go fast enough for sea-level heat at the high end. */
   fan_suffices: boolean;
   fan_limit_rpm: number;
 }
@@ -113,10 +114,11 @@ export function startTune(fit: PublishedFit, question: StartQuestion): StartTune
     high: endAt(bands.high, fans.high, dose_uL),
   };
   const gain = { low: perFan(groups.low, air), high: perFan(groups.high, air) };
-  const raised = {
-    low: Math.min(limit, toStep(fans.low / gain.low, FAN_STEP_rpm)),
-    high: Math.min(limit, toStep(fans.high / gain.high, FAN_STEP_rpm)),
+  const needed = {
+    low: settableFan(fans.low / gain.low),
+    high: settableFan(fans.high / gain.high),
   };
+  const raised = { low: Math.min(limit, needed.low), high: Math.min(limit, needed.high) };
   return {
     site,
     air,
@@ -127,7 +129,7 @@ export function startTune(fit: PublishedFit, question: StartQuestion): StartTune
         low: endAt(bands.low, raised.low, dose_uL),
         high: endAt(bands.high, raised.high, dose_uL),
         heat_fraction: (gain.high * raised.high) / fans.high,
-        fan_suffices: fans.high / gain.high <= limit,
+        fan_suffices: needed.high <= settableFan(limit),
         fan_limit_rpm: limit,
       },
     },
@@ -158,15 +160,16 @@ function endAt(bands: Bands, fan_rpm: number, dose_uL: number | undefined): Star
     upper: upper * krpm,
   });
   const pump_Hz_exact = bands.pump_Hz_per_krpm * krpm;
+  const pump_Hz = settablePump(pump_Hz_exact);
   const [mean] = bands.mean_bands;
   if (!mean) throw new RangeError("bandsAt answered no mean band.");
   return {
     fan_rpm,
-    pump_Hz: toStep(pump_Hz_exact, PUMP_STEP_Hz),
+    pump_Hz,
     pump_Hz_exact,
     mean_band_Hz: inHz(mean),
     new_heater_bands_Hz: bands.new_heater_bands.map(inHz),
-    ...(dose_uL === undefined ? {} : burn(pump_Hz_exact, dose_uL)),
+    ...(dose_uL === undefined ? {} : burn(pump_Hz, dose_uL)),
   };
 }
 
@@ -198,9 +201,4 @@ function basisOf(fit: PublishedFit, groups: Record<End, GroupFit>, air: Air): St
     fit: fit.version,
     demo: fit.demo,
   };
-}
-
-/** To the nearest step, without the dust of binary fractions. */
-function toStep(value: number, step: number): number {
-  return Number((Math.round(value / step) * step).toFixed(6));
 }

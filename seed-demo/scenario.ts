@@ -1,5 +1,6 @@
 import { airAt } from "../model/air.ts";
 import type { End } from "../model/fit/group.ts";
+import { toStep } from "../model/rounding.ts";
 import type { Tune } from "../model/tune.ts";
 import { type Seeded, seeded } from "./random.ts";
 import { SITES } from "./sites.ts";
@@ -16,7 +17,6 @@ export interface Planted {
 const SEED = 20_261_101;
 const CREWS = 240;
 const FANS = { low: 1650, high: 4400 };
-const round = (value: number, step: number) => Number((Math.round(value / step) * step).toFixed(4));
 
 interface Crew {
   key: string;
@@ -94,12 +94,12 @@ function tuneOf({ uniform, normal }: Seeded, crew: Crew, at: number, everything 
   const known = everything || uniform() < 0.67;
   const end = (name: End): Tune["low"] => {
     const { intercept, slope } = TRUTH[crew.heat_kW][name];
-    const fan_rpm = round(FANS[name] * (1 + 0.04 * normal()), 10);
+    const fan_rpm = toStep(FANS[name] * (1 + 0.04 * normal()), 10);
     const mean = intercept + slope * Math.log(density_kg_m3 / 1.225);
     const perKrpm = Math.exp(mean + crew.own[name] + WITHIN * normal());
     const silent = uniform() < 0.15;
     const co = silent ? { co_below_ppm: 30 } : { co_ppm: Math.round(8 + 12 * uniform()) };
-    return { pump_Hz: round((perKrpm * fan_rpm) / 1000, 0.01), fan_rpm, ...co };
+    return { pump_Hz: toStep((perKrpm * fan_rpm) / 1000, 0.01), fan_rpm, ...co };
   };
   const low = end("low");
   const high = end("high");
@@ -111,7 +111,7 @@ function tuneOf({ uniform, normal }: Seeded, crew: Crew, at: number, everything 
           air: {
             temperature_C,
             humidity_pct,
-            ...(everything ? { pressure_hPa: round(weather, 0.1) } : {}),
+            ...(everything ? { pressure_hPa: toStep(weather, 0.1) } : {}),
           },
         }
       : {}),
@@ -127,23 +127,23 @@ function tuneOf({ uniform, normal }: Seeded, crew: Crew, at: number, everything 
 const SLIPS: readonly [reason: string, slip: (tune: Tune) => Tune][] = [
   [
     "elevation_in_feet",
-    (t) => ({ ...t, site: { ...t.site, elevation_m: round(t.site.elevation_m / 0.3048, 1) } }),
+    (t) => ({ ...t, site: { ...t.site, elevation_m: toStep(t.site.elevation_m / 0.3048, 1) } }),
   ],
   [
     "elevation_metres_as_feet",
-    (t) => ({ ...t, site: { ...t.site, elevation_m: round(t.site.elevation_m * 0.3048, 1) } }),
+    (t) => ({ ...t, site: { ...t.site, elevation_m: toStep(t.site.elevation_m * 0.3048, 1) } }),
   ],
   ["temperature_in_fahrenheit", (t) => ({ ...t, air: { ...t.air, temperature_C: 59 } })],
   [
     "pump_decimal_slip",
-    (t) => ({ ...t, high: { ...t.high, pump_Hz: round(t.high.pump_Hz * 10, 0.01) } }),
+    (t) => ({ ...t, high: { ...t.high, pump_Hz: toStep(t.high.pump_Hz * 10, 0.01) } }),
   ],
   [
     "pump_pulses_per_minute",
     (t) => ({
       ...t,
-      low: { ...t.low, pump_Hz: round(t.low.pump_Hz * 60, 0.01) },
-      high: { ...t.high, pump_Hz: round(t.high.pump_Hz * 60, 0.01) },
+      low: { ...t.low, pump_Hz: toStep(t.low.pump_Hz * 60, 0.01) },
+      high: { ...t.high, pump_Hz: toStep(t.high.pump_Hz * 60, 0.01) },
     }),
   ],
   [
@@ -184,6 +184,6 @@ const SLIPS: readonly [reason: string, slip: (tune: Tune) => Tune][] = [
 ];
 
 function richer(tune: Tune, times: number): Tune {
-  const rich = (end: Tune["low"]) => ({ ...end, pump_Hz: round(end.pump_Hz * times, 0.01) });
+  const rich = (end: Tune["low"]) => ({ ...end, pump_Hz: toStep(end.pump_Hz * times, 0.01) });
   return { ...tune, low: rich(tune.low), high: rich(tune.high) };
 }

@@ -1,3 +1,5 @@
+import { isOnStep, onStep, stepsFrom, stepsUpTo } from "../rounding.ts";
+
 /** A mark on a scale, with its distance from the scale's top. */
 export interface Tick {
   value: number;
@@ -26,15 +28,11 @@ export function rateTicks(
   const gap = (step: number) => yOf(fastest) - yOf(Math.max(slowest / 2, fastest - step));
   const fine = STEPS_Hz.find((step) => gap(step) >= tick_gap) ?? 5;
   const labelled =
-    STEPS_Hz.find((step) => step >= fine && isWhole(step / fine) && gap(step) >= label_gap) ?? fine;
-  const first = Math.ceil(slowest / fine - 1e-9);
-  const last = Math.floor(fastest / fine + 1e-9);
+    STEPS_Hz.find((step) => step >= fine && isOnStep(step, fine) && gap(step) >= label_gap) ?? fine;
+  const first = stepsFrom(slowest, fine);
+  const last = stepsUpTo(fastest, fine);
   return Array.from({ length: Math.max(0, last - first + 1) }, (_, i) => {
-    const value = Number(((first + i) * fine).toFixed(6));
-    return { value, y: yOf(value), labelled: isWhole(value / labelled) };
+    const value = onStep(first + i, fine);
+    return { value, y: yOf(value), labelled: isOnStep(value, labelled) };
   });
-}
-
-function isWhole(value: number): boolean {
-  return Math.abs(value - Math.round(value)) < 1e-6;
 }

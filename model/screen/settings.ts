@@ -1,6 +1,7 @@
 import { ENDS, type PublishedFit } from "../fit/group.ts";
+import { decimalsOfStep, toStep } from "../rounding.ts";
 import type { Tune } from "../tune.ts";
-import { type Reason, say, tidy } from "./reason.ts";
+import { type Reason, say } from "./reason.ts";
 import { PAIRS, SINGLES, type Slip } from "./slips.ts";
 import {
   mixtureOutside,
@@ -82,25 +83,25 @@ function isOpen({ quantity, ends }: Slip, stated: Settings, usual: Usual): boole
 }
 
 const QUANTITIES = [
-  { key: "pump_Hz", name: "pump rate", unit: "Hz", decimals: 2 },
-  { key: "fan_rpm", name: "fan speed", unit: "rpm", decimals: 0 },
+  { key: "pump_Hz", name: "pump rate", unit: "Hz", step: 0.01 },
+  { key: "fan_rpm", name: "fan speed", unit: "rpm", step: 1 },
 ] as const;
 
 /** One reason for every figure the repair changes. */
 function explained(stated: Settings, { slips, settings }: Repair): Reason[] {
   return ENDS.flatMap((end) =>
-    QUANTITIES.flatMap(({ key, name, unit, decimals }): Reason[] => {
+    QUANTITIES.flatMap(({ key, name, unit, step }): Reason[] => {
       const was = stated[end][key];
       const slip = slips.find((s) => s.quantity === key || s.quantity === "both");
       if (!slip || settings[end][key] === was) return [];
-      const suggestion = tidy(Number(settings[end][key].toFixed(decimals)));
+      const suggestion = toStep(settings[end][key], step);
       return [
         {
           code: slip.code,
           field: `${end}.${key}`,
           sentence:
             `The ${end} end's ${name} of ${say(was, 3)} ${unit} ${slip.because}. ` +
-            `Did you mean ${say(suggestion, decimals)} ${unit}?`,
+            `Did you mean ${say(suggestion, decimalsOfStep(step))} ${unit}?`,
           suggestion,
         },
       ];

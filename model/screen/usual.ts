@@ -2,6 +2,7 @@ import { ENDS, type End, type PublishedFit } from "../fit/group.ts";
 import { PRIOR } from "../fit/prior.ts";
 import { PUMP_STEP_Hz } from "../heater.ts";
 import type { EndSetting } from "../mixture.ts";
+import { isOnStep } from "../rounding.ts";
 
 /**
  * What is usual for pump rates and fan speeds, and how far outside a row lies: its oddness.
@@ -82,8 +83,7 @@ export function mixtureOutside({ pump_Hz, fan_rpm }: EndSetting, range: Range): 
 
 /** Hz: a rate in whole steps is as fine as the controller, any other was read finer than it. */
 function resolution(pump_Hz: number): number {
-  const steps = pump_Hz / PUMP_STEP_Hz;
-  return Math.abs(steps - Math.round(steps)) < 1e-6 ? PUMP_STEP_Hz : PUMP_STEP_Hz / 10;
+  return isOnStep(pump_Hz, PUMP_STEP_Hz) ? PUMP_STEP_Hz : PUMP_STEP_Hz / 10;
 }
 
 /** Squared units outside what is usual, over both ends' fan speeds and mixtures; ends out of order add 100 each. */

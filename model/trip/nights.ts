@@ -22,7 +22,7 @@ export interface NightNeeds {
 }
 
 /**
- * Fuel, heat and charge of a night at a start tune, in its air: one start, then power steady at its average.
+ * Fuel, heat and charge of a night at a start tune as it can be set, in its air: one start, then power steady at its average.
  * @throws RangeError naming the number that cannot be used
  */
 export function nightAt(
@@ -30,10 +30,7 @@ export function nightAt(
   heater: { heat_kW: number; dose_uL?: number | undefined; tank_L?: number | undefined },
   night: Night,
 ): Supply {
-  const end = ({ pump_Hz_exact, fan_rpm }: StartTune["low"]) => ({
-    pump_Hz: pump_Hz_exact,
-    fan_rpm,
-  });
+  const end = ({ pump_Hz, fan_rpm }: StartTune["low"]) => ({ pump_Hz, fan_rpm });
   const { heat_kW, dose_uL, tank_L } = heater;
   const { density_ratio } = air;
   return supplyOf({

@@ -157,6 +157,17 @@ describe("strategies", () => {
     expect(standardDensity(5000) / standardDensity(0)).toBeCloseTo(0.6, 2);
   });
 
+  test("a fan that is short by less than its own step can be set, and suffices", () => {
+    // Dry standard air at sea level asks for just the fan speed given, which is at the limit and on no step.
+    const sea = { air: { temperature_C: 15, humidity_pct: 0 } };
+    for (const high_fan_rpm of [5000, 5003, 5007]) {
+      expect(start(0, { ...sea, high_fan_rpm }).strategies.keep_heat.fan_suffices).toBe(true);
+    }
+    expect(start(100, { ...sea, high_fan_rpm: 5000 }).strategies.keep_heat.fan_suffices).toBe(
+      false,
+    );
+  });
+
   test("the fan never exceeds its limit, even where the limit is no whole step", () => {
     fc.assert(
       fc.property(elevation, fc.integer({ min: 3500, max: 5600 }), (z, high_fan_rpm) => {
@@ -177,7 +188,7 @@ describe("with a dose", () => {
       tune.strategies.keep_heat.low,
       tune.strategies.keep_heat.high,
     ]) {
-      expect(end.fuel_L_h).toBeCloseTo(fuelFlow(end.pump_Hz_exact, 28), 12);
+      expect(end.fuel_L_h).toBeCloseTo(fuelFlow(end.pump_Hz, 28), 12);
       expect(end.heat_kW).toBeCloseTo(heatOutput(end.fuel_L_h ?? Number.NaN), 12);
     }
     for (const end of ends(start(1500))) {
