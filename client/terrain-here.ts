@@ -5,6 +5,7 @@ import {
   type Terrain,
 } from "../model/geography/terrain.ts";
 
+let grid: Promise<Uint8Array> | undefined;
 let terrain: Promise<Terrain> | undefined;
 
 async function bytes(path: string): Promise<Uint8Array> {
@@ -13,10 +14,21 @@ async function bytes(path: string): Promise<Uint8Array> {
   return new Uint8Array(await response.arrayBuffer());
 }
 
+/** The grid that elevations are estimated from, fetched once. @throws when it cannot be reached */
+export async function gridHere(): Promise<Uint8Array> {
+  grid ??= bytes("grid.bin");
+  try {
+    return await grid;
+  } catch (error) {
+    grid = undefined;
+    throw error;
+  }
+}
+
 /** Elevation of a position, worked out in this browser: the position is not sent anywhere. */
 export async function elevationHere(lat: number, lon: number): Promise<PointElevation> {
-  terrain ??= Promise.all([bytes("grid.bin"), bytes("points.bin")]).then(([grid, points]) =>
-    loadTerrain(grid, points),
+  terrain ??= Promise.all([gridHere(), bytes("points.bin")]).then(([heights, points]) =>
+    loadTerrain(heights, points),
   );
   try {
     return elevationAt(lat, lon, await terrain);

@@ -16,6 +16,8 @@ export const tunes = sqliteTable(
     supply_V: real(),
     /** To 10 m. */
     elevation_m: real().notNull(),
+    /** Standard deviation of an elevation worked out from a position, up to the next 10 m; null where it was known. */
+    elevation_sd_m: real(),
     /** H3 cell of resolution 5, and its parent of resolution 3 in which contributors share votes. */
     cell: text(),
     place: text(),
@@ -26,7 +28,7 @@ export const tunes = sqliteTable(
     /** Density the fit uses, and which of temperature, pressure, humidity it assumes (comma separated). */
     density_kg_m3: real().notNull(),
     density_assumed: text().notNull(),
-    /** Standard deviation of its logarithm, for what it assumes. */
+    /** Standard deviation of its logarithm, for what it assumes and for an uncertain elevation. */
     ln_density_sd: real().notNull().default(0),
     low_pump_Hz: real().notNull(),
     low_fan_rpm: real().notNull(),

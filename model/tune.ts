@@ -33,6 +33,8 @@ export const heat_kW = number("Heat class", "kW", 1, 15).multipleOf(
 export const dose_uL = number("Dose", "µL per pulse", 0.005, 200_000);
 /** Dead Sea shore to 6,000 m, stretched to 6,000 m written in feet. */
 export const elevation_m = number("Elevation", "m", -1_500, 20_000);
+/** Standard deviation of an elevation that was worked out, not read: up to what no estimate exceeds, with a margin. */
+export const elevation_sd_m = number("Elevation's uncertainty", "m", 0, 2_000);
 export const lat = number("Latitude", "degrees", -90, 90);
 export const lon = number("Longitude", "degrees", -180, 180);
 /** −60…50 °C, stretched to 50 °C written as 122 °F. */
@@ -92,7 +94,17 @@ const heater = z.strictObject(
 
 const site = z
   .strictObject(
-    { elevation_m, lat: lat.optional(), lon: lon.optional() },
+    {
+      elevation_m,
+      /** Left out where the contributor knows the elevation: from a sign or a map. */
+      elevation_sd_m: elevation_sd_m
+        .optional()
+        .describe(
+          "Standard deviation of elevation_m where it was worked out from a position or a name",
+        ),
+      lat: lat.optional(),
+      lon: lon.optional(),
+    },
     asked("The site", "an object with elevation_m"),
   )
   .refine((s) => isGiven(s, "lat") === isGiven(s, "lon"), {

@@ -31,6 +31,8 @@ interface Crew {
  */
 export function scenario(seed = SEED): Planted[] {
   const random = seeded(seed);
+  // A stream of its own: what is estimated changes nothing else of the society.
+  const estimates = seeded(seed + 1);
   const planted: Planted[] = [];
   const add = (kind: Planted["kind"], tune: Tune, reason?: string) =>
     planted.push({
@@ -42,7 +44,9 @@ export function scenario(seed = SEED): Planted[] {
   for (let c = 0; c < CREWS; c++) {
     const crew = crewOf(random, c);
     const tunes = 1 + Math.floor(random.uniform() * 3);
-    for (let k = 0; k < tunes; k++) add("good", tuneOf(random, crew, siteOf(random)));
+    for (let k = 0; k < tunes; k++) {
+      add("good", perhapsOnTheMap(estimates, tuneOf(random, crew, siteOf(random))));
+    }
   }
   for (let round = 0; round < 3; round++) {
     for (const [reason, slip] of SLIPS) {
@@ -121,6 +125,17 @@ function tuneOf({ uniform, normal }: Seeded, crew: Crew, at: number, everything 
     tuned_on: "2026-10",
     contributor: crew.key,
   };
+}
+
+/** One tune in five is of a place found on the map: its elevation is an estimate, and says how good it is. */
+function perhapsOnTheMap({ uniform, normal }: Seeded, tune: Tune): Tune {
+  const [found, off] = [uniform() < 0.2, normal()];
+  if (!found) return tune;
+  const { elevation_m } = tune.site;
+  // Ground is flat by the sea and steep in the mountains.
+  const elevation_sd_m = 10 + 10 * Math.min(4, Math.floor(elevation_m / 1000));
+  const estimate_m = Math.max(0, round(elevation_m + elevation_sd_m * off, 10));
+  return { ...tune, site: { ...tune.site, elevation_m: estimate_m, elevation_sd_m } };
 }
 
 /** Each named slip: the reason it must be held for, and how it is made of a good tune. */

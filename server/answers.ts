@@ -180,6 +180,9 @@ export const places = z.object({
       lat: num,
       lon: num,
       elevation_m: num.nullable(),
+      elevation_sd_m: num
+        .nullable()
+        .describe("Standard deviation of the elevation of someone within a kilometre of the place"),
       population: num,
       kind: z.enum(["place", "pass"]),
     }),

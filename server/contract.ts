@@ -1,13 +1,13 @@
 import type { Air } from "../model/air.ts";
 import type { Compared } from "../model/compare.ts";
 import type { End, PublishedFit } from "../model/fit/group.ts";
-import type { Place } from "../model/geography/place-records.ts";
+import type { ListedPlace } from "../model/geography/listed-place.ts";
 import type { Safety } from "../model/safety.ts";
 import type { ScalingCurvePoint } from "../model/scaling-curve.ts";
 import type { Reason, Verdict } from "../model/screen.ts";
 import type { Tune } from "../model/tune.ts";
 
-export type { Place } from "../model/geography/place-records.ts";
+export type { ListedPlace as Place } from "../model/geography/listed-place.ts";
 export type { ScalingCurvePoint } from "../model/scaling-curve.ts";
 export type { Reason, Verdict } from "../model/screen.ts";
 
@@ -128,7 +128,7 @@ export interface AlarmsAnswer {
 }
 
 export interface PlacesAnswer {
-  places: Place[];
+  places: ListedPlace[];
   credit: string;
 }
 

@@ -49,6 +49,12 @@ export const COLUMNS: readonly Column[] = [
   { name: "dose_uL", unit: "µL", meaning: "Fuel per pump pulse" },
   { name: "supply_V", unit: "V", meaning: "Supply voltage" },
   { name: "elevation_m", unit: "m", meaning: "Elevation above mean sea level, to 10 m" },
+  {
+    name: "elevation_sd_m",
+    unit: "m",
+    meaning:
+      "Standard deviation of an elevation worked out from a position or a place's name; empty where the contributor knew it",
+  },
   { name: "temperature_C", unit: "°C", meaning: "Air temperature at the intake" },
   { name: "pressure_hPa", unit: "hPa", meaning: "Station pressure, where measured" },
   { name: "qnh_hPa", unit: "hPa", meaning: "Sea-level pressure (QNH), where given instead" },
@@ -62,7 +68,8 @@ export const COLUMNS: readonly Column[] = [
   {
     name: "ln_density_sd",
     unit: null,
-    meaning: "Standard deviation of the density's logarithm for what it assumes",
+    meaning:
+      "Standard deviation of the density's logarithm, for what it assumes and for elevation_sd_m",
   },
   ...end("low"),
   ...end("high"),

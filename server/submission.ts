@@ -19,19 +19,33 @@ export interface Judged {
 /** The first clocks to reach a new month are 14 h ahead of UTC; a tune made there has come already. */
 const FURTHEST_AHEAD_ms = 14 * 3_600_000;
 
+/** Nothing finer is kept of an elevation, m. */
+const KEPT_STEP_m = 10;
+
+/**
+ * An elevation's standard deviation as it is kept: never smaller than stated. To the metre it would tell where in its
+ * cell a position lies, from which it was worked out.
+ */
+const keptSd = (sd_m: number) => Math.ceil(sd_m / KEPT_STEP_m) * KEPT_STEP_m;
+
 const monthOf = (date: Date) => date.toISOString().slice(0, 7);
 
 /**
  * Screens a tune and turns it into what the atlas keeps: a cell for the position, a keyed hash for the
- * contributor, months for dates, elevation to 10 m.
+ * contributor, months for dates, elevation to 10 m, its uncertainty up to the next 10 m.
  */
 export async function judge(services: Services, tune: Tune): Promise<Judged> {
   const { site } = tune;
   const position =
     site.lat === undefined || site.lon === undefined ? null : coarsePosition(site.lat, site.lon);
-  const rough: Tune = position
-    ? { ...tune, site: { ...site, lat: position.lat, lon: position.lon } }
-    : tune;
+  const rough: Tune = {
+    ...tune,
+    site: {
+      ...site,
+      ...(site.elevation_sd_m !== undefined && { elevation_sd_m: keptSd(site.elevation_sd_m) }),
+      ...(position && { lat: position.lat, lon: position.lon }),
+    },
+  };
   const fit = await services.fit.current();
   const now = services.now();
   const month = monthOf(now);
@@ -42,8 +56,8 @@ export async function judge(services: Services, tune: Tune): Promise<Judged> {
     fit,
   });
   refuseContradictions(reasons);
-  const elevation_m = Math.round(site.elevation_m / 10) * 10;
-  const air = airAt(elevation_m, tune.air ?? {});
+  const elevation_m = Math.round(site.elevation_m / KEPT_STEP_m) * KEPT_STEP_m;
+  const air = airAt(elevation_m, tune.air ?? {}, rough.site.elevation_sd_m);
   const { contributor: key, ...sent } = rough;
   const contributor = await services.keys.hash("contributor", key);
   return {
@@ -100,11 +114,12 @@ async function terrainAt({ gazetteer }: Services, { cell, lat, lon }: CoarsePosi
   }
 }
 
-function columns({ heater, air: given, low, high, meter, tuned_on }: Tune, air: Air) {
+function columns({ heater, site, air: given, low, high, meter, tuned_on }: Tune, air: Air) {
   return {
     heat_kW: heater.heat_kW,
     dose_uL: heater.dose_uL ?? null,
     supply_V: heater.supply_V ?? null,
+    elevation_sd_m: site.elevation_sd_m ?? null,
     temperature_C: given?.temperature_C ?? null,
     pressure_hPa: given?.pressure_hPa ?? null,
     qnh_hPa: given?.qnh_hPa ?? null,

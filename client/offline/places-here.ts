@@ -1,10 +1,11 @@
+import { listedPlace } from "../../model/geography/listed-place.ts";
 import {
   LARGE_PLACES_FILE,
   type PlacePack,
   searchPacks,
 } from "../../model/geography/place-packs.ts";
 import type { ElevationAnswer, PlacesAnswer } from "../../server/contract.ts";
-import { elevationHere } from "../terrain-here.ts";
+import { elevationHere, gridHere } from "../terrain-here.ts";
 import { offline } from "../texts/offline.ts";
 import { savedFiles } from "./saved-countries.ts";
 
@@ -17,8 +18,14 @@ export async function placesHere(q: string, limit: number): Promise<PlacesAnswer
   const packs = await Promise.allSettled(files.map(pack));
   const found = packs.flatMap((one) => (one.status === "fulfilled" ? [one.value] : []));
   if (found.length === 0) throw new Error(offline.noPlacesKept);
-  const places = await searchPacks(q, found, limit);
-  return { places: places.map(({ match: _, ...place }) => place), credit: offline.placesCredit };
+  const [places, grid] = await Promise.all([
+    searchPacks(q, found, limit),
+    gridHere().catch(() => null),
+  ]);
+  return {
+    places: places.map(({ match: _, ...place }) => listedPlace(place, grid)),
+    credit: offline.placesCredit,
+  };
 }
 
 function pack(file: string): Promise<PlacePack> {

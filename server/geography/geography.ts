@@ -1,3 +1,4 @@
+import { listedPlace } from "../../model/geography/listed-place.ts";
 import { readRecord } from "../../model/geography/place-records.ts";
 import { searchPlaces } from "../../model/geography/places.ts";
 import { elevationAt, loadTerrain, type Terrain } from "../../model/geography/terrain.ts";
@@ -30,6 +31,7 @@ const TILE_WITHIN_m = [15, 50] as const;
 export function openGeography(read: ReadFile, tiles?: ElevationTiles): Gazetteer {
   const decoder = new TextDecoder();
   const texts = new Map<string, string>();
+  let grid: Promise<Uint8Array> | undefined;
   let terrain: Promise<Terrain> | undefined;
 
   async function readText(path: string): Promise<string | null> {
@@ -44,9 +46,23 @@ export function openGeography(read: ReadFile, tiles?: ElevationTiles): Gazetteer
   }
 
   async function readTerrain(): Promise<Terrain> {
-    const [grid, points] = await Promise.all([read("grid.bin"), read("points.bin")]);
-    if (!grid || !points) throw new GeographyMissing("The elevation files are not built.");
+    const [grid, points] = await Promise.all([readGrid(), read("points.bin")]);
+    if (!points) throw new GeographyMissing("The elevation files are not built.");
     return loadTerrain(grid, points);
+  }
+
+  /** The grid, read once: a search needs no more of the terrain. */
+  function readGrid(): Promise<Uint8Array> {
+    grid ??= read("grid.bin")
+      .then((bytes) => {
+        if (!bytes) throw new GeographyMissing("The elevation files are not built.");
+        return bytes;
+      })
+      .catch((error) => {
+        grid = undefined;
+        throw error;
+      });
+    return grid;
   }
 
   let built = false;
@@ -70,8 +86,8 @@ export function openGeography(read: ReadFile, tiles?: ElevationTiles): Gazetteer
   return {
     async search(query, limit) {
       if (!(await ready())) throw new GeographyMissing("The place index is not built.");
-      const found = await searchPlaces(query, readText, limit);
-      return found.map(({ match: _, ...place }) => place);
+      const [found, grid] = await Promise.all([searchPlaces(query, readText, limit), readGrid()]);
+      return found.map(({ match: _, ...place }) => listedPlace(place, grid));
     },
     async elevation(lat, lon) {
       const { nearest, ...estimate } = elevationAt(lat, lon, await openTerrain());

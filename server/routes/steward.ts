@@ -45,7 +45,8 @@ export function stewardRoutes(services: Services): Hono {
     const heldTune = (row: TuneRow): HeldTune => {
       const decisions = history.get(row.id) ?? [];
       const tune: HeldTune["tune"] = JSON.parse(row.sent);
-      const { air, compared } = beside(fit, tune, airAt(row.elevation_m, tune.air ?? {}));
+      const at = airAt(row.elevation_m, tune.air ?? {}, row.elevation_sd_m ?? 0);
+      const { air, compared } = beside(fit, tune, at);
       return {
         id: row.id,
         contributor: pseudonym(row.contributor),

@@ -191,7 +191,7 @@ export function tuneRoutes(services: Services): Hono {
       verdict: row.verdict,
       reasons: JSON.parse(screened?.reasons ?? "[]"),
       fit: { version: fit.version, low, high },
-      ...beside(fit, tune, airAt(row.elevation_m, tune.air ?? {})),
+      ...beside(fit, tune, airAt(row.elevation_m, tune.air ?? {}, row.elevation_sd_m ?? 0)),
       decisions: history.map((d) => ({
         decided_on: d.decided_on,
         by: d.by,

@@ -352,6 +352,7 @@ describe("says what is wrong, where, and what to do", () => {
 test("every numeric bound is refused just beyond and let in at itself", () => {
   const fields = [
     ["site.elevation_m", -1500, 20_000],
+    ["site.elevation_sd_m", 0, 2000],
     ["air.temperature_C", -80, 125],
     ["air.pressure_hPa", 400, 1150],
     ["air.humidity_pct", 0, 100],

@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import type { ZodType } from "zod";
+import { acceptedFitRows } from "../../db/tunes.ts";
 import * as answers from "../../server/answers.ts";
 import { CODE_VERSION } from "../../server/version.ts";
 import { goodTune, openTestAtlas, post, type TestAtlas } from "./atlas.ts";
@@ -92,11 +93,77 @@ describe("a tune's life", () => {
   });
 });
 
+describe("an elevation worked out from a position", () => {
+  const site = { ...goodTune().site, elevation_sd_m: 123 };
+  const vague = { ...goodTune(1), site };
+
+  test("widens the density's spread as far as the standard atmosphere's gradient makes it, in the answer and in the rows of the fit", async () => {
+    const exact = await (await post(atlas.app, goodTune(1))).json();
+    const { id, receipt, air } = await (await post(atlas.app, vague)).json();
+    // ISO 2533: near the ground pressure, and with it density at a known temperature, falls by 12 % a kilometre.
+    const added = Math.sqrt(air.ln_density_sd ** 2 - exact.air.ln_density_sd ** 2);
+    expect(added).toBeCloseTo(0.12 * 0.13, 6);
+    expect(air.density_kg_m3).toBe(exact.air.density_kg_m3);
+    const kept = await (await get(`/api/tunes/${id}`, bearer(receipt))).json();
+    expect(kept.air).toEqual(air);
+    expect(kept.tune.site.elevation_sd_m).toBe(130);
+    const rows = (await acceptedFitRows(atlas.db))
+      .flat()
+      .map((row) => [row.row, row.ln_density_sd]);
+    expect(rows).toEqual(
+      expect.arrayContaining([
+        [id, air.ln_density_sd],
+        [exact.id, exact.air.ln_density_sd],
+      ]),
+    );
+  });
+
+  test("a station pressure makes it of no account", async () => {
+    const given = { temperature_C: -4, humidity_pct: 60, pressure_hPa: 866 };
+    const answers = [vague, goodTune(1)].map((tune) => post(atlas.app, { ...tune, air: given }));
+    const [a, b] = await Promise.all(answers.map(async (answer) => (await answer).json()));
+    expect(a.air).toEqual(b.air);
+  });
+
+  test("is in the open data, and goes when the owner states the elevation", async () => {
+    const { id, receipt } = await (await post(atlas.app, vague)).json();
+    const columns = async () => {
+      const [head, line] = (await (await get("/api/tunes.csv")).text()).split("\r\n");
+      const cells = line?.split(",") ?? [];
+      return Object.fromEntries((head ?? "").split(",").map((name, i) => [name, cells[i]]));
+    };
+    const property = async () =>
+      (await (await get("/api/tunes.geojson")).json()).features[0].properties.elevation_sd_m;
+    const before = await columns();
+    expect([before.elevation_sd_m, await property()]).toEqual(["130", 130]);
+    const { columns: described } = await (await get("/api/dictionary.json")).json();
+    expect(described).toContainEqual(
+      expect.objectContaining({ name: "elevation_sd_m", unit: "m" }),
+    );
+    const revise = (tune: unknown) =>
+      atlas.app.request(`/api/tunes/${id}`, {
+        method: "PUT",
+        headers: { "Content-Type": "application/json", ...bearer(receipt) },
+        body: JSON.stringify(tune),
+      });
+    // Revised with the same site it stays; stated by the owner it is gone.
+    await revise({ ...vague, tuned_on: "2026-09" });
+    expect(await columns()).toMatchObject({ elevation_sd_m: "130", tuned_on: "2026-09" });
+    await revise(goodTune(1));
+    const after = await columns();
+    expect([after.elevation_sd_m, await property()]).toEqual(["", null]);
+    expect(Number(after.ln_density_sd)).toBeLessThan(Number(before.ln_density_sd));
+  });
+});
+
 test("nothing finer than the cell, no key and no receipt reach the file", async () => {
-  const tune = { ...goodTune(), site: { elevation_m: 1300, lat: 41.23456, lon: 74.98765 } };
+  const tune = {
+    ...goodTune(),
+    site: { elevation_m: 1300, elevation_sd_m: 83.75, lat: 41.23456, lon: 74.98765 },
+  };
   const { receipt } = await (await post(atlas.app, tune)).json();
   const bytes = ["", "-wal"].map((end) => readFileSync(atlas.file + end, "latin1")).join("");
-  for (const secret of [tune.contributor, receipt, "41.23456", "74.98765"]) {
+  for (const secret of [tune.contributor, receipt, "41.23456", "74.98765", "83.75"]) {
     expect(bytes).not.toContain(secret);
   }
 });

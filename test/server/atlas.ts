@@ -22,6 +22,7 @@ export const flatCountry: Gazetteer = {
         lat: 41.2,
         lon: 74.9,
         elevation_m: 1300,
+        elevation_sd_m: 20,
         population: 100,
         kind: "place" as const,
       },

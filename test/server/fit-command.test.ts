@@ -2,7 +2,9 @@ import { spawnSync } from "node:child_process";
 import { mkdtempSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { parse } from "csv-parse/sync";
 import { expect, test } from "vitest";
+import { airAt } from "../../model/air.ts";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import type { Tune } from "../../model/tune.ts";
 import type { FitReport } from "../../server/fit-report.ts";
@@ -32,9 +34,19 @@ function variedTune(n: number): Tune {
   if (n % 4 === 2) tune.high = { ...tune.high, co_ppm: undefined, co_below_ppm: 30 };
   if (n % 5 === 0) tune.site = { elevation_m: 200 * (n % 11) };
   else tune.site = { elevation_m: 1300, lat: 41.2 + 3 * (n % 3), lon: 74.9 };
+  // Some elevations were worked out from a position, roughly and less so.
+  if (n % 7 === 2) tune.site = { ...tune.site, elevation_sd_m: 37 * (n % 5) };
   if (n % 9 === 0) tune.heater = { heat_kW: 2 };
   if (n % 13 === 7) tune.high = { ...tune.high, pump_Hz: 6.2 };
   return tune;
+}
+
+/** What a line of the export says of the air. */
+function airOf({ temperature_C, humidity_pct }: Record<string, string>) {
+  return {
+    ...(temperature_C && { temperature_C: Number(temperature_C) }),
+    ...(humidity_pct && { humidity_pct: Number(humidity_pct) }),
+  };
 }
 
 test("the export gives the published coefficients to the last digit", async () => {
@@ -74,6 +86,20 @@ test("the export gives the published coefficients to the last digit", async () =
     rejected: [],
   });
   await atlas.close();
+
+  // An elevation's uncertainty is in the rows, and in the export as it was sent, to 10 m.
+  const rows: Record<string, string>[] = parse(csv, { columns: true });
+  const vague = rows.filter(({ elevation_sd_m }) => Number(elevation_sd_m) > 0);
+  expect([...new Set(vague.map((row) => row.elevation_sd_m))].sort()).toEqual([
+    "120",
+    "150",
+    "40",
+    "80",
+  ]);
+  for (const row of vague) {
+    const known = airAt(Number(row.elevation_m), airOf(row)).ln_density_sd;
+    expect(Number(row.ln_density_sd)).toBeGreaterThan(known);
+  }
 
   const [first, ...lines] = csv.trimEnd().split("\r\n");
   const backwards = [first, ...lines.reverse()].join("\r\n");

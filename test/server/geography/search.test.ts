@@ -51,6 +51,18 @@ test.each([
   expect(await first(query)).toMatchObject({ name, region, country });
 });
 
+test("a place comes with how far its elevation may be off for someone near it, as the estimate there has it", async () => {
+  for (const query of ["Leadville", "Husum", "Zermatt", "khardung la"]) {
+    const place = await first(query);
+    const there = await geography.elevation(place?.lat as number, place?.lon as number);
+    expect([query, place?.elevation_sd_m]).toEqual([query, there.sd_m]);
+    expect(there.source).toBe("known point");
+  }
+  // Flat land is known better than the mountains.
+  const sd = async (query: string) => (await first(query))?.elevation_sd_m as number;
+  expect(await sd("Husum")).toBeLessThan(await sd("Zermatt"));
+});
+
 test("towns come with their elevations", async () => {
   // United States Board on Geographic Names, Leadville: 10,158 ft; La Paz: about 3,640 m at its centre (from memory).
   expect(Math.abs(((await first("Leadville"))?.elevation_m ?? 0) - 10_158 * 0.3048)).toBeLessThan(

@@ -1,0 +1,1 @@
+ALTER TABLE `tunes` ADD `elevation_sd_m` real;
