@@ -134,7 +134,7 @@ function perhapsOnTheMap({ uniform, normal }: Seeded, tune: Tune): Tune {
   const { elevation_m } = tune.site;
   // Ground is flat by the sea and steep in the mountains.
   const elevation_sd_m = 10 + 10 * Math.min(4, Math.floor(elevation_m / 1000));
-  const estimate_m = Math.max(0, round(elevation_m + elevation_sd_m * off, 10));
+  const estimate_m = Math.max(0, toStep(elevation_m + elevation_sd_m * off, 10));
   return { ...tune, site: { ...tune.site, elevation_m: estimate_m, elevation_sd_m } };
 }
 
