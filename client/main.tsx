@@ -2,6 +2,7 @@ import { render } from "preact";
 import { useEffect, useLayoutEffect, useState } from "preact/hooks";
 import { useFit } from "./fit-store.ts";
 import { useOffline } from "./offline/use-offline.ts";
+import { AlarmLink } from "./parts/alarm-link.tsx";
 import { Cautions } from "./parts/cautions.tsx";
 import { LanguageChoice } from "./parts/language-choice.tsx";
 import { later } from "./parts/later.tsx";
@@ -10,6 +11,7 @@ import { recall, remember } from "./remember.ts";
 import "./style/index.css";
 import { t } from "./texts/app.ts";
 import { direction, language } from "./texts/language.ts";
+import { Alarm } from "./views/alarm.tsx";
 import { Atlas } from "./views/atlas.tsx";
 
 // Fetched when first opened: they bring the schema, the charts and the cells along.
@@ -20,13 +22,18 @@ const Logbook = later(() => import("./views/logbook.tsx").then((m) => m.LogbookV
 const Share = later(() => import("./views/share.tsx").then((m) => m.Share));
 const Scaling = later(() => import("./views/scaling.tsx").then((m) => m.Scaling));
 const Data = later(() => import("./views/data.tsx").then((m) => m.Data));
+const AfterAlarm = later(() => import("./views/onsite-outside.tsx").then((m) => m.AfterAlarm));
 
 const VIEWS = ["atlas", "trip", "onsite", "card", "logbook", "share", "scaling", "data"] as const;
 type View = (typeof VIEWS)[number];
 
-/** The first step of the address names the view; further steps are the view's own pages. */
-function viewInAddress(): View {
-  const name = location.hash.replace(/^#\/?/, "").split("/")[0];
+/**
+ * The first step of the address names the view; further steps are the view's own pages. The alarm's two screens are on no
+ * list: every view has a way to them.
+ */
+function viewInAddress(): View | "alarm" | "outside" {
+  const [name, step] = location.hash.replace(/^#\/?/, "").split("/");
+  if (name === "alarm") return step === "outside" ? step : name;
   return VIEWS.find((view) => view === name) ?? "atlas";
 }
 
@@ -48,12 +55,14 @@ function App() {
   }, []);
   // Before the view's own effects: a page within a view puts its name in front.
   useLayoutEffect(() => {
-    document.title = view === "atlas" ? t.name : `${t.views[view]} · ${t.name}`;
+    document.title = view === "atlas" ? t.name : `${titleOf(view)} · ${t.name}`;
   }, [view]);
   const ask = (next: Question) => {
     setQuestion(next);
     remember("question", next);
   };
+  // In front of everything: it needs no fit, no network and no navigation.
+  if (view === "alarm") return <Alarm />;
   return (
     <>
       <button
@@ -68,6 +77,7 @@ function App() {
           <a href="#/">{t.name}</a>
         </h1>
         <p class="tagline">{t.tagline}</p>
+        <AlarmLink />
         <nav aria-label={t.name}>
           {VIEWS.map((name) => (
             <a key={name} href={`#/${name}`} aria-current={name === view ? "page" : undefined}>
@@ -80,7 +90,9 @@ function App() {
         {fit?.demo && <p class="demo-mark">{t.demo}</p>}
         {stale && fit && <p class="warning">{t.unreachable}</p>}
         {offline && <offline.Notices fit={fit} stale={stale} />}
-        {fit ? (
+        {view === "outside" ? (
+          <AfterAlarm />
+        ) : fit ? (
           <>
             {view === "atlas" && <Atlas fit={fit} question={question} onQuestion={ask} />}
             {view === "trip" && <Trip fit={fit} />}
@@ -116,6 +128,10 @@ function App() {
       </footer>
     </>
   );
+}
+
+function titleOf(view: View | "alarm" | "outside"): string {
+  return view === "alarm" || view === "outside" ? t.alarm.open : t.views[view];
 }
 
 document.documentElement.lang = language;

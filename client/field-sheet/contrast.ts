@@ -15,6 +15,7 @@ export const PAIRS: readonly [drawn: string, on: string, least: number][] = [
   ["ink", "band-outer", TEXT],
   ["warn-ink", "warn-paper", TEXT],
   ["warn-ink", "sheet", TEXT],
+  ["alarm-ink", "alarm-paper", TEXT],
   ["focus", "paper", MARK],
   ["focus", "sheet", MARK],
   ["value", "sheet", MARK],

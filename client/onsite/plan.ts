@@ -48,6 +48,8 @@ export interface PlanEnd {
   fan_rpm: number;
   /** What the pump is set to before anything is touched: to be put back when the sweep is left. */
   before_Hz: number;
+  /** The fan speed as the owner gave it; without one `fan_rpm` is the heat class's usual. */
+  given_rpm?: number | undefined;
   start_Hz: number;
   bands_Hz: Band[];
 }
@@ -131,6 +133,7 @@ export function planOf(question: Question, tune: StartTune, preparation: Prepara
   const endOf = (end: End): PlanEnd => ({
     fan_rpm: tune[end].fan_rpm,
     before_Hz: before[end],
+    given_rpm: question[`${end}_fan_rpm`],
     start_Hz: tune[end].pump_Hz,
     bands_Hz: tune[end].new_heater_bands_Hz,
   });

@@ -17,6 +17,11 @@ export function keptSession(): Session | undefined {
   return kept?.version === 1 ? kept : undefined;
 }
 
+/** @returns whether the browser keeps it */
+export function keepSession(session: Session): boolean {
+  return remember(KEPT_AS, session);
+}
+
 /** The sweep under way: in storage at every press, and the same in every tab. */
 export function useSession(): SessionState {
   const [state, setState] = useState({ session: keptSession(), isKept: true });
@@ -29,7 +34,7 @@ export function useSession(): SessionState {
   }, []);
   return {
     ...state,
-    keep: (session) => setState({ session, isKept: remember(KEPT_AS, session) }),
+    keep: (session) => setState({ session, isKept: keepSession(session) }),
     drop: () => {
       forget(KEPT_AS);
       setState({ session: undefined, isKept: true });

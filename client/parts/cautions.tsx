@@ -1,4 +1,5 @@
 import { t } from "../texts/app.ts";
+import { AlarmLink } from "./alarm-link.tsx";
 
 /** The cautions, on every view: the notice always in full, the lists on a press. */
 export function Cautions() {
@@ -7,6 +8,7 @@ export function Cautions() {
       <p>
         <strong>{t.safety.title}.</strong> {t.safety.notice}
       </p>
+      <AlarmLink />
       <details>
         <summary>{t.safety.more}</summary>
         <h3>{t.safety.notFor}</h3>

@@ -1,16 +1,13 @@
-import { ENDS } from "../../model/fit/group.ts";
-import { decimalsOf, hz } from "../onsite/figures.ts";
 import type { StopReason } from "../onsite/run.ts";
 import type { Session } from "../onsite/session.ts";
-import { t } from "../texts/app.ts";
 import { onsite as words } from "../texts/onsite.ts";
-import { format } from "../units.ts";
 import { Asked } from "./onsite-asked.tsx";
+import { PutBack } from "./onsite-put-back.tsx";
 
 /** The sweep is over without a tune: what to do first, and what to put back. */
 export function Stopped(props: {
   session: Session;
-  why: StopReason;
+  why: Exclude<StopReason, "alarm">;
   onResume: () => void;
   onAnew: () => void;
 }) {
@@ -30,20 +27,12 @@ export function Stopped(props: {
           <li key={line}>{line}</li>
         ))}
       </ol>
+      <h3>{words.stopped.putBack}</h3>
       <PutBack session={session} />
       <div class="row">
-        {why === "alarm" ? (
-          <Asked
-            ask={words.stopped.alarm.mistaken}
-            sure={words.stopped.alarm.mistakenSure}
-            no={words.emergency}
-            onSure={onResume}
-          />
-        ) : (
-          <button type="button" onClick={onResume}>
-            {words.stopped.resume}
-          </button>
-        )}
+        <button type="button" onClick={onResume}>
+          {words.stopped.resume}
+        </button>
         <Asked
           ask={words.stopped.anew}
           sure={words.stopped.anewSure}
@@ -52,32 +41,5 @@ export function Stopped(props: {
         />
       </div>
     </section>
-  );
-}
-
-/** The tune that the sweep began from. */
-function PutBack({ session: { plan } }: { session: Session }) {
-  return (
-    <>
-      <h3>{words.stopped.putBack}</h3>
-      <table class="put-back">
-        <thead>
-          <tr>
-            <th scope="col">{words.done.end}</th>
-            <th scope="col">{words.stopped.pump}</th>
-            <th scope="col">{words.stopped.fan}</th>
-          </tr>
-        </thead>
-        <tbody>
-          {ENDS.map((end) => (
-            <tr key={end}>
-              <th scope="row">{t[end]}</th>
-              <td class="rate">{hz(plan.ends[end].before_Hz, decimalsOf(plan.step_Hz))}</td>
-              <td class="rate">{format(plan.ends[end].fan_rpm)}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </>
   );
 }

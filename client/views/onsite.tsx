@@ -3,6 +3,7 @@ import type { PublishedFit } from "../../model/fit/group.ts";
 import { type Press, pressed, type Session, undone } from "../onsite/session.ts";
 import { type Stage, stageOf } from "../onsite/stage.ts";
 import { useSession } from "../onsite/use-session.ts";
+import { AlarmLink } from "../parts/alarm-link.tsx";
 import type { Question } from "../question.ts";
 import "../style/onsite.css";
 import { onsite as words } from "../texts/onsite.ts";
@@ -11,6 +12,7 @@ import { CheckStep } from "./onsite-check.tsx";
 import { Checklist } from "./onsite-checklist.tsx";
 import { Done } from "./onsite-done.tsx";
 import { Found, Unseen } from "./onsite-found.tsx";
+import { Outside } from "./onsite-outside.tsx";
 import { Prepare } from "./onsite-prepare.tsx";
 import { Relight } from "./onsite-relight.tsx";
 import { Stopped } from "./onsite-stopped.tsx";
@@ -78,13 +80,9 @@ export function OnSite(props: {
           )}
         </div>
       )}
-      {session && running && (
-        <div class="always">
-          <button type="button" class="danger" onClick={() => press({ is: "alarm" })}>
-            {words.alarm}
-          </button>
-        </div>
-      )}
+      <div class="always">
+        <AlarmLink />
+      </div>
     </div>
   );
 }
@@ -117,7 +115,9 @@ function StageOf(props: {
     case "done":
       return <Done session={session} onSession={keep} onShared={onShared} onAnew={drop} />;
     case "stopped":
-      return (
+      return stage.why === "alarm" ? (
+        <Outside session={session} keep={keep} drop={drop} />
+      ) : (
         <Stopped
           session={session}
           why={stage.why}

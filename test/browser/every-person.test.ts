@@ -19,6 +19,8 @@ const VIEWS: Record<string, string> = {
   "": ".map-side",
   trip: "h2",
   onsite: ".onsite",
+  alarm: ".alarm-screen",
+  "alarm/outside": ".emergency",
   logbook: ".logbook",
   card: ".card-preview",
   share: "form",

@@ -40,6 +40,10 @@ test.each(LANGUAGES)(
   },
 );
 
+test("the alarm's screen comes with it", () => {
+  expect([...firstIn("en")].map(source).join("\n")).toContain("alarm-screen");
+});
+
 test("schema, map, charts and cells come after it", () => {
   const text = [...firstIn("en")].map(source).join("\n");
   for (const [what, sign] of [

@@ -29,6 +29,13 @@ export const t: typeof import("../en/app.ts").t = {
   noFit:
     "Der Atlas ist nicht erreichbar, und dieser Browser hat noch keine Anpassung aufbewahrt. Mit Verbindung noch einmal versuchen.",
   retry: "Noch einmal",
+  alarm: {
+    open: "CO-Alarm drinnen!",
+    title: "Alle raus. Sofort.",
+    call: "Dann von draußen den Notruf wählen:",
+    local: "oder die örtliche Nummer",
+    outside: "Wenn alle draußen sind",
+  },
   safety: {
     title: "Kohlenmonoxid tötet",
     more: "Alle Warnungen",

@@ -207,15 +207,22 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
   },
   stopped: {
     alarm: {
-      title: "Halt. Luft. Raus.",
+      title: "Draußen bleiben",
       lines: [
-        "Alle sofort hinaus an die frische Luft, auch Tiere. Türen unterwegs nur öffnen, wenn es keine Zeit kostet.",
-        "Kopfschmerz, Schwindel, Übelkeit, oder jemand fehlt: von draußen den Notruf wählen.",
-        "Nicht wieder hinein, um die Ursache zu suchen. Die Heizung nur ausschalten, wo das von draußen oder sofort geht; sie von selbst abkühlen lassen.",
-        "Bevor die Luft rein, der Warner still und die Ursache von jemandem gefunden ist, der sich auskennt: nicht zünden, keine Suche, dort nicht schlafen.",
+        "Niemand geht wieder hinein: nicht wegen der Ursache, nicht wegen der Heizung, nicht wegen Sachen.",
+        "Kopfschmerz, Schwindel, Übelkeit, oder jemand fehlt: Sagen Sie es beim Notruf. Gehen Sie zum Arzt, auch wenn es vorübergeht.",
+        "Schalten Sie die Heizung nur aus, wenn das von draußen geht. Lassen Sie sie von selbst abkühlen.",
+        "Niemand zündet sie oder schläft dort, bevor die Luft rein und der Warner still ist und jemand, der solche Heizungen kennt, die Ursache gefunden hat.",
       ],
+      number: "Notrufnummer zeigen",
+      sweepEnded: "Der Alarm hat die Suche beendet.",
+      later: "Später: Einstellungen zurückstellen",
+      onlyThen: "Erst wenn die Luft rein und die Ursache gefunden ist.",
+      areBack: "Sie sind zurückgestellt",
+      endSweep: "Diese Suche beenden",
+      notYet: "Noch nicht",
       mistaken: "Das war ein Versehen",
-      mistakenSure: "Ja: drinnen wurde nichts gehört oder abgelesen",
+      mistakenSure: "Ja: kein Alarm, und drinnen wurde nichts abgelesen",
     },
     flame: {
       title: "Kein weiterer Versuch",
@@ -230,7 +237,9 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
         "Nichts wird als Abstimmung behalten. Lassen Sie die Heizung zur Ruhe kommen oder von selbst abkühlen; nicht den Strom trennen.",
       ],
     },
-    putBack: "Zurückstellen, was vorher eingestellt war",
+    putBack: "Einstellungen zurückstellen",
+    fanKept:
+      "Wie Sie sie vor der Suche angegeben haben. Sie hat nur die Pumpe verstellt: Der Lüfter ist, wie er war.",
     fan: "Lüfterdrehzahl, U/min",
     pump: "Pumpenfrequenz, Hz",
     resume: "Zurück zur Suche",
@@ -270,6 +279,4 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
     over: "über dem Bereich des Messgeräts",
     verdicts: { good: "wie es sein soll", poor: "schlecht", unseen: "nicht zu sehen" },
   },
-  alarm: "Alarm oder Anzeige drinnen",
-  emergency: "Halt, Luft, raus",
 };

@@ -28,6 +28,13 @@ export const t = {
   noFit:
     "The atlas cannot be reached, and this browser has kept no fit yet. Try again with a connection.",
   retry: "Try again",
+  alarm: {
+    open: "CO alarm indoors!",
+    title: "Everyone out. Now.",
+    call: "Then call the emergency number, from outside:",
+    local: "or the local one",
+    outside: "When everyone is outside",
+  },
   safety: {
     title: "Carbon monoxide kills",
     more: "All cautions",

@@ -29,6 +29,13 @@ export const t: typeof import("../en/app.ts").t = {
   noFit:
     "No se llega al atlas, y este navegador aún no ha guardado ningún ajuste estadístico. Inténtelo de nuevo con conexión.",
   retry: "Intentar de nuevo",
+  alarm: {
+    open: "¡Alarma de CO dentro!",
+    title: "Todos fuera. Ya.",
+    call: "Después, desde fuera, llame a emergencias:",
+    local: "o al número local",
+    outside: "Cuando todos estén fuera",
+  },
   safety: {
     title: "El monóxido de carbono mata",
     more: "Todas las advertencias",

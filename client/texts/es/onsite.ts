@@ -205,15 +205,22 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
   },
   stopped: {
     alarm: {
-      title: "Parar. Aire. Fuera.",
+      title: "Quédense fuera",
       lines: [
-        "Todos fuera al aire limpio ahora, también los animales. Abra puertas de paso solo si no cuesta tiempo.",
-        "Dolor de cabeza, mareo, náuseas, o falta alguien: llame a emergencias desde fuera.",
-        "No vuelva a entrar a buscar la causa. Apague el calefactor solo si puede desde fuera o al momento; deje que se enfríe solo.",
-        "Hasta que el aire esté limpio, la alarma callada y alguien entendido haya hallado la causa: no encender, no buscar, no dormir allí.",
+        "Nadie vuelve a entrar: ni por la causa, ni por el calefactor, ni por las cosas.",
+        "Dolor de cabeza, mareo, náuseas, o falta alguien: dígalo al llamar. Vaya al médico aunque se pase.",
+        "Apague el calefactor solo si puede hacerlo desde fuera. Deje que se enfríe solo.",
+        "Nadie lo enciende ni duerme allí hasta que el aire esté limpio, la alarma calle y alguien que conozca estos calefactores haya encontrado la causa.",
       ],
+      number: "Ver el número de emergencias",
+      sweepEnded: "La alarma terminó la búsqueda.",
+      later: "Más tarde: devolver los ajustes",
+      onlyThen: "Solo cuando el aire esté limpio y se haya encontrado la causa.",
+      areBack: "Ya están devueltos",
+      endSweep: "Terminar esta búsqueda",
+      notYet: "Todavía no",
       mistaken: "Se pulsó por error",
-      mistakenSure: "Sí: dentro no se oyó ni se leyó nada",
+      mistakenSure: "Sí: sin alarma, y dentro no se leyó nada",
     },
     flame: {
       title: "Ningún intento más",
@@ -228,7 +235,9 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
         "Nada se guarda como ajuste. Deje que el calefactor se asiente, o se enfríe solo; no le corte la corriente.",
       ],
     },
-    putBack: "Devolver lo que estaba fijado antes",
+    putBack: "Devolver los ajustes",
+    fanKept:
+      "Como usted los indicó antes de la búsqueda. Esta solo cambió la bomba: el ventilador está como estaba.",
     fan: "Ventilador, rpm",
     pump: "Bomba, Hz",
     resume: "Volver a la búsqueda",
@@ -267,6 +276,4 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
     over: "fuera de la escala del medidor",
     verdicts: { good: "como debe ser", poor: "malo", unseen: "no se ve" },
   },
-  alarm: "Alarma o lectura dentro",
-  emergency: "Parar, aire, fuera",
 };
