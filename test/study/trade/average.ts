@@ -1,20 +1,23 @@
+import { BENT, type Curve, curve, LINE } from "./curve.ts";
 import { generator, type Seeded } from "./draws.ts";
-import { deviation } from "./heater.ts";
+import { bestPumpRate, deviation } from "./heater.ts";
 import { itinerary, tuneCount } from "./itinerary.ts";
-import { anyMonth, night } from "./nights.ts";
+import { anyMonth, type Night, night } from "./nights.ts";
 import { drawOwner, type Owner } from "./owner.ts";
-import { type Curve, curve } from "./polynomial.ts";
 import { type End, lnRatio } from "./row.ts";
 import { heaterVariance } from "./size.ts";
 import { sizeOf, type Trade } from "./trade.ts";
 import { type Tuned, tuneEnd } from "./tuning.ts";
 
 /**
- * The average tune of a heater size at one end, over many simulated sweeps, as curves of ln(ratio × dose) over x. What
- * is large and known to average out (tolerances, wear, the burner) is taken off each heater first, so that few suffice.
+ * The average tune of a heater size at one end, over many simulated sweeps, as curves of ln(ratio × dose) over x. It is
+ * the sum of two: the best setting, which bends with the air, but is known exactly for each heater; and how far owners
+ * end up from it, which scatters, but hardly depends on the air. What is large and known to average out (tolerances,
+ * wear, the burner) is taken off each heater first. So few sweeps suffice.
  */
 export interface Average {
   properly: Curve;
+  /** The same with the tunes that stop early, which depend on the air: who comes up from the sea starts rich. */
   reported: Curve;
   spread: number;
 }
@@ -23,32 +26,57 @@ const FEWEST_SWEEPS = 2000;
 const MOST_SWEEPS = 30_000;
 
 export function averageOf(trade: Trade, seed: number, heat_kW: number, end: End): Average {
+  const { burning, options } = trade;
   const size = sizeOf(trade, heat_kW);
-  const n = Math.min(MOST_SWEEPS, Math.max(FEWEST_SWEEPS, 3 * trade.options.owners));
+  const n = Math.min(MOST_SWEEPS, Math.max(FEWEST_SWEEPS, 3 * options.owners));
   const draw = (random: Seeded) => drawOwner(random, trade, size);
   const proper = properSweeps(generator(seed), trade, end, n, draw);
-  const properly = curve(proper.xs, proper.ys);
+  const best = curve(proper.xs, proper.best, BENT);
+  const swept = curve(proper.xs, proper.off, LINE);
+  const properly: Curve = (x) => best(x) + swept(x);
+  let reported = properly;
+  if (options.stopEarly > 0) {
+    const come = asTheyCome(generator(seed + 1), trade, end, n, draw);
+    const off = curve(come.xs, come.off, BENT);
+    reported = (x) => best(x) + off(x);
+  }
   let squares = 0;
   for (let i = 0; i < n; i++) {
-    squares += ((proper.ys[i] ?? 0) - properly(proper.xs[i] ?? 0)) ** 2;
+    const tune = (proper.best[i] ?? 0) + (proper.off[i] ?? 0);
+    squares += (tune - properly(proper.xs[i] ?? 0)) ** 2;
   }
-  const hasEarly = trade.options.stopEarly > 0;
-  const all = hasEarly ? asTheyCome(generator(seed + 1), trade, end, n, draw) : proper;
-  return {
-    properly,
-    reported: hasEarly ? curve(all.xs, all.ys) : properly,
-    spread: Math.sqrt(squares / n + heaterVariance(size, trade.burning)),
-  };
+  const variance = squares / n + burning.again_sd ** 2 + heaterVariance(size, burning);
+  return { properly, reported, spread: Math.sqrt(variance) };
 }
 
-interface Points {
+/** Of each tune: its air, its heater's best setting made average, and ln of what was set over the best. */
+interface Tunes {
   xs: Float64Array;
-  ys: Float64Array;
+  best: Float64Array;
+  off: Float64Array;
 }
 
-/** ln(ratio × dose) without what sets this heater apart from the average one. */
-const asAverage = (tuned: Tuned, { heater }: Owner, { burning }: Trade, end: End): number =>
-  lnRatio(tuned) - deviation(heater, burning, end) + Math.log(heater.nominal_uL);
+const noTunes = (n: number): Tunes => ({
+  xs: new Float64Array(n),
+  best: new Float64Array(n),
+  off: new Float64Array(n),
+});
+
+function note(
+  tunes: Tunes,
+  i: number,
+  { burning }: Trade,
+  { heater }: Owner,
+  end: End,
+  night: Night,
+  tuned: Tuned,
+): void {
+  const { fan_rpm } = tuned;
+  const best = lnRatio({ pump_Hz: bestPumpRate(heater, burning, end, fan_rpm, night), fan_rpm });
+  tunes.xs[i] = night.x;
+  tunes.best[i] = best - deviation(heater, burning, end) + Math.log(heater.nominal_uL);
+  tunes.off[i] = Math.log(tuned.pump_Hz / tuned.best_Hz);
+}
 
 /** One proper sweep of each of n owners, from the sea to the highest camps, more of them lower down. */
 function properSweeps(
@@ -57,16 +85,15 @@ function properSweeps(
   end: End,
   n: number,
   draw: (random: Seeded) => Owner,
-): Points {
-  const points = { xs: new Float64Array(n), ys: new Float64Array(n) };
+): Tunes {
+  const tunes = noTunes(n);
   for (let i = 0; i < n; i++) {
     const owner = draw(random);
     const share = (i + random.uniform()) / n;
     const at = night(random, trade.climate, 4800 * share * share, anyMonth(random), false);
-    points.xs[i] = at.x;
-    points.ys[i] = asAverage(tuneEnd(random, trade, owner, end, at, "properly"), owner, trade, end);
+    note(tunes, i, trade, owner, end, at, tuneEnd(random, trade, owner, end, at, "properly"));
   }
-  return points;
+  return tunes;
 }
 
 /** The tunes of honest owners as they come, each started from where the last one left the heater. */
@@ -76,17 +103,15 @@ function asTheyCome(
   end: End,
   n: number,
   draw: (random: Seeded) => Owner,
-): Points {
-  const points = { xs: new Float64Array(n), ys: new Float64Array(n) };
+): Tunes {
+  const tunes = noTunes(n);
   for (let i = 0; i < n; ) {
     const owner = draw(random);
     for (const stop of itinerary(random, trade, tuneCount(random)).slice(0, n - i)) {
       const tuned = tuneEnd(random, trade, owner, end, stop.night);
       owner.set_Hz[end] = tuned.pump_Hz;
-      points.xs[i] = stop.night.x;
-      points.ys[i] = asAverage(tuned, owner, trade, end);
-      i++;
+      note(tunes, i++, trade, owner, end, stop.night, tuned);
     }
   }
-  return points;
+  return tunes;
 }
