@@ -3,6 +3,7 @@ import { useRef, useState } from "preact/hooks";
 import { ENDS, type PublishedFit } from "../../model/fit/group.ts";
 import { AtlasProblem } from "../api.ts";
 import { AirFields } from "../parts/air-fields.tsx";
+import { goToFirstMarked } from "../parts/first-marked.ts";
 import { classesOf } from "../parts/heat-class-field.tsx";
 import { InEnglish, whatWentWrong } from "../parts/in-english.tsx";
 import { t } from "../texts/app.ts";
@@ -39,13 +40,7 @@ export function TuneFields({ form, fit, revising, onSend, onCancel }: TuneFields
     setTried(true);
     showMissing(true);
     setSlipsSeen(slips);
-    // The first thing to mend takes the focus once it is drawn.
-    if (!ready || mustLook) {
-      setTimeout(() =>
-        element.current?.querySelector<HTMLElement>("[aria-invalid], .slips")?.focus(),
-      );
-      return;
-    }
+    if (!ready || mustLook) return goToFirstMarked(element.current);
     setSending(true);
     setProblem([]);
     try {

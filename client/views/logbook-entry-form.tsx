@@ -6,6 +6,7 @@ import { scaledDown } from "../logbook/photo.ts";
 import { putEntry } from "../logbook/store.ts";
 import { AirFields } from "../parts/air-fields.tsx";
 import { ChoiceField } from "../parts/choice-field.tsx";
+import { goToFirstMarked } from "../parts/first-marked.ts";
 import { MeterKindField } from "../parts/meter-kind-field.tsx";
 import { NumberField, useUnit } from "../parts/number-field.tsx";
 import { PlaceSearch } from "../parts/place-search.tsx";
@@ -45,8 +46,7 @@ export function LogbookEntryForm(props: {
     const made = entryOf(draft, new Date());
     setErrors("errors" in made ? made.errors : {});
     if ("errors" in made) {
-      // The first thing to mend takes the focus once it is drawn.
-      setTimeout(() => form.current?.querySelector<HTMLElement>("[aria-invalid]")?.focus());
+      goToFirstMarked(form.current);
       return;
     }
     const kept = await doing(async () => {

@@ -1,10 +1,11 @@
-import { useState } from "preact/hooks";
+import { useRef, useState } from "preact/hooks";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import { USUAL_CLASS_kW } from "../../model/heater.ts";
 import type { Logbook, LogbookHeater } from "../logbook/entry.ts";
 import { errorsOf, heaterSchema } from "../logbook/schema.ts";
 import { putAll, putHeater, removeHeater } from "../logbook/store.ts";
 import { ChoiceField } from "../parts/choice-field.tsx";
+import { goToFirstMarked } from "../parts/first-marked.ts";
 import { classesOf, HeatClassField } from "../parts/heat-class-field.tsx";
 import { NumberField } from "../parts/number-field.tsx";
 import { randomText } from "../share/random.ts";
@@ -120,6 +121,7 @@ function HeaterForm(props: {
 }) {
   const { draft, fit, doing, onDraft, onKept } = props;
   const [errors, setErrors] = useState<Record<string, string>>({});
+  const form = useRef<HTMLFormElement>(null);
   const keep = async () => {
     const parsed = heaterSchema.safeParse({
       ...JSON.parse(JSON.stringify(draft)),
@@ -127,7 +129,7 @@ function HeaterForm(props: {
       changed_at: new Date().toISOString(),
     });
     setErrors(parsed.success ? {} : Object.fromEntries(errorsOf(parsed.error)));
-    if (!parsed.success) return;
+    if (!parsed.success) return goToFirstMarked(form.current);
     const kept = await doing(async () => {
       await putHeater(parsed.data);
       return { text: logbookWords.entry.kept };
@@ -136,6 +138,7 @@ function HeaterForm(props: {
   };
   return (
     <form
+      ref={form}
       noValidate
       class="columns"
       onSubmit={(e) => {

@@ -1,5 +1,6 @@
-import { useState } from "preact/hooks";
+import { useRef, useState } from "preact/hooks";
 import { CHECKS, type Session, ticked } from "../onsite/session.ts";
+import { goToFirstMarked } from "../parts/first-marked.ts";
 import { onsite as words } from "../texts/onsite.ts";
 import type { Pressed } from "./onsite.tsx";
 
@@ -11,9 +12,10 @@ export function Checklist(props: {
 }) {
   const { session, press, onSession } = props;
   const [tried, setTried] = useState(false);
+  const place = useRef<HTMLElement>(null);
   const all = CHECKS.every((check) => session.checked.includes(check));
   return (
-    <section class="sheet" aria-labelledby="step">
+    <section class="sheet" aria-labelledby="step" ref={place}>
       <h2 id="step" tabIndex={-1}>
         {words.checklist.title}
       </h2>
@@ -24,6 +26,7 @@ export function Checklist(props: {
             type="checkbox"
             name={`check.${check}`}
             checked={session.checked.includes(check)}
+            aria-invalid={tried && !session.checked.includes(check) ? "true" : undefined}
             onChange={(e) => onSession(ticked(session, check, e.currentTarget.checked))}
           />
           {words.checklist.checks[check]}
@@ -39,7 +42,11 @@ export function Checklist(props: {
       <button
         type="button"
         class="main large"
-        onClick={() => (all ? press({ is: "lit" }) : setTried(true))}
+        onClick={() => {
+          setTried(true);
+          if (all) press({ is: "lit" });
+          else goToFirstMarked(place.current);
+        }}
       >
         {words.checklist.light}
       </button>

@@ -1,10 +1,11 @@
-import { useState } from "preact/hooks";
+import { useRef, useState } from "preact/hooks";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import { ENDS } from "../../model/fit/group.ts";
 import { usualFans } from "../../model/heater.ts";
 import { faultsOf, firstPreparation, type Preparation, planOf } from "../onsite/plan.ts";
 import { newSession, type Session } from "../onsite/session.ts";
 import { PressureFields } from "../parts/air-fields.tsx";
+import { goToFirstMarked } from "../parts/first-marked.ts";
 import { NumberField, useUnit } from "../parts/number-field.tsx";
 import { SiteQuestion } from "../parts/site-question.tsx";
 import { answer, type Question } from "../question.ts";
@@ -38,9 +39,12 @@ export function Prepare(props: {
   };
   const tune = answer(fit, question);
   const faults = faultsOf(preparation);
+  const form = useRef<HTMLFormElement>(null);
   const begin = () => {
     setTried(true);
-    if (!tune || Object.keys(faults).length > 0) return;
+    // What was typed and is no number has left the last good one standing: the field is marked, and nothing begins.
+    const marked = form.current?.querySelector("[aria-invalid]");
+    if (!tune || marked || Object.keys(faults).length > 0) return goToFirstMarked(form.current);
     onBegin(newSession(planOf(question, tune, preparation), randomText(), Date.now()));
     scrollTo(0, 0);
   };
@@ -48,6 +52,7 @@ export function Prepare(props: {
   const usual = usualFans(question.heat_kW);
   return (
     <form
+      ref={form}
       noValidate
       onSubmit={(e) => {
         e.preventDefault();
@@ -104,7 +109,9 @@ export function Prepare(props: {
       {tune ? (
         <p>{words.prepare.start(format(tune.low.pump_Hz, 1), format(tune.high.pump_Hz, 1))}</p>
       ) : (
-        <p class="warning">{words.prepare.cannot}</p>
+        <p class="warning" role="alert" tabIndex={-1}>
+          {words.prepare.cannot}
+        </p>
       )}
       {tried && Object.keys(faults).length > 0 && (
         <p class="error" role="alert">

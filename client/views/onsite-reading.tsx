@@ -1,6 +1,7 @@
 import { useState } from "preact/hooks";
 import type { CheckReading } from "../../model/sweep/middle.ts";
 import type { MeterChoice } from "../onsite/plan.ts";
+import { goToFirstMarked } from "../parts/first-marked.ts";
 import { NumberField } from "../parts/number-field.tsx";
 import { onsite as words } from "../texts/onsite.ts";
 import { format } from "../units.ts";
@@ -26,6 +27,7 @@ export function Reading(props: {
         e.preventDefault();
         setTried(true);
         if (good) onReading({ co_ppm }, still);
+        else goToFirstMarked(e.currentTarget);
       }}
     >
       <NumberField

@@ -1,4 +1,4 @@
-import { useEffect, useState } from "preact/hooks";
+import { useEffect, useRef, useState } from "preact/hooks";
 import { fieldErrors, tuneSchema } from "../../model/tune.ts";
 import { AtlasProblem } from "../api.ts";
 import { send } from "../offline/deliver.ts";
@@ -6,6 +6,7 @@ import { WAITING_CHANGED } from "../offline/names.ts";
 import { logSweep } from "../onsite/logged.ts";
 import type { Session } from "../onsite/session.ts";
 import { draftOfSweep } from "../onsite/tune.ts";
+import { goToFirstMarked } from "../parts/first-marked.ts";
 import { coarsePosition } from "../share/coarse-position.ts";
 import { contributorKey } from "../share/contributor.ts";
 import { tuneOf } from "../share/draft.ts";
@@ -26,6 +27,7 @@ export function ShareSweep(props: {
   const [tried, setTried] = useState(false);
   const [sending, setSending] = useState(false);
   const [problem, setProblem] = useState<string[]>([]);
+  const place = useRef<HTMLElement>(null);
   const { plan, shared } = session;
   const hasPlace = plan.lat !== null && plan.lon !== null;
 
@@ -50,7 +52,8 @@ export function ShareSweep(props: {
 
   const share = async () => {
     setTried(true);
-    if (!consent || sending) return;
+    if (!consent) return goToFirstMarked(place.current);
+    if (sending) return;
     setSending(true);
     setProblem([]);
     try {
@@ -80,7 +83,7 @@ export function ShareSweep(props: {
     }
   };
   return (
-    <section class="sheet" aria-labelledby="share-sweep">
+    <section class="sheet" aria-labelledby="share-sweep" ref={place}>
       <h2 id="share-sweep">{words.done.shareTitle}</h2>
       {shared === undefined && (
         <>

@@ -44,7 +44,7 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
     title: "Vor dem Zünden",
     intro: "Jede Zeile angesehen, dann abgehakt.",
     checks: {
-      air: "Im Freien, oder alle Türen offen; niemand schläft drinnen.",
+      air: "Das Fahrzeug steht im Freien, seine Türen sind offen, und niemand schläft darin.",
       alarm:
         "Drinnen ist ein eigener geprüfter Kohlenmonoxid-Warner, und seine Prüftaste wurde eben gedrückt. Er ist nicht das Messgerät am Auspuff.",
       exhaust:

@@ -43,7 +43,7 @@ export const onsite = {
     title: "Before lighting",
     intro: "Each one looked at, then ticked.",
     checks: {
-      air: "Outdoors, or every door open; nobody asleep inside.",
+      air: "The vehicle stands outdoors, its doors open, and nobody is asleep in it.",
       alarm:
         "A separate certified carbon monoxide alarm is inside, and its test button has just been pressed. It is not the meter at the exhaust.",
       exhaust:

@@ -43,7 +43,7 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
     title: "Antes de encender",
     intro: "Mirar cada línea, y después marcarla.",
     checks: {
-      air: "Al aire libre, o con todas las puertas abiertas; nadie duerme dentro.",
+      air: "El vehículo está al aire libre, con las puertas abiertas, y nadie duerme en él.",
       alarm:
         "Dentro hay una alarma certificada de monóxido de carbono aparte, y se acaba de pulsar su botón de prueba. No es el medidor del escape.",
       exhaust:

@@ -1,0 +1,159 @@
+import type { Browser, Locator, Page } from "playwright-core";
+import { beforeAll, expect, test, vi } from "vitest";
+import { onsite as german } from "../../client/texts/de/onsite.ts";
+import { onsite } from "../../client/texts/en/onsite.ts";
+import { onsite as spanish } from "../../client/texts/es/onsite.ts";
+import { begin, installClock, press, typeReading } from "./at-the-heater.ts";
+import { field, openPage } from "./open-page.ts";
+import type { RunningAtlas } from "./running-atlas.ts";
+import { demoAtlas, plainBrowser } from "./shared.ts";
+
+vi.setConfig({ testTimeout: 120_000 });
+
+let browser: Browser;
+let atlas: RunningAtlas;
+
+beforeAll(async () => {
+  [browser, atlas] = await Promise.all([plainBrowser(), demoAtlas()]);
+});
+
+const PHONE = { viewport: { width: 360, height: 740 } };
+
+async function openOnSite() {
+  const opened = await openPage(browser, `${atlas.url}/#/onsite`, PHONE);
+  await installClock(opened.page);
+  return opened;
+}
+
+const button = (page: Page, name: string) => page.getByRole("button", { name, exact: true });
+
+/** Which of these a finger could not press: out of the screen, or something lies over the middle or a corner. */
+async function covered(controls: Locator[]): Promise<string[]> {
+  const found: string[] = [];
+  for (const control of controls) {
+    const over = await control.evaluate((element) => {
+      const { left, right, top, bottom } = element.getBoundingClientRect();
+      const points = [
+        [(left + right) / 2, (top + bottom) / 2],
+        [left + 3, top + 3],
+        [right - 3, bottom - 3],
+      ] as const;
+      return points.some(([x, y]) => !element.contains(document.elementFromPoint(x, y)));
+    });
+    if (over) found.push((await control.textContent()) ?? "");
+  }
+  return found;
+}
+
+/** Scrolls until a control stands right above the bar at the foot of the screen. */
+async function rightAboveBar(page: Page, control: Locator): Promise<void> {
+  const { bottom } = await control.evaluate((element) => {
+    const { bottom: end } = element.getBoundingClientRect();
+    const bar = document.querySelector(".always")?.getBoundingClientRect();
+    scrollBy(0, end - innerHeight + (bar?.height ?? 0) + 4);
+    return { bottom: element.getBoundingClientRect().bottom };
+  });
+  const top = await page.locator(".always").evaluate((bar) => bar.getBoundingClientRect().top);
+  expect(Math.abs(top - bottom)).toBeLessThan(10);
+}
+
+test("what asks back is in sight above the bar, wherever it was pressed, and so is what takes the focus", async () => {
+  const { page, complaints, close } = await openOnSite();
+  await begin(page);
+  await press(page, onsite.step.isSet);
+  await page.clock.fastForward(200_000);
+  await typeReading(page, "48");
+  await button(page, onsite.step.isSet).waitFor();
+  const leave = button(page, onsite.step.leave);
+  await rightAboveBar(page, leave);
+  await leave.click();
+  const answers = [button(page, onsite.step.leaveSure), button(page, onsite.step.stay)];
+  await answers[0]?.waitFor();
+  expect(await covered(answers)).toEqual([]);
+  await press(page, onsite.step.stay);
+  await page.locator("button:focus", { hasText: onsite.step.leave }).waitFor();
+
+  await page.evaluate(() => scrollTo(0, 0));
+  await page.locator("h2").first().focus();
+  const hidden: string[] = [];
+  for (let k = 0; k < 12; k++) {
+    await page.keyboard.press("Tab");
+    const focused = page.locator(":focus");
+    if (await focused.evaluate((element) => element.closest(".always") !== null)) break;
+    hidden.push(...(await covered([focused])));
+  }
+  expect(hidden).toEqual([]);
+
+  await press(page, onsite.step.leave);
+  await press(page, onsite.step.leaveSure);
+  const anew = button(page, onsite.stopped.anew);
+  await anew.click();
+  expect(
+    await covered([button(page, onsite.stopped.anewSure), button(page, onsite.step.stay)]),
+  ).toEqual([]);
+  expect(complaints).toEqual([]);
+  await close();
+});
+
+test("what is missing or wrong on the way in is gone to: the first field, a figure that is none, an unticked line, an empty reading", async () => {
+  const { page, complaints, close } = await openOnSite();
+  /** The field in focus, with its label and what is said of it in sight. */
+  const goneTo = async (name: string) => {
+    const focused = page.locator(`[name="${name}"]:focus`);
+    await focused.waitFor();
+    await expect
+      .poll(() =>
+        focused.evaluate((input) => {
+          const around = input.closest(".field, .check")?.getBoundingClientRect();
+          const bar = document.querySelector(".always")?.getBoundingClientRect();
+          return around && around.top >= 0 && around.bottom <= (bar?.top ?? innerHeight);
+        }),
+      )
+      .toBe(true);
+  };
+  await press(page, onsite.prepare.begin);
+  await goneTo("low_before_Hz");
+  await field(page, "low_before_Hz").fill("1.3");
+  await press(page, onsite.prepare.begin);
+  await goneTo("high_before_Hz");
+  await field(page, "high_before_Hz").fill("4.6");
+  await field(page, "meter.lag_s").fill("");
+  await press(page, onsite.prepare.begin);
+  await goneTo("meter.lag_s");
+  await field(page, "meter.lag_s").fill("25");
+  await field(page, "site.elevation_m").fill("high up");
+  await press(page, onsite.prepare.begin);
+  await goneTo("site.elevation_m");
+  await field(page, "site.elevation_m").fill("2240");
+  await field(page, "low.fan_rpm").fill("0");
+  await press(page, onsite.prepare.begin);
+  await page.locator("[role=alert]:focus", { hasText: onsite.prepare.cannot }).waitFor();
+  await field(page, "low.fan_rpm").fill("1650");
+  await press(page, onsite.prepare.begin);
+
+  await field(page, "check.air").check();
+  await press(page, onsite.checklist.light);
+  await goneTo("check.alarm");
+  for (const box of await page.locator('[name^="check."]').all()) await box.check();
+  await press(page, onsite.checklist.light);
+  await press(page, onsite.warmUp.already);
+  await press(page, onsite.step.isSet);
+  await press(page, onsite.step.take);
+  await goneTo("co_ppm");
+  expect(complaints).toEqual([]);
+  await close();
+});
+
+test("the checklist wants the vehicle outdoors and open, in all languages: no door makes a closed space good enough", () => {
+  expect(onsite.checklist.checks.air).toBe(
+    "The vehicle stands outdoors, its doors open, and nobody is asleep in it.",
+  );
+  const or = { en: / or /, de: / oder /, es: / [ou] / };
+  for (const [language, { checklist }] of [
+    ["en", onsite],
+    ["de", german],
+    ["es", spanish],
+  ] as const) {
+    expect(checklist.checks.air).not.toMatch(or[language]);
+  }
+});
