@@ -22,7 +22,7 @@ export interface Average {
   spread: number;
 }
 
-const FEWEST_SWEEPS = 2000;
+const FEWEST_SWEEPS = 1000;
 const MOST_SWEEPS = 30_000;
 
 export function averageOf(trade: Trade, seed: number, heat_kW: number, end: End): Average {

@@ -57,9 +57,14 @@ test("ends swapped: the low row holds what the high end was set to", () => {
   const { rows } = tradeCrowd(8, { mistakes: { "ends swapped": 0.4 } });
   const swapped = rows.filter((r) => r.mistake === "ends swapped");
   expect(swapped.length).toBe(2 * 80);
-  for (const { end, pump_Hz, fan_rpm } of swapped) {
-    if (end === "low") expect(Math.min(pump_Hz / 2.2, fan_rpm / 2500)).toBeGreaterThan(1);
-    else expect(Math.max(pump_Hz / 2.8, fan_rpm / 2500)).toBeLessThan(1);
+  for (const [i, low] of swapped.entries()) {
+    const high = swapped[i + 1];
+    if (low.end === "high" || !high) continue;
+    // As left, low fans end below 3,000 rpm and high ones begin above.
+    expect(low.fan_rpm).toBeGreaterThan(3000);
+    expect(high.fan_rpm).toBeLessThan(3000);
+    expect(low.pump_Hz).toBeGreaterThan(high.pump_Hz);
+    expect(high.contributor).toBe(low.contributor);
   }
 });
 

@@ -55,8 +55,8 @@ export function drawMeter(random: Seeded, isRoomAlarm: boolean): Meter {
 
 /** One reading: whole ppm, the floor where the meter shows nothing. */
 export function reading(random: Seeded, meter: Meter, exhaust_ppm: number): number {
-  // The sum of three uniform numbers: near enough to a normal one for a meter, and cheap.
-  const wobble = 2 * (random.uniform() + random.uniform() + random.uniform()) - 3;
+  // Two uniform numbers (standard deviation 1 when stretched so): near enough to a normal one for a meter, and cheap.
+  const wobble = 2.45 * (random.uniform() + random.uniform() - 1);
   const shown = exhaust_ppm * meter.dilution * (1 + meter.noise * wobble) + wobble;
   return Math.max(meter.floor_ppm, Math.min(MOST_ppm, Math.round(shown)));
 }

@@ -9,7 +9,7 @@ const n = 1000;
 test("the average is the mean of new heaters' tunes, and its spread theirs", () => {
   const random = seeded(1);
   for (const seed of [1, 2]) {
-    const { truth } = tradeCrowd(seed, { owners: 1500 });
+    const { truth } = tradeCrowd(seed, { owners: 800 });
     for (const end of ENDS) {
       const spread = truth.spread(5, end);
       for (const x of AIRS) {
@@ -58,7 +58,7 @@ test("an honest crowd's rows average to the truth, in true air", () => {
 });
 
 test("who stops early reports richer: reported is above mean, and a crowd's rows average to it", () => {
-  const { rows, truth } = tradeCrowd(20, { owners: 4000, stopEarly: 0.5 });
+  const { rows, truth } = tradeCrowd(20, { owners: 3000, stopEarly: 0.5 });
   for (const end of ENDS) {
     expect(truth.reported(5, end, -0.3)).toBeGreaterThan(truth.mean(5, end, -0.3) + 0.005);
     const off = rows
@@ -71,7 +71,7 @@ test("who stops early reports richer: reported is above mean, and a crowd's rows
 });
 
 test("with a dose the average is of heaters with that pump; without, over all pumps sold", () => {
-  const { rows, truth } = tradeCrowd(21, { owners: 4000, doses: "two sizes", doseStated: 1 });
+  const { rows, truth } = tradeCrowd(21, { owners: 3000, doses: "two sizes", doseStated: 1 });
   const doses = [...new Set(rows.map((r) => r.dose_uL ?? 0))];
   expect(doses.length).toBe(2);
   let all = 0;

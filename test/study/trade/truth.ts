@@ -14,7 +14,7 @@ export interface Truth {
    * ln(Hz per 1,000 rpm) of the average honest, properly swept tune of this size and end at x: the mean over heaters
    * (tolerances, wear, doses), owners (where in the good range they settle, their meters, their fans) and the nights of
    * this climate that have such air, from 0 to 4,800 m. With a dose: the mean over heaters with a pump of that nominal
-   * dose. Its own error is about 0.2 %, less where a run has many owners.
+   * dose. Its own error is about 0.2 to 0.3 %, less where a run has many owners.
    */
   mean(heat_kW: number, end: End, x: number, dose_uL?: number): number;
   /** The same with the tunes that stopped early in it, at the run's share: what a perfect average of all honest rows is. */
