@@ -12,8 +12,6 @@ export interface Question {
   place: string | null;
   lat: number | null;
   lon: number | null;
-  /** 95 % half-width of an estimated elevation, m. */
-  uncertainty_95_m: number | null;
   air: GivenAir;
   low_fan_rpm: number | undefined;
   high_fan_rpm: number | undefined;
@@ -26,7 +24,6 @@ export const FIRST_QUESTION: Question = {
   place: null,
   lat: null,
   lon: null,
-  uncertainty_95_m: null,
   air: {},
   low_fan_rpm: undefined,
   high_fan_rpm: undefined,
@@ -47,14 +44,18 @@ export function atElevation(question: Question, elevation_m: number): Question {
   return {
     ...question,
     site: { elevation_m, elevation_sd_m: 0, elevation_source: "given" },
-    uncertainty_95_m: null,
   };
 }
 
-/** A place chosen by name, at the elevation it is listed with. */
+/** A place chosen by name, at the elevation it is listed with: that of one point of it. */
 export function atPlace(question: Question, place: Place): Question {
   return {
-    ...atElevation(question, place.elevation_m as number),
+    ...question,
+    site: {
+      elevation_m: place.elevation_m as number,
+      elevation_sd_m: place.elevation_sd_m ?? 0,
+      elevation_source: "known point",
+    },
     place: nameOf(place),
     lat: place.lat,
     lon: place.lon,
@@ -75,7 +76,6 @@ export function atPoint(question: Question, found: EstimatedPoint): Question {
     place: null,
     lat: found.lat,
     lon: found.lon,
-    uncertainty_95_m: found.uncertainty_95_m,
     ...airElsewhere(question),
   };
 }
@@ -96,6 +96,5 @@ interface EstimatedPoint {
   lon: number;
   elevation_m: number;
   sd_m: number;
-  uncertainty_95_m: number;
   source: string;
 }

@@ -50,6 +50,7 @@ export const COLUMNS: readonly Column[] = [
   entry("at", true),
   entry("site.place", true),
   entry("site.elevation_m"),
+  entry("site.elevation_sd_m"),
   entry("site.lat"),
   entry("site.lon"),
   entry("air.temperature_C"),

@@ -26,6 +26,8 @@ export interface EntryDraft {
   at_local: string;
   place: string | null;
   elevation_m?: number | undefined;
+  /** Of an elevation that was worked out; what is typed in its place has none. */
+  elevation_sd_m?: number | undefined;
   lat?: number | undefined;
   lon?: number | undefined;
   air: GivenAir;
@@ -56,6 +58,7 @@ export function newDraft(
     place: kind === "tune" ? (last?.site?.place ?? null) : null,
     ...(kind === "tune" && {
       elevation_m: last?.site?.elevation_m,
+      elevation_sd_m: last?.site?.elevation_sd_m,
       lat: last?.site?.lat,
       lon: last?.site?.lon,
     }),
@@ -81,6 +84,7 @@ export function draftOfEntry(entry: LogbookEntry): EntryDraft {
     at_local: localOf(at),
     place: site?.place ?? null,
     elevation_m: site?.elevation_m,
+    elevation_sd_m: site?.elevation_sd_m,
     lat: site?.lat,
     lon: site?.lon,
     air: entry.air ?? {},
@@ -103,7 +107,8 @@ export function entryOf(
   draft: EntryDraft,
   now: Date,
 ): { entry: LogbookEntry } | { errors: Record<string, string> } {
-  const { kind, at_local, place, elevation_m, lat, lon, low, high, notes, photo, ...rest } = draft;
+  const { kind, at_local, place, elevation_m, elevation_sd_m, lat, lon, ...more } = draft;
+  const { low, high, notes, photo, ...rest } = more;
   const isTune = kind === "tune";
   const end = ({ reading, ppm, ...settings }: EndDraft) => ({ ...settings, [reading]: ppm });
   const at = new Date(at_local);
@@ -113,7 +118,7 @@ export function entryOf(
     at: Number.isNaN(at.getTime()) ? at_local : at.toISOString(),
     site:
       isTune || elevation_m !== undefined
-        ? { place: place || undefined, elevation_m, lat, lon }
+        ? { place: place || undefined, elevation_m, elevation_sd_m, lat, lon }
         : undefined,
     air: isTune && Object.keys(draft.air).length > 0 ? draft.air : undefined,
     low: isTune ? end(low) : undefined,

@@ -52,6 +52,8 @@ export interface LoggedSite {
   /** What the person calls the place. */
   place?: string | undefined;
   elevation_m: number;
+  /** Standard deviation of an elevation that was worked out; none where its owner knew it. */
+  elevation_sd_m?: number | undefined;
   /** Kept here; only the middle of its map cell ever leaves, when the tune is shared. */
   lat?: number | undefined;
   lon?: number | undefined;

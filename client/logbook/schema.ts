@@ -73,6 +73,7 @@ const site = z
   .strictObject({
     place: text(200).optional(),
     elevation_m: between(...ELEVATION_RANGE_m),
+    elevation_sd_m: between(0, 2000).optional(),
     lat: between(-90, 90).optional(),
     lon: between(-180, 180).optional(),
   })

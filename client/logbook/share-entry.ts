@@ -3,7 +3,7 @@ import type { Submitted } from "../../server/contract.ts";
 import { AtlasProblem, api } from "../api.ts";
 import { type Sent, send } from "../offline/deliver.ts";
 import { dropWaiting, waitingTunes } from "../offline/waiting-tunes.ts";
-import { coarsePosition } from "../share/coarse-position.ts";
+import { coarseElevation, coarsePosition } from "../share/coarse-position.ts";
 import { contributorKey } from "../share/contributor.ts";
 import {
   dropReceipt,
@@ -28,11 +28,11 @@ export async function shareable(
   const { site, air, low, high, meter, at } = entry;
   if (!site || !low || !high) return { why: "incomplete" };
   if ([low, high].some(({ co_above_ppm }) => co_above_ppm !== undefined)) return { why: "ceiling" };
-  const { elevation_m, lat, lon } = site;
+  const { lat, lon } = site;
   const cell = lat === undefined || lon === undefined ? {} : await coarsePosition(lat, lon);
   const said = {
     heater: { heat_kW, dose_uL, supply_V },
-    site: { elevation_m, ...cell },
+    site: { ...coarseElevation(site), ...cell },
     air: air && Object.keys(air).length > 0 ? air : undefined,
     low: endOf(low),
     high: endOf(high),

@@ -52,7 +52,7 @@ export function entryOf(session: Session, heater_id: string, now: Date): Logbook
     return { pump_Hz, fan_rpm: plan.ends[which].fan_rpm, co_ppm, co_below_ppm, sweep };
   };
   const [low, high] = ENDS.map(end) as [LoggedEnd, LoggedEnd];
-  const { place, lat, lon, elevation_m, air, meter } = plan;
+  const { place, lat, lon, elevation_m, elevation_sd_m, air, meter } = plan;
   return {
     id,
     heater_id,
@@ -60,6 +60,7 @@ export function entryOf(session: Session, heater_id: string, now: Date): Logbook
     at: new Date(presses.at(-1)?.at ?? begun_at).toISOString(),
     site: {
       elevation_m,
+      ...(elevation_sd_m !== undefined && { elevation_sd_m }),
       ...(place !== null && { place }),
       ...(lat !== null && lon !== null && { lat, lon }),
     },

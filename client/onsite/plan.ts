@@ -37,6 +37,8 @@ export interface Plan {
   lat: number | null;
   lon: number | null;
   elevation_m: number;
+  /** Of an elevation that was worked out. */
+  elevation_sd_m?: number | undefined;
   air: GivenAir;
   meter: MeterChoice;
   step_Hz: number;
@@ -144,6 +146,7 @@ export function planOf(question: Question, tune: StartTune, preparation: Prepara
     lat,
     lon,
     elevation_m: site.elevation_m,
+    ...(site.elevation_sd_m > 0 && { elevation_sd_m: site.elevation_sd_m }),
     air,
     meter: meter as MeterChoice,
     step_Hz: step_Hz as number,

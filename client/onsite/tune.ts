@@ -17,7 +17,11 @@ export function draftOfSweep(session: Session, position?: { lat: number; lon: nu
   return {
     ...emptyDraft(),
     heater: plan.heater,
-    site: { elevation_m: plan.elevation_m, ...position },
+    site: {
+      elevation_m: plan.elevation_m,
+      elevation_sd_m: plan.elevation_sd_m,
+      ...position,
+    },
     place: plan.place,
     air: plan.air,
     low: end("low"),

@@ -5,6 +5,7 @@ import { atElevation, atPlace, atPoint, type Question } from "../question.ts";
 import { t } from "../texts/app.ts";
 import { formatIn, type Unit } from "../units.ts";
 import { TemperatureField } from "./air-fields.tsx";
+import { estimateHint } from "./estimate-hint.ts";
 import { classesOf, HeatClassField } from "./heat-class-field.tsx";
 import { NumberField } from "./number-field.tsx";
 import { PlaceSearch } from "./place-search.tsx";
@@ -52,11 +53,7 @@ export function SiteQuestion(props: {
         error={
           outOfRange ? t.site.outOfRange(formatIn(-500, unit), formatIn(6000, unit)) : undefined
         }
-        hint={
-          question.uncertainty_95_m === null
-            ? undefined
-            : t.site.estimate(formatIn(question.uncertainty_95_m, unit))
-        }
+        hint={estimateHint(site.elevation_sd_m, unit)}
       />
       <TemperatureField
         form="atlas"

@@ -2,6 +2,7 @@ import type { GivenAir } from "../../model/air.ts";
 import type { End } from "../../model/fit/group.ts";
 import { USUAL_CLASS_kW } from "../../model/heater.ts";
 import type { MeterKind, Tune } from "../../model/tune.ts";
+import { coarseElevation } from "./coarse-position.ts";
 
 /** One end as far as it is filled in; `nothing_shown`: the meter is below its floor. */
 export interface DraftEnd {
@@ -16,7 +17,13 @@ export interface DraftEnd {
 /** A tune as far as its form is filled in, SI throughout. */
 export interface Draft {
   heater: { heat_kW: number; dose_uL?: number | undefined; supply_V?: number | undefined };
-  site: { elevation_m?: number | undefined; lat?: number | undefined; lon?: number | undefined };
+  site: {
+    elevation_m?: number | undefined;
+    /** Of an elevation that was worked out; what is typed in its place has none. */
+    elevation_sd_m?: number | undefined;
+    lat?: number | undefined;
+    lon?: number | undefined;
+  };
   /** What the person calls the place; stays in this browser. */
   place: string | null;
   air: GivenAir;
@@ -52,7 +59,9 @@ export function tuneOf(draft: Draft, contributor: string): unknown {
     ...settings,
     ...(nothing_shown ? { co_below_ppm } : { co_ppm }),
   });
-  const { heater, site, air, low, high, meter, tuned_on } = draft;
+  const { heater, air, low, high, meter, tuned_on } = draft;
+  const { elevation_m, elevation_sd_m, ...position } = draft.site;
+  const site = { ...coarseElevation({ elevation_m, elevation_sd_m }), ...position };
   // Undefined fields fall away in JSON; empty parts are left out with them.
   const said = { heater, site, air, low: end(low), high: end(high), meter, tuned_on, contributor };
   const plain = JSON.parse(JSON.stringify(said));
@@ -88,8 +97,12 @@ export function valueAt(draft: Draft, path: string): number | undefined {
   return typeof value === "number" ? value : undefined;
 }
 
-/** The draft with another number at a path. */
+/** The draft with another number at a path. An elevation that somebody states is no estimate any more. */
 export function withValue(draft: Draft, path: string, value: number | undefined): Draft {
+  if (path === "site.elevation_m") {
+    const { elevation_sd_m: _, ...site } = draft.site;
+    return { ...draft, site: { ...site, elevation_m: value } };
+  }
   const [part, field] = path.split(".") as ["low", "pump_Hz"];
   return { ...draft, [part]: { ...draft[part], [field]: value } };
 }

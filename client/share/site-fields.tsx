@@ -1,41 +1,44 @@
-import { useState } from "preact/hooks";
+import { estimateHint } from "../parts/estimate-hint.ts";
 import { NumberField, useUnit } from "../parts/number-field.tsx";
 import { PlaceSearch } from "../parts/place-search.tsx";
 import { PositionButton } from "../parts/position-button.tsx";
 import { nameOf } from "../question.ts";
 import { t } from "../texts/app.ts";
 import { shareWords } from "../texts/share.ts";
-import { formatIn } from "../units.ts";
 import { coarsePosition } from "./coarse-position.ts";
+import { withValue } from "./draft.ts";
 import type { TuneForm } from "./use-tune-form.tsx";
 
 /** Where the tune was made: an elevation, and a place that becomes a map cell at once. */
 export function SiteFields({ form }: { form: TuneForm }) {
   const { draft, setDraft, errorOf } = form;
   const [unit, chooseUnit] = useUnit("elevation", "share.elevation");
-  const [estimate, setEstimate] = useState<string | null>(null);
 
   const setPlace = async (
-    at: { lat: number; lon: number; elevation_m: number | null },
+    at: { lat: number; lon: number; elevation_m: number | null; sd_m: number | null },
     place: string,
-    half_95_m: number | null,
   ) => {
     const { lat, lon } = await coarsePosition(at.lat, at.lon);
     // Other fields may have been filled in while the cell was looked up.
     setDraft((now) => ({
       ...now,
       place,
-      site: { lat, lon, elevation_m: at.elevation_m ?? now.site.elevation_m },
+      site: {
+        ...(at.elevation_m === null
+          ? now.site
+          : { elevation_m: at.elevation_m, elevation_sd_m: at.sd_m ?? undefined }),
+        lat,
+        lon,
+      },
     }));
-    setEstimate(half_95_m === null ? null : t.site.estimate(formatIn(half_95_m, unit)));
   };
-  const { lat, lon } = draft.site;
+  const { lat, lon, elevation_m, elevation_sd_m } = draft.site;
   return (
     <>
       <PlaceSearch
         chosen={draft.place}
         unit={unit}
-        onPlace={(found) => void setPlace(found, nameOf(found), null)}
+        onPlace={(found) => void setPlace({ ...found, sd_m: found.elevation_sd_m }, nameOf(found))}
       />
       <NumberField
         label={t.site.elevation}
@@ -43,19 +46,12 @@ export function SiteFields({ form }: { form: TuneForm }) {
         quantity="elevation"
         unit={unit}
         onUnit={chooseUnit}
-        value={draft.site.elevation_m}
-        onValue={(elevation_m) => {
-          setEstimate(null);
-          setDraft({ ...draft, site: { ...draft.site, elevation_m } });
-        }}
-        hint={estimate ?? undefined}
+        value={elevation_m}
+        onValue={(typed) => setDraft(withValue(draft, "site.elevation_m", typed))}
+        hint={estimateHint(elevation_sd_m, unit)}
         error={errorOf("site.elevation_m")}
       />
-      <PositionButton
-        onPosition={(found) =>
-          void setPlace(found, shareWords.thisPosition, found.uncertainty_95_m)
-        }
-      />
+      <PositionButton onPosition={(found) => void setPlace(found, shareWords.thisPosition)} />
       {lat !== undefined && lon !== undefined && (
         <p class="note wide">
           {shareWords.sentPosition(lat.toFixed(2), lon.toFixed(2))}{" "}
@@ -63,7 +59,7 @@ export function SiteFields({ form }: { form: TuneForm }) {
             type="button"
             class="plain"
             onClick={() =>
-              setDraft({ ...draft, place: null, site: { elevation_m: draft.site.elevation_m } })
+              setDraft({ ...draft, place: null, site: { elevation_m, elevation_sd_m } })
             }
           >
             {shareWords.withoutPosition}

@@ -6,6 +6,7 @@ import { scaledDown } from "../logbook/photo.ts";
 import { putEntry } from "../logbook/store.ts";
 import { AirFields } from "../parts/air-fields.tsx";
 import { ChoiceField } from "../parts/choice-field.tsx";
+import { estimateHint } from "../parts/estimate-hint.ts";
 import { goToFirstMarked } from "../parts/first-marked.ts";
 import { MeterKindField } from "../parts/meter-kind-field.tsx";
 import { NumberField, useUnit } from "../parts/number-field.tsx";
@@ -158,12 +159,15 @@ function SiteFields({ draft, change, errorOf }: Fields) {
       <PlaceSearch
         chosen={draft.place}
         unit={unit}
-        onPlace={({ lat, lon, elevation_m, ...found }) =>
+        onPlace={(found) =>
           change({
-            place: nameOf({ lat, lon, elevation_m, ...found }),
-            lat,
-            lon,
-            elevation_m: elevation_m ?? draft.elevation_m,
+            place: nameOf(found),
+            lat: found.lat,
+            lon: found.lon,
+            ...(found.elevation_m !== null && {
+              elevation_m: found.elevation_m,
+              elevation_sd_m: found.elevation_sd_m ?? undefined,
+            }),
           })
         }
       />
@@ -174,16 +178,18 @@ function SiteFields({ draft, change, errorOf }: Fields) {
         unit={unit}
         onUnit={chooseUnit}
         value={draft.elevation_m}
-        onValue={(elevation_m) => change({ elevation_m })}
+        onValue={(elevation_m) => change({ elevation_m, elevation_sd_m: undefined })}
+        hint={estimateHint(draft.elevation_sd_m, unit)}
         error={errorOf("site.elevation_m")}
       />
       <PositionButton
-        onPosition={({ lat, lon, elevation_m }) =>
+        onPosition={({ lat, lon, elevation_m, sd_m }) =>
           change({
             place: shareWords.thisPosition,
             lat,
             lon,
             elevation_m: Math.round(elevation_m),
+            elevation_sd_m: sd_m,
           })
         }
       />

@@ -45,7 +45,9 @@ export function TripAdd({ fit, trip, units, onTrip }: TripAddProps) {
             unit={units.elevation}
             onPlace={(place) => {
               const { lat, lon } = place;
-              add([{ name: nameOf(place), elevation_m: place.elevation_m as number, lat, lon }]);
+              const elevation_sd_m = place.elevation_sd_m ?? undefined;
+              const elevation_m = place.elevation_m as number;
+              add([{ name: nameOf(place), elevation_m, elevation_sd_m, lat, lon }]);
               setSearches(searches + 1);
             }}
           />

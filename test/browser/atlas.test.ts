@@ -1,8 +1,10 @@
 import type { Browser } from "playwright-core";
 import { beforeAll, expect, test } from "vitest";
+import { estimateHint } from "../../client/parts/estimate-hint.ts";
 import { t } from "../../client/texts/app.ts";
-import { format } from "../../client/units.ts";
+import { format, UNITS } from "../../client/units.ts";
 import type { StartTune } from "../../model/start.ts";
+import type { PlacesAnswer } from "../../server/contract.ts";
 import { askedRates, choosePlace, field, openPage, shownRates } from "./open-page.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
 import { demoAtlas, plainBrowser } from "./shared.ts";
@@ -21,10 +23,16 @@ test("a mountain town searched gives the start tune of both ends with its bands"
   const { page, complaints, close } = await openPage(browser, atlas.url);
   await choosePlace(page, "leadvile", /Leadville, Colorado.*3,097 m/);
   await page.getByText("Leadville, Colorado, United States, 3,097 m").waitFor();
-  const question = { heat_kW: 5, elevation_m: LEADVILLE_m };
-  expect(await shownRates(page)).toEqual(await askedRates(atlas.get, question));
+  const { places } = await atlas.get<PlacesAnswer>("/places?q=Leadville, CO");
+  const { lat = 0, lon = 0 } = places[0] ?? {};
+  expect(await shownRates(page)).toEqual(await askedRates(atlas.get, { heat_kW: 5, lat, lon }));
 
-  const asked = await atlas.get<StartTune>("/start?heat_kW=5&elevation_m=3097");
+  // A town's elevation is that of one point in it: the bands carry that, as they do when the API is asked for the point.
+  const asked = await atlas.get<StartTune>(`/start?heat_kW=5&lat=${lat}&lon=${lon}`);
+  expect(asked.site).toMatchObject({ elevation_m: LEADVILLE_m, elevation_source: "known point" });
+  await page
+    .getByText(estimateHint(asked.site.elevation_sd_m, UNITS.elevation[0]) ?? "none")
+    .waitFor();
   for (const end of ["low", "high"] as const) {
     const section = page.locator(`.end[data-end=${end}]`);
     expect(await section.locator("output").textContent()).toBe(format(asked[end].pump_Hz, 1));

@@ -1,12 +1,14 @@
 import { cellToLatLng, latLngToCell } from "h3-js";
 import type { Browser, Page, Request } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { estimateHint } from "../../client/parts/estimate-hint.ts";
 import { t } from "../../client/texts/app.ts";
 import { offline } from "../../client/texts/offline.ts";
 import { shareWords } from "../../client/texts/share.ts";
+import { UNITS } from "../../client/units.ts";
 import { ACCEPTED_MEANS } from "../../model/safety.ts";
 import type { Tune } from "../../model/tune.ts";
-import type { Health } from "../../server/contract.ts";
+import type { ElevationAnswer, Health } from "../../server/contract.ts";
 import { inventedTunes } from "./crowd.ts";
 import { choosePlace, field, openPage } from "./open-page.ts";
 import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
@@ -103,7 +105,7 @@ test("a shared tune is looked up, revised and withdrawn from the list in this br
   await page.reload();
   expect(await page.locator(".outcome").count()).toBe(0);
   const mine = page.locator(".receipts li");
-  await mine.getByText(/5 kW near Leadville.* at 3,097 m, 0.9 Hz and 3.3 Hz/).waitFor();
+  await mine.getByText(/5 kW near Leadville.* at 3,100 m, 0.9 Hz and 3.3 Hz/).waitFor();
   await button(page, shareWords.check).click();
   await mine.getByText(/Accepted; low end/).waitFor();
 
@@ -121,6 +123,62 @@ test("a shared tune is looked up, revised and withdrawn from the list in this br
   await page.getByText(shareWords.withdrawn).waitFor();
   await page.getByText(shareWords.none).waitFor();
   expect(await tunes()).toBe(before);
+  expect(complaints).toEqual([]);
+  await close();
+});
+
+test("a position's elevation is sent as an estimate, revised as one, and as exact once it is typed", async () => {
+  const position = { latitude: 46.9, longitude: 9.7 };
+  const { page, complaints, close } = await openPage(browser, `${atlas.url}/#/share`, {
+    geolocation: position,
+    permissions: ["geolocation"],
+  });
+  const sent: Tune["site"][] = [];
+  page.on("request", (request) => {
+    if (["POST", "PUT"].includes(request.method())) sent.push(request.postDataJSON().site);
+  });
+  const there = await atlas.get<ElevationAnswer>(
+    `/elevation?lat=${position.latitude}&lon=${position.longitude}`,
+  );
+  await button(page, t.site.position).click();
+  await expect.poll(() => field(page, "site.elevation_m").inputValue()).not.toBe("");
+  // What is said at the field is what goes with it.
+  await page.getByText(estimateHint(there.sd_m, UNITS.elevation[0]) ?? "none").waitFor();
+  await fillSettings(page);
+  await field(page, "consent").check();
+  await button(page, shareWords.send).click();
+  await page.locator(".outcome[data-verdict=accepted]").waitFor();
+  const [lat, lon] = cellToLatLng(latLngToCell(position.latitude, position.longitude, 5));
+  const estimate = {
+    elevation_m: Math.round(there.elevation_m / 10) * 10,
+    elevation_sd_m: Math.ceil(there.sd_m / 10) * 10,
+    lat: Number(lat.toFixed(4)),
+    lon: Number(lon.toFixed(4)),
+  };
+  expect(sent).toEqual([estimate]);
+
+  await button(page, shareWords.revise).click();
+  await expect.poll(() => field(page, "high.pump_Hz").inputValue()).toBe("3.3");
+  await page
+    .getByText(estimateHint(estimate.elevation_sd_m, UNITS.elevation[0]) ?? "none")
+    .waitFor();
+  await field(page, "high.pump_Hz").fill("3.4");
+  await field(page, "consent").check();
+  await button(page, shareWords.sendRevision).click();
+  await page
+    .locator(".receipts li")
+    .getByText(/3.4 Hz/)
+    .waitFor();
+  expect(sent.at(-1)).toEqual(estimate);
+
+  await button(page, shareWords.revise).click();
+  await expect.poll(() => field(page, "high.pump_Hz").inputValue()).toBe("3.4");
+  await field(page, "site.elevation_m").fill(String(estimate.elevation_m + 3));
+  await field(page, "consent").check();
+  await button(page, shareWords.sendRevision).click();
+  await expect.poll(() => sent.length).toBe(3);
+  const { elevation_sd_m: _, ...known } = estimate;
+  expect(sent.at(-1)).toEqual({ ...known, elevation_m: estimate.elevation_m + 3 });
   expect(complaints).toEqual([]);
   await close();
 });

@@ -20,6 +20,20 @@ test("a tune put into the form and taken out again is the same tune", () => {
   expect(tuneOf(draftOf(rest, null), contributor)).toEqual(below);
 });
 
+test("an estimated elevation goes with its uncertainty, both to 10 m; one that is typed in its place goes as typed", () => {
+  const [{ contributor, ...tune } = {} as never] = inventedTunes(1);
+  const site = { elevation_m: 2243, elevation_sd_m: 31, lat: 41.2, lon: 74.9 };
+  const draft = { ...draftOf(tune, null), site };
+  const sent = (of: typeof draft) => (tuneOf(of, contributor) as { site: object }).site;
+  expect(sent(draft)).toEqual({ elevation_m: 2240, elevation_sd_m: 40, lat: 41.2, lon: 74.9 });
+  // In the form and out again, as when a tune is revised or waits: the same.
+  const kept = tuneSchema.parse(tuneOf(draft, contributor));
+  expect(sent(draftOf(kept, null) as typeof draft)).toEqual(kept.site);
+  const typed = withValue(draft, "site.elevation_m", 2251) as typeof draft;
+  expect(sent(typed)).toEqual({ elevation_m: 2251, lat: 41.2, lon: 74.9 });
+  expect(judge(draft, context).tune?.site.elevation_sd_m).toBe(40);
+});
+
 test("the name of a place never leaves with a tune", () => {
   const [tune] = inventedTunes(1);
   if (!tune) throw new Error("no tune");

@@ -71,7 +71,11 @@ const entryOf = (heater_id: string) =>
     heater_id: constant(heater_id),
     kind: constantFrom(...ENTRY_KINDS),
     at: when,
-    site: record({ place: maybe(text), elevation_m: figure(-500, 6000) }),
+    site: record({
+      place: maybe(text),
+      elevation_m: figure(-500, 6000),
+      elevation_sd_m: maybe(figure(0, 2000)),
+    }),
     air: maybe(record({ temperature_C: figure(-60, 50), humidity_pct: maybe(figure(0, 100)) })),
     low: end,
     high: end,

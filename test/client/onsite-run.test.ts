@@ -11,7 +11,7 @@ import {
 } from "../../client/onsite/session.ts";
 import { stageOf } from "../../client/onsite/stage.ts";
 import { tuneOfSweep } from "../../client/onsite/tune.ts";
-import { FIRST_QUESTION } from "../../client/question.ts";
+import { atElevation, atPlace, atPoint, FIRST_QUESTION } from "../../client/question.ts";
 import { usualFans } from "../../model/heater.ts";
 import { startTune } from "../../model/start.ts";
 import { inventedFit } from "../model/invented-fit.ts";
@@ -187,6 +187,31 @@ test("the tune and the logbook's entry say what was found, with nothing typed ag
     high: { pump_Hz: 4.1, co_ppm: 10 },
     shared: { key: KEY },
   });
+});
+
+test("a place found on the map or by name: tune and entry keep how good its elevation is", () => {
+  const at = { lat: 46.9, lon: 9.7, elevation_m: 1873, sd_m: 64, source: "interpolated" };
+  const place = { name: "Pass", region: null, country: null, population: 0, kind: "pass" as const };
+  const asked = [
+    atPoint(question, at),
+    atPlace(question, { ...place, ...at, elevation_sd_m: at.sd_m }),
+  ];
+  for (const where of asked) {
+    const session = newSession(planOf(where, startTune(inventedFit(), where), ready), KEY, BEGUN);
+    const done = after(BOTH, session);
+    expect(tuneOfSweep(done, "invented-contributor").site).toEqual({
+      elevation_m: 1870,
+      elevation_sd_m: 70,
+    });
+    const { site } = entryOf(done, "heater-1", new Date(BEGUN));
+    expect(site).toMatchObject({ elevation_m: 1873, elevation_sd_m: 64 });
+    // A better one typed at the same place is no estimate any more.
+    const typed = atElevation(where, 1880);
+    const known = planOf(typed, startTune(inventedFit(), typed), ready);
+    expect(
+      tuneOfSweep(after(BOTH, newSession(known, KEY, BEGUN)), "invented-contributor").site,
+    ).toEqual({ elevation_m: 1880 });
+  }
 });
 
 test("below the meter's floor goes into the tune as that, never as 0", () => {

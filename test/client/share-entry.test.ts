@@ -1,0 +1,41 @@
+import { expect, test } from "vitest";
+import { draftOfEntry, entryOf, newDraft } from "../../client/logbook/draft.ts";
+import type { LogbookEntry, LogbookHeater } from "../../client/logbook/entry.ts";
+import { shareable } from "../../client/logbook/share-entry.ts";
+
+const NOW = new Date("2026-11-20T20:00:00Z");
+const heater: LogbookHeater = {
+  id: "heater-1",
+  name: "Trailer",
+  heat_kW: 5,
+  changed_at: NOW.toISOString(),
+};
+const end = (pump_Hz: number, fan_rpm: number) => ({ pump_Hz, fan_rpm, co_ppm: 12 });
+const entry: LogbookEntry = {
+  id: "entry-0001",
+  heater_id: heater.id,
+  kind: "tune",
+  at: NOW.toISOString(),
+  site: { elevation_m: 2243, elevation_sd_m: 31, lat: 41.2, lon: 74.9 },
+  low: end(0.9, 1700),
+  high: end(3.7, 4500),
+  changed_at: NOW.toISOString(),
+};
+const siteSent = async (of: LogbookEntry) => {
+  const said = await shareable(of, heater, "key-made-on-sending");
+  return "tune" in said ? said.tune.site : said.why;
+};
+
+test("an entry's estimated elevation is shared with its uncertainty, both to 10 m", async () => {
+  expect(await siteSent(entry)).toMatchObject({ elevation_m: 2240, elevation_sd_m: 40 });
+  const known = { ...entry, site: { ...entry.site, elevation_m: 2243, elevation_sd_m: undefined } };
+  expect(await siteSent(known)).toMatchObject({ elevation_m: 2243 });
+  expect(await siteSent(known)).not.toHaveProperty("elevation_sd_m");
+});
+
+test("it stays with the entry through the form, and with the next entry at the same place", () => {
+  const again = entryOf(draftOfEntry(entry), NOW);
+  expect("entry" in again && again.entry.site).toEqual(entry.site);
+  const next = newDraft("tune", heater, [entry], NOW);
+  expect(next).toMatchObject({ elevation_m: 2243, elevation_sd_m: 31 });
+});
