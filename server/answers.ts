@@ -185,6 +185,7 @@ export const places = z.object({
         .describe("Standard deviation of the elevation of someone within a kilometre of the place"),
       population: num,
       kind: z.enum(["place", "pass"]),
+      match: z.enum(["name", "beginning", "nearly"]),
     }),
   ),
   credit: z.string(),

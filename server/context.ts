@@ -1,12 +1,12 @@
 import type { Context } from "hono";
 import type { Database, Statement } from "../db/database.ts";
-import type { ElevationAnswer, MapConfiguration, Place } from "./contract.ts";
+import type { ElevationAnswer, FoundPlace, MapConfiguration } from "./contract.ts";
 import type { Keys } from "./keys.ts";
 import type { FitKeeper } from "./published-fit.ts";
 
 /** Places and elevations, wherever their files are read from. Throws GeographyMissing when they are not there. */
 export interface Gazetteer {
-  search(query: string, limit: number): Promise<Place[]>;
+  search(query: string, limit: number): Promise<FoundPlace[]>;
   elevation(lat: number, lon: number): Promise<Omit<ElevationAnswer, "credit">>;
   ready(): Promise<boolean>;
 }

@@ -2,6 +2,7 @@ import type { Air } from "../model/air.ts";
 import type { Compared } from "../model/compare.ts";
 import type { End, PublishedFit } from "../model/fit/group.ts";
 import type { ListedPlace } from "../model/geography/listed-place.ts";
+import type { Match } from "../model/geography/names.ts";
 import type { Safety } from "../model/safety.ts";
 import type { ScalingCurvePoint } from "../model/scaling-curve.ts";
 import type { Reason, Verdict } from "../model/screen.ts";
@@ -127,8 +128,11 @@ export interface AlarmsAnswer {
   alarms: Alarm[];
 }
 
+/** A place with how its name matches; "nearly": it is called otherwise than was asked. */
+export type FoundPlace = ListedPlace & { match: Match };
+
 export interface PlacesAnswer {
-  places: ListedPlace[];
+  places: FoundPlace[];
   credit: string;
 }
 

@@ -23,7 +23,7 @@ export async function placesHere(q: string, limit: number): Promise<PlacesAnswer
     gridHere().catch(() => null),
   ]);
   return {
-    places: places.map(({ match: _, ...place }) => listedPlace(place, grid)),
+    places: places.map(({ match, ...place }) => ({ ...listedPlace(place, grid), match })),
     credit: offline.placesCredit,
   };
 }

@@ -1,5 +1,5 @@
 import { useEffect, useId, useRef, useState } from "preact/hooks";
-import type { Place } from "../../server/contract.ts";
+import type { FoundPlace, Place } from "../../server/contract.ts";
 import { api } from "../api.ts";
 import { nameOf } from "../question.ts";
 import { t } from "../texts/app.ts";
@@ -7,7 +7,19 @@ import { formatIn, type Unit } from "../units.ts";
 
 const TYPING_PAUSE_ms = 150;
 
-/** Place search as a combobox: type, choose with arrows or a tap. */
+/** What was asked, and what is so called. */
+interface Answered {
+  asked: string;
+  places: FoundPlace[];
+}
+
+/** No place is chosen in advance. */
+const NONE = -1;
+
+/**
+ * Place search as a combobox: type, choose with arrows or a tap. A place that is called otherwise than was typed is offered,
+ * but never taken by Enter alone; that there is none is said until something else is typed.
+ */
 export function PlaceSearch(props: {
   chosen: string | null;
   unit: Unit;
@@ -15,11 +27,13 @@ export function PlaceSearch(props: {
 }) {
   const id = useId();
   const [typedText, setText] = useState(props.chosen ?? "");
-  const [places, setPlaces] = useState<Place[] | null>(null);
-  const [active, setActive] = useState(0);
+  const [answered, setAnswered] = useState<Answered | null>(null);
+  const [active, setActive] = useState(NONE);
   const [open, setOpen] = useState(false);
   const [failed, setFailed] = useState<string | null>(null);
   const typed = useRef(false);
+  /** Enter was pressed before the answer had come. */
+  const hurried = useRef(false);
 
   const seen = useRef(props.chosen);
   let text = typedText;
@@ -31,18 +45,32 @@ export function PlaceSearch(props: {
     setText(text);
   }
 
+  const choose = (place: Place | undefined) => {
+    if (!place || place.elevation_m === null) return;
+    setOpen(false);
+    setAnswered(null);
+    typed.current = false;
+    setText(nameOf(place));
+    props.onPlace(place);
+  };
+  const take = useRef(choose);
+  take.current = choose;
   useEffect(() => {
     if (!typed.current || text.trim().length < 2) {
-      setPlaces(null);
+      setAnswered(null);
       return;
     }
+    const asked = text.trim();
     const stop = new AbortController();
     const timer = setTimeout(async () => {
       try {
-        const found = await api.places(text.trim(), stop.signal);
-        setPlaces(found.places);
-        setActive(0);
+        const { places } = await api.places(asked, stop.signal);
+        setAnswered({ asked, places });
+        const sure = places[0] && places[0].match !== "nearly" ? places[0] : undefined;
+        setActive(sure ? 0 : NONE);
         setFailed(null);
+        if (hurried.current) take.current(sure);
+        hurried.current = false;
       } catch (error) {
         if (!stop.signal.aborted) setFailed((error as Error).message);
       }
@@ -53,24 +81,24 @@ export function PlaceSearch(props: {
     };
   }, [text]);
 
-  const choose = (place: Place | undefined) => {
-    if (!place || place.elevation_m === null) return;
-    setOpen(false);
-    setPlaces(null);
-    typed.current = false;
-    setText(nameOf(place));
-    props.onPlace(place);
-  };
+  const places = answered?.places ?? [];
   const onKey = (e: KeyboardEvent) => {
-    if (!places?.length) return;
+    // What is listed may still be what an earlier word found.
+    const late = typed.current && answered?.asked !== text.trim();
+    if (e.key === "Enter" && late) {
+      hurried.current = true;
+      e.preventDefault();
+    }
+    if (!places.length || late) return;
     if (e.key === "ArrowDown") setActive((active + 1) % places.length);
-    else if (e.key === "ArrowUp") setActive((active + places.length - 1) % places.length);
+    else if (e.key === "ArrowUp")
+      setActive((Math.max(active, 0) + places.length - 1) % places.length);
     else if (e.key === "Enter") choose(places[active]);
     else if (e.key === "Escape") setOpen(false);
     else return;
     e.preventDefault();
   };
-  const shown = open && places !== null;
+  const shown = open && places.length > 0;
   return (
     <div class="field place-search">
       <label for={id}>{t.site.place}</label>
@@ -84,11 +112,12 @@ export function PlaceSearch(props: {
         aria-expanded={shown}
         aria-controls={`${id}-list`}
         aria-autocomplete="list"
-        aria-activedescendant={shown && places.length ? `${id}-${active}` : undefined}
+        aria-activedescendant={shown && active !== NONE ? `${id}-${active}` : undefined}
         placeholder={t.site.placeHint}
         value={text}
         onInput={(e) => {
           typed.current = true;
+          hurried.current = false;
           setText(e.currentTarget.value);
           setOpen(true);
         }}
@@ -99,7 +128,7 @@ export function PlaceSearch(props: {
         id={`${id}-list`}
         role="listbox"
         aria-label={t.site.place}
-        hidden={!shown || !places.length}
+        hidden={!shown}
         // A press on the list must not take the focus: leaving the field closes the list.
         onMouseDown={(e) => e.preventDefault()}
       >
@@ -125,8 +154,15 @@ export function PlaceSearch(props: {
           ))}
       </div>
       <p class={failed ? "error" : "hint"} aria-live="polite">
-        {failed ?? (shown ? (places.length ? t.site.results(places.length) : t.site.noPlace) : "")}
+        {failed ?? (answered ? said(answered, shown) : "")}
       </p>
     </div>
   );
+}
+
+/** How many there are, while they are shown; that nothing is so called, until something else is asked. */
+function said({ asked, places }: Answered, shown: boolean): string {
+  if (places.length === 0) return t.site.noPlace(asked);
+  if (places[0]?.match === "nearly") return t.site.similar(asked);
+  return shown ? t.site.results(places.length) : "";
 }

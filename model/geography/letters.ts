@@ -9,9 +9,3 @@ export function oneLetterApart(a: string, b: string): boolean {
   if (restA.slice(1) === restB.slice(1)) return true;
   return restA[0] === restB[1] && restA[1] === restB[0] && restA.slice(2) === restB.slice(2);
 }
-
-/** The word with its two middle letters swapped back: the one slip of a four-letter word that spoils both its ends. */
-export function middleSwapped(word: string): string {
-  const [a, b, c, d] = [...word];
-  return `${a}${c}${b}${d}`;
-}

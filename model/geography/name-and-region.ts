@@ -1,4 +1,4 @@
-import { byName, type Found } from "./names.ts";
+import { byName, type Found, type Hit } from "./names.ts";
 import { type ReadText, whereabouts } from "./place-records.ts";
 
 /** Whether the place of a number lies in a region. */
@@ -10,28 +10,37 @@ const MOST_REGIONS = 3;
 const REGION_MOST_WORDS = 3;
 
 /**
- * "Leadville, Colorado, USA", "la paz bolivia": the name first, then regions or countries that narrow it.
+ * "Leadville, Colorado, USA", "la paz bolivia": the name first, then regions or countries that the place must lie in. No
+ * word is left out: what is no region is part of the name. After a comma it may be a region that is not known; then
+ * the places of that name count as near ones only.
  * @param name folded
- * @param after what follows the name's comma, folded, by comma; one that is no known region narrows nothing
+ * @param after what follows the name's comma, folded, by comma
+ * @returns places of the name, whole or with one wrong letter
  */
 export async function byNameAndRegions(
   name: string,
   after: readonly string[],
   read: ReadText,
 ): Promise<Found> {
-  const known = await Promise.all(after.slice(0, MOST_REGIONS).map((a) => whereabouts(a, read)));
-  const insides = known.filter((inside) => inside !== null);
-  const found = after.length > 0 ? await within(name, insides, read) : new Map();
-  return found.size > 0 ? found : lastWordsAsRegions(name, insides, read);
+  const insides = await Promise.all(after.slice(0, MOST_REGIONS).map((a) => whereabouts(a, read)));
+  const known = insides.filter((inside) => inside !== null);
+  if (known.length < insides.length) return perhaps(await within(name, known, read));
+  const found = known.length > 0 ? await within(name, known, read) : new Map();
+  return found.size > 0 ? found : lastWordsAsRegions(name, known, read);
 }
 
-/** Places of the name that lie in the most of the regions: "Wallis" may mean a canton or the islands of that name. */
+/** Places of that very name; but what else was said of it is not known, so another one may be meant. */
+function perhaps(found: Found): Found {
+  const named = [...found].filter(([, { match }]) => match === "name");
+  return new Map(
+    named.map(([number, hit]): [number, Hit] => [number, { ...hit, match: "nearly" }]),
+  );
+}
+
+/** Places of the name that lie in every one of the regions. */
 async function within(name: string, insides: readonly Inside[], read: ReadText): Promise<Found> {
-  const count = (number: number) => insides.filter((inside) => inside(number)).length;
   const found = [...(await byName(name, read))];
-  const most = Math.max(...found.map(([number]) => count(number)));
-  if (insides.length > 0 && most < 1) return new Map();
-  return new Map(found.filter(([number]) => count(number) === most));
+  return new Map(found.filter(([number]) => insides.every((inside) => inside(number))));
 }
 
 /** Takes regions off the end of the name, one by one, until what is left is a name within them. */
@@ -45,7 +54,7 @@ async function lastWordsAsRegions(
     const inside = await whereabouts(last, read);
     if (!inside) continue;
     const narrowed = [...insides, inside];
-    const found = await within(shorter, narrowed, read);
+    const found = whole(await within(shorter, narrowed, read));
     if (found.size > 0) return found;
     const further = await lastWordsAsRegions(shorter, narrowed, read);
     if (further.size > 0) return further;
@@ -53,14 +62,9 @@ async function lastWordsAsRegions(
   return new Map();
 }
 
-/** "Innsbruck Tirol": a whole name followed by words that no known region goes by. */
-export async function byNameBeforeMore(folded: string, read: ReadText): Promise<Found> {
-  for (const [shorter, more] of divided(folded)) {
-    if (await whereabouts(more, read)) return new Map();
-    const found = [...(await byName(shorter, read))].filter(([, { match }]) => match === "name");
-    if (found.length > 0) return new Map(found);
-  }
-  return new Map();
+/** Without names that only begin so: without a comma, a name that is followed by more is whole. */
+function whole(found: Found): Found {
+  return new Map([...found].filter(([, { match }]) => match !== "beginning"));
 }
 
 /** A name taken apart before its last word, its last two, its last three. */

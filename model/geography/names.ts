@@ -1,8 +1,8 @@
-import { middleSwapped, oneLetterApart } from "./letters.ts";
+import { oneLetterApart } from "./letters.ts";
 import { type Side, shardOf, unpackNames } from "./name-shards.ts";
 import type { ReadText } from "./place-records.ts";
 
-/** How well a place's name matches: the whole name, its beginning, or the name with one wrong letter. */
+/** How well a place's name matches: the whole name, its beginning, or one long word of it with one wrong letter. */
 export type Match = "name" | "beginning" | "nearly";
 
 /** A place found: how its name matches, and where in the order of population it counts. */
@@ -14,8 +14,8 @@ export interface Hit {
 /** The places found by number, with the best hit of each. */
 export type Found = Map<number, Hit>;
 
-/** Shorter names have too many neighbours one letter away. */
-const NEARLY_FROM_LETTERS = 4;
+/** Shorter words have too many neighbours one letter away. */
+const NEARLY_FROM_LETTERS = 5;
 const RANK: Record<Match, number> = { name: 0, beginning: 1, nearly: 2 };
 
 /**
@@ -34,9 +34,6 @@ export async function byName(folded: string, read: ReadText): Promise<Found> {
   const found: Found = new Map();
   await note(found, folded, shardOf(folded, "beginning"), "beginning", read);
   await note(found, folded, shardOf(folded, "end"), "end", read);
-  if ([...folded].length === NEARLY_FROM_LETTERS) {
-    await note(found, folded, shardOf(middleSwapped(folded), "beginning"), "beginning", read);
-  }
   return found;
 }
 
@@ -55,6 +52,16 @@ async function note(found: Found, query: string, file: string, side: Side, read:
 function matchOf(query: string, name: string): Match | null {
   if (name === query) return "name";
   if (name.startsWith(query)) return "beginning";
-  const longEnough = Math.min(query.length, name.length) >= NEARLY_FROM_LETTERS;
-  return longEnough && oneLetterApart(query, name) ? "nearly" : null;
+  return isNearly(query, name) ? "nearly" : null;
+}
+
+/** Whether all words but one are the same, and that one is long and has a letter inserted, missing, wrong or swapped. */
+function isNearly(query: string, name: string): boolean {
+  if (!oneLetterApart(query, name)) return false;
+  const [asked, called] = [query.split(" "), name.split(" ")];
+  if (asked.length !== called.length) return false;
+  const other = asked.flatMap((word, i) => (word === called[i] ? [] : [i]));
+  const at = other[0] ?? 0;
+  const long = Math.max(asked[at]?.length ?? 0, called[at]?.length ?? 0) >= NEARLY_FROM_LETTERS;
+  return other.length === 1 && long;
 }

@@ -20,8 +20,16 @@ export type ReadText = (path: string) => Promise<string | null>;
 /** A place as its file keeps it: name, number of its region, lat, lon, elevation, population, 1 for a pass. */
 export type PlaceRecord = [string, number, number, number, number | null, number, 0 | 1];
 
-/** A region as its file keeps it: its name, its short name, its country; a country alone has no names of its own. */
-export type RegionRecord = [name: string | null, short: string | null, country: string | null];
+/**
+ * A region as its file keeps it: its name, its short name, its country, what people write for it; a country alone has no
+ * names of its own.
+ */
+export type RegionRecord = [
+  name: string | null,
+  short: string | null,
+  country: string | null,
+  ...written: string[],
+];
 
 /** Places per file of records. Places are numbered by population, the largest first. */
 export const RECORDS_PER_FILE = 500;
@@ -68,8 +76,8 @@ export async function whereabouts(
   const regions = await readRegions(read);
   const wanted = new Set<number>();
   const asked = USUAL_SHORT[name] ?? name;
-  regions.forEach(([region, short, country], i) => {
-    const full = [region, country].map((n) => foldName(n ?? ""));
+  regions.forEach(([region, short, country, ...written], i) => {
+    const full = [region, country, ...written].map((n) => foldName(n ?? ""));
     const begins = asked.length > 2 && full.some((n) => n.startsWith(asked));
     if (begins || foldName(short ?? "") === asked) wanted.add(i);
   });

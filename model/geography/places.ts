@@ -1,5 +1,5 @@
 import { foldName } from "./fold.ts";
-import { byNameAndRegions, byNameBeforeMore } from "./name-and-region.ts";
+import { byNameAndRegions } from "./name-and-region.ts";
 import { byName, type Found, type Match, order } from "./names.ts";
 import { type Place, type ReadText, readRecord } from "./place-records.ts";
 
@@ -8,8 +8,9 @@ export type FoundPlace = Place & { match: Match };
 const QUERY_MOST_LETTERS = 60;
 
 /**
- * Places by name, whatever its accents, in any script its people write it in, and with one wrong letter; states,
- * provinces or a country may follow the name. Ranked by match, then by population.
+ * Places by name, whatever its accents and in any script its people write it in; states, provinces or a country may
+ * follow the name. Every word typed must be the place's: nothing is guessed from a part of them. Names one letter away
+ * come last, marked as such. Ranked by match, then by population.
  * @param read reads the files of the place index
  * @param limit how many at most
  * @throws when a file of the index holds less than another says
@@ -29,15 +30,20 @@ export async function searchPlaces(
   );
 }
 
-/** The query as one name where it is one; else as a name and its regions; else as a name with one wrong letter. */
+/** The query as one name where it is one; else as a name and its regions; else what comes near it. */
 async function find(query: string, folded: string, read: ReadText): Promise<Found> {
   const whole = await byName(folded, read);
   const certain: Match[] = query.includes(",") ? ["name"] : ["name", "beginning"];
   if ([...whole.values()].some(({ match }) => certain.includes(match))) return whole;
-  const [name = "", ...after] = query.split(",").map(folding).filter(Boolean);
+  const [name = "", ...after] = withoutPostcodes(query).split(",").map(folding).filter(Boolean);
   const narrowed = await byNameAndRegions(name, after, read);
   if (narrowed.size > 0) return narrowed;
-  return whole.size > 0 ? whole : byNameBeforeMore(folded, read);
+  return after.length > 0 ? new Map() : whole;
+}
+
+/** "Leadville, CO 80461": the data know no postcodes. */
+function withoutPostcodes(query: string): string {
+  return query.replaceAll(/([\s,])\d{3,}(?=[\s,]|$)/g, "$1");
 }
 
 function folding(text: string): string {

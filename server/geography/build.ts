@@ -1,3 +1,4 @@
+import { createHash } from "node:crypto";
 import { readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { decode } from "fast-png";
@@ -5,6 +6,7 @@ import { elevationAt, loadTerrain } from "../../model/geography/terrain.ts";
 import { buildBasemap } from "./basemap.ts";
 import { buildOnce } from "./build-once.ts";
 import { packageFile, packageVersion, SOURCES } from "./packages.ts";
+import { PASSES_FILE } from "./passes.ts";
 import { buildPlaceIndex } from "./place-index.ts";
 import { buildPlacePacks } from "./place-packs.ts";
 import { buildPoints } from "./points.ts";
@@ -12,7 +14,7 @@ import { readSettlements, type Settlement } from "./settlements.ts";
 import { buildTiles } from "./tiles.ts";
 
 /** Raised whenever the files change in form or content. */
-const FORMAT = 6;
+const FORMAT = 7;
 
 interface Progress {
   log: (line: string) => void;
@@ -20,7 +22,7 @@ interface Progress {
 
 /**
  * Builds places, elevations and map into `dir` when they are missing, of another format, or from other versions of
- * the packages. Several builders at once do no harm.
+ * the packages or of the list of passes. Several builders at once do no harm.
  * @throws when a data package is not installed
  */
 export async function ensureGeography(
@@ -28,17 +30,20 @@ export async function ensureGeography(
   { log }: Progress = { log: () => {} },
 ): Promise<void> {
   const start = performance.now();
-  const built = await buildOnce(dir, stampNow(), async (draft) => {
+  const built = await buildOnce(dir, await stampNow(), async (draft) => {
     log("Building places, elevations and map, once …");
     await buildInto(draft, log);
   });
   if (built) log(`… done in ${seconds(start)}.`);
 }
 
-function stampNow(): string {
-  return [`format ${FORMAT}`, ...SOURCES.map((name) => `${name} ${packageVersion(name)}`)].join(
-    "\n",
-  );
+async function stampNow(): Promise<string> {
+  const passes = createHash("sha256").update(await readFile(PASSES_FILE));
+  return [
+    `format ${FORMAT}`,
+    ...SOURCES.map((name) => `${name} ${packageVersion(name)}`),
+    `passes ${passes.digest("hex").slice(0, 12)}`,
+  ].join("\n");
 }
 
 async function buildInto(dir: string, log: (line: string) => void): Promise<void> {

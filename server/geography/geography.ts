@@ -87,7 +87,7 @@ export function openGeography(read: ReadFile, tiles?: ElevationTiles): Gazetteer
     async search(query, limit) {
       if (!(await ready())) throw new GeographyMissing("The place index is not built.");
       const [found, grid] = await Promise.all([searchPlaces(query, readText, limit), readGrid()]);
-      return found.map(({ match: _, ...place }) => listedPlace(place, grid));
+      return found.map(({ match, ...place }) => ({ ...listedPlace(place, grid), match }));
     },
     async elevation(lat, lon) {
       const { nearest, ...estimate } = elevationAt(lat, lon, await openTerrain());

@@ -45,8 +45,8 @@ function recordFiles(settlements: Settlement[]): Map<string, string> {
   const regions = new Map<string, { number: number; record: RegionRecord }>();
   const records: PlaceRecord[] = [];
   for (const s of settlements) {
-    const key = `${s.country}.${s.short}`;
-    const record: RegionRecord = [s.region, s.short, s.country];
+    const key = [s.country, s.region, s.short, ...s.written].join(".");
+    const record: RegionRecord = [s.region, s.short, s.country, ...s.written];
     const { number } = regions.get(key) ?? { number: regions.size };
     regions.set(key, { number, record });
     records.push(toRecord(s, number));
@@ -74,9 +74,9 @@ function nameFiles(
 ): [file: string, text: string][] {
   const shards = new Map<string, Map<string, Bearer[]>>();
   settlements.forEach((settlement, number) => {
-    const { name, names } = settlement;
-    const own = new Set([name, ...names.slice(0, 1)].map(foldName));
-    const others = withAllNames(settlement) ? names.map(foldName) : [];
+    const { name, ownNames, otherNames } = settlement;
+    const own = new Set([name, ...ownNames].map(foldName));
+    const others = withAllNames(settlement) ? otherNames.map(foldName) : [];
     for (const folded of new Set([...own, ...others])) {
       if (folded === "" || folded.length > LONGEST_NAME) continue;
       addTo(shards, shardOf(folded, side), folded, { number, own: own.has(folded) });

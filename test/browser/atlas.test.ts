@@ -21,7 +21,7 @@ const LEADVILLE_m = 3097;
 
 test("a mountain town searched gives the start tune of both ends with its bands", async () => {
   const { page, complaints, close } = await openPage(browser, atlas.url);
-  await choosePlace(page, "leadvile", /Leadville, Colorado.*3,097 m/);
+  await choosePlace(page, "leadville", /Leadville, Colorado.*3,097 m/);
   await page.getByText("Leadville, Colorado, United States, 3,097 m").waitFor();
   const { places } = await atlas.get<PlacesAnswer>("/places?q=Leadville, CO");
   const { lat = 0, lon = 0 } = places[0] ?? {};
@@ -47,6 +47,38 @@ test("a mountain town searched gives the start tune of both ends with its bands"
   expect(contributors).toBeGreaterThan(30);
   await page.getByText(t.basis.tunes(String(tunes), String(contributors), "5")).waitFor();
   await page.getByText(t.demo).waitFor();
+  expect(complaints).toEqual([]);
+  await close();
+});
+
+test("a name that no place has: said so with what to do, and Enter takes nothing that is called otherwise", async () => {
+  const { page, complaints, close } = await openPage(browser, atlas.url);
+  const search = page.getByRole("combobox", { name: t.site.place });
+  const before = await shownRates(page);
+  for (const unknown of ["Abra Patapampa", "Paris Pass"]) {
+    await search.fill(unknown);
+    await search.press("Enter");
+    await page.getByText(t.site.noPlace(unknown)).waitFor();
+    // It stays while one looks for the elevation.
+    await field(page, "site.elevation_m").focus();
+    expect(await page.getByText(t.site.noPlace(unknown)).isVisible()).toBe(true);
+  }
+  // One letter wrong: offered, taken only once it is chosen.
+  await search.fill("leadvile");
+  await page.getByText(t.site.similar("leadvile")).waitFor();
+  await search.press("Enter");
+  expect(await search.inputValue()).toBe("leadvile");
+  expect(await shownRates(page)).toEqual(before);
+  await search.press("ArrowDown");
+  await search.press("Enter");
+  await page.getByText("Leadville, Colorado, United States, 3,097 m").waitFor();
+
+  // Enter before the list is there takes what was typed, not what its first letters had found.
+  await search.fill("Sani");
+  await page.getByRole("option", { name: /^Sani Pass, Lesotho/ }).waitFor();
+  await search.fill("San Francisco Pass");
+  await search.press("Enter");
+  await page.getByText("Paso de San Francisco, Catamarca, Argentina, 4,726 m").waitFor();
   expect(complaints).toEqual([]);
   await close();
 });

@@ -25,6 +25,7 @@ export const flatCountry: Gazetteer = {
         elevation_sd_m: 20,
         population: 100,
         kind: "place" as const,
+        match: "name" as const,
       },
     ]
       .filter(({ name }) => name.toLowerCase().includes(query.toLowerCase()))

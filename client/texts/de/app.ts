@@ -59,14 +59,17 @@ export const t: typeof import("../en/app.ts").t = {
   site: {
     title: "Wo",
     place: "Ort",
-    placeHint: "Stadt, Pass oder Flugplatz",
+    placeHint: "Ort, Pass oder Hochlager",
     elevation: "Höhe",
     positionLabel: "Oder der Standort",
     position: "Meinen Standort nehmen",
     positionNote: "Der Standort bleibt auf diesem Gerät.",
     positionDenied: "Dieses Gerät verrät seinen Standort nicht. Höhe oder Ort eintippen.",
     positionWait: "Der Standort wird bestimmt …",
-    noPlace: "Kein Ort dieses Namens. Buchstaben prüfen oder die Höhe eintippen.",
+    noPlace: (name: string) =>
+      `Kein Ort namens „${name}“. Schreibweise prüfen oder die Höhe eintippen.`,
+    similar: (name: string) =>
+      `Kein Ort namens „${name}“. Einen ähnlichen Namen wählen oder die Höhe eintippen.`,
     results: (n: number) => (n === 1 ? "1 Ort" : `${n} Orte`),
     unknownElevation: "Höhe unbekannt",
     estimate: (half: string) =>

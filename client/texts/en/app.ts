@@ -58,14 +58,17 @@ export const t = {
   site: {
     title: "Where",
     place: "Place",
-    placeHint: "Town, pass or airfield",
+    placeHint: "Town, pass or high camp",
     elevation: "Elevation",
     positionLabel: "Or where you are",
     position: "Use my position",
     positionNote: "Your position stays on this device.",
     positionDenied: "This device does not tell its position. Type an elevation or a place instead.",
     positionWait: "Waiting for the position …",
-    noPlace: "No place of that name. Check a letter or two, or type the elevation.",
+    noPlace: (name: string) =>
+      `No place called “${name}”. Check the spelling, or type the elevation instead.`,
+    similar: (name: string) =>
+      `No place called “${name}”. Choose a similar name, or type the elevation instead.`,
     results: (n: number) => (n === 1 ? "1 place" : `${n} places`),
     unknownElevation: "elevation unknown",
     estimate: (half: string) =>

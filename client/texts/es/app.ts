@@ -59,14 +59,17 @@ export const t: typeof import("../en/app.ts").t = {
   site: {
     title: "Dónde",
     place: "Lugar",
-    placeHint: "Población, puerto o aeródromo",
+    placeHint: "Población, puerto o campamento",
     elevation: "Altitud",
     positionLabel: "O donde está usted",
     position: "Usar mi posición",
     positionNote: "Su posición no sale de este aparato.",
     positionDenied: "Este aparato no dice su posición. Escriba una altitud o un lugar.",
     positionWait: "Esperando la posición …",
-    noPlace: "Ningún lugar con ese nombre. Revise alguna letra o escriba la altitud.",
+    noPlace: (name: string) =>
+      `Ningún lugar se llama «${name}». Revise la ortografía o escriba la altitud.`,
+    similar: (name: string) =>
+      `Ningún lugar se llama «${name}». Elija un nombre parecido o escriba la altitud.`,
     results: (n: number) => (n === 1 ? "1 lugar" : `${n} lugares`),
     unknownElevation: "altitud desconocida",
     estimate: (half: string) =>

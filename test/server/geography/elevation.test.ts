@@ -7,21 +7,16 @@ import {
   gridElevation,
   loadTerrain,
   packPoints,
-  relief,
   type Terrain,
   UNKNOWN_m,
 } from "../../../model/geography/terrain.ts";
 import { uncertainty } from "../../../model/geography/uncertainty.ts";
 import { ensureGeography } from "../../../server/geography/build.ts";
-import { openGeography } from "../../../server/geography/geography.ts";
-import { PASSES } from "../../../server/geography/passes.ts";
 import { readAirfields } from "../../../server/geography/points.ts";
-import { readFrom } from "../../../server/geography/read-files.ts";
 import { readSettlements, type Settlement } from "../../../server/geography/settlements.ts";
 import { seeded } from "../../model/fit/simulated-crowd.ts";
 
 const DIR = "data/geography";
-const geography = openGeography(readFrom(DIR));
 let settlements: Settlement[];
 let terrain: Terrain;
 
@@ -121,15 +116,6 @@ test("summits are the worst case: the 95 % interval holds half of the observator
   expect(leftOut(known, terrain).within_95).toBeGreaterThanOrEqual(50);
 });
 
-test("listed passes, left out: the 95 % interval holds three in four", () => {
-  const known = PASSES.map(({ name, lat, lon, elevation_m }) => {
-    const number = settlements.findIndex((s) => s.name === name && s.lat === lat);
-    expect(number).toBeGreaterThanOrEqual(0);
-    return { lat, lon, elevation_m, number };
-  });
-  expect(leftOut(known, terrain).within_95).toBeGreaterThanOrEqual(75);
-});
-
 test("uncertainty grows with relief, with distance and with the pull of the valleys", () => {
   const at = (relief_m: number, km: number, pull_m = 0) => uncertainty(relief_m, km, pull_m);
   for (const relief_m of [0, 150, 300, 600, 1000, 3000]) {
@@ -207,24 +193,4 @@ test("poles, antimeridian and nonsense", () => {
   );
   expect(() => elevationAt(91, 0, terrain)).toThrow("lat and lon");
   expect(() => elevationAt(Number.NaN, 0, terrain)).toThrow("lat and lon");
-});
-
-const published: [name: string, published: number, unit: "m" | "ft", source: string][] = JSON.parse(
-  readFileSync("test/reference/pass-elevations.json", "utf8"),
-).rows;
-
-test.each(published)("%s: %d %s by the list of %s", async (name, figure, unit) => {
-  const published_m = unit === "ft" ? figure * 0.3048 : figure;
-  const [found] = await geography.search(name, 1);
-  expect(found).toMatchObject({ name, kind: "pass" });
-  expect(Math.abs((found?.elevation_m ?? 0) - published_m)).toBeLessThanOrEqual(10);
-  const { elevation_m } = await geography.elevation(found?.lat ?? 0, found?.lon ?? 0);
-  expect(Math.abs(elevation_m - published_m)).toBeLessThanOrEqual(10);
-});
-
-test("listed passes are known points, steep all round", () => {
-  for (const { lat, lon, elevation_m } of PASSES) {
-    expect(elevationAt(lat, lon, terrain)).toMatchObject({ elevation_m, source: "known point" });
-    expect(relief(terrain.grid, lat, lon)).toBeGreaterThan(200);
-  }
 });
