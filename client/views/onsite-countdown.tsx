@@ -2,20 +2,24 @@ import { useNow } from "../onsite/use-session.ts";
 import { onsite as words } from "../texts/onsite.ts";
 import { format } from "../units.ts";
 
-/** Time left by the wall clock, in words and figures; then that it is over, heard too. */
+/** Time left by the wall clock, in words and figures; then that it is over, heard too, in the same room: nothing below moves. */
 export function Countdown(props: { due_at: number; before: string; over: string }) {
   const left_s = Math.max(0, Math.ceil((props.due_at - useNow()) / 1000));
   return (
-    <>
-      {left_s > 0 && (
+    <div class="countdown">
+      {left_s > 0 ? (
         <p class="rate" role="timer" aria-live="off" data-left={left_s}>
           {props.before} <output>{spanOf(left_s)}</output>
+        </p>
+      ) : (
+        <p class="rate gone">
+          {props.before} <output>{spanOf(0)}</output>
         </p>
       )}
       <p class="due" role="status">
         {left_s > 0 ? "" : props.over}
       </p>
-    </>
+    </div>
   );
 }
 

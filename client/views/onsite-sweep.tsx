@@ -1,4 +1,5 @@
 import { decimalsOf, hz } from "../onsite/figures.ts";
+import { useNow } from "../onsite/use-session.ts";
 import { t } from "../texts/app.ts";
 import { onsite as words } from "../texts/onsite.ts";
 import type { StageProps } from "./onsite.tsx";
@@ -18,9 +19,13 @@ export function SweepStep({ session, stage, press }: StageProps<"sweep">) {
     <>
       <section class="sheet" aria-labelledby="step" data-step={toSet ? "set" : "read"}>
         <h2 id="step" tabIndex={-1}>
-          {words.step.title(t[end])}
+          {toSet ? words.step.title(t[end]) : words.step.titleWait(t[end])}
         </h2>
-        <p class={alarming ? "warning" : undefined}>{words.step.why[why]}</p>
+        {toSet || why === "wait" ? (
+          <p class={alarming ? "warning" : undefined}>{words.step.why[why]}</p>
+        ) : (
+          <Settling until={due_at ?? 0} />
+        )}
         <p class="rate">
           {toSet ? words.step.set : words.step.keep}{" "}
           <output data-value={pump_Hz}>{hz(pump_Hz, decimals)}</output> Hz
@@ -54,4 +59,10 @@ export function SweepStep({ session, stage, press }: StageProps<"sweep">) {
       <Readings readings={stage.readings} decimals={decimals} plan={plan} />
     </>
   );
+}
+
+/** What the waiting is for, in place of why the pump was to be set; its room stays, so that no button moves under a thumb. */
+function Settling({ until }: { until: number }) {
+  const isOver = useNow() >= until;
+  return <p class={isOver ? "gone" : undefined}>{words.step.settling}</p>;
 }

@@ -95,6 +95,34 @@ test("what asks back is in sight above the bar, wherever it was pressed, and so 
   await close();
 });
 
+test("while the meter settles the page says to wait, and no longer why the pump was to be set; then it says to read", async () => {
+  const { page, complaints, close } = await openOnSite();
+  await begin(page);
+  const reasons = page.locator("[data-step]").getByText(onsite.step.why.start, { exact: true });
+  await reasons.waitFor();
+  for (const co_ppm of ["48", "29"]) {
+    const why = await page.locator("[data-step] h2 + p").textContent();
+    await page.getByRole("heading", { name: onsite.step.title("Low end") }).waitFor();
+    await press(page, onsite.step.isSet);
+    await page.getByRole("heading", { name: onsite.step.titleWait("Low end") }).waitFor();
+    const settling = page.getByText(onsite.step.settling, { exact: true });
+    expect(await settling.isVisible()).toBe(true);
+    expect(await page.locator("[data-step]").textContent()).not.toContain(why);
+    const take = button(page, onsite.step.take);
+    const before = await page.getByText(onsite.step.reading).boundingBox();
+    await page.clock.fastForward(400_000);
+    await page.getByText(onsite.step.readNow).waitFor();
+    expect(await settling.isVisible()).toBe(false);
+    expect((await page.getByText(onsite.step.reading).boundingBox())?.y).toBe(before?.y);
+    await take.waitFor();
+    await field(page, "still").check();
+    await typeReading(page, co_ppm);
+    await page.locator("[data-step=set]").waitFor();
+  }
+  expect(complaints).toEqual([]);
+  await close();
+});
+
 test("what is missing or wrong on the way in is gone to: the first field, a figure that is none, an unticked line, an empty reading", async () => {
   const { page, complaints, close } = await openOnSite();
   /** The field in focus, with its label and what is said of it in sight. */

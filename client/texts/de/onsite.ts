@@ -64,13 +64,15 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
   warmUp: {
     title: "Warm werden",
     why: "Lassen Sie sie am unteren Ende laufen. Ablesungen eines kalten Brenners sagen nichts.",
-    left: "noch",
+    left: "Noch",
     over: "Warm. Beginnen Sie am unteren Ende.",
     begin: "Das untere Ende beginnen",
     already: "Sie ist schon warm",
   },
   step: {
     title: (end) => `${end}: nächster Schritt`,
+    titleWait: (end) => `${end}: warten, dann ablesen`,
+    settling: "Flamme und Messgerät zur Ruhe kommen lassen.",
     set: "Die Pumpe einstellen auf",
     keep: "Die Pumpe bleibt auf",
     why: {

@@ -61,13 +61,15 @@ export const onsite = {
   warmUp: {
     title: "Warming up",
     why: "Run it at the low end. Readings of a cold burner mean nothing.",
-    left: "left",
+    left: "Time left",
     over: "Warm. Begin at the low end.",
     begin: "Begin the low end",
     already: "It is warm already",
   },
   step: {
     title: (end: string) => `${end}: next step`,
+    titleWait: (end: string) => `${end}: wait, then read`,
+    settling: "Let the flame and the meter settle.",
     set: "Set the pump to",
     keep: "The pump stays at",
     why: {

@@ -63,13 +63,15 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
   warmUp: {
     title: "Calentamiento",
     why: "Que funcione en el extremo bajo. Las lecturas de un quemador frío no dicen nada.",
-    left: "faltan",
+    left: "Faltan",
     over: "Caliente. Empiece por el extremo bajo.",
     begin: "Empezar el extremo bajo",
     already: "Ya está caliente",
   },
   step: {
     title: (end) => `${end}: paso siguiente`,
+    titleWait: (end) => `${end}: esperar y leer`,
+    settling: "Deje que la llama y el medidor se asienten.",
     set: "Fije la bomba en",
     keep: "La bomba sigue en",
     why: {
