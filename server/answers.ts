@@ -40,6 +40,18 @@ const reason = z.object({
   suggestion: num.optional(),
 }) satisfies z.ZodType<contract.Reason>;
 
+const advice = z.object({
+  code: z.enum(["final_co_high"]),
+  field: z.enum(["low.co_ppm", "high.co_ppm"]),
+  value: num.describe("The figure it is about"),
+  sentence: z.string(),
+}) satisfies z.ZodType<contract.Advice>;
+const adviceList = z
+  .array(advice)
+  .describe(
+    "What the owner should know of the heater, whatever the verdict: never a reason to hold",
+  );
+
 const compared = z.object({
   end,
   mixture_shift_pct: num.describe("Plus is rich, minus is lean"),
@@ -57,6 +69,7 @@ export const submitted = z.object({
     .describe("Shown once: reading, revising and withdrawing need nothing else"),
   verdict,
   reasons: z.array(reason),
+  advice: adviceList,
   air,
   compared: z.array(compared),
   accepted_means: z.string(),
@@ -71,6 +84,7 @@ export const keptTune = z.object({
   cell: z.string().nullable(),
   verdict,
   reasons: z.array(reason),
+  advice: adviceList,
   fit: z.object({ version: z.string(), low: standing, high: standing }),
   air,
   compared: z.array(compared),

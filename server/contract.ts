@@ -1,3 +1,4 @@
+import type { Advice } from "../model/advice.ts";
 import type { Air } from "../model/air.ts";
 import type { Compared } from "../model/compare.ts";
 import type { End, PublishedFit } from "../model/fit/group.ts";
@@ -8,6 +9,7 @@ import type { ScalingCurvePoint } from "../model/scaling-curve.ts";
 import type { Reason, Verdict } from "../model/screen.ts";
 import type { Tune } from "../model/tune.ts";
 
+export type { Advice } from "../model/advice.ts";
 export type { ListedPlace as Place } from "../model/geography/listed-place.ts";
 export type { ScalingCurvePoint } from "../model/scaling-curve.ts";
 export type { Reason, Verdict } from "../model/screen.ts";
@@ -24,6 +26,8 @@ export interface Submitted {
   receipt?: string;
   verdict: Verdict;
   reasons: Reason[];
+  /** What the owner should know of the heater, whatever the verdict; empty as a rule. */
+  advice: Advice[];
   air: Air;
   /** Beside the published fit, one entry an end. */
   compared: Compared[];
@@ -54,6 +58,7 @@ export interface KeptTune {
     low: "kept" | "rejected" | "not in it";
     high: "kept" | "rejected" | "not in it";
   };
+  advice: Advice[];
   air: Air;
   compared: Compared[];
   accepted_means: string;

@@ -1,4 +1,5 @@
 import type { TuneRow } from "../db/tunes.ts";
+import { adviceOn } from "../model/advice.ts";
 import { type Air, airAt } from "../model/air.ts";
 import { compareWithAtlas } from "../model/compare.ts";
 import type { PublishedFit } from "../model/fit/group.ts";
@@ -87,9 +88,10 @@ function refuseContradictions(reasons: Reason[]): void {
   if (errors.length > 0) throw invalid(errors);
 }
 
-/** How a tune stands in its air beside a fit, with the cautions. */
+/** How a tune stands in its air beside a fit, what to know of the heater, and the cautions. */
 export function beside(fit: PublishedFit, tune: Pick<Tune, "heater" | "low" | "high">, air: Air) {
   return {
+    advice: adviceOn(tune),
     air,
     compared: compareWithAtlas(fit, tune.heater.heat_kW, air.density_kg_m3, tune),
     accepted_means: ACCEPTED_MEANS,

@@ -71,6 +71,12 @@ export function tuneOf(draft: Draft, contributor: string): unknown {
   return plain;
 }
 
+/** Both ends' readings that are numbers: a figure typed before "the meter shows nothing" is none. */
+export function shownReadings({ low, high }: Draft): Record<End, { co_ppm?: number | undefined }> {
+  const shown = ({ nothing_shown, co_ppm }: DraftEnd) => (nothing_shown ? {} : { co_ppm });
+  return { low: shown(low), high: shown(high) };
+}
+
 /** A shared tune back in the form, to revise it. */
 export function draftOf(tune: Omit<Tune, "contributor">, place: string | null): Draft {
   const end = (which: End): DraftEnd => ({

@@ -2,7 +2,8 @@ import type { End } from "../../model/fit/group.ts";
 import { NumberField } from "../parts/number-field.tsx";
 import { t } from "../texts/app.ts";
 import { shareWords } from "../texts/share.ts";
-import { USUAL_FLOOR_ppm, withValue } from "./draft.ts";
+import { shownReadings, USUAL_FLOOR_ppm, withValue } from "./draft.ts";
+import { highReading, highReadings } from "./high-co.tsx";
 import type { TuneForm } from "./use-tune-form.tsx";
 
 /** What was set at one end, and what the meter showed there. */
@@ -15,6 +16,7 @@ export function EndFields({ end, form }: { end: End; form: TuneForm }) {
     onValue: (value: number | undefined) => setDraft(withValue(draft, `${end}.${name}`, value)),
     error: errorOf(`${end}.${name}`),
   });
+  const [high] = highReadings({ [end]: shownReadings(draft)[end] });
   const floor = { ...field("co_below_ppm") };
   return (
     <fieldset>
@@ -33,7 +35,7 @@ export function EndFields({ end, form }: { end: End; form: TuneForm }) {
           key="reading"
           label={shareWords.co}
           {...field("co_ppm")}
-          hint={shareWords.coHint}
+          hint={high ? highReading(high) : shareWords.coHint}
         />
       )}
       <label class="check">

@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import type { Submitted } from "../../server/contract.ts";
 import { shareWords } from "../texts/share.ts";
+import { HighCo } from "./high-co.tsx";
 import { comparedSentence } from "./reason-sentence.tsx";
 import { Reasons, type Suggestion } from "./slips.tsx";
 
@@ -21,6 +22,7 @@ export function Outcome(props: {
         {shareWords[answer.verdict]}
       </h2>
       <p>{held ? shareWords.heldMeans : shareWords.acceptedMeans}</p>
+      <HighCo advice={answer.advice} />
       {answer.reasons.length > 0 && <Reasons reasons={answer.reasons} onUse={onUse} />}
       <ul>
         {answer.compared.map((compared) => (

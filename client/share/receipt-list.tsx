@@ -1,10 +1,12 @@
 import type { ComponentChildren } from "preact";
 import { useState } from "preact/hooks";
+import type { Advice } from "../../server/contract.ts";
 import { api } from "../api.ts";
 import { whatWentWrong } from "../parts/in-english.tsx";
 import { saveFile } from "../save-file.ts";
 import { shareWords } from "../texts/share.ts";
 import { format } from "../units.ts";
+import { HighCo } from "./high-co.tsx";
 import { dropReceipt, type KeptReceipt, receiptsFile } from "./receipts.ts";
 
 /** The tunes shared from this browser: look after them, revise, withdraw. */
@@ -26,7 +28,8 @@ export function ReceiptList(props: {
           <ul class="receipts">
             {receipts.map((kept) => (
               <ReceiptItem
-                key={kept.id}
+                // A revised tune is looked up anew.
+                key={JSON.stringify(kept)}
                 kept={kept}
                 onRevise={() => props.onRevise(kept).catch(tell)}
                 onWithdraw={async () => {
@@ -67,16 +70,18 @@ function ReceiptItem(props: {
   onWithdraw: () => Promise<void>;
 }) {
   const { kept } = props;
+  const [advice, setAdvice] = useState<Advice[]>(kept.advice ?? []);
   const [standing, setStanding] = useState<ComponentChildren>("");
   const [asked, setAsked] = useState(false);
   const check = async () => {
     try {
-      const { verdict, fit } = await api.read(kept.id, kept.receipt);
+      const { verdict, fit, advice: now } = await api.read(kept.id, kept.receipt);
       const sees = shareWords.sees(
         shareWords.standing[fit.low],
         shareWords.standing[fit.high],
         fit.version,
       );
+      setAdvice(now);
       setStanding(`${shareWords[verdict]}; ${sees}`);
     } catch (error) {
       setStanding(whatWentWrong(error));
@@ -94,6 +99,7 @@ function ReceiptItem(props: {
           format(kept.high_pump_Hz, 1),
         )}
       </p>
+      <HighCo advice={advice} />
       <p class="receipt hint">{shareWords.receiptIs(kept.receipt)}</p>
       <div class="row">
         <button type="button" onClick={() => void check()}>

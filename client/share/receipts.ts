@@ -1,5 +1,5 @@
 import type { Tune } from "../../model/tune.ts";
-import type { Submitted, Verdict } from "../../server/contract.ts";
+import type { Advice, Submitted, Verdict } from "../../server/contract.ts";
 import { dayHere } from "../clock.ts";
 import { recall, remember } from "../remember.ts";
 
@@ -16,6 +16,8 @@ export interface KeptReceipt {
   elevation_m: number;
   low_pump_Hz: number;
   high_pump_Hz: number;
+  /** What the atlas said of the heater; missing in receipts from before it did. */
+  advice?: Advice[];
 }
 
 const KEPT_AS = "receipts";
@@ -38,7 +40,7 @@ export function dropReceipt(id: string): void {
 
 /** What to keep of an answer and the tune it is for. */
 export function receiptOf(
-  { id, verdict }: Submitted,
+  { id, verdict, advice }: Submitted,
   receipt: string,
   tune: Tune,
   place: string | null,
@@ -53,6 +55,7 @@ export function receiptOf(
     elevation_m: tune.site.elevation_m,
     low_pump_Hz: tune.low.pump_Hz,
     high_pump_Hz: tune.high.pump_Hz,
+    ...(advice.length > 0 && { advice }),
   };
 }
 

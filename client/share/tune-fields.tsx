@@ -8,9 +8,10 @@ import { classesOf } from "../parts/heat-class-field.tsx";
 import { InEnglish, whatWentWrong } from "../parts/in-english.tsx";
 import { t } from "../texts/app.ts";
 import { shareWords } from "../texts/share.ts";
-import { withValues } from "./draft.ts";
+import { shownReadings, withValues } from "./draft.ts";
 import { EndFields } from "./end-fields.tsx";
 import { HeaterFields, MeterFields } from "./heater-fields.tsx";
+import { HighCo, highReadings } from "./high-co.tsx";
 import { SiteFields } from "./site-fields.tsx";
 import { Reasons } from "./slips.tsx";
 import type { TuneForm } from "./use-tune-form.tsx";
@@ -84,6 +85,9 @@ export function TuneFields({ form, fit, revising, onSend, onCancel }: TuneFields
         {ENDS.map((end) => (
           <EndFields key={end} end={end} form={form} />
         ))}
+      </div>
+      <div aria-live="polite">
+        <HighCo advice={highReadings(shownReadings(draft))} />
       </div>
       <fieldset class="columns">
         <legend>{shareWords.meter}</legend>

@@ -4,6 +4,7 @@ import { densityOf } from "../logbook/density.ts";
 import { draftOfEntry, type EntryDraft } from "../logbook/draft.ts";
 import type { LogbookEntry, LogbookHeater, LoggedEnd } from "../logbook/entry.ts";
 import { putEntry, removeEntry } from "../logbook/store.ts";
+import { HighCo, highReadings } from "../share/high-co.tsx";
 import { t } from "../texts/app.ts";
 import { locale } from "../texts/language.ts";
 import { logbookWords } from "../texts/logbook.ts";
@@ -66,6 +67,7 @@ function Entry(props: EntriesProps & { entry: LogbookEntry }) {
           ))}
         </dl>
       )}
+      <HighCo advice={highReadings({ low, high })} />
       {entry.notes && <p class="notes">{entry.notes}</p>}
       {entry.photo && <Photo photo={entry.photo} alt={words.photoAlt(title)} />}
       {editing !== entry.id && (

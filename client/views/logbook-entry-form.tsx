@@ -13,6 +13,7 @@ import { NumberField, useUnit } from "../parts/number-field.tsx";
 import { PlaceSearch } from "../parts/place-search.tsx";
 import { PositionButton } from "../parts/position-button.tsx";
 import { nameOf } from "../question.ts";
+import { HighCo, highReading, highReadings } from "../share/high-co.tsx";
 import { t } from "../texts/app.ts";
 import { logbookWords } from "../texts/logbook.ts";
 import { shareWords } from "../texts/share.ts";
@@ -93,6 +94,11 @@ export function LogbookEntryForm(props: {
               {ENDS.map((end) => (
                 <EndFields key={end} end={end} {...fields} />
               ))}
+            </div>
+            <div aria-live="polite">
+              <HighCo
+                advice={highReadings({ low: reading(draft.low), high: reading(draft.high) })}
+              />
             </div>
             <fieldset class="columns">
               <legend>{words.meter}</legend>
@@ -197,8 +203,12 @@ function SiteFields({ draft, change, errorOf }: Fields) {
   );
 }
 
+/** A draft's reading under the name of its kind. */
+const reading = (end: EndDraft) => ({ [end.reading]: end.ppm });
+
 function EndFields({ end, draft, change, errorOf }: Fields & { end: End }) {
   const values = draft[end];
+  const [high] = highReadings({ [end]: reading(values) });
   const set = (part: Partial<EndDraft>) => change({ [end]: { ...values, ...part } });
   return (
     <fieldset>
@@ -226,6 +236,7 @@ function EndFields({ end, draft, change, errorOf }: Fields & { end: End }) {
       />
       <NumberField
         label={words.readingOf[values.reading]}
+        hint={high && highReading(high)}
         field={`${end}.ppm`}
         value={values.ppm}
         onValue={(ppm) => set({ ppm })}

@@ -13,6 +13,7 @@ import {
   shareEntry,
   withdrawShared,
 } from "../logbook/share-entry.ts";
+import { HighCo, highReadings } from "../share/high-co.tsx";
 import { reasonSentence } from "../share/reason-sentence.tsx";
 import { logbookWords } from "../texts/logbook.ts";
 import { shareWords } from "../texts/share.ts";
@@ -152,7 +153,7 @@ function Consent(
   const slips = tune
     ? screen(tune, { fit, terrain: null, month: entry.at.slice(0, 7) }).reasons
     : [];
-  const elevation = formatIn(entry.site?.elevation_m ?? 0, UNITS.elevation[0]);
+  const elevation = formatIn((tune ?? entry).site?.elevation_m ?? 0, UNITS.elevation[0]);
   const send = async () => {
     setTried(true);
     if (!tune || !consent || sending) return;
@@ -165,6 +166,7 @@ function Consent(
       {said && "why" in said && (
         <p class="error">{said.why === "ceiling" ? words.cannot : logbookWords.entry.fix}</p>
       )}
+      {tune && <HighCo advice={highReadings(tune)} />}
       {slips.length > 0 && (
         <div class="warning">
           <p>{words.looks}</p>

@@ -11,6 +11,7 @@ import {
   type TuneRow,
   withdrawTune,
 } from "../../db/tunes.ts";
+import { adviceOn } from "../../model/advice.ts";
 import { airAt } from "../../model/air.ts";
 import type { FitRow } from "../../model/fit/group.ts";
 import { reasonAside } from "../../model/fit/standing.ts";
@@ -35,7 +36,7 @@ export function tuneRoutes(services: Services): Hono {
     await limit(clientAddress(c));
     const tune = await readTune(c);
     const key = await idempotency(c, tune);
-    const again = key && (await answeredBefore(key));
+    const again = key && (await answeredBefore(key, tune));
     if (again) return c.json(again, 201);
     const id = randomId();
     const receipt = key ? await keys.receiptFor(key.hash) : randomReceipt();
@@ -52,7 +53,7 @@ export function tuneRoutes(services: Services): Hono {
       await commit(insertTune(db, row, decision, used));
     } catch (error) {
       // The same key may have been used at the same moment; then the first answer holds for both.
-      const first = key && (await answeredBefore(key));
+      const first = key && (await answeredBefore(key, tune));
       if (!first) throw error;
       return c.json(first, 201);
     }
@@ -127,10 +128,10 @@ export function tuneRoutes(services: Services): Hono {
     };
   }
 
-  async function answeredBefore(key: {
-    hash: string;
-    body: string;
-  }): Promise<Submitted | undefined> {
+  async function answeredBefore(
+    key: { hash: string; body: string },
+    tune: Tune,
+  ): Promise<Submitted | undefined> {
     const used: IdempotencyRow | undefined = await findIdempotencyKey(db, key.hash);
     if (!used) return undefined;
     if (used.body_sha256 !== key.body) {
@@ -145,7 +146,13 @@ export function tuneRoutes(services: Services): Hono {
         "The tune sent with this Idempotency-Key was withdrawn. Use a new key to share it again.",
       );
     }
-    return { id: used.tune, receipt: await keys.receiptFor(key.hash), ...JSON.parse(used.answer) };
+    return {
+      id: used.tune,
+      receipt: await keys.receiptFor(key.hash),
+      // An answer kept by an earlier version has none.
+      advice: adviceOn(tune),
+      ...JSON.parse(used.answer),
+    };
   }
 
   /** The tune that this id and receipt open together; one answer for a wrong receipt and an unknown id. */

@@ -221,6 +221,50 @@ test("what is missing or out of bounds is said at its field, and nothing is sent
   await close();
 });
 
+test("a high final CO is said before it is sent, with the verdict, and beside the receipt", async () => {
+  const { page, complaints, close } = await openShare();
+  const said = (end: string, ppm: string) => shareWords.highCo(end, ppm, "30");
+  await field(page, "site.elevation_m").fill("1600");
+  await fillSettings(page);
+  expect(await page.locator(".high-co").count()).toBe(0);
+  await field(page, "low.co_ppm").fill("450");
+  await field(page, "high.co_ppm").fill("600");
+  const form = page.locator("form .high-co");
+  for (const line of [said(t.low, "450"), said(t.high, "600"), shareWords.highCoCauses]) {
+    await form.getByText(line).waitFor();
+  }
+  // At the field too, where it is typed, and read aloud with it.
+  expect(await field(page, "low.co_ppm").getAttribute("aria-invalid")).toBe(null);
+  const note = await field(page, "low.co_ppm").getAttribute("aria-describedby");
+  expect(await page.locator(`[id="${note}"]`).textContent()).toBe(said(t.low, "450"));
+  // What was typed before "the meter shows nothing" was ticked is no reading.
+  await field(page, "low.nothing_shown").check();
+  await form.getByText(said(t.low, "450")).waitFor({ state: "detached" });
+  await field(page, "low.nothing_shown").uncheck();
+  await field(page, "consent").check();
+  await button(page, shareWords.send).click();
+  const outcome = page.locator(".outcome[data-verdict=accepted] .high-co");
+  await outcome.getByText(said(t.low, "450")).waitFor();
+  await outcome.getByText(said(t.high, "600")).waitFor();
+  await page.reload();
+  const mine = page.locator(".receipts li");
+  await mine.getByText(said(t.high, "600")).waitFor();
+  await button(page, shareWords.check).click();
+  await mine.getByText(/Accepted; low end/).waitFor();
+  expect(await mine.getByText(shareWords.highCoCauses).count()).toBe(1);
+  // Put right, it is silent.
+  await button(page, shareWords.revise).click();
+  await expect.poll(() => field(page, "low.co_ppm").inputValue()).toBe("450");
+  await field(page, "low.co_ppm").fill("12");
+  await field(page, "high.co_ppm").fill("9");
+  await field(page, "consent").check();
+  await button(page, shareWords.sendRevision).click();
+  await page.locator(".outcome[data-verdict=accepted]").waitFor();
+  expect(await page.locator(".high-co").count()).toBe(0);
+  expect(complaints).toEqual([]);
+  await close();
+});
+
 test("below the meter's floor is a reading of its own kind", async () => {
   const { page, close } = await openShare();
   await field(page, "site.elevation_m").fill("1600");

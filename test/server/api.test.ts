@@ -156,6 +156,36 @@ describe("an elevation worked out from a position", () => {
   });
 });
 
+test("a high final CO is accepted with a word on the heater's safety, in every answer about the tune", async () => {
+  const sooty = {
+    ...goodTune(),
+    low: { ...goodTune().low, co_ppm: 450 },
+    high: { ...goodTune().high, co_ppm: 600 },
+  };
+  const key = { "Idempotency-Key": "key-sooty-01" };
+  const answer = answers.submitted.parse(await (await post(atlas.app, sooty, key)).json());
+  expect([answer.verdict, answer.reasons]).toEqual(["accepted", []]);
+  expect(answer.advice.map(({ code, field, value }) => [code, field, value])).toEqual([
+    ["final_co_high", "low.co_ppm", 450],
+    ["final_co_high", "high.co_ppm", 600],
+  ]);
+  for (const { sentence } of answer.advice) expect(sentence).toContain("before anyone sleeps");
+  expect(await (await post(atlas.app, sooty, key)).json()).toEqual(answer);
+  const { id, receipt = "" } = answer;
+  const kept = answers.keptTune.parse(
+    await (await get(`/api/tunes/${id}`, bearer(receipt))).json(),
+  );
+  expect(kept.advice).toEqual(answer.advice);
+  const put = await atlas.app.request(`/api/tunes/${id}`, {
+    method: "PUT",
+    headers: { "Content-Type": "application/json", ...bearer(receipt) },
+    body: JSON.stringify(goodTune()),
+  });
+  expect(answers.submitted.parse(await put.json()).advice).toEqual([]);
+  const { paths } = await (await get("/api/openapi.json")).json();
+  expect(JSON.stringify(paths["/api/tunes"])).toContain("final_co_high");
+});
+
 test("nothing finer than the cell, no key and no receipt reach the file", async () => {
   const tune = {
     ...goodTune(),

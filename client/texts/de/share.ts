@@ -12,6 +12,10 @@ export const shareWords: typeof import("../en/share.ts").shareWords = {
   fan: "Lüfterdrehzahl, U/min",
   co: "End-CO, ppm",
   coHint: "Die niedrigste stete Anzeige an diesem Ende.",
+  highCo: (end: string, ppm: string, usual: string) =>
+    `${end}: ${ppm} ppm sind hoch. Unter ${usual} ist üblich (gängige Praxis, keine Quelle).`,
+  highCoCauses:
+    "Häufige Ursachen: Ruß im Brenner, verstopfte Luftansaugung, undichter Auspuff, Messgerät zu nah am Auspuff. Prüfen Sie das. Bleibt der Wert hoch, lassen Sie die Heizung prüfen, bevor jemand daneben schläft.",
   coBelow: "Das Messgerät zeigt nichts: unter seiner Anzeigegrenze",
   coFloor: "Anzeigegrenze des Messgeräts, ppm",
   power: "Leistungseinstellung, eine bloße Zahl (freiwillig)",

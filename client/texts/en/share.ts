@@ -12,6 +12,10 @@ export const shareWords = {
   fan: "Fan speed, rpm",
   co: "Final CO, ppm",
   coHint: "The lowest steady reading at that end.",
+  highCo: (end: string, ppm: string, usual: string) =>
+    `${end}: ${ppm} ppm is high. Below ${usual} is usual (common practice, no source).`,
+  highCoCauses:
+    "Usual causes: soot in the burner, a blocked air intake, a leak in the exhaust, the meter too close to the exhaust. Check them. If it stays high, have the heater looked at before anyone sleeps beside it.",
   coBelow: "The meter shows nothing: below its floor",
   coFloor: "Floor of the meter, ppm",
   power: "Power setting, a plain number (optional)",

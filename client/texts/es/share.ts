@@ -12,6 +12,10 @@ export const shareWords: typeof import("../en/share.ts").shareWords = {
   fan: "Velocidad del ventilador, rpm",
   co: "CO final, ppm",
   coHint: "La lectura estable más baja en ese extremo.",
+  highCo: (end: string, ppm: string, usual: string) =>
+    `${end}: ${ppm} ppm es mucho. Lo habitual es menos de ${usual} (práctica común, sin fuente).`,
+  highCoCauses:
+    "Causas habituales: hollín en el quemador, toma de aire obstruida, una fuga en el escape, el medidor demasiado cerca del escape. Revíselas. Si sigue alto, haga revisar el calefactor antes de que alguien duerma a su lado.",
   coBelow: "El medidor no marca nada: por debajo de su mínimo",
   coFloor: "Mínimo que marca el medidor, ppm",
   power: "Nivel de potencia, un simple número (opcional)",
