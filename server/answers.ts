@@ -233,6 +233,7 @@ export const scaling = z.object({
       pump_Hz_per_krpm: num,
       status: z.enum(["kept", "rejected", "held"]),
       reason: z.string().nullable(),
+      aside: z.object({ code: z.string(), figures: z.record(z.string(), num) }).nullable(),
     }),
   ),
   points_total: num,

@@ -162,8 +162,16 @@ export interface ScalingPoint {
   fan_rpm: number;
   pump_Hz_per_krpm: number;
   status: "kept" | "rejected" | "held";
-  /** Why it was rejected or held. */
+  /** Why it was rejected or held, as a sentence. */
   reason: string | null;
+  /** The same for a page of another language. */
+  aside: AsideReason | null;
+}
+
+/** Why a tune does not count: a stable short name, and the figures that a sentence of it needs. */
+export interface AsideReason {
+  code: string;
+  figures: Record<string, number>;
 }
 
 export interface ScalingAnswer {

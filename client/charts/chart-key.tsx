@@ -1,8 +1,11 @@
+import type { ScalingAnswer } from "../../server/contract.ts";
 import { scalingWords } from "../texts/scaling.ts";
+import { averageByItsEdges } from "./scaling-chart.ts";
 
-/** What the marks mean: each differs in form as well as in colour. */
-export function ChartKey() {
+/** What the marks of a chart mean: each differs in form as well as in colour. */
+export function ChartKey({ scaling }: { scaling: ScalingAnswer }) {
   const key = scalingWords.key;
+  const byEdges = averageByItsEdges(scaling.curve);
   return (
     <ul class="chart-key">
       <li>
@@ -14,7 +17,11 @@ export function ChartKey() {
       {(["mean", "inner", "outer"] as const).map((band) => (
         <li key={band}>
           <svg viewBox="0 0 24 16" aria-hidden="true">
-            <rect class={`key-${band}`} width="24" height="16" />
+            {band === "mean" && byEdges ? (
+              <path class="edge-mean" d="M0 2H24M0 14H24" />
+            ) : (
+              <rect class={`key-${band}`} width="24" height="16" />
+            )}
           </svg>
           {key[band]}
         </li>

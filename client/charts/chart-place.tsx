@@ -1,7 +1,17 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 
-/** A place for a chart, which is drawn anew for every width of it. */
-export function ChartPlace({ draw }: { draw: (width: number) => SVGSVGElement }) {
+/** What the axes measure, with units: as text of the page, which breaks its lines where a drawing would cut them off. */
+export interface Axes {
+  x: string;
+  y: string;
+}
+
+/** In a narrower place a chart is drawn this wide and made smaller as a whole: its margins alone would fill it. */
+const NARROWEST_px = 240;
+
+/** A place for a chart between the titles of its axes; it is drawn anew for every width of it. */
+export function ChartPlace(props: { draw: (width: number) => SVGSVGElement; axes: Axes }) {
+  const { draw, axes } = props;
   const place = useRef<HTMLDivElement>(null);
   const [width, setWidth] = useState(0);
   useEffect(() => {
@@ -12,7 +22,13 @@ export function ChartPlace({ draw }: { draw: (width: number) => SVGSVGElement })
     return () => watch.disconnect();
   }, []);
   useEffect(() => {
-    if (width > 0) place.current?.replaceChildren(draw(width));
+    if (width > 0) place.current?.replaceChildren(draw(Math.max(NARROWEST_px, width)));
   }, [draw, width]);
-  return <div class="chart" ref={place} />;
+  return (
+    <div>
+      <p class="axis-title">{axes.y}</p>
+      <div class="chart" ref={place} />
+      <p class="axis-title below">{axes.x}</p>
+    </div>
+  );
 }

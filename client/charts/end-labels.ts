@@ -1,9 +1,18 @@
 import type { Plot } from "@observablehq/plot";
 import type { LabelledLine } from "./labelled-lines.ts";
+import { svgElement } from "./svg-element.ts";
+import { textWidth } from "./text-width.ts";
 
 /** Between two labels, pixels. */
-const APART = 15;
+const APART = 18;
 const LEADER = 16;
+/** From a leader to its label. */
+const GAP = 3;
+
+/** How much room the labels take beside the chart, px. */
+export function roomForLabels(lines: readonly LabelledLine[]): number {
+  return LEADER + 2 * GAP + Math.max(0, ...lines.map(({ label }) => textWidth(label)));
+}
 
 /** A label at each line's end, moved apart where lines end close together, with a leader in the line's own dash pattern. */
 export function endLabels(
@@ -25,13 +34,13 @@ export function endLabels(
   return ends.flatMap(({ line, at }, i) => {
     const place = places[i] as number;
     return [
-      svg("path", {
+      svgElement("path", {
         class: `study-line-${line.number}`,
         d: `M${x.apply(steps.at(-1))},${at}L${from + LEADER},${place}`,
       }),
-      svg(
+      svgElement(
         "text",
-        { x: from + LEADER + 3, y: place, dy: "0.32em", "text-anchor": "start" },
+        { x: from + LEADER + GAP, y: place, dy: "0.32em", "text-anchor": "start" },
         line.label,
       ),
     ];
@@ -50,11 +59,4 @@ function apart(wished: readonly number[], top: number, bottom: number): number[]
     limit = (places[i] as number) - APART;
   }
   return places;
-}
-
-function svg(name: string, attributes: Record<string, string | number>, text = ""): SVGElement {
-  const element = document.createElementNS("http://www.w3.org/2000/svg", name);
-  for (const [key, value] of Object.entries(attributes)) element.setAttribute(key, String(value));
-  element.textContent = text;
-  return element;
 }

@@ -1,5 +1,6 @@
 import * as Plot from "@observablehq/plot";
-import { endLabels } from "./end-labels.ts";
+import { endLabels, roomForLabels } from "./end-labels.ts";
+import { NARROW_px } from "./narrow.ts";
 import { onePicture } from "./one-picture.ts";
 
 /** A line over the steps of the horizontal axis; the stylesheet gives its dash pattern by its number. */
@@ -13,9 +14,8 @@ export interface LabelledLinesOptions {
   name: string;
   width: number;
   lines: readonly LabelledLine[];
-  x: { label: string; steps: readonly string[] };
+  x: { steps: readonly string[] };
   y: {
-    label: string;
     domain: readonly [from: number, to: number];
     ticks?: readonly number[];
     log?: boolean;
@@ -23,35 +23,33 @@ export interface LabelledLinesOptions {
   };
   /** A span of y marked as the one to be in. */
   corridor?: readonly [from: number, to: number];
+  /** Whether a key tells the lines apart, so that a narrow chart needs no labels at their ends. */
+  keyed?: boolean;
 }
 
-const ROOM_FOR_LABELS = 104;
+/** Beside lines without labels. */
+const NO_LABELS = 16;
 
 /** Lines that differ by dash pattern and carry their label at their end. */
 export function labelledLines(options: LabelledLinesOptions): SVGSVGElement {
-  const { name, width, lines, x, y, corridor } = options;
+  const { name, width, lines, x, y, corridor, keyed = false } = options;
+  const labelled = !keyed || width >= NARROW_px;
+  const beside = labelled ? roomForLabels(lines) : NO_LABELS;
   const pointsOf = ({ values }: LabelledLine) =>
     values.map((value, i) => ({ step: x.steps[i] as string, value }));
   const plot = Plot.plot({
     width,
     height: Math.max(300, Math.min(380, width * 0.6)),
     marginLeft: 44,
-    marginRight: ROOM_FOR_LABELS,
-    marginBottom: x.steps.some((step) => step.includes("\n")) ? 56 : 44,
+    marginTop: 10,
+    marginRight: beside,
+    marginBottom: x.steps.some((step) => step.includes("\n")) ? 42 : 28,
     ariaLabel: name,
-    x: {
-      type: "point",
-      padding: 0.25,
-      domain: x.steps,
-      label: x.label,
-      labelAnchor: "center",
-      labelArrow: "none",
-    },
+    x: { type: "point", padding: 0.25, domain: x.steps, label: null },
     y: {
       type: y.log ? "log" : "linear",
       domain: y.domain,
-      label: y.label,
-      labelArrow: "none",
+      label: null,
       grid: true,
       tickFormat: y.format,
       ...(y.ticks ? { ticks: y.ticks } : {}),
@@ -81,6 +79,6 @@ export function labelledLines(options: LabelledLinesOptions): SVGSVGElement {
       Plot.frame({ className: "chart-frame" }),
     ],
   }) as SVGSVGElement & Plot.Plot;
-  plot.append(...endLabels(plot, lines, { from: width - ROOM_FOR_LABELS, steps: x.steps }));
+  if (labelled) plot.append(...endLabels(plot, lines, { from: width - beside, steps: x.steps }));
   return onePicture(plot, "study-chart");
 }

@@ -4,9 +4,13 @@ import { residual_pct } from "../../model/residual.ts";
 import type { ScalingAnswer, ScalingCurvePoint, ScalingPoint } from "../../server/contract.ts";
 import { t } from "../texts/app.ts";
 import { scalingWords } from "../texts/scaling.ts";
+import { APART_px, axisTicks } from "./axis-ticks.ts";
+import { edgeNotes } from "./edge-notes.ts";
+import { countBeyond, type Frame, type Place, placeWithin, widened } from "./frame.ts";
 import { onePicture } from "./one-picture.ts";
 import type { DrawnPlot } from "./readable-chart.tsx";
-import { DENSITY_FRAME_kg_m3, inFrame, tuneDots } from "./scaling-marks.ts";
+import { curveWithin, DENSITY_FRAME_kg_m3 } from "./scaling-frame.ts";
+import { tuneDots } from "./scaling-marks.ts";
 
 export interface Residual {
   point: ScalingPoint;
@@ -24,17 +28,24 @@ export function residualsOf(scaling: ScalingAnswer, group: GroupFit): Residual[]
 }
 
 const ROOM = 1.15;
+const density = ({ density_kg_m3 }: ScalingCurvePoint) => density_kg_m3;
 
-/** Where a residual is drawn: what lies beyond the frame, at its edge. */
-export function residualFrame(scaling: ScalingAnswer, residuals: readonly Residual[]) {
-  const off = residuals
-    .filter(({ point }) => point.status === "kept")
-    .map((residual) => Math.abs(residual.residual_pct));
-  const bands = inFrame(scaling.curve).flatMap((d) =>
-    d.new_heater_bands.map(({ upper }) => 100 * (upper / d.pump_Hz_per_krpm - 1)),
+/** The frame follows the bands and the tunes that count, as that of the rates does. */
+export function residualFrame(scaling: ScalingAnswer, residuals: readonly Residual[]): Frame {
+  const kept = residuals.filter(({ point }) => point.status === "kept");
+  const x = widened(
+    DENSITY_FRAME_kg_m3,
+    kept.map(({ point }) => point.density_kg_m3),
   );
-  const reach = ROOM * Math.max(...off, ...bands);
-  return (value: number) => Math.min(reach, Math.max(-reach, value));
+  const bands = curveWithin(scaling.curve, density, x).flatMap((d) =>
+    d.new_heater_bands.map(({ upper }) => off(d, upper)),
+  );
+  const reach = ROOM * Math.max(...kept.map((r) => Math.abs(r.residual_pct)), ...bands);
+  return { x, y: [-reach, reach] };
+}
+
+export function placeOf({ point, residual_pct: value }: Residual): Place {
+  return { x: point.density_kg_m3, y: value };
 }
 
 /** Residuals over density, with the new-heater bands around the fit's zero. */
@@ -43,44 +54,42 @@ export function residualChart(
   residuals: readonly Residual[],
   width: number,
 ): DrawnPlot {
-  const clamp = residualFrame(scaling, residuals);
-  const x = ({ point }: Residual) => point.density_kg_m3;
-  const y = ({ residual_pct: value }: Residual) => clamp(value);
-  const densities = residuals.map(x);
-  const [thin, dense] = DENSITY_FRAME_kg_m3;
+  const frame = residualFrame(scaling, residuals);
+  const curve = curveWithin(scaling.curve, density, frame.x);
+  const places = residuals.map(placeOf);
   const area = (className: string, i: number) =>
-    Plot.areaY(inFrame(scaling.curve), {
+    Plot.areaY(curve, {
       x: "density_kg_m3",
       y1: (d: ScalingCurvePoint) => off(d, d.new_heater_bands[i]?.lower),
       y2: (d: ScalingCurvePoint) => off(d, d.new_heater_bands[i]?.upper),
       className,
     });
+  const height = Math.max(240, Math.min(400, width * 0.45));
   const svg = Plot.plot({
     width,
-    height: Math.max(260, Math.min(400, width * 0.45)),
+    height,
+    marginTop: 24,
     marginLeft: 48,
-    marginBottom: 44,
     ariaLabel: scalingWords.residuals.chart(t.endWord[scaling.end]),
-    x: {
-      domain: [Math.min(thin, ...densities), Math.max(dense, ...densities)],
-      label: scalingWords.densityAxis,
-      labelAnchor: "center",
-      labelArrow: "none",
-    },
-    y: {
-      domain: [clamp(-1e9), clamp(1e9)],
-      label: scalingWords.residuals.axis,
-      labelArrow: "none",
-      grid: true,
-    },
+    x: { domain: frame.x, label: null, ...axisTicks(frame.x, width, APART_px.x) },
+    y: { domain: frame.y, label: null, grid: true, ...axisTicks(frame.y, height, APART_px.y) },
     marks: [
       area("area-outer", 1),
       area("area-inner", 0),
       Plot.ruleY([0], { className: "curve" }),
-      ...tuneDots(residuals, ({ point }) => point.status, { x, y }),
+      ...tuneDots(
+        residuals,
+        ({ point }) => point.status,
+        {
+          x: (one) => placeWithin(frame, placeOf(one)).x,
+          y: (one) => placeWithin(frame, placeOf(one)).y,
+        },
+        width,
+      ),
       Plot.frame({ className: "chart-frame" }),
     ],
   }) as DrawnPlot;
+  svg.append(...edgeNotes(svg, countBeyond(frame, places)));
   return onePicture(svg, "residual-chart");
 }
 

@@ -1,13 +1,17 @@
 import * as Plot from "@observablehq/plot";
-import type { ScalingAnswer, ScalingCurvePoint, ScalingPoint } from "../../server/contract.ts";
+import type { ScalingAnswer, ScalingCurvePoint } from "../../server/contract.ts";
 import { t } from "../texts/app.ts";
 import { scalingWords } from "../texts/scaling.ts";
-import { toShown, type Unit } from "../units.ts";
+import type { Unit } from "../units.ts";
+import { averageReachesBeyond } from "./average-band.ts";
+import { APART_px, axisTicks } from "./axis-ticks.ts";
+import { byContributor } from "./by-contributor.ts";
+import { edgeNotes } from "./edge-notes.ts";
+import { countBeyond, placeWithin, sideBeyond } from "./frame.ts";
 import { onePicture } from "./one-picture.ts";
 import type { DrawnPlot } from "./readable-chart.tsx";
-import { DENSITY_FRAME_kg_m3, inFrame, tuneDots } from "./scaling-marks.ts";
-
-export type Over = "density" | "elevation";
+import { across, curveWithin, type Over, placesOf, scalingFrame } from "./scaling-frame.ts";
+import { tuneDots } from "./scaling-marks.ts";
 
 export interface ScalingChartOptions {
   scaling: ScalingAnswer;
@@ -17,65 +21,63 @@ export interface ScalingChartOptions {
   width: number;
 }
 
-const ELEVATION_FRAME_m = [-300, 5200] as const;
-/** Room above and below bands and tunes that count, as a factor. */
-const ROOM = 1.12;
-
 /**
  * Pump rate per fan speed over density or elevation: bands, curve, every tune, and lines that join one contributor's.
- * What lies beyond the frame is drawn at its edge, so that one decimal slip does not flatten all the rest.
+ * What lies beyond the frame is drawn at its edge, with how many there are.
  */
 export function scalingChart(options: ScalingChartOptions): DrawnPlot {
   const { scaling, over, unit, width } = options;
-  const shown = (elevation_m: number) => toShown(elevation_m, unit);
-  const x = (d: ScalingPoint | ScalingCurvePoint) =>
-    over === "density" ? d.density_kg_m3 : shown(d.elevation_m);
-  const frame = over === "density" ? DENSITY_FRAME_kg_m3 : ELEVATION_FRAME_m.map(shown);
-  const xs = scaling.points.map(x);
-  const xDomain = [Math.min(frame[0] as number, ...xs), Math.max(frame[1] as number, ...xs)];
-  const yDomain = yFrame(scaling, (d) => inside(x(d), xDomain));
-  const y = (d: ScalingPoint) => clamp(d.pump_Hz_per_krpm, yDomain);
-  const curve = scaling.curve.filter((d) => inside(x(d), xDomain));
+  const frame = scalingFrame(scaling, over, unit);
+  const x = across(over, unit);
+  const places = placesOf(scaling, over, unit);
+  const tunes = scaling.points.map((point, i) => {
+    const place = places[i] as (typeof places)[0];
+    return { ...point, ...placeWithin(frame, place), seen: sideBeyond(frame, place) === null };
+  });
+  const at = { x: (tune: (typeof tunes)[0]) => tune.x, y: (tune: (typeof tunes)[0]) => tune.y };
+  const curve = curveWithin(scaling.curve, x, frame.x);
+  const lines = [...byContributor(tunes.filter(({ seen }) => seen)).values()].filter(
+    ({ length }) => length > 1,
+  );
+  const height = Math.max(260, Math.min(420, width * 0.6));
   const svg = Plot.plot({
     width,
-    height: Math.max(300, Math.min(520, width * 0.6)),
+    height,
+    marginTop: 24,
     marginLeft: 48,
-    marginBottom: 44,
     ariaLabel: scalingWords.chartLabel(t.endWord[scaling.end], scalingWords[over]),
-    x: { domain: xDomain, label: axisLabel(over, unit), labelAnchor: "center", labelArrow: "none" },
-    y: { domain: yDomain, label: scalingWords.rateAxis, labelArrow: "none", grid: true },
+    x: { domain: frame.x, label: null, ...axisTicks(frame.x, width, APART_px.x) },
+    y: { domain: frame.y, label: null, grid: true, ...axisTicks(frame.y, height, APART_px.y) },
     marks: [
-      ...bandAreas(curve, x),
-      Plot.line(scaling.points, {
-        x,
-        y,
+      ...bandAreas(curve, x, averageByItsEdges(scaling.curve)),
+      Plot.line(lines.flat(), {
+        ...at,
         z: "contributor",
-        sort: x,
+        sort: "x",
         className: "contributor-lines",
-        strokeWidth: 0.7,
-        strokeOpacity: 0.55,
+        strokeOpacity: faintness(lines.length),
       }),
       Plot.line(curve, { x, y: "pump_Hz_per_krpm", className: "curve", strokeWidth: 2.5 }),
-      ...tuneDots(scaling.points, ({ status }) => status, { x, y }),
+      ...tuneDots(tunes, ({ status }) => status, at, width),
       Plot.frame({ className: "chart-frame" }),
     ],
   }) as DrawnPlot;
+  svg.append(...edgeNotes(svg, countBeyond(frame, places)));
   return onePicture(svg, "scaling-chart");
 }
 
-/** Where a rate is drawn over density: what lies beyond the frame, at its edge. */
-export function drawnRate(scaling: ScalingAnswer): (pump_Hz_per_krpm: number) => number {
-  const frame = yFrame(scaling, () => true);
-  return (rate) => clamp(rate, frame);
+/** A few lines are drawn clearly; hundreds together as a tint that shows their common slope and leaves the tunes in sight. */
+function faintness(lines: number): number {
+  const [FEW, CLEAR, FAINTEST] = [12, 0.5, 0.07];
+  return Math.max(FAINTEST, Math.min(CLEAR, (CLEAR * FEW) / Math.max(1, lines)));
 }
 
-/** How many tunes lie beyond the frame and are drawn at its edge. */
-export function beyondFrame(scaling: ScalingAnswer): number {
-  const frame = yFrame(scaling, () => true);
-  return scaling.points.filter((p) => !inside(p.pump_Hz_per_krpm, frame)).length;
-}
-
-function bandAreas(curve: ScalingCurvePoint[], x: (d: ScalingCurvePoint) => number) {
+/** Bands from the widest to the narrowest; the average's by its edges where it would hide the band of most heaters. */
+function bandAreas(
+  curve: ScalingCurvePoint[],
+  x: (d: ScalingCurvePoint) => number,
+  byEdges: boolean,
+) {
   const area = (
     className: string,
     band: (d: ScalingCurvePoint) => { lower: number; upper: number } | undefined,
@@ -86,30 +88,18 @@ function bandAreas(curve: ScalingCurvePoint[], x: (d: ScalingCurvePoint) => numb
       y2: (d) => band(d)?.upper,
       className,
     });
+  const edge = (side: "lower" | "upper") =>
+    Plot.line(curve, { x, y: (d) => d.mean_band[side], className: "edge-mean" });
   return [
     area("area-outer", (d) => d.new_heater_bands[1]),
     area("area-inner", (d) => d.new_heater_bands[0]),
-    area("area-mean", (d) => d.mean_band),
+    ...(byEdges ? [edge("lower"), edge("upper")] : [area("area-mean", (d) => d.mean_band)]),
   ];
 }
 
-function yFrame(scaling: ScalingAnswer, seen: (d: ScalingCurvePoint) => boolean): number[] {
-  const bands = inFrame(scaling.curve)
-    .filter(seen)
-    .flatMap((d) => d.new_heater_bands.flatMap(({ lower, upper }) => [lower, upper]));
-  const kept = scaling.points.filter((p) => p.status === "kept").map((p) => p.pump_Hz_per_krpm);
-  const all = [...bands, ...kept];
-  return [Math.min(...all) / ROOM, Math.max(...all) * ROOM];
-}
-
-function axisLabel(over: Over, unit: Unit): string {
-  return over === "density" ? scalingWords.densityAxis : scalingWords.elevationAxis(unit.name);
-}
-
-function inside(value: number, [from, to]: readonly number[]): boolean {
-  return value >= (from as number) && value <= (to as number);
-}
-
-function clamp(value: number, [from, to]: readonly number[]): number {
-  return Math.min(to as number, Math.max(from as number, value));
+/** Whether the average's band is drawn by its edges: all along the curve, if it must be anywhere. */
+export function averageByItsEdges(curve: readonly ScalingCurvePoint[]): boolean {
+  return curve.some(({ mean_band, new_heater_bands: [inner] }) =>
+    averageReachesBeyond(mean_band, inner),
+  );
 }

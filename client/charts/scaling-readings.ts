@@ -1,18 +1,22 @@
 import type { ScalingAnswer, ScalingPoint } from "../../server/contract.ts";
 import { scalingWords } from "../texts/scaling.ts";
-import { format, formatIn, toShown, type Unit } from "../units.ts";
+import { format, formatIn, type Unit } from "../units.ts";
+import { byContributor } from "./by-contributor.ts";
+import { type Place, placeWithin } from "./frame.ts";
 import type { Reading } from "./readable-chart.tsx";
-import type { Residual } from "./residual-chart.ts";
-import type { Over } from "./scaling-chart.ts";
-import { inFrame } from "./scaling-marks.ts";
+import { placeOf, type Residual, residualFrame } from "./residual-chart.ts";
+import { across, type Over, placesOf, scalingFrame } from "./scaling-frame.ts";
 import { signed } from "./scaling-tables.tsx";
 
 /** What a chart's curve and tunes say, in words with units, in the order of the axis. */
 
-export function curveReadings({ curve }: ScalingAnswer, over: Over, unit: Unit): Reading[] {
-  return inFrame(curve)
+export function curveReadings(scaling: ScalingAnswer, over: Over, unit: Unit): Reading[] {
+  const [from, to] = scalingFrame(scaling, over, unit).x;
+  const x = across(over, unit);
+  return scaling.curve
+    .filter((d) => x(d) >= from && x(d) <= to)
     .map((d) => ({
-      x: over === "density" ? d.density_kg_m3 : toShown(d.elevation_m, unit),
+      x: x(d),
       y: d.pump_Hz_per_krpm,
       text: scalingWords.curveReading(
         format(d.density_kg_m3, 3),
@@ -26,31 +30,34 @@ export function curveReadings({ curve }: ScalingAnswer, over: Over, unit: Unit):
     .sort((a, b) => a.x - b.x);
 }
 
-/** @param drawn where a rate beyond the frame is drawn */
-export function tuneReadings(
-  { points }: ScalingAnswer,
-  over: Over,
-  unit: Unit,
-  drawn: (pump_Hz_per_krpm: number) => number,
-): Reading[] {
-  return points
-    .map((point) => ({
-      x: over === "density" ? point.density_kg_m3 : toShown(point.elevation_m, unit),
-      y: drawn(point.pump_Hz_per_krpm),
-      text: tuneText(point, unit),
-    }))
+/** Tunes at the places where they are drawn, each with the others of its contributor. */
+export function tuneReadings(scaling: ScalingAnswer, over: Over, unit: Unit): Reading[] {
+  const frame = scalingFrame(scaling, over, unit);
+  const places = placesOf(scaling, over, unit);
+  const tunes = scaling.points
+    .map((point, i) => ({ ...point, ...placeWithin(frame, places[i] as Place) }))
     .sort((a, b) => a.x - b.x);
+  const groups = byContributor(tunes);
+  return tunes.map((tune) => ({
+    x: tune.x,
+    y: tune.y,
+    text: tuneText(tune, unit),
+    joined: groups.get(tune.contributor) ?? [],
+  }));
 }
 
 export function residualReadings(
+  scaling: ScalingAnswer,
   residuals: readonly Residual[],
   unit: Unit,
-  drawn: (residual_pct: number) => number,
 ): Reading[] {
-  return residuals.map(({ point, residual_pct }) => ({
-    x: point.density_kg_m3,
-    y: drawn(residual_pct),
-    text: scalingWords.residuals.reading(signed(residual_pct), tuneText(point, unit)),
+  const frame = residualFrame(scaling, residuals);
+  return residuals.map((residual) => ({
+    ...placeWithin(frame, placeOf(residual)),
+    text: scalingWords.residuals.reading(
+      signed(residual.residual_pct),
+      tuneText(residual.point, unit),
+    ),
   }));
 }
 

@@ -3,9 +3,9 @@ import { residual_pct } from "../../model/residual.ts";
 import type { ScalingAnswer, ScalingCurvePoint, ScalingPoint } from "../../server/contract.ts";
 import { CsvButton } from "../parts/csv-button.tsx";
 import { FiguresTable } from "../parts/figures-table.tsx";
-import { InEnglish } from "../parts/in-english.tsx";
 import { scalingWords } from "../texts/scaling.ts";
 import { format, formatIn, type Unit } from "../units.ts";
+import { asideSentence } from "./aside-sentence.tsx";
 import { curveCsv, pointsCsv } from "./scaling-csv.ts";
 
 /** Rows drawn into the table at once; a crowd's thousands would stall a phone. */
@@ -112,11 +112,7 @@ function Table(props: {
     <FiguresTable label={scalingWords.tableOf(props.label)} columns={props.columns}>
       {props.points.map((point, i) => (
         <tr key={`${point.contributor} ${i}`} data-status={point.status}>
-          {props.withReason && (
-            <td class="reason">
-              <InEnglish>{point.reason}</InEnglish>
-            </td>
-          )}
+          {props.withReason && <td class="reason">{asideSentence(point)}</td>}
           <td>{formatIn(point.elevation_m, props.unit)}</td>
           <td>{format(point.density_kg_m3, 3)}</td>
           <td>{format(point.pump_Hz, 2)}</td>

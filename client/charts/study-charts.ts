@@ -5,10 +5,10 @@ import { shortEstimatorName } from "../texts/estimators.ts";
 import { locale } from "../texts/language.ts";
 import { format } from "../units.ts";
 import { type LabelledLine, labelledLines } from "./labelled-lines.ts";
+import { NARROW_px } from "./narrow.ts";
 
 /** How far the axis reaches at least, points. */
 const LEAST_REACH_points = 3;
-const PHONE_px = 520;
 /** Ticks of the error's logarithmic axis, %. */
 const TICKS_pct = [0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50, 100, 200, 500, 1000];
 
@@ -37,12 +37,9 @@ export function coverageChart(shown: Shown, band: Band, width: number): SVGSVGEl
     name: b.coverageChart(b.bands[band], shown.scenario.title),
     width,
     lines,
-    x: {
-      label: b.claimedAxis,
-      steps: shown.report.levels.map((level) => format(100 * level)),
-    },
+    keyed: true,
+    x: { steps: shown.report.levels.map((level) => format(100 * level)) },
     y: {
-      label: b.offAxis,
       domain: [
         Math.floor(Math.min(-LEAST_REACH_points, ...all)),
         Math.ceil(Math.max(LEAST_REACH_points, ...all)),
@@ -71,12 +68,9 @@ export function errorChart(shown: Shown, width: number): SVGSVGElement {
     name: b.errorChart(shown.scenario.title),
     width,
     lines,
-    x: {
-      label: b.airAxis,
-      steps: shown.report.airs.map(({ label }) => twoLines(airName(label), width)),
-    },
+    keyed: true,
+    x: { steps: shown.report.airs.map(({ label }) => twoLines(airName(label), width)) },
     y: {
-      label: b.errorAxis,
       domain: [from, to],
       ticks: TICKS_pct.filter((tick) => tick >= from && tick <= to),
       log: true,
@@ -88,7 +82,7 @@ export function errorChart(shown: Shown, width: number): SVGSVGElement {
 /** An elevation with its temperature would not fit beside the next, nor on a phone would one with its unit. */
 function twoLines(label: string, width: number): string {
   if (label.includes(", ")) return label.replace(", ", "\n");
-  return width < PHONE_px && label.length > 5 ? label.replace(" ", "\n") : label;
+  return width < NARROW_px && label.length > 5 ? label.replace(" ", "\n") : label;
 }
 
 import { airName } from "../study/air-name.ts";

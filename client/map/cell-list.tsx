@@ -1,4 +1,5 @@
 import type { CellsAnswer } from "../../server/contract.ts";
+import { FiguresTable } from "../parts/figures-table.tsx";
 import { mapWords } from "../texts/map.ts";
 import { format, formatIn, type Unit } from "../units.ts";
 
@@ -13,34 +14,20 @@ export function CellList({ cells, unit }: { cells: CellsAnswer | null; unit: Uni
       {cells.cells.length === 0 ? (
         <p>{mapWords.cellsNone}</p>
       ) : (
-        // biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolling region must be reachable by keyboard
-        <section class="scrolls" tabIndex={0} aria-label={mapWords.cells}>
-          <table>
-            <thead>
-              <tr>
-                {mapWords.cellColumns.map((column) => (
-                  <th key={column} scope="col">
-                    {column}
-                  </th>
-                ))}
-              </tr>
-            </thead>
-            <tbody>
-              {cells.cells.map((cell) => (
-                <tr key={cell.cell}>
-                  <th scope="row">
-                    {format(cell.lat, 1)}, {format(cell.lon, 1)}
-                  </th>
-                  <td>{formatIn(cell.elevation_m, unit)}</td>
-                  <td>{cell.tunes}</td>
-                  <td>{cell.contributors}</td>
-                  <td>{mapWords.shift(cell.mixture_shift_pct.low)}</td>
-                  <td>{mapWords.shift(cell.mixture_shift_pct.high)}</td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
-        </section>
+        <FiguresTable label={mapWords.cells} columns={mapWords.cellColumns}>
+          {cells.cells.map((cell) => (
+            <tr key={cell.cell}>
+              <th scope="row">
+                {format(cell.lat, 1)}, {format(cell.lon, 1)}
+              </th>
+              <td>{formatIn(cell.elevation_m, unit)}</td>
+              <td>{cell.tunes}</td>
+              <td>{cell.contributors}</td>
+              <td>{mapWords.shift(cell.mixture_shift_pct.low)}</td>
+              <td>{mapWords.shift(cell.mixture_shift_pct.high)}</td>
+            </tr>
+          ))}
+        </FiguresTable>
       )}
     </details>
   );

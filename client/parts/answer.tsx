@@ -1,5 +1,6 @@
 import { ENDS, type End } from "../../model/fit/group.ts";
 import type { StartEnd, StartTune } from "../../model/start.ts";
+import { averageReachesBeyond } from "../charts/average-band.ts";
 import { t } from "../texts/app.ts";
 import { format } from "../units.ts";
 import { BandDrawing } from "./band-drawing.tsx";
@@ -43,7 +44,15 @@ function EndAnswer({ end, answer }: { end: End; answer: StartEnd }) {
       <BandDrawing answer={answer} />
       <dl class="bands">
         <div>
-          <dt class="key-mean">{t.answer.meanBand(percent(answer.mean_band_Hz.level))}</dt>
+          <dt
+            class={
+              averageReachesBeyond(answer.mean_band_Hz, answer.new_heater_bands_Hz[0])
+                ? "key-mean by-edges"
+                : "key-mean"
+            }
+          >
+            {t.answer.meanBand(percent(answer.mean_band_Hz.level))}
+          </dt>
           <dd>{t.answer.range(hz(answer.mean_band_Hz.lower), hz(answer.mean_band_Hz.upper))}</dd>
         </div>
         {answer.new_heater_bands_Hz.map((band, i) => (

@@ -1,16 +1,19 @@
 import type { StartEnd } from "../../model/start.ts";
-import { asTyped } from "../units.ts";
+import { averageReachesBeyond } from "../charts/average-band.ts";
+import { figuresAt, roundTicks } from "../charts/axis-ticks.ts";
 
 const WIDTH = 220;
-const HEIGHT = 64;
+const HEIGHT = 67;
 const MIDDLE = 26;
 /** Half the width of a figure below its tick. */
-const HALF_FIGURE = 16;
+const HALF_FIGURE = 20;
+const MOST_TICKS = 5;
 
 /** Bands nested like contour steps: the wider the claim, the thinner and paler the bar. */
 export function BandDrawing({ answer }: { answer: StartEnd }) {
   const [inner, outer] = answer.new_heater_bands_Hz;
   if (!inner || !outer) return null;
+  const average = answer.mean_band_Hz;
   const margin = (outer.upper - outer.lower) * 0.08;
   const [from, to] = [outer.lower - margin, outer.upper + margin];
   const x = (value: number) => ((value - from) / (to - from)) * WIDTH;
@@ -23,11 +26,13 @@ export function BandDrawing({ answer }: { answer: StartEnd }) {
       height={height}
     />
   );
+  const ticks = roundTicks(from, to, MOST_TICKS).filter((value) => isWhole(x(value)));
+  const figure = figuresAt(ticks);
   return (
     <svg class="band-drawing" viewBox={`0 0 ${WIDTH} ${HEIGHT}`} aria-hidden="true">
       {bar(outer, 12, "band-outer")}
       {bar(inner, 22, "band-inner")}
-      {bar(answer.mean_band_Hz, 32, "band-mean")}
+      {bar(average, 32, averageReachesBeyond(average, inner) ? "edge-mean" : "band-mean")}
       {["band-value-edge", "band-value"].map((name) => (
         <line
           key={name}
@@ -38,16 +43,14 @@ export function BandDrawing({ answer }: { answer: StartEnd }) {
           y2={48}
         />
       ))}
-      {ticks(from, to)
-        .filter((value) => isWhole(x(value)))
-        .map((value) => (
-          <g key={value}>
-            <line class="tick" x1={x(value)} x2={x(value)} y1={44} y2={49} />
-            <text x={x(value)} y={62} text-anchor="middle">
-              {asTyped(value, 2)}
-            </text>
-          </g>
-        ))}
+      {ticks.map((value) => (
+        <g key={value}>
+          <line class="tick" x1={x(value)} x2={x(value)} y1={44} y2={49} />
+          <text x={x(value)} y={62} text-anchor="middle">
+            {figure(value)}
+          </text>
+        </g>
+      ))}
     </svg>
   );
 }
@@ -55,11 +58,4 @@ export function BandDrawing({ answer }: { answer: StartEnd }) {
 /** Whether a figure centred here is not cut off by the edge. */
 function isWhole(x: number): boolean {
   return x > HALF_FIGURE && x < WIDTH - HALF_FIGURE;
-}
-
-/** Round values within a range, three to six of them. */
-function ticks(from: number, to: number): number[] {
-  const step = [0.05, 0.1, 0.2, 0.5, 1, 2].find((s) => (to - from) / s <= 6) ?? 5;
-  const first = Math.ceil(from / step);
-  return Array.from({ length: Math.floor(to / step) - first + 1 }, (_, i) => (first + i) * step);
 }

@@ -1,6 +1,7 @@
 import type { KeepFan, StartEnd, StartTune } from "../../model/start.ts";
 import { t } from "../texts/app.ts";
 import { format } from "../units.ts";
+import { FiguresTable } from "./figures-table.tsx";
 
 /** Keep the fan or keep the heat, side by side. */
 export function Ways({ tune }: { tune: StartTune }) {
@@ -18,22 +19,14 @@ export function Ways({ tune }: { tune: StartTune }) {
   return (
     <section aria-labelledby="ways">
       <h3 id="ways">{t.answer.waysTitle}</h3>
-      <div class="scrolls">
-        <table>
-          <thead>
-            <tr>
-              <th scope="col">{t.answer.way}</th>
-              <th scope="col">{t.low}</th>
-              <th scope="col">{t.high}</th>
-              <th scope="col">{t.answer.heatLeft}</th>
-            </tr>
-          </thead>
-          <tbody>
-            {row(t.answer.keepFan, keep_fan)}
-            {row(t.answer.keepHeat, keep_heat)}
-          </tbody>
-        </table>
-      </div>
+      <FiguresTable
+        label={t.answer.waysTitle}
+        columns={[t.answer.way, t.low, t.high, t.answer.heatLeft]}
+        class="ways"
+      >
+        {row(t.answer.keepFan, keep_fan)}
+        {row(t.answer.keepHeat, keep_heat)}
+      </FiguresTable>
       {!keep_heat.fan_suffices && (
         <p class="warning">{t.answer.fanShort(format(keep_heat.fan_limit_rpm))}</p>
       )}

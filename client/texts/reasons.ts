@@ -1,7 +1,12 @@
-import type { ReasonWords } from "./en/reasons.ts";
+import type { Figure, ReasonWords } from "./en/reasons.ts";
 import { inLanguage } from "./language.ts";
 
-export const { reasonWords } = await inLanguage<{ reasonWords: ReasonWords | null }>({
+export type { Figure } from "./en/reasons.ts";
+
+export const { reasonWords, asideWords } = await inLanguage<{
+  reasonWords: ReasonWords | null;
+  asideWords: Record<string, (figure: Figure) => string>;
+}>({
   en: () => import("./en/reasons.ts"),
   de: () => import("./de/reasons.ts"),
   es: () => import("./es/reasons.ts"),

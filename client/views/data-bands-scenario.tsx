@@ -94,7 +94,7 @@ function CoverageChart({ report, scenario, band }: Props & { band: Band }) {
   return (
     <figure>
       <figcaption>{b.bands[band]}</figcaption>
-      <ChartPlace draw={draw} />
+      <ChartPlace draw={draw} axes={{ x: b.claimedAxis, y: b.offAxis }} />
     </figure>
   );
 }
@@ -104,5 +104,5 @@ function ErrorChart({ report, scenario }: Props) {
     (width: number) => errorChart({ report, scenario }, width),
     [report, scenario],
   );
-  return <ChartPlace draw={draw} />;
+  return <ChartPlace draw={draw} axes={{ x: b.airAxis, y: b.errorAxis }} />;
 }

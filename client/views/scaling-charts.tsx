@@ -1,9 +1,11 @@
 import { useCallback, useMemo } from "preact/hooks";
 import type { GroupFit } from "../../model/fit/group.ts";
 import type { ScalingAnswer } from "../../server/contract.ts";
+import { ChartKey } from "../charts/chart-key.tsx";
+import { countBeyond, type Side } from "../charts/frame.ts";
 import { ReadableChart } from "../charts/readable-chart.tsx";
-import { residualChart, residualFrame, residualsOf } from "../charts/residual-chart.ts";
-import { drawnRate, scalingChart } from "../charts/scaling-chart.ts";
+import { placeOf, residualChart, residualFrame, residualsOf } from "../charts/residual-chart.ts";
+import { scalingChart } from "../charts/scaling-chart.ts";
 import { curveReadings, residualReadings, tuneReadings } from "../charts/scaling-readings.ts";
 import { scalingWords } from "../texts/scaling.ts";
 import type { Unit } from "../units.ts";
@@ -19,18 +21,22 @@ export function RateChart(props: { scaling: ScalingAnswer; choice: Choice; unit:
   );
   const readings = useMemo(
     () =>
-      read === "curve"
-        ? curveReadings(scaling, over, unit)
-        : tuneReadings(scaling, over, unit, drawnRate(scaling)),
+      read === "curve" ? curveReadings(scaling, over, unit) : tuneReadings(scaling, over, unit),
     [scaling, over, unit, read],
   );
   return (
     <ReadableChart
       draw={draw}
+      axes={{
+        x: over === "density" ? scalingWords.densityAxis : scalingWords.elevationAxis(unit.name),
+        y: scalingWords.rateAxis,
+      }}
       readings={readings}
       label={read === "curve" ? scalingWords.readCurve : scalingWords.readTunes}
       along={read === "curve"}
-    />
+    >
+      <ChartKey scaling={scaling} />
+    </ReadableChart>
   );
 }
 
@@ -43,14 +49,27 @@ export function ResidualChart(props: { scaling: ScalingAnswer; group: GroupFit; 
     [scaling, residuals],
   );
   const readings = useMemo(
-    () => residualReadings(residuals, unit, residualFrame(scaling, residuals)),
+    () => residualReadings(scaling, residuals, unit),
     [scaling, residuals, unit],
   );
+  const beyond = countBeyond(residualFrame(scaling, residuals), residuals.map(placeOf));
   return (
     <section class="sheet" aria-labelledby="residuals">
       <h2 id="residuals">{scalingWords.residuals.title}</h2>
       <p>{residuals.length > 0 ? scalingWords.residuals.means : scalingWords.residuals.none}</p>
-      <ReadableChart draw={draw} readings={readings} label={scalingWords.residuals.read} />
+      <ReadableChart
+        draw={draw}
+        axes={{ x: scalingWords.densityAxis, y: scalingWords.residuals.axis }}
+        readings={readings}
+        label={scalingWords.residuals.read}
+      />
+      <Beyond count={beyond} />
     </section>
   );
+}
+
+/** In words what the edges of a chart say: how many tunes lie beyond it. */
+export function Beyond({ count }: { count: Record<Side, number> }) {
+  const all = Object.values(count).reduce((sum, of) => sum + of);
+  return all === 0 ? null : <p class="note">{scalingWords.beyond(all)}</p>;
 }

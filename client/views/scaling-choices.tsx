@@ -1,5 +1,5 @@
 import { ENDS, type End, type PublishedFit } from "../../model/fit/group.ts";
-import type { Over } from "../charts/scaling-chart.ts";
+import type { Over } from "../charts/scaling-frame.ts";
 import { ChoiceField } from "../parts/choice-field.tsx";
 import { classesOf, HeatClassField } from "../parts/heat-class-field.tsx";
 import { t } from "../texts/app.ts";
@@ -50,8 +50,8 @@ export function Choices(props: {
         label={scalingWords.read}
         value={choice.read}
         options={[
-          ["curve", scalingWords.readCurve],
-          ["tunes", scalingWords.readTunes],
+          ["curve", scalingWords.readOptions.curve],
+          ["tunes", scalingWords.readOptions.tunes],
         ]}
         onValue={(read) => change({ read })}
       />

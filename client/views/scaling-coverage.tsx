@@ -26,7 +26,9 @@ export function Coverage({ fit, heat_kW }: { fit: PublishedFit; heat_kW: number 
     <section class="sheet" aria-labelledby="coverage">
       <h2 id="coverage">{words.title}</h2>
       <p>{checked.length > 0 ? words.means : words.none}</p>
-      {ofClass.length > 0 && <ChartPlace draw={draw} />}
+      {ofClass.length > 0 && (
+        <ChartPlace draw={draw} axes={{ x: words.claimedAxis, y: words.offAxis }} />
+      )}
       {checked.length > 0 && (
         <>
           <CoverageTable groups={checked} />
@@ -57,12 +59,8 @@ function coverageChart(groups: readonly GroupFit[], heat_kW: number, width: numb
     name: words.chart(format(heat_kW)),
     width,
     lines,
-    x: {
-      label: words.claimedAxis,
-      steps: (groups[0]?.held ?? []).map(({ level }) => format(100 * level)),
-    },
+    x: { steps: (groups[0]?.held ?? []).map(({ level }) => format(100 * level)) },
     y: {
-      label: words.offAxis,
       domain: [-Math.ceil(reach), Math.ceil(reach)],
       format: (value) => (value === 0 ? "0" : signed(value)),
     },

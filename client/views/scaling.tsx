@@ -4,8 +4,8 @@ import type { PublishedFit } from "../../model/fit/group.ts";
 import { USUAL_CLASS_kW } from "../../model/heater.ts";
 import { groupOf } from "../../model/start.ts";
 import { api, type ScalingSeen } from "../api.ts";
-import { ChartKey } from "../charts/chart-key.tsx";
-import { beyondFrame } from "../charts/scaling-chart.ts";
+import { countBeyond } from "../charts/frame.ts";
+import { placesOf, scalingFrame } from "../charts/scaling-frame.ts";
 import { AsideTable, CurveTable, PointsTable } from "../charts/scaling-tables.tsx";
 import { whatWentWrong } from "../parts/in-english.tsx";
 import { useUnit } from "../parts/number-field.tsx";
@@ -14,7 +14,7 @@ import { t } from "../texts/app.ts";
 import { locale } from "../texts/language.ts";
 import { scalingWords } from "../texts/scaling.ts";
 import { format } from "../units.ts";
-import { RateChart, ResidualChart } from "./scaling-charts.tsx";
+import { Beyond, RateChart, ResidualChart } from "./scaling-charts.tsx";
 import { type Choice, Choices } from "./scaling-choices.tsx";
 import { Coverage } from "./scaling-coverage.tsx";
 
@@ -68,7 +68,6 @@ export function Scaling({ fit }: { fit: PublishedFit }) {
           <>
             {scaling.prior_only && <p class="warning">{scalingWords.prior}</p>}
             <RateChart scaling={scaling} choice={choice} unit={unit} />
-            <ChartKey />
             <p class="note">
               {unseen
                 ? scalingWords.unseen
@@ -76,9 +75,14 @@ export function Scaling({ fit }: { fit: PublishedFit }) {
                     format(scaling.points.length),
                     format(scaling.points_total),
                   )}{" "}
-              {seen.seen_at && scalingWords.seen(when(seen.seen_at))}{" "}
-              {beyondFrame(scaling) > 0 && scalingWords.beyond(beyondFrame(scaling))}
+              {seen.seen_at && scalingWords.seen(when(seen.seen_at))}
             </p>
+            <Beyond
+              count={countBeyond(
+                scalingFrame(scaling, choice.over, unit),
+                placesOf(scaling, choice.over, unit),
+              )}
+            />
           </>
         ) : (
           !failed && <p>{t.loading}</p>

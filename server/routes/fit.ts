@@ -15,6 +15,7 @@ import { SAFETY } from "../../model/safety.ts";
 import { scalingCurve } from "../../model/scaling-curve.ts";
 import { groupOf } from "../../model/start.ts";
 import { heat_kW } from "../../model/tune.ts";
+import { farOff, HELD_AT_THE_DOOR } from "../aside-reason.ts";
 import type { Services } from "../context.ts";
 import type { FitAnswer, ScalingAnswer, ScalingPoint } from "../contract.ts";
 import { ASKED_EACH_TIME, FOR_EVER, unchangedSince } from "../freshness.ts";
@@ -92,5 +93,6 @@ function pointOf(row: TuneRow, end: End, group: GroupFit): ScalingPoint {
     pump_Hz_per_krpm: (pump_Hz * 1000) / fan_rpm,
     status: held ? "held" : reason ? "rejected" : "kept",
     reason: held ? "Held at the door; its contributor knows why." : reason,
+    aside: held ? HELD_AT_THE_DOOR : reason ? farOff(group, own) : null,
   };
 }

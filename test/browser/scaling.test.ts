@@ -2,6 +2,8 @@ import { readFileSync } from "node:fs";
 import { parse } from "csv-parse/sync";
 import type { Browser, Page } from "playwright-core";
 import { beforeAll, expect, test } from "vitest";
+import { inWords } from "../../client/charts/aside-sentence.tsx";
+import { byContributor } from "../../client/charts/by-contributor.ts";
 import { t } from "../../client/texts/app.ts";
 import { scalingWords } from "../../client/texts/scaling.ts";
 import { format } from "../../client/units.ts";
@@ -100,24 +102,38 @@ test("what is set aside is marked by form, listed with its reason, and never dro
   expect(await marks(page, "held").locator("path").count()).toBe(1);
   const rows = await page.locator("section[aria-labelledby=aside] tbody tr").allTextContents();
   expect(rows).toHaveLength(3);
-  for (const [i, { reason, density_kg_m3 }] of aside.entries()) {
-    expect(rows[i]).toContain(reason);
+  for (const [i, { aside: why, density_kg_m3 }] of aside.entries()) {
+    expect(rows[i]).toContain(why && inWords(why));
     expect(rows[i]).toContain(format(density_kg_m3, 3));
   }
   await page.getByText(scalingWords.showRows(scaling.points.length)).click();
   await page.locator("section[aria-labelledby=points] tbody").waitFor();
   const all = await page.locator("section[aria-labelledby=points] tbody tr").count();
   expect(all).toBe(scaling.points.length);
-  await page.getByText(/beyond the frame/).waitFor();
+  await page.getByText(/beyond this chart and/).first().waitFor();
   await close();
 });
 
-test("lines join the tunes of one contributor and no others", async () => {
+test("lines join the tunes of one contributor and no others; the one that is read stands out", async () => {
   const { page, close } = await openScaling();
-  const scaling = await atlas.get<ScalingAnswer>("/scaling?heat_kW=5&end=low");
-  const contributors = new Set(scaling.points.map(({ contributor }) => contributor));
+  const { points } = await atlas.get<ScalingAnswer>("/scaling?heat_kW=5&end=low");
+  const tunes = byContributor(points.filter(({ status }) => status !== "held"));
+  const several = [...tunes.values()].filter(({ length }) => length > 1);
+  expect(several.length).toBeGreaterThan(40);
   await marks(page, "contributor-lines").locator("path").first().waitFor();
-  expect(await marks(page, "contributor-lines").locator("path").count()).toBe(contributors.size);
+  expect(await marks(page, "contributor-lines").locator("path").count()).toBe(several.length);
+  await page.getByLabel(scalingWords.read, { exact: true }).selectOption("tunes");
+  const slider = page.getByRole("slider", { name: scalingWords.readTunes, exact: true });
+  await expect
+    .poll(async () => {
+      await slider.press("Home");
+      return marks(page, "reading-mark").locator(".joined").count();
+    })
+    .toBe(2);
+  const thinnest = points.toSorted((a, b) => a.density_kg_m3 - b.density_kg_m3)[0];
+  const own = points.filter(({ contributor }) => contributor === thinnest?.contributor);
+  const drawn = await marks(page, "reading-mark").locator(".joined").last().getAttribute("d");
+  expect(drawn?.split("L")).toHaveLength(own.length);
   await close();
 });
 

@@ -1,11 +1,18 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import { t as german } from "../../client/texts/de/app.ts";
-import { reasonWords as germanReasons } from "../../client/texts/de/reasons.ts";
+import {
+  asideWords as germanAside,
+  reasonWords as germanReasons,
+} from "../../client/texts/de/reasons.ts";
 import { t as english } from "../../client/texts/en/app.ts";
+import { asideWords as englishAside } from "../../client/texts/en/reasons.ts";
 import { shareWords } from "../../client/texts/en/share.ts";
 import { t as spanish } from "../../client/texts/es/app.ts";
-import { reasonWords as spanishReasons } from "../../client/texts/es/reasons.ts";
+import {
+  asideWords as spanishAside,
+  reasonWords as spanishReasons,
+} from "../../client/texts/es/reasons.ts";
 import { LANGUAGES } from "../../client/texts/language.ts";
 import { FIT_SETTINGS } from "../../model/fit/settings.ts";
 import { ACCEPTED_MEANS, SAFETY } from "../../model/safety.ts";
@@ -110,5 +117,14 @@ test("every reason that screening gives has words in German and Spanish", () => 
   expect(new Set(coded).size).toBeGreaterThan(15);
   for (const { reasons } of [germanReasons, spanishReasons]) {
     for (const code of coded) expect(Object.keys(reasons)).toContain(code);
+  }
+});
+
+test("every reason for which a tune does not count has words in every language", () => {
+  const source = readFileSync("server/aside-reason.ts", "utf8");
+  const codes = [...source.matchAll(/"((?:far|held)_[a-z_]+)"/g)].map(([, code]) => code as string);
+  expect(codes.length).toBeGreaterThan(2);
+  for (const words of [englishAside, germanAside, spanishAside]) {
+    expect(Object.keys(words).sort()).toEqual(codes.toSorted());
   }
 });

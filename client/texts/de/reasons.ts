@@ -1,4 +1,4 @@
-import type { ReasonWords } from "../en/reasons.ts";
+import type { Figure, ReasonWords } from "../en/reasons.ts";
 
 /** What the atlas says of a tune, in German. */
 export const reasonWords: ReasonWords = {
@@ -49,4 +49,14 @@ export const reasonWords: ReasonWords = {
     size === "0"
       ? `${end}: genau, was in dieser Luftdichte zu erwarten ist.`
       : `${end}: ${size} % ${way === "rich" ? "fetter" : "magerer"}, als in dieser Luftdichte zu erwarten ist.`,
+};
+
+/** Why a tune does not count, in German. */
+export const asideWords: Record<string, (figure: Figure) => string> = {
+  far_richer: (figure) =>
+    `Weit fetter als ${figure("others")} vergleichbare Abstimmungen: ${figure("off_pct")} % über dem Mittel in dieser Luft (${figure("pump_Hz_per_krpm")} statt ${figure("average_Hz_per_krpm")} Hz je 1.000 U/min).`,
+  far_leaner: (figure) =>
+    `Weit magerer als ${figure("others")} vergleichbare Abstimmungen: ${figure("off_pct")} % unter dem Mittel in dieser Luft (${figure("pump_Hz_per_krpm")} statt ${figure("average_Hz_per_krpm")} Hz je 1.000 U/min).`,
+  held_at_the_door: () =>
+    "Beim Eingang zurückgehalten: Sie sieht vertippt aus. Warum, erfährt nur, wer sie geteilt hat.",
 };

@@ -21,8 +21,9 @@ export const scalingWords: typeof import("../en/scaling.ts").scalingWords = {
   },
   beyond: (n: number) =>
     n === 1
-      ? "Eine liegt außerhalb des Rahmens und ist an seinem Rand gezeichnet."
-      : `${n} liegen außerhalb des Rahmens und sind an seinem Rand gezeichnet.`,
+      ? "Eine Abstimmung liegt außerhalb dieses Diagramms und ist an seinem Rand markiert."
+      : `${n} Abstimmungen liegen außerhalb dieses Diagramms und sind an seinem Rand markiert.`,
+  beyondHere: (n) => `${n} außerhalb dieses Diagramms`,
   reason: "Warum",
   showRows: (n: number) => (n === 1 ? "1 Zeile zeigen" : `${n} Zeilen zeigen`),
   restInCsv: (n: number) => `Die ersten ${n}; alle stehen in der CSV-Datei darunter.`,
@@ -43,8 +44,10 @@ export const scalingWords: typeof import("../en/scaling.ts").scalingWords = {
     `Pumpenfrequenz je Lüfterdrehzahl, ${end}, über ${over}`,
   prior: "Noch keine Abstimmungen dieser Klasse: Die Kurve ist allein Physik.",
   read: "Im Diagramm ablesen",
+  readOptions: { curve: "Kurve", tunes: "Punkte" },
   readCurve: "Entlang der Kurve",
   readTunes: "Abstimmung für Abstimmung",
+  readHint: "Den Regler bewegen oder ins Diagramm zeigen: Hier steht, was es dort sagt.",
   curveReading: (density, elevation, rate, bands) =>
     `${density} kg/m³, wie auf ${elevation}: im Mittel ${rate} Hz je 1.000 U/min; zu 95 % sicher ${bands[0]}; 80 von 100 Heizungen ${bands[1]}; 95 von 100 ${bands[2]}.`,
   tuneReading: (density, elevation, pump, fan, rate, status) =>

@@ -21,8 +21,9 @@ export const scalingWords = {
   },
   beyond: (n: number) =>
     n === 1
-      ? "One lies beyond the frame and is drawn at its edge."
-      : `${n} lie beyond the frame and are drawn at its edge.`,
+      ? "One tune lies beyond this chart and is marked at its edge."
+      : `${n} tunes lie beyond this chart and are marked at its edge.`,
+  beyondHere: (n: string) => `${n} beyond this chart`,
   reason: "Why",
   showRows: (n: number) => (n === 1 ? "Show 1 row" : `Show ${n} rows`),
   restInCsv: (n: number) => `The first ${n}; all of them are in the CSV below.`,
@@ -39,8 +40,10 @@ export const scalingWords = {
   chartLabel: (end: string, over: string) => `Pump rate per fan speed at the ${end} over ${over}`,
   prior: "No tunes of this class yet: the curve is physics alone.",
   read: "Read off the chart",
+  readOptions: { curve: "curve", tunes: "tunes" },
   readCurve: "Along the curve",
   readTunes: "Tune by tune",
+  readHint: "Move the slider or point at the chart: what it says there is written here.",
   curveReading: (density: string, elevation: string, rate: string, bands: readonly string[]) =>
     `${density} kg/m³, as at ${elevation}: average ${rate} Hz per 1,000 rpm; 95 % sure ${bands[0]}; 80 in 100 heaters ${bands[1]}; 95 in 100 ${bands[2]}.`,
   tuneReading: (

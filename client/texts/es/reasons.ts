@@ -1,4 +1,4 @@
-import type { ReasonWords } from "../en/reasons.ts";
+import type { Figure, ReasonWords } from "../en/reasons.ts";
 
 /** What the atlas says of a tune, in Spanish. */
 export const reasonWords: ReasonWords = {
@@ -49,4 +49,14 @@ export const reasonWords: ReasonWords = {
     size === "0"
       ? `${end}: justo lo que se espera con esta densidad del aire.`
       : `${end}: un ${size} % más ${way === "rich" ? "rica" : "pobre"} de lo que se espera con esta densidad del aire.`,
+};
+
+/** Why a tune does not count, in Spanish. */
+export const asideWords: Record<string, (figure: Figure) => string> = {
+  far_richer: (figure) =>
+    `Mucho más rico que otros ${figure("others")} ajustes comparables: un ${figure("off_pct")} % por encima de la media en este aire (${figure("pump_Hz_per_krpm")} frente a ${figure("average_Hz_per_krpm")} Hz por 1000 rpm).`,
+  far_leaner: (figure) =>
+    `Mucho más pobre que otros ${figure("others")} ajustes comparables: un ${figure("off_pct")} % por debajo de la media en este aire (${figure("pump_Hz_per_krpm")} frente a ${figure("average_Hz_per_krpm")} Hz por 1000 rpm).`,
+  held_at_the_door: () =>
+    "Retenido a la entrada: parece un error al teclear. Solo quien lo compartió sabe el motivo.",
 };

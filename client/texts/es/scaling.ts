@@ -21,8 +21,9 @@ export const scalingWords: typeof import("../en/scaling.ts").scalingWords = {
   },
   beyond: (n: number) =>
     n === 1
-      ? "Uno queda fuera del marco y se dibuja en su borde."
-      : `${n} quedan fuera del marco y se dibujan en su borde.`,
+      ? "Un ajuste queda fuera de este gráfico y se marca en su borde."
+      : `${n} ajustes quedan fuera de este gráfico y se marcan en su borde.`,
+  beyondHere: (n) => `${n} fuera de este gráfico`,
   reason: "Por qué",
   showRows: (n: number) => (n === 1 ? "Mostrar 1 fila" : `Mostrar ${n} filas`),
   restInCsv: (n: number) => `Las primeras ${n}; todas están en el CSV de abajo.`,
@@ -47,8 +48,10 @@ export const scalingWords: typeof import("../en/scaling.ts").scalingWords = {
     `Frecuencia de la bomba por velocidad del ventilador, ${end}, según la ${over}`,
   prior: "Aún no hay ajustes de esta clase: la curva es solo física.",
   read: "Leer en el gráfico",
+  readOptions: { curve: "curva", tunes: "ajustes" },
   readCurve: "A lo largo de la curva",
   readTunes: "Ajuste por ajuste",
+  readHint: "Mueva el control o señale el gráfico: aquí se lee lo que dice en ese punto.",
   curveReading: (density, elevation, rate, bands) =>
     `${density} kg/m³, como a ${elevation}: media ${rate} Hz por 1000 rpm; 95 % de seguridad ${bands[0]}; 80 de cada 100 calefactores ${bands[1]}; 95 de cada 100 ${bands[2]}.`,
   tuneReading: (density, elevation, pump, fan, rate, status) =>
