@@ -17,8 +17,8 @@ export function Ways({ tune }: { tune: StartTune }) {
     </tr>
   );
   return (
-    <section aria-labelledby="ways">
-      <h3 id="ways">{t.answer.waysTitle}</h3>
+    <div>
+      <h3>{t.answer.waysTitle}</h3>
       <FiguresTable
         label={t.answer.waysTitle}
         columns={[t.answer.way, t.low, t.high, t.answer.heatLeft]}
@@ -30,6 +30,6 @@ export function Ways({ tune }: { tune: StartTune }) {
       {!keep_heat.fan_suffices && (
         <p class="warning">{t.answer.fanShort(format(keep_heat.fan_limit_rpm))}</p>
       )}
-    </section>
+    </div>
   );
 }

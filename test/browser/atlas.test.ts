@@ -128,7 +128,7 @@ test("keeping the fan and keeping the heat stand side by side, as the API answer
     .toEqual(await askedRates(atlas.get, { heat_kW: 5, elevation_m: 4300 }));
   const asked = await atlas.get<StartTune>("/start?heat_kW=5&elevation_m=4300");
   const { keep_fan, keep_heat } = asked.strategies;
-  const rows = await page.locator("section[aria-labelledby=ways] tbody tr").allTextContents();
+  const rows = await page.locator(".ways tbody tr").allTextContents();
   const cells = (way: typeof keep_fan) =>
     [way.low, way.high].map((e) => `${format(e.pump_Hz, 1)} Hz, ${format(e.fan_rpm)} rpm`).join("");
   expect(rows[0]).toContain(`${t.answer.keepFan}${cells(keep_fan)}`);
