@@ -110,7 +110,10 @@ test("what is set aside is marked by form, listed with its reason, and never dro
   await page.locator("section[aria-labelledby=points] tbody").waitFor();
   const all = await page.locator("section[aria-labelledby=points] tbody tr").count();
   expect(all).toBe(scaling.points.length);
-  await page.getByText(/beyond this chart and/).first().waitFor();
+  await page
+    .getByText(/beyond this chart and/)
+    .first()
+    .waitFor();
   await close();
 });
 
