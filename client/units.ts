@@ -1,3 +1,13 @@
+import { PUMP_STEP_Hz } from "../model/heater.ts";
+import {
+  decimalsOfFineRate,
+  decimalsOfRate,
+  percentOutwards,
+  stepsFrom,
+  stepsUpTo,
+  toStep,
+  wholePercent,
+} from "../model/rounding.ts";
 import { locale } from "./texts/language.ts";
 
 /** Units a person may choose, field by field. Everything inside the app is SI; conversion happens here alone. */
@@ -69,6 +79,37 @@ const MARKS: Marks = {
 /** A number as people of the page's language write it, with a true minus sign. */
 export function format(value: number, decimals = 0): string {
   return formatOf(decimals).format(value).replace("-", "−");
+}
+
+/** A pump rate that is set or was set, Hz: no digit of it is lost, and a whole step has the step's decimals. */
+export function formatRate(pump_Hz: number, step_Hz = PUMP_STEP_Hz): string {
+  return format(pump_Hz, decimalsOfRate(pump_Hz, step_Hz));
+}
+
+/** A pump rate that nobody sets, Hz: the edge of a band, the bottom of a curve. */
+export function formatFineRate(pump_Hz: number, step_Hz = PUMP_STEP_Hz): string {
+  const decimals = decimalsOfFineRate(step_Hz);
+  return format(toStep(pump_Hz, 10 ** -decimals), decimals);
+}
+
+/** A shift or a share, in the whole percents it is judged in. */
+export function formatPercent(pct: number): string {
+  return format(wholePercent(pct));
+}
+
+/** How far something may be off, %: never less than it is. */
+export function formatReach(pct: number): string {
+  return format(percentOutwards(pct));
+}
+
+/** What has to be there, to a tenth: never less than is needed. */
+export function formatNeed(value: number): string {
+  return format(stepsFrom(value, 0.1) / 10, 1);
+}
+
+/** What is left or lasts, in these steps: never more than there is. */
+export function formatLeft(value: number, step: 0.1 | 1 = 0.1): string {
+  return format(stepsUpTo(value, step) * step, step === 1 ? 0 : 1);
 }
 
 export function formatIn(si: number, unit: Unit): string {

@@ -1,13 +1,13 @@
 import type { GroupFit } from "../../model/fit/group.ts";
 import { residual_pct } from "../../model/residual.ts";
 import type { ScalingAnswer } from "../../server/contract.ts";
-import { csvOf } from "../study/csv.ts";
+import { csvOf, csvWithCaution } from "../csv.ts";
 
 /** The data behind the charts of the Scaling view: SI, units in the columns' names. */
 
 /** Every tune of the chart with its residual against the fit. */
 export function pointsCsv({ heat_kW, end, fit, points }: ScalingAnswer, group: GroupFit): string {
-  return csvOf(
+  return csvWithCaution(
     [
       ...["fit", "heat_kW", "end", "contributor", "elevation_m", "density_kg_m3", "pump_Hz"],
       ...["fan_rpm", "pump_Hz_per_krpm", "residual_pct", "status", "reason"],
@@ -34,7 +34,7 @@ export function curveCsv({ heat_kW, end, fit, curve }: ScalingAnswer): string {
   const [first] = curve;
   const bands = first?.new_heater_bands.map(({ level }) => `new_heater_${100 * level}`) ?? [];
   const mean = `mean_${100 * (first?.mean_band.level ?? 0.95)}`;
-  return csvOf(
+  return csvWithCaution(
     [
       ...["fit", "heat_kW", "end", "density_kg_m3", "elevation_m", "pump_Hz_per_krpm"],
       ...[mean, ...bands].flatMap((name) => [`${name}_lower`, `${name}_upper`]),

@@ -1,3 +1,4 @@
+import { CAUTION_COLUMN, caution } from "../csv.ts";
 import { COLUMNS, DENSITY_COLUMN } from "./columns.ts";
 import { densityOf } from "./density.ts";
 import type { Logbook, LogbookEntry, LogbookHeater } from "./entry.ts";
@@ -18,15 +19,16 @@ export async function jsonOfLogbook({ heaters, entries }: Logbook): Promise<stri
     records.length === 0
       ? "[]"
       : `[\n${records.map((record) => JSON.stringify(record)).join(",\n")}\n]`;
-  return `{"format": ${JSON.stringify(FORMAT)}, "version": ${VERSION},\n"heaters": ${list(heaters)},\n"entries": ${list(plain)}}\n`;
+  return `{"format": ${JSON.stringify(FORMAT)}, "version": ${VERSION},\n"caution": ${JSON.stringify(caution())},\n"heaters": ${list(heaters)},\n"entries": ${list(plain)}}\n`;
 }
 
-/** All of it but the photos, by RFC 4180. */
+/** All of it but the photos, by RFC 4180; the cautions go along in every row, as whoever copies one copies settings. */
 export function csvOfLogbook({ heaters, entries }: Logbook): string {
-  const head = ["kind", ...COLUMNS.map(({ name }) => name), DENSITY_COLUMN];
+  const head = ["kind", ...COLUMNS.map(({ name }) => name), DENSITY_COLUMN, CAUTION_COLUMN];
+  const said = caution();
   const rows = [
-    ...heaters.map((heater) => ["heater", ...cells(heater, "heater"), ""]),
-    ...entries.map((entry) => [entry.kind, ...cells(entry, "entry"), density(entry)]),
+    ...heaters.map((heater) => ["heater", ...cells(heater, "heater"), "", said]),
+    ...entries.map((entry) => [entry.kind, ...cells(entry, "entry"), density(entry), said]),
   ];
   return [head, ...rows].map((row) => `${row.map(quoted).join(",")}\r\n`).join("");
 }

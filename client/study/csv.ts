@@ -1,7 +1,6 @@
+import { csvOf } from "../csv.ts";
 import { BANDS, coverageOf, ownResult, widthOf } from "./off-claim.ts";
 import type { StudyReport, StudyScenario } from "./report.ts";
-
-type Cell = string | number;
 
 const SCENARIO = ["scenario", "runs"] as const;
 
@@ -42,16 +41,6 @@ export function errorCsv(report: StudyReport, scenario: StudyScenario): string {
     ]),
   );
   return csvOf([...SCENARIO, "estimator", "air", "density_kg_m3", "rmse_pct", "bias_pct"], rows);
-}
-
-/** Lines of comma-separated values by RFC 4180. */
-export function csvOf(header: readonly string[], rows: readonly (readonly Cell[])[]): string {
-  return [header, ...rows].map((row) => `${row.map(quoted).join(",")}\r\n`).join("");
-}
-
-function quoted(cell: Cell): string {
-  const text = String(cell);
-  return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 }
 
 const rounded = (value: number) => Number(value.toFixed(4));

@@ -1,9 +1,19 @@
+import { ENDS } from "../../model/fit/group.ts";
+import { toStep } from "../../model/rounding.ts";
 import { nightsAt } from "../../model/trip/stop.ts";
 import type { TripAnswer } from "../../model/trip/trip.ts";
-import { shiftsShown } from "./shown-shift.ts";
+import { caution, csvWithCaution } from "../csv.ts";
+import { trip as words } from "../texts/trip.ts";
+import { type Shown, shiftsShown, standingAt } from "./shown-shift.ts";
 import type { Trip } from "./trip.ts";
 
 /** Files of a trip to take along; figures in SI, units in the names. */
+
+/** The tunes whose rates and shifts a file holds, by the prefix of their columns. */
+const TUNES = [
+  ["one", "one_tune"],
+  ["fewest", "fewest_tunes"],
+] as const satisfies readonly (readonly [Shown, string])[];
 
 const HEAD = [
   "name",
@@ -14,14 +24,16 @@ const HEAD = [
   "nights",
   "temperature_assumed",
   "density_kg_m3",
-  ...["low", "high"].flatMap((end) => [
+  ...ENDS.flatMap((end) => [
     `${end}_fan_rpm`,
     `${end}_pump_Hz`,
+    `${end}_pump_Hz_exact`,
     `${end}_heater_95_from_Hz`,
     `${end}_heater_95_to_Hz`,
-    `${end}_one_tune_shift_pct`,
-    `${end}_fewest_tunes_shift_pct`,
+    ...TUNES.flatMap(([, name]) => [`${end}_${name}_pump_Hz`, `${end}_${name}_shift_pct`]),
+    `${end}_shift_unsure_pct`,
   ]),
+  ...TUNES.map(([, name]) => `${name}_in_window`),
   "tune",
   "fuel_L",
   "battery_Ah",
@@ -31,59 +43,67 @@ const HEAD = [
   "nights_a_tank_lasts",
   "fill_before_night",
   "then_every_nights",
+  "left_before_filling_L",
 ];
 
-/** One line a stop by RFC 4180. Its first columns are those a trip can be read from again. */
-export function csvOfTrip({ heater }: Trip, answer: TripAnswer): string {
-  const one = shiftsShown(answer, "one");
-  const fewest = shiftsShown(answer, "fewest");
+const IN_WINDOW = { roomy: "yes", tight: "tight", beyond: "no" } as const;
+
+/** One line a stop. Its first columns are those a trip can be read from again; rates and shifts are those on screen. */
+export function csvOfTrip({ heater, window }: Trip, answer: TripAnswer): string {
+  const shifts = { one: shiftsShown(answer, "one"), fewest: shiftsShown(answer, "fewest") };
   const { tank } = answer;
-  const refill = (stop: number) => tank?.refills.find((one) => one.stop === stop);
-  const rows = answer.stops.map(({ stop, air, start, night, needs }, i) => [
-    harmless(stop.name),
-    stop.elevation_m,
-    rounded(air.temperature_C, 1),
-    stop.lat ?? "",
-    stop.lon ?? "",
-    nightsAt(stop),
-    air.assumed.includes("temperature") ? "yes" : "no",
-    rounded(air.density_kg_m3, 4),
-    ...(["low", "high"] as const).flatMap((end) => [
-      start[end].fan_rpm,
-      rounded(start[end].pump_Hz_exact, 3),
-      rounded(start[end].new_heater_bands_Hz.at(-1)?.lower, 3),
-      rounded(start[end].new_heater_bands_Hz.at(-1)?.upper, 3),
-      rounded(one[end][i], 1),
-      rounded(fewest[end][i], 1),
-    ]),
-    answer.legs.findIndex(({ last }) => i <= last) + 1,
-    rounded(needs.fuel_L, 2),
-    rounded(needs.battery_Ah, 1),
-    rounded(night.fuel_L, 2),
-    rounded(night.battery_Ah, 1),
-    heater.supply_V ?? 12,
-    tank?.lasts[i] ?? "",
-    refill(i)?.night ?? "",
-    refill(i)?.every ?? "",
-  ]);
-  return [HEAD, ...rows].map((row) => `${row.map(quoted).join(",")}\r\n`).join("");
+  const rows = answer.stops.map(({ stop, air, start, night, needs, shift_95_pct }, i) => {
+    const leg = answer.legs.findIndex(({ last }) => i <= last);
+    const tunes = { one: answer.one, fewest: answer.legs[leg]?.tune };
+    const refill = tank?.refills.find((one) => one.stop === i);
+    return [
+      harmless(stop.name),
+      stop.elevation_m,
+      toStep(air.temperature_C, 0.1),
+      stop.lat ?? "",
+      stop.lon ?? "",
+      nightsAt(stop),
+      air.assumed.includes("temperature") ? "yes" : "no",
+      toStep(air.density_kg_m3, 0.0001),
+      ...ENDS.flatMap((end) => {
+        const band = start[end].new_heater_bands_Hz.at(-1);
+        return [
+          start[end].fan_rpm,
+          start[end].pump_Hz,
+          toStep(start[end].pump_Hz_exact, 0.001),
+          band ? toStep(band.lower, 0.001) : "",
+          band ? toStep(band.upper, 0.001) : "",
+          ...TUNES.flatMap(([shown]) => [
+            tunes[shown]?.[end].pump_Hz ?? "",
+            shifts[shown][end][i] ?? "",
+          ]),
+          shift_95_pct[end],
+        ];
+      }),
+      ...TUNES.map(([shown]) => IN_WINDOW[standingAt(answer, shifts[shown], i, window)]),
+      leg + 1,
+      toStep(needs.fuel_L, 0.01),
+      toStep(needs.battery_Ah, 0.1),
+      toStep(night.fuel_L, 0.01),
+      toStep(night.battery_Ah, 0.1),
+      heater.supply_V ?? 12,
+      tank?.lasts[i] ?? "",
+      refill?.night ?? "",
+      refill?.every ?? "",
+      refill ? toStep(refill.left_L, 0.01) : "",
+    ];
+  });
+  return csvWithCaution(HEAD, rows);
 }
 
 /** The trip and what came out of it, complete. */
 export function jsonOfTrip(trip: Trip, answer: TripAnswer, fit: string): string {
   const { expected: _, ...told } = answer;
-  return `${JSON.stringify({ fit, trip, answer: told }, null, 2)}\n`;
+  const cautions = [caution(), ...words.cautions.lines];
+  return `${JSON.stringify({ cautions, fit, trip, answer: told }, null, 2)}\n`;
 }
 
 /** A name may have come with a link: no spreadsheet must take it for a formula. */
 function harmless(name: string): string {
   return /^[=+\-@]/.test(name) ? `'${name}` : name;
 }
-
-function quoted(cell: string | number): string {
-  const text = String(cell);
-  return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
-}
-
-const rounded = (value: number | undefined, decimals: number): number | "" =>
-  value === undefined ? "" : Number(value.toFixed(decimals));

@@ -1,15 +1,16 @@
+import { ENDS, type End } from "../../model/fit/group.ts";
 import { shiftsAlong } from "../../model/trip/fewest-tunes.ts";
 import { tuneKeptFrom } from "../../model/trip/one-tune.ts";
 import type { TripAnswer } from "../../model/trip/trip.ts";
-import type { MixtureWindow } from "../../model/trip/window.ts";
+import { type MixtureWindow, roomOf, type Standing, standingOf } from "../../model/trip/window.ts";
 import { trip } from "../texts/trip.ts";
-import { format } from "../units.ts";
+import { format, formatPercent } from "../units.ts";
 
 /** Which tunes the shifts on screen are of: one for all, the fewest, or that of the stop with this number. */
 export type Shown = "one" | "fewest" | number;
 
-/** Shifts at each stop, by end, %. */
-export type Shifts = Record<"low" | "high", readonly number[]>;
+/** Shifts at each stop, by end, whole %. */
+export type Shifts = Record<End, readonly number[]>;
 
 export function shiftsShown(answer: TripAnswer, shown: Shown): Shifts {
   if (shown === "fewest") return shiftsAlong(answer.legs);
@@ -19,12 +20,37 @@ export function shiftsShown(answer: TripAnswer, shown: Shown): Shifts {
 
 /** A shift in words: rich or lean, never by sign or colour alone. */
 export function shiftInWords(shift_pct: number): string {
-  const whole = Math.round(Math.abs(shift_pct));
-  if (whole === 0) return trip.result.none;
-  return shift_pct > 0 ? trip.result.rich(format(whole)) : trip.result.lean(format(whole));
+  if (shift_pct === 0) return trip.result.none;
+  const size = formatPercent(Math.abs(shift_pct));
+  return shift_pct > 0 ? trip.result.rich(size) : trip.result.lean(size);
 }
 
-/** Beyond the window by more than rounding. */
-export function isBeyond(shift_pct: number, { rich_pct, lean_pct }: MixtureWindow): boolean {
-  return shift_pct > rich_pct + 1e-9 || shift_pct < -lean_pct - 1e-9;
+/** How far inside or outside the window's edge, in words, where it is not well inside. */
+export function edgeInWords(
+  shift_pct: number,
+  unsure_pct: number,
+  window: MixtureWindow,
+): string | null {
+  const standing = standingOf(shift_pct, unsure_pct, window);
+  if (standing === "roomy") return null;
+  return standing === "tight"
+    ? trip.result.tight(roomInWords(roomOf(shift_pct, window)))
+    : trip.result.beyond;
+}
+
+/** Windows may have halves of percents, and so may what is left of them. */
+export const roomInWords = (room_pct: number) =>
+  format(Math.abs(room_pct), Number.isInteger(room_pct) ? 0 : 1);
+
+/** How the shifts of both ends stand at a stop: as the worse of them. */
+export function standingAt(
+  { stops }: TripAnswer,
+  shifts: Shifts,
+  stop: number,
+  window: MixtureWindow,
+): Standing {
+  const ends = ENDS.map((end) =>
+    standingOf(shifts[end][stop] ?? 0, stops[stop]?.shift_95_pct[end] ?? 0, window),
+  );
+  return (["beyond", "tight"] as const).find((standing) => ends.includes(standing)) ?? "roomy";
 }

@@ -1,11 +1,11 @@
 import { RUN_CURRENT_A, runCurrent, START_CURRENT_A, START_MINUTES } from "../../model/supply.ts";
 import { nightsAt } from "../../model/trip/stop.ts";
-import type { TankPlan } from "../../model/trip/tank.ts";
+import type { Refill, TankPlan } from "../../model/trip/tank.ts";
 import type { TripAnswer } from "../../model/trip/trip.ts";
 import { FiguresTable } from "../parts/figures-table.tsx";
 import { trip as words } from "../texts/trip.ts";
 import type { Trip } from "../trip/trip.ts";
-import { format } from "../units.ts";
+import { format, formatLeft, formatNeed, formatPercent } from "../units.ts";
 
 /** Litres against the tank and ampere-hours, by stop and in all, with what is taken for granted. */
 export function TripNights({ answer, trip }: { answer: TripAnswer; trip: Trip }) {
@@ -13,23 +13,23 @@ export function TripNights({ answer, trip }: { answer: TripAnswer; trip: Trip })
   const { supply_V = 12, tank_L } = trip.heater;
   const nights = stops.reduce((all, { stop }) => all + nightsAt(stop), 0);
   const volts = format(supply_V);
-  const litres = stops.map(({ night }) => format(night.fuel_L, 1));
+  const litres = stops.map(({ night }) => formatNeed(night.fuel_L));
   return (
     <section class="sheet" aria-labelledby="nights">
       <h2 id="nights">{words.nights.title}</h2>
       <p>
-        {words.nights.count(nights)} {words.nights.fuel(format(total.fuel_L, 1))},{" "}
-        {words.nights.battery(format(total.battery_Ah, 1), volts)}
+        {words.nights.count(nights)} {words.nights.fuel(formatNeed(total.fuel_L))},{" "}
+        {words.nights.battery(formatNeed(total.battery_Ah), volts)}
       </p>
       <p>
         {words.nights.oneNight(
           litres.every((one) => one === litres[0])
             ? (litres[0] ?? "")
             : words.result.band(
-                format(Math.min(...stops.map(({ night }) => night.fuel_L)), 1),
-                format(Math.max(...stops.map(({ night }) => night.fuel_L)), 1),
+                formatNeed(Math.min(...stops.map(({ night }) => night.fuel_L))),
+                formatNeed(Math.max(...stops.map(({ night }) => night.fuel_L))),
               ),
-          format(stops[0]?.night.battery_Ah ?? 0, 1),
+          formatNeed(stops[0]?.night.battery_Ah ?? 0),
         )}
       </p>
       {tank && tank_L !== undefined ? (
@@ -49,18 +49,23 @@ export function TripNights({ answer, trip }: { answer: TripAnswer; trip: Trip })
   );
 }
 
-/** Whether the tank lasts, and where to fill it when it does not. */
+/** Whether the tank lasts and with how much to spare, and where to fill it when it does not. */
 function OnTheTank(props: { tank: TankPlan; tank_L: number; answer: TripAnswer }) {
-  const { tank, answer } = props;
+  const { tank, tank_L, answer } = props;
   const name = (i: number) => answer.stops[i]?.stop.name ?? "";
-  const size = litresOf(props.tank_L);
+  const size = litresOf(tank_L);
+  const left = formatLeft(tank.left_L ?? 0);
   const short = tank.lasts.indexOf(0);
   if (short >= 0) return <p class="warning">{words.nights.tankShort(size, name(short))}</p>;
   if (tank.refills.length === 0) {
+    const share = formatLeft((100 * (tank.left_L ?? 0)) / tank_L, 1);
     return (
-      <p>
-        <strong>{words.nights.tankLasts(size)}</strong>
-      </p>
+      <>
+        <p data-tight={tank.tight}>
+          <strong>{words.nights[tank.tight ? "tankTight" : "tankLasts"](size, left, share)}</strong>
+        </p>
+        {tank.tight && <p class="tight">{words.nights.tightWhy}</p>}
+      </>
     );
   }
   return (
@@ -69,15 +74,26 @@ function OnTheTank(props: { tank: TankPlan; tank_L: number; answer: TripAnswer }
         <strong>{words.nights.tankEnds(size)}</strong>
       </p>
       <ul class="refills">
-        {tank.refills.map(({ stop, night, every }) => (
-          <li key={stop}>
-            {words.nights.refill(name(stop), night)}
-            {every !== null && words.nights.refillEvery(every)}
+        {tank.refills.map((refill) => (
+          <li key={refill.stop} data-tight={refill.tight}>
+            {refillSaid(refill, name(refill.stop))}
           </li>
         ))}
       </ul>
+      <p data-tight={tank.tight}>
+        {words.nights[tank.tight ? "afterLastTight" : "afterLast"](left)}
+      </p>
     </>
   );
+}
+
+function refillSaid({ night, every, left_L, tight }: Refill, stop: string): string {
+  return [
+    words.nights.refill(stop, night),
+    every === null ? "" : words.nights.refillEvery(every),
+    words.nights.leftThen(formatLeft(left_L)),
+    tight ? words.nights.fillEarlier : "",
+  ].join("");
 }
 
 function NightsTable({ answer, nights }: { answer: TripAnswer; nights: number }) {
@@ -97,16 +113,16 @@ function NightsTable({ answer, nights }: { answer: TripAnswer; nights: number })
         <tr key={i}>
           <th scope="row">{stop.name}</th>
           <td>{format(nightsAt(stop))}</td>
-          <td>{format(needs.fuel_L, 1)}</td>
-          <td>{format(needs.battery_Ah, 1)}</td>
+          <td>{formatNeed(needs.fuel_L)}</td>
+          <td>{formatNeed(needs.battery_Ah)}</td>
           {tank && <td>{format(tank.lasts[i] ?? 0)}</td>}
         </tr>
       ))}
       <tr>
         <th scope="row">{words.nights.total}</th>
         <td>{format(nights)}</td>
-        <td>{format(total.fuel_L, 1)}</td>
-        <td>{format(total.battery_Ah, 1)}</td>
+        <td>{formatNeed(total.fuel_L)}</td>
+        <td>{formatNeed(total.battery_Ah)}</td>
         {tank && <td />}
       </tr>
     </FiguresTable>
@@ -121,7 +137,7 @@ function Assumed({ trip }: { trip: Trip }) {
     <>
       {words.nights.assumes(
         format(hours, Number.isInteger(hours) ? 0 : 1),
-        format(power_share * 100),
+        formatPercent(power_share * 100),
         amps(runCurrent(power_share)),
         format(supply_V),
       )}{" "}

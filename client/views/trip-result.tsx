@@ -41,7 +41,9 @@ export function TripResult({ fit, answer, trip, units, shown, onShown }: TripRes
         value={shown}
         options={[
           ["one", words.result.oneTune],
-          ["fewest", words.result.fewest(answer.legs.length)],
+          ...(answer.legs.length > 1
+            ? [["fewest", words.result.fewest(answer.legs.length)] as const]
+            : []),
           ...names.map((name, i) => [i, words.result.tuneOf(i + 1, name)] as const),
         ]}
         onValue={onShown}

@@ -5,10 +5,10 @@ import type { MixtureWindow } from "../../model/trip/window.ts";
 import { Scrolls } from "../parts/scrolls.tsx";
 import { t } from "../texts/app.ts";
 import { trip as words } from "../texts/trip.ts";
-import { isBeyond, shiftInWords, type shiftsShown } from "../trip/shown-shift.ts";
+import { edgeInWords, shiftInWords, type shiftsShown } from "../trip/shown-shift.ts";
 import type { Trip } from "../trip/trip.ts";
 import type { TripUnits } from "../trip/trip-units.ts";
-import { format, formatIn } from "../units.ts";
+import { format, formatFineRate, formatIn, formatPercent, formatRate } from "../units.ts";
 
 interface TripTableProps {
   answer: TripAnswer;
@@ -33,7 +33,7 @@ export function TripTable({ answer, shifts, trip, units }: TripTableProps) {
                   <span class="note under">
                     {words.result.fan(
                       format(first[end].fan_rpm),
-                      format((first[end].new_heater_bands_Hz.at(-1)?.level ?? 0) * 100),
+                      formatPercent((first[end].new_heater_bands_Hz.at(-1)?.level ?? 0) * 100),
                     )}
                   </span>
                 )}
@@ -68,7 +68,7 @@ export function TripTable({ answer, shifts, trip, units }: TripTableProps) {
                 <ShiftCell
                   key={end}
                   shift={shifts[end][i] ?? 0}
-                  within={shift_95_pct[end]}
+                  unsure={shift_95_pct[end]}
                   window={trip.window}
                 />
               ))}
@@ -83,13 +83,13 @@ export function TripTable({ answer, shifts, trip, units }: TripTableProps) {
 function StartCell({ end }: { end: StartEnd }) {
   const band = end.new_heater_bands_Hz.at(-1);
   return (
-    <td data-value={end.pump_Hz_exact}>
-      <strong>{format(end.pump_Hz, 1)} Hz</strong>
+    <td data-value={end.pump_Hz}>
+      <strong>{formatRate(end.pump_Hz)} Hz</strong>
       {band && (
         <>
           <br />
           <span class="note">
-            {words.result.band(format(band.lower, 2), format(band.upper, 2))}
+            {words.result.band(formatFineRate(band.lower), formatFineRate(band.upper))}
           </span>
         </>
       )}
@@ -97,19 +97,18 @@ function StartCell({ end }: { end: StartEnd }) {
   );
 }
 
-/** A shift in words, how sure it is, and whether it leaves the window; rich and lean by pattern too. */
-function ShiftCell(props: { shift: number; within: number; window: MixtureWindow }) {
-  const { shift, within, window } = props;
+/** A shift in words, how sure it is, and whether it leaves the window or nearly; rich and lean by pattern too. */
+function ShiftCell(props: { shift: number; unsure: number; window: MixtureWindow }) {
+  const { shift, unsure, window } = props;
+  const edge = edgeInWords(shift, unsure, window);
   return (
     <td data-shift={shift}>
-      {Math.round(shift) !== 0 && (
-        <span class={shift > 0 ? "swatch rich" : "swatch lean"} aria-hidden="true" />
-      )}
-      {shiftInWords(shift)} <span class="note">{words.result.about(format(within))}</span>
-      {isBeyond(shift, window) && (
+      {shift !== 0 && <span class={shift > 0 ? "swatch rich" : "swatch lean"} aria-hidden="true" />}
+      {shiftInWords(shift)} <span class="note">{words.result.about(format(unsure))}</span>
+      {edge && (
         <>
           <br />
-          <strong class="beyond">{words.result.beyond}</strong>
+          <strong class="beyond">{edge}</strong>
         </>
       )}
     </td>

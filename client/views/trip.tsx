@@ -26,7 +26,6 @@ export function TripView({ fit }: { fit: PublishedFit }) {
   const { trip } = state;
   const units = { elevation: unit, temperature, chooseUnit, chooseTemperature };
   const answer = answerTo(fit, trip);
-  const kept = typeof shown === "number" && shown >= trip.stops.length ? "one" : shown;
   return (
     <div class="trip page wide-page">
       <TripNotes state={state} />
@@ -59,7 +58,7 @@ export function TripView({ fit }: { fit: PublishedFit }) {
             answer={answer}
             trip={trip}
             units={units}
-            shown={kept}
+            shown={stillThere(shown, answer)}
             onShown={setShown}
           />
           <TripNights answer={answer} trip={trip} />
@@ -76,6 +75,12 @@ export function TripView({ fit }: { fit: PublishedFit }) {
       </section>
     </div>
   );
+}
+
+/** What was chosen, unless the trip no longer has it. */
+function stillThere(shown: Shown, { stops, legs }: TripAnswer): Shown {
+  const is = shown === "fewest" ? legs.length > 1 : shown === "one" || shown < stops.length;
+  return is ? shown : "one";
 }
 
 /** What a link brought, or why it did not. */

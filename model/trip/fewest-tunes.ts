@@ -1,6 +1,13 @@
-import { ENDS } from "../fit/group.ts";
-import { type Expected, type KeptTune, leastShiftPumpWithin, oneTuneWithin } from "./one-tune.ts";
-import { type MixtureWindow, requireWindow, type Span, worstShift } from "./window.ts";
+import { ENDS, type End } from "../fit/group.ts";
+import { type Choice, choiceAt, isEmpty, settableIn, standingIn, together } from "./choice.ts";
+import { type Expected, type KeptTune, tuneOf } from "./one-tune.ts";
+import {
+  type ExpectedAt,
+  type MixtureWindow,
+  requireWindow,
+  type Standing,
+  worstShift,
+} from "./window.ts";
 
 /** A tune and the stops in a row it serves, first to last, both within. */
 export interface Leg {
@@ -9,74 +16,99 @@ export interface Leg {
   tune: KeptTune;
 }
 
-/** The best way on from a stop: how many tunes still, their worst shift, and the last stop of the first of them. */
+/** The best way on from a stop: how many tunes still, how the worst of them stands, its shift, and the last stop of the first of them. */
 interface WayOn {
   tunes: number;
+  standing: number;
   worst_pct: number;
   last: number;
 }
 
+/** From better to worse. */
+const STANDINGS: readonly Standing[] = ["roomy", "tight", "beyond"];
+
 /**
- * The fewest tunes that keep every stop within the window, stops in their order; among plans with as few, one whose worst
- * shift is the least; among those, the one that changes over latest. Exact: the best way on from each stop is found from
- * the last backwards, and both counts, number first and worst shift second, can only grow by what comes before.
- * A stop alone is always within: its own tune shifts nothing.
+ * The fewest tunes, as they can be set, that keep every stop within the window, stops in their order; among plans with as
+ * few, one with room in the window; among those, one whose worst shift is the least; among those, the one that changes
+ * over latest. Exact: the best way on from each stop is found from the last backwards, and each count can only grow by
+ * what comes before. A stop where the pump's steps are too coarse for the window gets the nearest of them.
  */
 export function fewestTunes(expected: Expected, window: MixtureWindow): Leg[] {
   requireWindow(window);
   const stops = expected.low.length;
+  const choices = { low: choicesAt(expected.low, window), high: choicesAt(expected.high, window) };
   const from: WayOn[] = new Array(stops + 1);
-  from[stops] = { tunes: 0, worst_pct: 0, last: stops };
+  from[stops] = { tunes: 0, standing: 0, worst_pct: 0, last: stops };
   for (let first = stops - 1; first >= 0; first--) {
-    from[first] = bestFrom(first, expected, window, from);
+    from[first] = bestFrom(first, choices, from);
   }
   const legs: Leg[] = [];
   for (let first = 0; first < stops; ) {
-    const last = (from[first] as WayOn).last;
-    const low = expected.low.slice(first, last + 1);
-    const high = expected.high.slice(first, last + 1);
-    const tune = oneTuneWithin({ low, high }, window) as KeptTune;
-    legs.push({ first, last, tune });
+    const { last } = from[first] as WayOn;
+    legs.push({ first, last, tune: tuneAlong(first, last, choices, expected, window) });
     first = last + 1;
   }
   return legs;
 }
 
-function bestFrom(
+type Choices = Record<End, readonly Choice[]>;
+
+function choicesAt(expected: readonly ExpectedAt[], window: MixtureWindow): Choice[] {
+  return expected.map((at) => choiceAt(at, window));
+}
+
+function bestFrom(first: number, choices: Choices, from: readonly WayOn[]): WayOn {
+  let best: WayOn | undefined;
+  let so_far: Record<End, Choice> | undefined;
+  for (let last = first; last < choices.low.length; last++) {
+    const here = { low: choices.low[last] as Choice, high: choices.high[last] as Choice };
+    const joined: Record<End, Choice> = so_far
+      ? { low: together(so_far.low, here.low), high: together(so_far.high, here.high) }
+      : here;
+    // More stops only narrow the choice.
+    if (ENDS.some((end) => isEmpty(joined[end]))) break;
+    so_far = joined;
+    const rest = from[last + 1] as WayOn;
+    const way: WayOn = {
+      tunes: 1 + rest.tunes,
+      standing: Math.max(
+        rest.standing,
+        ...ENDS.map((end) => STANDINGS.indexOf(standingIn(joined[end]))),
+      ),
+      worst_pct: Math.max(
+        rest.worst_pct,
+        ...ENDS.map((end) => worstShift(settableIn(joined[end]), joined[end].span)),
+      ),
+      last,
+    };
+    // Later ones win where all is equal: the tune is kept as long as it serves.
+    if (best === undefined || compared(way, best) <= 0) best = way;
+  }
+  return best as WayOn;
+}
+
+function compared(a: WayOn, b: WayOn): number {
+  return a.tunes - b.tunes || a.standing - b.standing || a.worst_pct - b.worst_pct;
+}
+
+function tuneAlong(
   first: number,
+  last: number,
+  choices: Choices,
   expected: Expected,
   window: MixtureWindow,
-  from: readonly WayOn[],
-): WayOn {
-  let best: WayOn = { tunes: Number.POSITIVE_INFINITY, worst_pct: 0, last: first };
-  const spans = { low: NO_STOPS, high: NO_STOPS };
-  for (let last = first; last < expected.low.length; last++) {
-    let worst_pct = 0;
-    for (const end of ENDS) {
-      const span = widened(spans[end], expected[end][last] as number);
-      const pump_Hz = leastShiftPumpWithin(span, window);
-      // More stops only narrow what is within.
-      if (pump_Hz === null) return best;
-      spans[end] = span;
-      worst_pct = Math.max(worst_pct, worstShift(pump_Hz, span));
-    }
-    const rest = from[last + 1] as WayOn;
-    const way = { tunes: 1 + rest.tunes, worst_pct: Math.max(worst_pct, rest.worst_pct), last };
-    // Later ones win where all is equal: the tune is kept as long as it serves.
-    if (way.tunes < best.tunes || (way.tunes === best.tunes && way.worst_pct <= best.worst_pct))
-      best = way;
-  }
-  return best;
+): KeptTune {
+  const part = <T>(all: readonly T[]) => all.slice(first, last + 1);
+  const along = {
+    low: part(choices.low).reduce(together),
+    high: part(choices.high).reduce(together),
+  };
+  const tune = tuneOf(along, { low: part(expected.low), high: part(expected.high) }, window);
+  return { ...tune, edge: { ...tune.edge, stop: first + tune.edge.stop } };
 }
 
-const NO_STOPS: Span = { least_Hz: Number.POSITIVE_INFINITY, most_Hz: 0 };
-
-function widened({ least_Hz, most_Hz }: Span, expected_Hz: number): Span {
-  return { least_Hz: Math.min(least_Hz, expected_Hz), most_Hz: Math.max(most_Hz, expected_Hz) };
-}
-
-/** Shift at each stop, by end, of the tune that serves it, %. */
-export function shiftsAlong(legs: readonly Leg[]): Record<"low" | "high", number[]> {
+/** Shift at each stop, by end, of the tune that serves it, whole %. */
+export function shiftsAlong(legs: readonly Leg[]): Record<End, number[]> {
   return {
     low: legs.flatMap(({ tune }) => tune.low.shifts_pct),
     high: legs.flatMap(({ tune }) => tune.high.shifts_pct),

@@ -1,103 +1,105 @@
 import { ENDS, type End } from "../fit/group.ts";
-import { PUMP_STEP_Hz } from "../heater.ts";
+import { settablePump } from "../rounding.ts";
+import { type Choice, choiceAt, settableIn, together } from "./choice.ts";
 import {
+  type ExpectedAt,
   type MixtureWindow,
-  pumpsWithin,
-  type Span,
-  shiftsOf,
-  spanOf,
-  worstShift,
+  requireWindow,
+  roomNeeded,
+  roomOf,
+  type Standing,
+  shiftAt,
+  standingOf,
 } from "./window.ts";
 
-/** Expected pump rates at the stops, by end: what a tune made there would have. */
-export type Expected = Record<End, readonly number[]>;
+/** What is expected at the stops of a trip, by end, in their order. */
+export type Expected = Record<End, readonly ExpectedAt[]>;
 
 /** One end of a tune that is kept over several stops. */
 export interface KeptEnd {
-  pump_Hz_exact: number;
-  /** The best that can be set on a controller: the step above or below, within the window first, then whichever shifts less. */
+  /** As a controller can be set to it. */
   pump_Hz: number;
-  /** Of the exact pump rate at each stop: plus is rich, minus is lean. */
+  /** At each stop, whole %: plus is rich, minus is lean. */
   shifts_pct: number[];
-  worst_pct: number;
-  /** The worst when set to a controller's step. */
-  settable_worst_pct: number;
 }
 
-export type KeptTune = Record<End, KeptEnd>;
+/** Where a kept tune comes nearest to the window's edge for what is sure, or goes farthest beyond it. */
+export interface Edge {
+  end: End;
+  stop: number;
+  shift_pct: number;
+  unsure_pct: number;
+  /** Left to the edge, %; negative beyond it. */
+  room_pct: number;
+  standing: Standing;
+}
+
+/** A tune kept over several stops, and how it stands in the window. */
+export interface KeptTune {
+  low: KeptEnd;
+  high: KeptEnd;
+  edge: Edge;
+}
 
 /**
- * The pump rate, one end, whose worst shift over the stops is the least possible. Only the two outermost stops count:
- * rich by as much where least is expected as lean where most is, p/least − 1 = 1 − p/most, is their harmonic mean.
+ * The one tune for all stops, among those that can be set: with room in the window if there is such a tune, else within
+ * it, and of these the one whose worst shift is the least. Where none stays within, the least worst shift of all.
  */
-function leastShiftPump({ least_Hz, most_Hz }: Span): number {
-  return least_Hz === most_Hz ? least_Hz : 2 / (1 / least_Hz + 1 / most_Hz);
-}
-
-/** The same among pump rates that stay within the window; null when none does. */
-export function leastShiftPumpWithin(span: Span, window: MixtureWindow): number | null {
-  const within = pumpsWithin(span, window);
-  // The worst shift falls towards its minimum from both sides: the nearest pump rate allowed is the best allowed.
-  return within && Math.min(within.to_Hz, Math.max(within.from_Hz, leastShiftPump(span)));
-}
-
-/** The one tune whose worst shift, at either end, is the least possible. */
-export function oneTune(expected: Expected): KeptTune {
-  return byEnd((end) => keptEnd(leastShiftPump(spanOf(expected[end])), expected[end]));
-}
-
-/** The same among tunes that stay within the window at every stop; null when no tune does. */
-export function oneTuneWithin(expected: Expected, window: MixtureWindow): KeptTune | null {
-  const pumps = byEnd((end) => leastShiftPumpWithin(spanOf(expected[end]), window));
-  const { low, high } = pumps;
-  if (low === null || high === null) return null;
-  return {
-    low: keptEnd(low, expected.low, window),
-    high: keptEnd(high, expected.high, window),
-  };
-}
-
-/** The tune of one of the stops, kept at all of them. */
-export function tuneKeptFrom(expected: Expected, stop: number): KeptTune {
-  return byEnd((end) => {
-    const pump_Hz = expected[end][stop];
-    if (pump_Hz === undefined) throw new RangeError(`stop must be one of the trip's, not ${stop}.`);
-    return keptEnd(pump_Hz, expected[end]);
-  });
-}
-
-/** The larger of both ends' worst shifts, %. */
-export function worstOf(tune: KeptTune): number {
-  return Math.max(tune.low.worst_pct, tune.high.worst_pct);
-}
-
-function keptEnd(
-  pump_Hz_exact: number,
-  expected_Hz: readonly number[],
-  window?: MixtureWindow,
-): KeptEnd {
-  const span = spanOf(expected_Hz);
-  const pump_Hz = settable(pump_Hz_exact, span, window);
-  return {
-    pump_Hz_exact,
-    pump_Hz,
-    shifts_pct: shiftsOf(pump_Hz_exact, expected_Hz),
-    worst_pct: worstShift(pump_Hz_exact, span),
-    settable_worst_pct: worstShift(pump_Hz, span),
-  };
-}
-
-/** Of the steps beside an exact pump rate one within the window, then the one that shifts less; never no fuel at all. */
-function settable(pump_Hz: number, span: Span, window: MixtureWindow | undefined): number {
-  const below = Math.max(1, Math.floor(pump_Hz / PUMP_STEP_Hz + 1e-9));
-  const steps = [below, below + 1].map((n) => Number((n * PUMP_STEP_Hz).toFixed(6)));
-  const within = window && pumpsWithin(span, window);
-  const kept = within ? steps.filter((s) => s >= within.from_Hz && s <= within.to_Hz) : [];
-  return (kept.length > 0 ? kept : steps).reduce((a, b) =>
-    worstShift(b, span) < worstShift(a, span) ? b : a,
+export function oneTune(expected: Expected, window: MixtureWindow): KeptTune {
+  requireWindow(window);
+  return keptTune(expected, window, (end) =>
+    settableIn(expected[end].map((at) => choiceAt(at, window)).reduce(together)),
   );
 }
 
-function byEnd<T>(of: (end: End) => T): Record<End, T> {
-  return Object.fromEntries(ENDS.map((end) => [end, of(end)])) as Record<End, T>;
+/** The tune that choices at both ends leave. */
+export function tuneOf(
+  choices: Record<End, Choice>,
+  expected: Expected,
+  window: MixtureWindow,
+): KeptTune {
+  return keptTune(expected, window, (end) => settableIn(choices[end]));
 }
+
+/** The tune of one of the stops, as it would be set there, kept at all of them. */
+export function tuneKeptFrom(expected: Expected, stop: number): Record<End, KeptEnd> {
+  return keptEnds(expected, (end) => {
+    const at = expected[end][stop];
+    if (at === undefined) throw new RangeError(`stop must be one of the trip's, not ${stop}.`);
+    return settablePump(at.pump_Hz);
+  });
+}
+
+function keptTune(
+  expected: Expected,
+  window: MixtureWindow,
+  pumpAt: (end: End) => number,
+): KeptTune {
+  const ends = keptEnds(expected, pumpAt);
+  return { ...ends, edge: edgeOf(ends, expected, window) };
+}
+
+function keptEnds(expected: Expected, pumpAt: (end: End) => number): Record<End, KeptEnd> {
+  const keptEnd = (end: End): KeptEnd => {
+    const pump_Hz = pumpAt(end);
+    return { pump_Hz, shifts_pct: expected[end].map((at) => shiftAt(pump_Hz, at)) };
+  };
+  return { low: keptEnd("low"), high: keptEnd("high") };
+}
+
+function edgeOf(ends: Record<End, KeptEnd>, expected: Expected, window: MixtureWindow): Edge {
+  const places = ENDS.flatMap((end) =>
+    ends[end].shifts_pct.map((shift_pct, stop) => {
+      const { unsure_pct } = expected[end][stop] as ExpectedAt;
+      const room_pct = roomOf(shift_pct, window);
+      const standing = standingOf(shift_pct, unsure_pct, window);
+      // Outside is outside however unsure; inside it counts what is left beyond that.
+      const slack = standing === "beyond" ? room_pct - FAR : room_pct - roomNeeded(unsure_pct);
+      return { slack, edge: { end, stop, shift_pct, unsure_pct, room_pct, standing } };
+    }),
+  );
+  return places.reduce((a, b) => (b.slack < a.slack ? b : a)).edge;
+}
+
+/** More than any uncertainty, %. */
+const FAR = 1e6;

@@ -1,9 +1,10 @@
 import type { End, PublishedFit } from "../fit/group.ts";
+import { percentOutwards } from "../rounding.ts";
 import { groupOf } from "../start.ts";
 import type { Supply } from "../supply.ts";
 import { fewestTunes, type Leg } from "./fewest-tunes.ts";
 import { type Night, type NightNeeds, needsOf, nightAt } from "./nights.ts";
-import { type Expected, type KeptTune, oneTune, oneTuneWithin } from "./one-tune.ts";
+import { type Expected, type KeptTune, oneTune } from "./one-tune.ts";
 import { nightsAt, type Stop, type StopStart, startAt, type TripHeater } from "./stop.ts";
 import { type TankPlan, tankPlan } from "./tank.ts";
 import { type MixtureWindow, requireWindow } from "./window.ts";
@@ -25,19 +26,17 @@ export interface StopAnswer extends StopStart {
   fuel_from: Supply["fuel_from"];
   night: NightNeeds;
   needs: NightNeeds;
-  /** How far a shift here may be off, 95 in 100, by what is not known of the night's air and the elevation, %, by end. */
+  /** How far a shift here may be off, 95 in 100, by what is not known of the night's air and the elevation, whole %, by end. */
   shift_95_pct: Record<End, number>;
 }
 
 /** What comes out of a trip. */
 export interface TripAnswer {
   stops: StopAnswer[];
-  /** Pump rates the fit expects at the stops, by end: the reference of every shift. */
+  /** What the fit expects at the stops, by end: the reference of every shift. */
   expected: Expected;
-  /** The one tune whose worst shift is the least. */
+  /** The one tune for all stops; where its edge is beyond the window, no one tune does for the trip. */
   one: KeptTune;
-  /** The same among those within the window at every stop; null: no one tune does for the trip. */
-  one_within: KeptTune | null;
   /** The fewest tunes within the window, and the stops each serves. */
   legs: Leg[];
   total: NightNeeds;
@@ -58,7 +57,9 @@ export function planTrip(fit: PublishedFit, question: TripQuestion): TripAnswer 
     const at = startAt(fit, heater, stop);
     const supply = nightAt(at.start, heater, night);
     const off = (end: End) =>
-      100 * WITHIN_95 * groupOf(fit, heater.heat_kW, end).slope * at.air.ln_density_sd;
+      percentOutwards(
+        100 * WITHIN_95 * groupOf(fit, heater.heat_kW, end).slope * at.air.ln_density_sd,
+      );
     return {
       ...at,
       fuel_from: supply.fuel_from,
@@ -67,15 +68,16 @@ export function planTrip(fit: PublishedFit, question: TripQuestion): TripAnswer 
       shift_95_pct: { low: off("low"), high: off("high") },
     };
   });
-  const expected: Expected = {
-    low: stops.map(({ start }) => start.low.pump_Hz_exact),
-    high: stops.map(({ start }) => start.high.pump_Hz_exact),
-  };
+  const at = (end: End) =>
+    stops.map(({ start, shift_95_pct }) => ({
+      pump_Hz: start[end].pump_Hz_exact,
+      unsure_pct: shift_95_pct[end],
+    }));
+  const expected: Expected = { low: at("low"), high: at("high") };
   return {
     stops,
     expected,
-    one: oneTune(expected),
-    one_within: oneTuneWithin(expected, window),
+    one: oneTune(expected, window),
     legs: fewestTunes(expected, window),
     total: {
       fuel_L: sum(stops.map(({ needs }) => needs.fuel_L)),

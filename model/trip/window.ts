@@ -1,5 +1,7 @@
 import { requireFinite } from "../finite.ts";
+import { PUMP_STEP_Hz } from "../heater.ts";
 import { mixtureShift } from "../mixture.ts";
+import { onStep, stepsFrom, stepsUpTo, wholePercent, withoutDust } from "../rounding.ts";
 
 /** How far the mixture may shift from a good tune before it needs a new one, %. */
 export interface MixtureWindow {
@@ -19,35 +21,78 @@ export function requireWindow({ rich_pct, lean_pct }: MixtureWindow): void {
   }
 }
 
+/** What a tune made at a stop would have at one end, and how far any shift there may be off, whole %, 95 in 100. */
+export interface ExpectedAt {
+  pump_Hz: number;
+  unsure_pct: number;
+}
+
+/**
+ * Mixture shift, whole %, of a pump rate kept at a stop with the fan unchanged: plus is rich, minus is lean. This is the
+ * figure that is shown, and the window is held against it and no other. What the fit expects in the air of a stop is no
+ * shift there: fan speed and density stand on both sides and fall out.
+ */
+export function shiftAt(pump_Hz: number, expected: ExpectedAt): number {
+  return wholePercent(mixtureShift(pump_Hz, expected.pump_Hz));
+}
+
+/** With less room than this to the window's edge a tune is tight, % (our own working value, no source). */
+export const TIGHT_pct = 3;
+
+/** How a shift stands in the window: with room; inside, but nearer to the edge than is sure; outside. */
+export type Standing = "roomy" | "tight" | "beyond";
+
+/** What is left to the nearer edge of the window, %; negative beyond it. @example roomOf(10, WORKING_WINDOW) // 2 */
+export function roomOf(shift_pct: number, { rich_pct, lean_pct }: MixtureWindow): number {
+  return withoutDust(Math.min(rich_pct - shift_pct, lean_pct + shift_pct));
+}
+
+/** Room that makes a shift more than tight: what it may be off, and never less than {@link TIGHT_pct}. */
+export function roomNeeded(unsure_pct: number): number {
+  return Math.max(TIGHT_pct, unsure_pct);
+}
+
+/** How a shift, and what it may be off, stand in the window. */
+export function standingOf(
+  shift_pct: number,
+  unsure_pct: number,
+  window: MixtureWindow,
+): Standing {
+  const room_pct = roomOf(shift_pct, window);
+  if (room_pct < 0) return "beyond";
+  return room_pct < roomNeeded(unsure_pct) ? "tight" : "roomy";
+}
+
+/** Pump rates in a controller's steps, both ends included; none where `from` is above `to`. */
+export interface Steps {
+  from: number;
+  to: number;
+}
+
+/** The steps whose shift at a stop leaves at least so much room in the window, %. */
+export function stepsWithRoom(
+  expected: ExpectedAt,
+  window: MixtureWindow,
+  room_pct: number,
+): Steps {
+  const shift = (steps: number) => shiftAt(onStep(steps, PUMP_STEP_Hz), expected);
+  const lean_pct = window.lean_pct - room_pct;
+  const rich_pct = window.rich_pct - room_pct;
+  // From just outside, where rounding to whole percents cannot matter, inwards.
+  let from = Math.max(1, stepsFrom(expected.pump_Hz * (1 - (lean_pct + 1) / 100), PUMP_STEP_Hz));
+  while (shift(from) < -lean_pct) from++;
+  let to = stepsUpTo(expected.pump_Hz * (1 + (rich_pct + 1) / 100), PUMP_STEP_Hz);
+  while (to >= 1 && shift(to) > rich_pct) to--;
+  return { from, to };
+}
+
 /** The least and the most that is expected at any of some stops, one end: all that their worst shift depends on. */
 export interface Span {
   least_Hz: number;
   most_Hz: number;
 }
 
-export function spanOf(expected_Hz: readonly number[]): Span {
-  return { least_Hz: Math.min(...expected_Hz), most_Hz: Math.max(...expected_Hz) };
-}
-
-/** Pump rates that stay within the window at all stops of a span; null when there are none. */
-export function pumpsWithin(
-  { least_Hz, most_Hz }: Span,
-  { rich_pct, lean_pct }: MixtureWindow,
-): { from_Hz: number; to_Hz: number } | null {
-  const from_Hz = most_Hz * (1 - lean_pct / 100);
-  const to_Hz = least_Hz * (1 + rich_pct / 100);
-  return from_Hz <= to_Hz ? { from_Hz, to_Hz } : null;
-}
-
-/**
- * Mixture shift at each stop, %, of one pump rate kept at one end with the fan unchanged. What the fit expects in
- * the air of a stop is no shift there: fan speed and density stand on both sides and fall out.
- */
-export function shiftsOf(pump_Hz: number, expected_Hz: readonly number[]): number[] {
-  return expected_Hz.map((expected) => mixtureShift(pump_Hz, expected));
-}
-
-/** The largest shift of a pump rate at any stop of a span, rich and lean alike, %. */
+/** The largest shift of a pump rate at any stop of a span, rich and lean alike, %, unrounded. */
 export function worstShift(pump_Hz: number, { least_Hz, most_Hz }: Span): number {
   return Math.max(
     Math.abs(mixtureShift(pump_Hz, least_Hz)),

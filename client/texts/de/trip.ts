@@ -64,7 +64,7 @@ export const trip: typeof import("../en/trip.ts").trip = {
   result: {
     title: "Entlang der Reise",
     kept: "Verschiebung gezeigt für",
-    oneTune: "eine Abstimmung, kleinste größte Verschiebung",
+    oneTune: "eine Abstimmung für alle Halte",
     fewest: (n) => `wenigste Abstimmungen: ${n}`,
     tuneOf: (n, name) => `Abstimmung von Halt ${n}, ${name}`,
     stop: "Halt",
@@ -82,10 +82,11 @@ export const trip: typeof import("../en/trip.ts").trip = {
     lean: (pct) => `${pct} % mager`,
     none: "keine Verschiebung",
     beyond: "außerhalb des Fensters",
+    tight: (room) => `knapp: ${room} % vom Rand`,
     extrapolated: "außerhalb der Luft, in der jemand abgestimmt hat",
     prior:
       "Noch keine Abstimmungen dieser Klasse: nur Physik und übliche Praxis, mit breiten Bändern.",
-    how: "Eine Verschiebung gilt gegen das, was die Anpassung am Halt erwartet, bei gleicher Lüfterdrehzahl. ± steht für das, was von der Luft der Nacht und der Höhe nicht bekannt ist (95 von 100); dass die Steigung der Anpassung danebenliegen kann, kommt hinzu. Die Bänder sind die der Startabstimmung: Die gute Abstimmung der eigenen Heizung kann überall darin liegen, ihre Verschiebungen von Halt zu Halt folgen aber derselben Steigung.",
+    how: "Eine Verschiebung ist die der Pumpenfrequenz, wie sie sich einstellen lässt, gegen das, was die Anpassung am Halt erwartet, bei gleicher Lüfterdrehzahl, in ganzen Prozent. Knapp ist näher am Rand des Fensters als 3 % oder als das, was nicht bekannt ist. ± steht für das, was von der Luft der Nacht und der Höhe nicht bekannt ist (95 von 100); dass die Steigung der Anpassung danebenliegen kann, kommt hinzu. Die Bänder sind die der Startabstimmung: Die gute Abstimmung der eigenen Heizung kann überall darin liegen, ihre Verschiebungen von Halt zu Halt folgen aber derselben Steigung.",
     cannot: "Diese Zahlen passen nicht zusammen. Lüfterdrehzahlen, Dosis und Fenster prüfen.",
   },
   plan: {
@@ -94,15 +95,23 @@ export const trip: typeof import("../en/trip.ts").trip = {
       `Ja: Eine Abstimmung bleibt an jedem Halt innerhalb von ${rich} % fett und ${lean} % mager.`,
     no: (rich, lean) =>
       `Nein: Keine einzelne Abstimmung bleibt an jedem Halt innerhalb von ${rich} % fett und ${lean} % mager.`,
-    oneTitle: "Die eine Abstimmung mit der kleinsten größten Verschiebung",
-    worst: (pct) => `schlimmstenfalls ${pct} % daneben, genau genommen`,
-    worstSet: (hz, pct) => `auf ${hz} Hz gestellt: schlimmstenfalls ${pct} %`,
-    exactly: (hz) => `genau ${hz} Hz`,
+    tightly: (rich, lean) =>
+      `Ja, aber nur knapp: Eine Abstimmung bleibt an jedem Halt innerhalb von ${rich} % fett und ${lean} % mager.`,
+    oneTitle: "Die eine Abstimmung",
+    leastTitle: "Die eine Abstimmung, die am wenigsten danebenliegt",
+    room: (place, shift, room) =>
+      `Am wenigsten Spielraum: ${place}, ${shift}, ${room} % vom Rand des Fensters.`,
+    tight: (place, shift, room) =>
+      `Knapp: ${place}, ${shift}, nur ${room} % vom Rand des Fensters. Dort mit dem Messgerät prüfen.`,
+    unsure: (place, shift, room, unsure) =>
+      `Knapp: ${place}, ${shift}, ${room} % vom Rand des Fensters, und diese Verschiebung kann um ${unsure} % danebenliegen. Eine genauere Nachttemperatur oder Höhe sagt mehr.`,
+    over: (place, shift, over) =>
+      `Am weitesten daneben: ${place}, ${shift}, ${over} % außerhalb des Fensters.`,
+    coarse: (hz) =>
+      `Hier sind die Schritte der Pumpe von ${hz} Hz gröber als das Fenster: Der nächste wird genommen. Den Rest kann der Lüfter ausgleichen.`,
+    where: (stop, end) => `${stop}, ${end}`,
     fewestTitle: (n) =>
       n === 1 ? "Die wenigsten Abstimmungen: eine" : `Die wenigsten Abstimmungen: ${n}`,
-    leanerWithin:
-      "Es ist nicht die obige: Jene hat die kleinere größte Verschiebung, verlässt aber auf einer Seite das Fenster.",
-    same: "Es ist die obige Abstimmung.",
     legs: (first, last) => (first === last ? first : `${first} bis ${last}`),
     changeAt: (name) => `In ${name} vor der Nacht wechseln.`,
     tune: (n) => `Abstimmung ${n}`,
@@ -123,7 +132,16 @@ export const trip: typeof import("../en/trip.ts").trip = {
     battery: (Ah, V) => `${Ah} Ah bei ${V} V.`,
     count: (n) => (n === 1 ? "1 Nacht:" : `${n} Nächte:`),
     oneNight: (litres, Ah) => `Eine Nacht nimmt ${litres} L und ${Ah} Ah.`,
-    tankLasts: (litres) => `Ein voller Tank von ${litres} L reicht für alle.`,
+    tankLasts: (litres, left, pct) =>
+      `Ein voller Tank von ${litres} L reicht für alle, ${left} L (${pct} %) bleiben übrig.`,
+    tankTight: (litres, left, pct) =>
+      `Ein voller Tank von ${litres} L reicht nur knapp für alle: ${left} L (${pct} %) bleiben übrig.`,
+    tightWhy:
+      "Knapp: Heizungen unterscheiden sich um mehr, und eine kalte Nacht braucht mehr. Unterwegs einmal Nachfüllen einplanen, Heizung aus und kalt.",
+    afterLast: (left) => `Nach der letzten Nacht sind noch ${left} L übrig.`,
+    afterLastTight: (left) => `Nach der letzten Nacht sind nur noch ${left} L übrig: knapp.`,
+    leftThen: (left) => `: dann noch ${left} L`,
+    fillEarlier: ". Knapp: eine Nacht früher füllen",
     tankEnds: (litres) =>
       `Ein voller Tank von ${litres} L reicht nicht für alle. Spätestens hier füllen, Heizung aus und kalt:`,
     tankShort: (litres, name) => `Ein Tank von ${litres} L reicht nicht für eine Nacht in ${name}.`,
@@ -137,7 +155,7 @@ export const trip: typeof import("../en/trip.ts").trip = {
     tankColumn: "Ein Tank reicht, Nächte",
     total: "Alle Nächte",
     noDose:
-      "Kraftstoff nach dem, was die Leistungsklasse in dieser Luft üblicherweise verbrennt: Die Dosis (µL je Pumpenhub) wüsste es besser.",
+      "Kraftstoff nach dem, was die Leistungsklasse in dieser Luft üblicherweise verbraucht: Mit der Dosis (µL je Pumpenhub) wäre es genauer.",
     assumes: (hours, share, current, V) =>
       `Angenommen: ${hours} h je Nacht bei ${share} % des Leistungsbereichs, mit der Startabstimmung jedes Halts; ${current} A im Lauf bei ${V} V, ein Start je Nacht; nichts sonst nimmt aus dem Tank.`,
     practice: (run, start, minutes) =>

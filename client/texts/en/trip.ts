@@ -66,7 +66,7 @@ export const trip = {
   result: {
     title: "Along the trip",
     kept: "Shift shown for",
-    oneTune: "one tune, least worst shift",
+    oneTune: "one tune for all stops",
     fewest: (n: number) => (n === 1 ? "fewest tunes: 1" : `fewest tunes: ${n}`),
     tuneOf: (n: number, name: string) => `tune of stop ${n}, ${name}`,
     stop: "Stop",
@@ -84,9 +84,10 @@ export const trip = {
     lean: (pct: string) => `${pct} % lean`,
     none: "no shift",
     beyond: "outside the window",
+    tight: (room: string) => `tight: ${room} % from the edge`,
     extrapolated: "outside the air anyone has tuned in",
     prior: "No tunes of this class yet: physics and common practice alone, and wide bands.",
-    how: "A shift is against what the fit expects at the stop, fan speed unchanged. ± is for what is not known of the night's air and the elevation (95 in 100); that the fit's slope may be off comes on top. Bands are those of the start tune: your heater's own good tune may lie anywhere in them, but its shifts from stop to stop follow the same slope.",
+    how: "A shift is that of the rate as it can be set, against what the fit expects at the stop, fan speed unchanged, in whole percents. Tight is nearer to the window's edge than 3 %, or than what is not known. ± is for what is not known of the night's air and the elevation (95 in 100); that the fit's slope may be off comes on top. Bands are those of the start tune: your heater's own good tune may lie anywhere in them, but its shifts from stop to stop follow the same slope.",
     cannot: "These figures cannot stand together. Check the fan speeds, the dose and the window.",
   },
   plan: {
@@ -95,14 +96,22 @@ export const trip = {
       `Yes: one tune stays within ${rich} % rich and ${lean} % lean at every stop.`,
     no: (rich: string, lean: string) =>
       `No: no one tune stays within ${rich} % rich and ${lean} % lean at every stop.`,
-    oneTitle: "The one tune with the least worst shift",
-    worst: (pct: string) => `at worst ${pct} % off, exactly`,
-    worstSet: (hz: string, pct: string) => `set to ${hz} Hz: at worst ${pct} %`,
-    exactly: (hz: string) => `exactly ${hz} Hz`,
+    tightly: (rich: string, lean: string) =>
+      `Yes, but only just: one tune stays within ${rich} % rich and ${lean} % lean at every stop.`,
+    oneTitle: "The one tune",
+    leastTitle: "The one tune that is least far off",
+    room: (place: string, shift: string, room: string) =>
+      `Least room: ${place}, ${shift}, ${room} % from the window's edge.`,
+    tight: (place: string, shift: string, room: string) =>
+      `Tight: ${place}, ${shift}, only ${room} % from the window's edge. Check there with a meter.`,
+    unsure: (place: string, shift: string, room: string, unsure: string) =>
+      `Tight: ${place}, ${shift}, ${room} % from the window's edge, and that shift may be off by ${unsure} %. A better night temperature or elevation tells more.`,
+    over: (place: string, shift: string, over: string) =>
+      `Farthest off: ${place}, ${shift}, ${over} % outside the window.`,
+    coarse: (hz: string) =>
+      `Here the pump's steps of ${hz} Hz are coarser than your window: the nearest one is taken. The fan can make up for the rest.`,
+    where: (stop: string, end: string) => `${stop}, ${end}`,
     fewestTitle: (n: number) => (n === 1 ? "The fewest tunes: one" : `The fewest tunes: ${n}`),
-    leanerWithin:
-      "It is not the tune above: that one has a smaller worst shift, but leaves your window on one side.",
-    same: "It is the tune above.",
     legs: (first: string, last: string) => (first === last ? first : `${first} to ${last}`),
     changeAt: (name: string) => `Change over at ${name}, before the night.`,
     tune: (n: number) => `Tune ${n}`,
@@ -123,7 +132,16 @@ export const trip = {
     battery: (Ah: string, V: string) => `${Ah} Ah at ${V} V.`,
     count: (n: number) => (n === 1 ? "1 night:" : `${n} nights:`),
     oneNight: (litres: string, Ah: string) => `A night takes ${litres} L and ${Ah} Ah.`,
-    tankLasts: (litres: string) => `A full tank of ${litres} L lasts all of them.`,
+    tankLasts: (litres: string, left: string, pct: string) =>
+      `A full tank of ${litres} L lasts all of them, with ${left} L (${pct} %) to spare.`,
+    tankTight: (litres: string, left: string, pct: string) =>
+      `A full tank of ${litres} L lasts all of them only just: ${left} L (${pct} %) to spare.`,
+    tightWhy:
+      "Tight: heaters differ by more than that, and a cold night takes more. Plan a filling on the way, heater off and cold.",
+    afterLast: (left: string) => `After the last night ${left} L are left.`,
+    afterLastTight: (left: string) => `After the last night only ${left} L are left: tight.`,
+    leftThen: (left: string) => `: ${left} L left then`,
+    fillEarlier: ". Tight: fill it a night earlier",
     tankEnds: (litres: string) =>
       `A full tank of ${litres} L does not last all of them. Fill it at the latest, heater off and cold:`,
     tankShort: (litres: string, name: string) =>

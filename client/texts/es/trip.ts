@@ -64,7 +64,7 @@ export const trip: typeof import("../en/trip.ts").trip = {
   result: {
     title: "A lo largo del viaje",
     kept: "Desplazamiento mostrado de",
-    oneTune: "un solo ajuste, el menor peor desplazamiento",
+    oneTune: "un solo ajuste para todas las paradas",
     fewest: (n) => `los menos ajustes posibles: ${n}`,
     tuneOf: (n, name) => `ajuste de la parada ${n}, ${name}`,
     stop: "Parada",
@@ -82,9 +82,10 @@ export const trip: typeof import("../en/trip.ts").trip = {
     lean: (pct) => `${pct} % pobre`,
     none: "sin desplazamiento",
     beyond: "fuera del margen",
+    tight: (room) => `justo: a ${room} % del límite`,
     extrapolated: "fuera del aire en que alguien ha ajustado",
     prior: "Aún no hay ajustes de esta clase: solo física y práctica común, con bandas anchas.",
-    how: "Un desplazamiento es frente a lo que el ajuste estadístico espera en la parada, con el mismo ventilador. ± es por lo que no se sabe del aire de la noche y de la altura (95 de 100); a ello se añade que su pendiente puede errar. Las bandas son las del ajuste inicial: el buen ajuste de su estufa puede estar en cualquier punto de ellas, pero sus desplazamientos de parada en parada siguen la misma pendiente.",
+    how: "Un desplazamiento es el de la frecuencia de bomba tal como se puede poner, frente a lo que el ajuste estadístico espera en la parada, con el mismo ventilador, en porcentajes enteros. Justo es más cerca del límite del margen que un 3 %, o que lo que no se sabe. ± es por lo que no se sabe del aire de la noche y de la altura (95 de 100); a ello se añade que su pendiente puede errar. Las bandas son las del ajuste inicial: el buen ajuste de su estufa puede estar en cualquier punto de ellas, pero sus desplazamientos de parada en parada siguen la misma pendiente.",
     cannot: "Estas cifras no son compatibles. Revise el ventilador, la dosis y el margen.",
   },
   plan: {
@@ -93,15 +94,22 @@ export const trip: typeof import("../en/trip.ts").trip = {
       `Sí: un solo ajuste queda dentro de ${rich} % rica y ${lean} % pobre en todas las paradas.`,
     no: (rich, lean) =>
       `No: ningún ajuste queda dentro de ${rich} % rica y ${lean} % pobre en todas las paradas.`,
-    oneTitle: "El ajuste único con el menor peor desplazamiento",
-    worst: (pct) => `en el peor caso, ${pct} % de desvío exacto`,
-    worstSet: (hz, pct) => `puesto a ${hz} Hz: en el peor caso, ${pct} %`,
-    exactly: (hz) => `exactamente ${hz} Hz`,
+    tightly: (rich, lean) =>
+      `Sí, pero muy justo: un solo ajuste queda dentro de ${rich} % rica y ${lean} % pobre en todas las paradas.`,
+    oneTitle: "El ajuste único",
+    leastTitle: "El ajuste único que menos se desvía",
+    room: (place, shift, room) =>
+      `Menor holgura: ${place}, ${shift}, a ${room} % del límite del margen.`,
+    tight: (place, shift, room) =>
+      `Justo: ${place}, ${shift}, a solo ${room} % del límite del margen. Compruebe allí con un medidor.`,
+    unsure: (place, shift, room, unsure) =>
+      `Justo: ${place}, ${shift}, a ${room} % del límite del margen, y ese desplazamiento puede errar en un ${unsure} %. Una temperatura nocturna o una altura más exactas dicen más.`,
+    over: (place, shift, over) => `Mayor desvío: ${place}, ${shift}, ${over} % fuera del margen.`,
+    coarse: (hz) =>
+      `Aquí los pasos de la bomba, de ${hz} Hz, son más gruesos que su margen: se toma el más cercano. El ventilador puede compensar el resto.`,
+    where: (stop, end) => `${stop}, ${end}`,
     fewestTitle: (n) =>
       n === 1 ? "Los menos ajustes posibles: uno" : `Los menos ajustes posibles: ${n}`,
-    leanerWithin:
-      "No es el de arriba: aquel tiene un peor desplazamiento menor, pero sale del margen por un lado.",
-    same: "Es el ajuste de arriba.",
     legs: (first, last) => (first === last ? first : `${first} a ${last}`),
     changeAt: (name) => `Cambie en ${name}, antes de la noche.`,
     tune: (n) => `Ajuste ${n}`,
@@ -122,7 +130,16 @@ export const trip: typeof import("../en/trip.ts").trip = {
     battery: (Ah, V) => `${Ah} Ah a ${V} V.`,
     count: (n) => (n === 1 ? "1 noche:" : `${n} noches:`),
     oneNight: (litres, Ah) => `Una noche toma ${litres} L y ${Ah} Ah.`,
-    tankLasts: (litres) => `Un depósito lleno de ${litres} L basta para todas.`,
+    tankLasts: (litres, left, pct) =>
+      `Un depósito lleno de ${litres} L basta para todas y sobran ${left} L (${pct} %).`,
+    tankTight: (litres, left, pct) =>
+      `Un depósito lleno de ${litres} L basta muy justo para todas: sobran ${left} L (${pct} %).`,
+    tightWhy:
+      "Justo: las estufas difieren en más que eso, y una noche fría pide más. Prevea repostar por el camino, con la estufa apagada y fría.",
+    afterLast: (left) => `Tras la última noche quedan ${left} L.`,
+    afterLastTight: (left) => `Tras la última noche quedan solo ${left} L: justo.`,
+    leftThen: (left) => `: entonces quedan ${left} L`,
+    fillEarlier: ". Justo: llénelo una noche antes",
     tankEnds: (litres) =>
       `Un depósito lleno de ${litres} L no basta para todas. Llénelo a más tardar, con la estufa apagada y fría:`,
     tankShort: (litres, name) => `Un depósito de ${litres} L no basta para una noche en ${name}.`,

@@ -1,95 +1,134 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { ENDS } from "../../../model/fit/group.ts";
-import { oneTune, oneTuneWithin, tuneKeptFrom } from "../../../model/trip/one-tune.ts";
-import { spanOf, worstShift } from "../../../model/trip/window.ts";
-import { trips, windows } from "./random-trips.ts";
+import { settablePump } from "../../../model/rounding.ts";
+import { oneTune, tuneKeptFrom } from "../../../model/trip/one-tune.ts";
+import { roomOf, shiftAt, WORKING_WINDOW } from "../../../model/trip/window.ts";
+import { ALL_RATES_Hz, standsAt, sure, trips, windows, worstOf } from "./random-trips.ts";
+
+const WIDE = { rich_pct: 100, lean_pct: 90 };
 
 test("worked by hand: 1.0 and 1.5 Hz expected; 1.2 Hz is 20 % rich at the one and 20 % lean at the other", () => {
-  const { low } = oneTune({ low: [1, 1.5, 1.2], high: [4, 4, 4] });
-  expect(low.pump_Hz_exact).toBeCloseTo(1.2, 12);
-  expect(low.shifts_pct[0]).toBeCloseTo(20, 10);
-  expect(low.shifts_pct[1]).toBeCloseTo(-20, 10);
-  expect(low.shifts_pct[2]).toBeCloseTo(0, 10);
-  expect(low.worst_pct).toBeCloseTo(20, 10);
+  const { low } = oneTune(sure({ low: [1, 1.5, 1.2], high: [4, 4, 4] }), WIDE);
+  expect(low).toEqual({ pump_Hz: 1.2, shifts_pct: [20, -20, 0] });
 });
 
-test("no other pump rate shifts less at its worst stop, by brute force over the whole span", () => {
+test("worked by hand: the least worst shift leaves the window on its rich side, another tune does not", () => {
+  // 0.96 and 1.25 Hz: 1.1 is 15 % rich and 12 % lean; 1.0 is 4 % rich and 20 % lean, within 12 and 25.
+  const one = oneTune(sure({ low: [0.96, 1.25], high: [4, 4] }), WORKING_WINDOW);
+  expect(one.low).toEqual({ pump_Hz: 1, shifts_pct: [4, -20] });
+  expect(one.edge).toEqual({
+    ...{ end: "low", stop: 1, shift_pct: -20, unsure_pct: 0 },
+    ...{ room_pct: 5, standing: "roomy" },
+  });
+});
+
+test("a tune with room comes before one at the window's very edge, though it shifts more", () => {
+  // 3.93 and 4.46 Hz: 4.2 is 7 % rich and 6 % lean, which is the least; 4.1 is 4 % rich and 8 % lean.
+  const expected = sure({ low: [1, 1], high: [3.93, 4.46] });
+  expect(oneTune(expected, WORKING_WINDOW).high).toEqual({ pump_Hz: 4.2, shifts_pct: [7, -6] });
+  const { high, edge } = oneTune(expected, { rich_pct: 7, lean_pct: 25 });
+  expect(high).toEqual({ pump_Hz: 4.1, shifts_pct: [4, -8] });
+  expect(edge).toMatchObject({ end: "high", shift_pct: 4, room_pct: 3, standing: "roomy" });
+  const only = oneTune(expected, { rich_pct: 7, lean_pct: 7 });
+  expect(only.high.pump_Hz).toBe(4.2);
+  expect(only.edge).toMatchObject({ end: "high", shift_pct: 7, room_pct: 0, standing: "tight" });
+});
+
+test("of all that can be set none stands better in the window, and none that stands as well shifts less", () => {
   fc.assert(
-    fc.property(trips(8), (expected) => {
-      const one = oneTune(expected);
+    fc.property(trips(8), windows, (expected, window) => {
+      const one = oneTune(expected, window);
+      const better = ["roomy", "tight", "beyond"];
       for (const end of ENDS) {
-        const [least, most] = [Math.min(...expected[end]), Math.max(...expected[end])];
-        const others = Array.from(
-          { length: 300 },
-          (_, i) => least * 0.95 + ((most * 1.05 - least * 0.95) * i) / 299,
-        );
-        const best = Math.min(...others.map((other) => worstShift(other, spanOf(expected[end]))));
-        expect(one[end].worst_pct).toBeLessThanOrEqual(best + 1e-9);
-      }
-    }),
-    { numRuns: 100 },
-  );
-});
-
-test("within a window: null exactly when no pump rate stays inside, else the best of those that do", () => {
-  fc.assert(
-    fc.property(trips(6), windows, (expected, window) => {
-      const inside = (pump_Hz: number, end: "low" | "high", slack: number) =>
-        expected[end].every((e) => {
-          const shift = (pump_Hz / e - 1) * 100;
-          return shift <= window.rich_pct + slack && shift >= -window.lean_pct - slack;
+        const of = (pump_Hz: number) => ({
+          rank: better.indexOf(standsAt(pump_Hz, expected[end], window)),
+          worst: worstOf(pump_Hz, expected[end]),
         });
-      const tune = oneTuneWithin(expected, window);
-      for (const end of ENDS) {
-        const [least, most] = [Math.min(...expected[end]), Math.max(...expected[end])];
-        if (!tune) continue;
-        const others = Array.from(
-          { length: 200 },
-          (_, i) => least / 2 + ((most * 1.5 - least / 2) * i) / 199,
-        );
-        const best = others
-          .filter((other) => inside(other, end, -1e-9))
-          .reduce(
-            (min, other) => Math.min(min, worstShift(other, spanOf(expected[end]))),
-            Infinity,
-          );
-        expect(tune[end].worst_pct).toBeLessThanOrEqual(best + 1e-9);
-        expect(inside(tune[end].pump_Hz_exact, end, 1e-9)).toBe(true);
-      }
-      if (!tune) {
-        // Some end's two outermost stops lie too far apart.
-        const apart = ENDS.some(
-          (end) =>
-            Math.max(...expected[end]) * (1 - window.lean_pct / 100) >
-            Math.min(...expected[end]) * (1 + window.rich_pct / 100),
-        );
-        expect(apart).toBe(true);
+        const all = ALL_RATES_Hz.map(of);
+        const chosen = of(one[end].pump_Hz);
+        const best = Math.min(...all.map(({ rank }) => rank));
+        // Where the steps are too coarse for the window at a single stop it is the nearest there all the same.
+        expect(chosen.rank).toBe(best);
+        const least = Math.min(...all.filter((a) => a.rank === best).map(({ worst }) => worst));
+        if (expected[end].length > 1 || best < 2) expect(chosen.worst).toBeLessThan(least + 1e-5);
+        else expect(one[end].pump_Hz).toBe(settablePump(expected[end][0]?.pump_Hz ?? 0));
       }
     }),
     { numRuns: 150 },
   );
 });
 
-test("a controller's step: no other step shifts less", () => {
+test("verdict and figures are one: what is said of the edge follows from the very shifts that are shown", () => {
   fc.assert(
-    fc.property(trips(6), (expected) => {
-      const one = oneTune(expected);
-      for (const end of ENDS) {
-        const steps = Array.from({ length: 90 }, (_, i) =>
-          worstShift((i + 1) / 10, spanOf(expected[end])),
-        );
-        expect(one[end].settable_worst_pct).toBeLessThanOrEqual(Math.min(...steps) + 1e-9);
-      }
+    fc.property(trips(8), windows, (expected, window) => {
+      const { edge, ...ends } = oneTune(expected, window);
+      const shown = ENDS.flatMap((end) => ends[end].shifts_pct);
+      for (const shift of shown) expect(Number.isInteger(shift)).toBe(true);
+      const outside = shown.some((s) => s > window.rich_pct || s < -window.lean_pct);
+      expect(edge.standing === "beyond").toBe(outside);
+      expect(ends[edge.end].shifts_pct[edge.stop]).toBe(edge.shift_pct);
+      expect(edge.room_pct).toBeCloseTo(roomOf(edge.shift_pct, window), 6);
+      const stands = ENDS.map((end) => standsAt(ends[end].pump_Hz, expected[end], window));
+      if (edge.standing === "roomy") expect(stands).toEqual(["roomy", "roomy"]);
+      if (edge.standing === "tight") expect(stands).toContain("tight");
     }),
-    { numRuns: 100 },
   );
 });
 
-test("a stop's own tune kept shifts nothing there, and as the pump rates stand elsewhere", () => {
-  const kept = tuneKeptFrom({ low: [1, 1.25, 0.8], high: [4, 5, 4] }, 0);
-  expect(kept.low.shifts_pct[0]).toBe(0);
-  expect(kept.low.shifts_pct[1]).toBeCloseTo(-20, 12);
-  expect(kept.low.shifts_pct[2]).toBeCloseTo(25, 12);
-  expect(() => tuneKeptFrom({ low: [1], high: [4] }, 1)).toThrow(RangeError);
+test("room that is smaller than what is unsure there is tight, and so are less than 3 %", () => {
+  const at = (pump_Hz: number, unsure_pct: number) => [{ pump_Hz, unsure_pct }];
+  const window = { rich_pct: 10, lean_pct: 10 };
+  const high = at(4, 0);
+  expect(oneTune({ low: at(1, 9), high }, window).edge.standing).toBe("roomy");
+  expect(oneTune({ low: at(1, 11), high }, window).edge).toMatchObject({
+    ...{ end: "low", shift_pct: 0, unsure_pct: 11, room_pct: 10, standing: "tight" },
+  });
+  expect(oneTune({ low: at(1, 0), high }, { rich_pct: 2, lean_pct: 10 }).edge.standing).toBe(
+    "tight",
+  );
+});
+
+test("where the pump's steps are coarser than the window, the nearest step is taken and said to be outside", () => {
+  const { low, edge } = oneTune(sure({ low: [0.85], high: [4] }), { rich_pct: 3, lean_pct: 3 });
+  expect(low).toEqual({ pump_Hz: 0.8, shifts_pct: [-6] });
+  expect(edge).toMatchObject({ end: "low", room_pct: -3, standing: "beyond" });
+});
+
+test("dust in what is expected changes no tune, on a half step least of all", () => {
+  fc.assert(
+    fc.property(
+      fc.array(fc.integer({ min: 12, max: 40 }), { minLength: 1, maxLength: 5 }),
+      fc.double({ min: -4e-10, max: 4e-10, noNaN: true }),
+      windows,
+      (halves, off, window) => {
+        const rates = halves.map((n) => n * 0.05);
+        const dusty = rates.map((rate, i) => rate + (i % 2 ? off : -off));
+        const high = rates.map(() => 4);
+        const clean = oneTune(sure({ low: rates, high }), window);
+        expect(oneTune(sure({ low: dusty, high }), window)).toEqual(clean);
+      },
+    ),
+  );
+});
+
+test("a stop's own tune is what can be set there, kept at all others", () => {
+  const rates = sure({ low: [1, 1.25, 0.8], high: [4, 5, 4] });
+  expect(tuneKeptFrom(rates, 0).low).toEqual({
+    pump_Hz: 1,
+    shifts_pct: [0, -20, 25],
+  });
+  // 1.25 lies at half a step: the leaner rate is set, which is 4 % lean at the stop itself.
+  expect(tuneKeptFrom(rates, 1).low).toEqual({
+    pump_Hz: 1.2,
+    shifts_pct: [20, -4, 50],
+  });
+  expect(() => tuneKeptFrom(sure({ low: [1], high: [4] }), 1)).toThrow(RangeError);
+});
+
+test("a shift is shown and judged in whole percents, half of one away from 0", () => {
+  const at = { pump_Hz: 1, unsure_pct: 0 };
+  expect([1.124, 1.125, 0.885, 0.8751].map((rate) => shiftAt(rate, at))).toEqual([
+    12, 13, -12, -12,
+  ]);
 });

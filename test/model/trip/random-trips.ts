@@ -1,33 +1,64 @@
 import fc from "fast-check";
 import type { Expected } from "../../../model/trip/one-tune.ts";
-import type { MixtureWindow } from "../../../model/trip/window.ts";
+import type { ExpectedAt, MixtureWindow, Standing } from "../../../model/trip/window.ts";
 
 /** Random trips as the plans see them: pump rates expected at each stop, by end; some stops are alike. */
 export const trips = (most: number): fc.Arbitrary<Expected> =>
   fc
     .array(
       fc.record({
-        low: fc.oneof(thousandths(600, 2000), fc.constantFrom(0.8, 1, 1.2, 1.5)),
+        low: fc.oneof(thousandths(600, 2000), fc.constantFrom(0.8, 0.95, 1, 1.25, 1.5)),
         // Not a fixed multiple of the low end: ends have slopes of their own.
         ratio: fc.oneof(fc.constant(3.5), thousandths(3000, 4000)),
+        unsure_pct: fc.integer({ min: 1, max: 9 }),
       }),
       { minLength: 1, maxLength: most },
     )
     .map((stops) => ({
-      low: stops.map(({ low }) => low),
-      high: stops.map(({ low, ratio }) => low * ratio),
+      low: stops.map(({ low, unsure_pct }) => ({ pump_Hz: low, unsure_pct })),
+      high: stops.map(({ low, ratio, unsure_pct }) => ({ pump_Hz: low * ratio, unsure_pct })),
     }));
 
-/** Sides in odd hundredths, so that no two stops lie at exactly the edge, where rounding would decide. */
 export const windows: fc.Arbitrary<MixtureWindow> = fc.record({
-  rich_pct: side(12.0371, 40),
-  lean_pct: side(25.0371, 50),
+  rich_pct: side(12, 40),
+  lean_pct: side(25, 50),
 });
+
+/** The same trip at certain nights: only the pump rates matter. */
+export function sure(rates: Record<"low" | "high", readonly number[]>): Expected {
+  const at = (pump_Hz: number): ExpectedAt => ({ pump_Hz, unsure_pct: 0 });
+  return { low: rates.low.map(at), high: rates.high.map(at) };
+}
+
+/** All that a controller in steps of 0.1 Hz can be set to and a pump can run at. */
+export const ALL_RATES_Hz: readonly number[] = Array.from({ length: 120 }, (_, i) => (i + 1) / 10);
+
+/** How a rate stands at some stops of one end, worked out from the words of the rule alone. */
+export function standsAt(
+  pump_Hz: number,
+  stops: readonly ExpectedAt[],
+  { rich_pct, lean_pct }: MixtureWindow,
+): Standing {
+  const rooms = stops.map((at) => {
+    const exact = 100 * (pump_Hz / at.pump_Hz - 1);
+    const shift = Math.sign(exact) * Math.floor(Math.abs(exact) + 0.5 + 1e-9);
+    const room = Math.min(rich_pct - shift, lean_pct + shift);
+    return { room, needed: Math.max(3, at.unsure_pct) };
+  });
+  if (rooms.some(({ room }) => room < -1e-9)) return "beyond";
+  return rooms.some(({ room, needed }) => room < needed - 1e-9) ? "tight" : "roomy";
+}
+
+/** Unrounded, %. */
+export function worstOf(pump_Hz: number, stops: readonly ExpectedAt[]): number {
+  return Math.max(...stops.map((at) => Math.abs(100 * (pump_Hz / at.pump_Hz - 1))));
+}
 
 function side(usual: number, most: number): fc.Arbitrary<number> {
   return fc.oneof(
     fc.constantFrom(0, usual),
-    fc.integer({ min: 0, max: most }).map((pct) => pct + 0.0371),
+    fc.integer({ min: 0, max: most }),
+    fc.integer({ min: 0, max: 2 * most }).map((halves) => halves / 2),
   );
 }
 

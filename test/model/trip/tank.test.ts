@@ -3,7 +3,10 @@ import { expect, test } from "vitest";
 import { tankPlan } from "../../../model/trip/tank.ts";
 
 test("by hand: a tank of 10 L, and where it has to be filled again", () => {
-  expect(tankPlan(10, [{ nights: 4, fuel_L: 2.5 }])).toEqual({ lasts: [4], refills: [] });
+  expect(tankPlan(10, [{ nights: 4, fuel_L: 2.5 }])).toEqual({
+    ...{ lasts: [4], refills: [] },
+    ...{ left_L: 0, tight: true },
+  });
   // 2 · 2 L, then 2 · 2.5 L leave 1 L before the third night there; 10 L last four of them, and 5 L are left of the second.
   const stops = [
     { nights: 2, fuel_L: 2 },
@@ -13,12 +16,14 @@ test("by hand: a tank of 10 L, and where it has to be filled again", () => {
   expect(tankPlan(10, stops)).toEqual({
     lasts: [5, 4, 1],
     refills: [
-      { stop: 1, night: 3, every: 4 },
-      { stop: 2, night: 1, every: null },
+      // Four nights at 2.5 L leave nothing before the next filling.
+      { stop: 1, night: 3, every: 4, left_L: 0, tight: true },
+      { stop: 2, night: 1, every: null, left_L: 5, tight: false },
     ],
+    ...{ left_L: 4, tight: false },
   });
   expect(tankPlan(10, [{ nights: 3, fuel_L: 10 }]).refills).toEqual([
-    { stop: 0, night: 2, every: 1 },
+    { stop: 0, night: 2, every: 1, left_L: 0, tight: true },
   ]);
 });
 
@@ -27,8 +32,17 @@ test("a night that takes more than the tank holds is told, and no refill invente
     { nights: 9, fuel_L: 2 },
     { nights: 1, fuel_L: 5 },
   ];
-  expect(tankPlan(4, stops)).toEqual({ lasts: [2, 0], refills: [] });
+  expect(tankPlan(4, stops)).toEqual({ lasts: [2, 0], refills: [], left_L: null, tight: false });
   expect(() => tankPlan(0, stops)).toThrow(/tank_L/);
+});
+
+test("a tank that lasts with little to spare is tight, and says what is left", () => {
+  const plan = (fuel_L: number) => tankPlan(10, [{ nights: 4, fuel_L }]);
+  // 2 % of the tank to spare; then a sixth; then at the limit, which is no longer tight, dust or not.
+  expect(plan(2.45)).toMatchObject({ refills: [], left_L: 0.2, tight: true });
+  expect(plan(2.09)).toMatchObject({ left_L: 1.64, tight: false });
+  expect(plan(2.125)).toMatchObject({ left_L: 1.5, tight: false });
+  expect(plan(2.125 + 1e-10)).toMatchObject({ left_L: 1.5, tight: false });
 });
 
 test("night by night the tank never runs dry, and is never filled while it would have lasted the night", () => {
@@ -41,7 +55,8 @@ test("night by night the tank never runs dry, and is never filled while it would
   );
   assert(
     property(double({ min: 4, max: 30, noNaN: true }), stops, (tank_L, all) => {
-      const { refills } = tankPlan(tank_L, all);
+      const { refills, ...end } = tankPlan(tank_L, all);
+      const least = new Map<number, number>();
       let left_L = tank_L;
       for (const [stop, { nights, fuel_L }] of all.entries()) {
         const refill = refills.find((one) => one.stop === stop);
@@ -50,10 +65,20 @@ test("night by night the tank never runs dry, and is never filled while it would
           const filled =
             since === 0 || (since > 0 && !!refill?.every && since % refill.every === 0);
           expect(filled).toBe(left_L < fuel_L - 1e-6);
-          if (filled) left_L = tank_L;
+          if (filled) {
+            least.set(stop, Math.min(left_L, least.get(stop) ?? tank_L));
+            left_L = tank_L;
+          }
           left_L -= fuel_L;
           expect(left_L).toBeGreaterThan(-1e-6);
         }
+      }
+      // What is left is what the nights, taken one by one, leave.
+      expect(end.left_L).toBeCloseTo(left_L, 4);
+      expect(refills.map(({ stop }) => stop)).toEqual([...least.keys()]);
+      for (const { stop, left_L: said_L, tight } of refills) {
+        expect(said_L).toBeCloseTo(least.get(stop) ?? -1, 4);
+        expect(tight).toBe(said_L < 0.15 * tank_L);
       }
     }),
   );

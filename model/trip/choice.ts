@@ -1,0 +1,94 @@
+import { PUMP_STEP_Hz } from "../heater.ts";
+import { onStep, settablePump, stepsNear, stepsUpTo, withoutDust } from "../rounding.ts";
+import {
+  type ExpectedAt,
+  type MixtureWindow,
+  roomNeeded,
+  type Span,
+  type Standing,
+  type Steps,
+  stepsWithRoom,
+  worstShift,
+} from "./window.ts";
+
+/** Between which steps the pump may be set over some stops, at one end. */
+export interface Choice {
+  span: Span;
+  /** Within the window at every stop with room. */
+  roomy: Steps;
+  /** Within it at every stop; where the steps are too coarse for that at a stop, the nearest one there. */
+  allowed: Steps;
+  /** Whether the steps are too coarse somewhere: no one of them is within the window at some stop. */
+  too_coarse: boolean;
+}
+
+/** At one stop. */
+export function choiceAt(expected: ExpectedAt, window: MixtureWindow): Choice {
+  // Two computations of one rate must not part at half a step.
+  const at = { ...expected, pump_Hz: withoutDust(expected.pump_Hz) };
+  const within = stepsWithRoom(at, window, 0);
+  const too_coarse = isNone(within);
+  const nearest = stepsNear(settablePump(at.pump_Hz), PUMP_STEP_Hz);
+  return {
+    span: { least_Hz: at.pump_Hz, most_Hz: at.pump_Hz },
+    roomy: stepsWithRoom(at, window, roomNeeded(at.unsure_pct)),
+    allowed: too_coarse ? { from: nearest, to: nearest } : within,
+    too_coarse,
+  };
+}
+
+/** Over the stops of both. */
+export function together(a: Choice, b: Choice): Choice {
+  return {
+    span: {
+      least_Hz: Math.min(a.span.least_Hz, b.span.least_Hz),
+      most_Hz: Math.max(a.span.most_Hz, b.span.most_Hz),
+    },
+    roomy: common(a.roomy, b.roomy),
+    allowed: common(a.allowed, b.allowed),
+    too_coarse: a.too_coarse || b.too_coarse,
+  };
+}
+
+/** Whether no pump rate serves all the stops. */
+export function isEmpty({ allowed }: Choice): boolean {
+  return isNone(allowed);
+}
+
+/** How the rate that is chosen stands in the window. */
+export function standingIn({ roomy, allowed, too_coarse }: Choice): Standing {
+  if (too_coarse || isNone(allowed)) return "beyond";
+  return isNone(roomy) ? "tight" : "roomy";
+}
+
+/** The pump rate, Hz, to be set: with room before without, within before beyond, then the one whose worst shift is the least. */
+export function settableIn({ span, roomy, allowed }: Choice): number {
+  const among = [roomy, allowed].find((steps) => !isNone(steps)) ?? ANY;
+  return onStep(leastShift(span, among), PUMP_STEP_Hz);
+}
+
+const ANY: Steps = { from: 1, to: Number.POSITIVE_INFINITY };
+
+/**
+ * Of some steps the one whose worst shift over a span is the least; the leaner where two shift alike. Only the two
+ * outermost stops count: rich by as much where least is expected as lean where most is, p/least − 1 = 1 − p/most, is their
+ * harmonic mean, and the worst shift falls towards it from both sides.
+ */
+function leastShift(span: Span, { from, to }: Steps): number {
+  const best_Hz = 2 / (1 / span.least_Hz + 1 / span.most_Hz);
+  const below = stepsUpTo(best_Hz, PUMP_STEP_Hz);
+  const [a, b] = [below, below + 1].map((steps) => Math.min(to, Math.max(from, steps))) as [
+    number,
+    number,
+  ];
+  const worst = (steps: number) => worstShift(onStep(steps, PUMP_STEP_Hz), span);
+  return withoutDust(worst(b)) < withoutDust(worst(a)) ? b : a;
+}
+
+function common(a: Steps, b: Steps): Steps {
+  return { from: Math.max(a.from, b.from), to: Math.min(a.to, b.to) };
+}
+
+function isNone({ from, to }: Steps): boolean {
+  return from > to;
+}
