@@ -112,11 +112,20 @@ const paths: Record<string, Record<string, Operation>> = {
     },
   },
   "/api/tunes.csv": { get: { summary: "All accepted tunes, CSV (CC0)", answer: "text/csv" } },
+  "/api/tunes.csv-metadata.json": {
+    get: {
+      summary: "The cautions, the licence and the columns of that CSV, by the W3C's vocabulary",
+      answer: "application/csvm+json",
+    },
+  },
   "/api/tunes.geojson": {
     get: { summary: "All accepted tunes, GeoJSON (CC0)", answer: "application/geo+json" },
   },
   "/api/dictionary.json": {
-    get: { summary: "What the columns of the open data mean", answer: "application/json" },
+    get: {
+      summary: "The cautions, and what the columns of the open data mean",
+      answer: "application/json",
+    },
   },
   "/api/map": { get: { summary: "Map sources set by the configuration", answer: answers.map } },
   "/api/health": { get: { summary: "Liveness, and the age of the fit", answer: answers.health } },

@@ -1,4 +1,5 @@
 import { pseudonym, type TuneRow } from "../db/tunes.ts";
+import { SAFETY } from "../model/safety.ts";
 
 /** Licence of the contributed tunes, as the share form says. */
 export const LICENCE = {
@@ -86,6 +87,50 @@ export const COLUMNS: readonly Column[] = [
   },
   { name: "submitted_on", unit: "month", meaning: "Month it was submitted" },
 ];
+
+/** Units of what is no number. */
+const NO_NUMBER: readonly Column["unit"][] = ["H3", "month"];
+/** Numbers without a unit. */
+const PLAIN_NUMBERS = ["ln_density_sd", "low_power", "high_power"];
+
+function isNumber({ name, unit }: Column): boolean {
+  return unit === null ? PLAIN_NUMBERS.includes(name) : !NO_NUMBER.includes(unit);
+}
+
+/** The name of a table's own description by its address: "Model for Tabular Data and Metadata on the Web", W3C 2015, section 5.3. */
+export const METADATA_OF = "-metadata.json";
+
+/**
+ * The header document of /api/tunes.csv: the cautions, the licence, and what each column is, by the "Metadata Vocabulary for
+ * Tabular Data" (W3C Recommendation, 17 December 2015). CSV knows no comments (RFC 4180), so the cautions stand here.
+ */
+export function tableMetadata(demo: boolean): object {
+  const { notice, not_for, defer_to } = SAFETY;
+  return {
+    "@context": ["http://www.w3.org/ns/csvw", { "@language": "en" }],
+    url: "tunes.csv",
+    "dc:title": "Tunes of the atlas, one row a tune",
+    "dc:license": { "@id": LICENCE.url },
+    "rdfs:comment": [
+      notice,
+      `Not for ${not_for.join("; ")}.`,
+      `These come first: ${defer_to.join("; ")}.`,
+      ...(demo ? ["Invented data: no tune here is real."] : []),
+    ],
+    "rdfs:seeAlso": { "@id": "dictionary.json" },
+    dialect: { encoding: "utf-8", header: true, delimiter: ",", lineTerminators: ["\r\n"] },
+    tableSchema: {
+      columns: COLUMNS.map((column) => ({
+        name: column.name,
+        titles: column.name,
+        "dc:description": column.unit ? `${column.meaning}, ${column.unit}` : column.meaning,
+        datatype: isNumber(column) ? "number" : "string",
+        required: column.name === "id",
+      })),
+      primaryKey: "id",
+    },
+  };
+}
 
 export type OpenRecord = Record<string, string | number | null>;
 

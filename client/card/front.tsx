@@ -14,21 +14,26 @@ interface FrontProps {
   dose_uL: number | undefined;
 }
 
-/** The card's front: both ends' rates, what they rest on, and lines to write the found tune on. */
+/** The card's front: carbon monoxide first, for a front may go without its back; both ends' rates, what they rest on, and lines to write the found tune on. */
 export function Front({ fit, figures, units, dose_uL }: FrontProps) {
   const { table } = figures;
   const { basis } = table;
   const perHz = table.low.fuel_L_h_per_Hz;
+  const dose =
+    dose_uL !== undefined &&
+    perHz !== undefined &&
+    words.dose(format(dose_uL, dose_uL % 1 ? 1 : 0), format(perHz, 3));
   return (
     <section class="card-side" data-side="front">
       <h3>{words.heading(format(basis.heat_kW, basis.heat_kW % 1 ? 1 : 0))}</h3>
-      {basis.demo && <p class="card-mark">{words.demo}</p>}
-      <p>
-        {words.set(format(table.low.fan_rpm), format(table.high.fan_rpm))}{" "}
-        {dose_uL !== undefined &&
-          perHz !== undefined &&
-          words.dose(format(dose_uL, dose_uL % 1 ? 1 : 0), format(perHz, 3))}
+      <p class="card-caution">
+        <strong>{t.safety.brief}</strong> {words.safety.front}
       </p>
+      {(basis.demo || dose) && (
+        <p>
+          {basis.demo && <strong>{words.demo}</strong>} {dose}
+        </p>
+      )}
       {ENDS.map((end) => (
         <RateTable key={end} end={end} figures={figures} units={units} />
       ))}

@@ -19,7 +19,7 @@ export async function jsonOfLogbook({ heaters, entries }: Logbook): Promise<stri
     records.length === 0
       ? "[]"
       : `[\n${records.map((record) => JSON.stringify(record)).join(",\n")}\n]`;
-  return `{"format": ${JSON.stringify(FORMAT)}, "version": ${VERSION},\n"caution": ${JSON.stringify(caution())},\n"heaters": ${list(heaters)},\n"entries": ${list(plain)}}\n`;
+  return `{"format": ${JSON.stringify(FORMAT)}, "version": ${VERSION}, "caution": ${JSON.stringify(caution())},\n"heaters": ${list(heaters)},\n"entries": ${list(plain)}}\n`;
 }
 
 /** All of it but the photos, by RFC 4180; the cautions go along in every row, as whoever copies one copies settings. */

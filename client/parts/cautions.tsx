@@ -1,7 +1,8 @@
 import { t } from "../texts/app.ts";
 import { AlarmLink } from "./alarm-link.tsx";
+import { OpensOnPaper } from "./opens-on-paper.tsx";
 
-/** The cautions, on every view: the notice always in full, the lists on a press. */
+/** The cautions, on every view: the notice always in full, the lists on a press, and on paper. */
 export function Cautions() {
   return (
     <aside class="cautions" aria-label={t.safety.title}>
@@ -9,8 +10,7 @@ export function Cautions() {
         <strong>{t.safety.title}.</strong> {t.safety.notice}
       </p>
       <AlarmLink />
-      <details>
-        <summary>{t.safety.more}</summary>
+      <OpensOnPaper summary={t.safety.more}>
         <h3>{t.safety.notFor}</h3>
         <ul>
           {t.safety.not_for.map((line) => (
@@ -23,7 +23,7 @@ export function Cautions() {
             <li key={line}>{line}</li>
           ))}
         </ul>
-      </details>
+      </OpensOnPaper>
     </aside>
   );
 }

@@ -3,6 +3,7 @@ import { nightsAt } from "../../model/trip/stop.ts";
 import type { Refill, TankPlan } from "../../model/trip/tank.ts";
 import type { TripAnswer } from "../../model/trip/trip.ts";
 import { FiguresTable } from "../parts/figures-table.tsx";
+import { OpensOnPaper } from "../parts/opens-on-paper.tsx";
 import { trip as words } from "../texts/trip.ts";
 import type { Trip } from "../trip/trip.ts";
 import { format, formatLeft, formatNeed, formatPercent } from "../units.ts";
@@ -15,7 +16,7 @@ export function TripNights({ answer, trip }: { answer: TripAnswer; trip: Trip })
   const volts = format(supply_V);
   const litres = stops.map(({ night }) => formatNeed(night.fuel_L));
   return (
-    <section class="sheet" aria-labelledby="nights">
+    <section class="sheet nights" aria-labelledby="nights">
       <h2 id="nights">{words.nights.title}</h2>
       <p>
         {words.nights.count(nights)} {words.nights.fuel(formatNeed(total.fuel_L))},{" "}
@@ -37,10 +38,9 @@ export function TripNights({ answer, trip }: { answer: TripAnswer; trip: Trip })
       ) : (
         <p class="hint">{words.nights.noTank}</p>
       )}
-      <details>
-        <summary>{words.nights.perNight}</summary>
+      <OpensOnPaper summary={words.nights.perNight}>
         <NightsTable answer={answer} nights={nights} />
-      </details>
+      </OpensOnPaper>
       <p class="note">
         {stops[0]?.fuel_from === "class" && <>{words.nights.noDose} </>}
         <Assumed trip={trip} />

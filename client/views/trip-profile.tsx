@@ -3,6 +3,7 @@ import type { MixtureWindow } from "../../model/trip/window.ts";
 import { Scrolls } from "../parts/scrolls.tsx";
 import { trip as words } from "../texts/trip.ts";
 import { COLUMN, layOut, SHIFT_ZERO } from "../trip/profile-layout.ts";
+import { ShiftPatterns, ShiftSwatch } from "../trip/shift-signs.tsx";
 import { type Shifts, shiftInWords } from "../trip/shown-shift.ts";
 import { formatIn, type Unit } from "../units.ts";
 
@@ -26,12 +27,13 @@ export function TripProfile({ answer, shifts, window, unit, label, changes }: Tr
     <figure class="profile">
       <Scrolls label={words.profile.scrollLabel} whole>
         <svg
+          class="drawing"
           role="img"
           aria-label={label}
           viewBox={`0 0 ${width} ${height}`}
           style={{ "--drawn-width": `${width}px` }}
         >
-          <Patterns />
+          <ShiftPatterns />
           <path class="ground" d={ground} />
           {changes.map((stop) => {
             const x = (points[stop]?.x ?? 0) - COLUMN / 2;
@@ -62,8 +64,8 @@ export function TripProfile({ answer, shifts, window, unit, label, changes }: Tr
         </svg>
       </Scrolls>
       <figcaption class="note">
-        <span class="swatch rich" aria-hidden="true" />
-        {words.profile.rich}. <span class="swatch lean" aria-hidden="true" />
+        <ShiftSwatch side="rich" />
+        {words.profile.rich}. <ShiftSwatch side="lean" />
         {words.profile.lean}. {words.profile.ends} – – {words.profile.window}
         {changes.length > 0 && <>, │ {words.profile.change}</>}.
       </figcaption>
@@ -82,18 +84,5 @@ function Bar({ x, shift, y }: { x: number; shift: number; y: number }) {
       width={BAR}
       height={Math.max(0.5, bottom - top)}
     />
-  );
-}
-
-function Patterns() {
-  return (
-    <defs>
-      <pattern id="trip-rich" width="6" height="6" patternUnits="userSpaceOnUse">
-        <path class="hatch" d="M-1 7 7 -1M-1 1 1 -1M5 7 7 5" />
-      </pattern>
-      <pattern id="trip-lean" width="6" height="6" patternUnits="userSpaceOnUse">
-        <circle class="dots" cx="3" cy="3" r="1.3" />
-      </pattern>
-    </defs>
   );
 }

@@ -5,6 +5,7 @@ import type { MixtureWindow } from "../../model/trip/window.ts";
 import { Scrolls } from "../parts/scrolls.tsx";
 import { t } from "../texts/app.ts";
 import { trip as words } from "../texts/trip.ts";
+import { ShiftSwatch } from "../trip/shift-signs.tsx";
 import { edgeInWords, shiftInWords, type shiftsShown } from "../trip/shown-shift.ts";
 import type { Trip } from "../trip/trip.ts";
 import type { TripUnits } from "../trip/trip-units.ts";
@@ -103,7 +104,7 @@ function ShiftCell(props: { shift: number; unsure: number; window: MixtureWindow
   const edge = edgeInWords(shift, unsure, window);
   return (
     <td data-shift={shift}>
-      {shift !== 0 && <span class={shift > 0 ? "swatch rich" : "swatch lean"} aria-hidden="true" />}
+      {shift !== 0 && <ShiftSwatch side={shift > 0 ? "rich" : "lean"} />}
       {shiftInWords(shift)} <span class="note">{words.result.about(format(unsure))}</span>
       {edge && (
         <>

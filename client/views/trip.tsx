@@ -4,6 +4,7 @@ import { planTrip, type TripAnswer } from "../../model/trip/trip.ts";
 import { useUnit } from "../parts/number-field.tsx";
 import "../style/trip.css";
 import "../style/trip-print.css";
+import { t } from "../texts/app.ts";
 import { trip as words } from "../texts/trip.ts";
 import type { Shown } from "../trip/shown-shift.ts";
 import type { Trip } from "../trip/trip.ts";
@@ -28,6 +29,9 @@ export function TripView({ fit }: { fit: PublishedFit }) {
   const answer = answerTo(fit, trip);
   return (
     <div class="trip page wide-page">
+      <p class="on-paper">
+        <strong>{t.safety.brief}</strong>
+      </p>
       <TripNotes state={state} />
       <div class="trip-entry">
         <TripAdd fit={fit} trip={trip} units={units} onTrip={change} />
@@ -65,7 +69,7 @@ export function TripView({ fit }: { fit: PublishedFit }) {
           <TripKeep answer={answer} state={state} fit={fit} />
         </>
       )}
-      <section class="sheet" aria-labelledby="on-the-road">
+      <section class="sheet road" aria-labelledby="on-the-road">
         <h2 id="on-the-road">{words.cautions.title}</h2>
         <ul>
           {words.cautions.lines.map((line) => (
@@ -94,7 +98,7 @@ function TripNotes({ state }: { state: ReturnType<typeof useTrip>[0] }) {
   }
   if (state.from !== "link") return null;
   return (
-    <p class="note">
+    <p class="note opened">
       {words.keep.opened(state.trip.stops.length)}{" "}
       {state.isKept && (
         <a class="button-like" href="#/trip">

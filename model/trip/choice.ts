@@ -1,11 +1,10 @@
 import { PUMP_STEP_Hz } from "../heater.ts";
-import { onStep, settablePump, stepsNear, stepsUpTo, withoutDust } from "../rounding.ts";
+import { onStep, stepsUpTo, withoutDust } from "../rounding.ts";
 import {
   type ExpectedAt,
   type MixtureWindow,
   roomNeeded,
   type Span,
-  type Standing,
   type Steps,
   stepsWithRoom,
   worstShift,
@@ -28,9 +27,10 @@ export function choiceAt(expected: ExpectedAt, window: MixtureWindow): Choice {
   const at = { ...expected, pump_Hz: withoutDust(expected.pump_Hz) };
   const within = stepsWithRoom(at, window, 0);
   const too_coarse = isNone(within);
-  const nearest = stepsNear(settablePump(at.pump_Hz), PUMP_STEP_Hz);
+  const span = { least_Hz: at.pump_Hz, most_Hz: at.pump_Hz };
+  const nearest = leastShift(span, ANY);
   return {
-    span: { least_Hz: at.pump_Hz, most_Hz: at.pump_Hz },
+    span,
     roomy: stepsWithRoom(at, window, roomNeeded(at.unsure_pct)),
     allowed: too_coarse ? { from: nearest, to: nearest } : within,
     too_coarse,
@@ -55,16 +55,29 @@ export function isEmpty({ allowed }: Choice): boolean {
   return isNone(allowed);
 }
 
-/** How the rate that is chosen stands in the window. */
-export function standingIn({ roomy, allowed, too_coarse }: Choice): Standing {
-  if (too_coarse || isNone(allowed)) return "beyond";
-  return isNone(roomy) ? "tight" : "roomy";
+/**
+ * The pump rate, Hz, to be set. Where all stops expect the same it is the one that is set there alone, the nearest, so that
+ * no stop has two start rates. Else one with room in the window, or one within it, and of these the one whose worst shift is
+ * the least; where none is within, the least worst shift of all.
+ */
+export function settableIn(choice: Choice): number {
+  return onStep(stepsChosen(choice), PUMP_STEP_Hz);
 }
 
-/** The pump rate, Hz, to be set: with room before without, within before beyond, then the one whose worst shift is the least. */
-export function settableIn({ span, roomy, allowed }: Choice): number {
+/** How a plan with that rate ranks, from better to worse. A start rate where all stops expect the same is as good as can be. */
+export function rankOf(choice: Choice): number {
+  const steps = stepsChosen(choice);
+  if (choice.too_coarse || !isAmong(steps, choice.allowed)) return 2;
+  return isAlike(choice) || isAmong(steps, choice.roomy) ? 0 : 1;
+}
+
+function stepsChosen(choice: Choice): number {
+  const { span, roomy, allowed } = choice;
   const among = [roomy, allowed].find((steps) => !isNone(steps)) ?? ANY;
-  return onStep(leastShift(span, among), PUMP_STEP_Hz);
+  const least = leastShift(span, among);
+  if (!isAlike(choice)) return least;
+  const nearest = leastShift(span, ANY);
+  return isAmong(nearest, allowed) ? nearest : least;
 }
 
 const ANY: Steps = { from: 1, to: Number.POSITIVE_INFINITY };
@@ -87,6 +100,14 @@ function leastShift(span: Span, { from, to }: Steps): number {
 
 function common(a: Steps, b: Steps): Steps {
   return { from: Math.max(a.from, b.from), to: Math.min(a.to, b.to) };
+}
+
+function isAlike({ span }: Choice): boolean {
+  return span.least_Hz === span.most_Hz;
+}
+
+function isAmong(steps: number, { from, to }: Steps): boolean {
+  return steps >= from && steps <= to;
 }
 
 function isNone({ from, to }: Steps): boolean {

@@ -1,13 +1,7 @@
 import { ENDS, type End } from "../fit/group.ts";
-import { type Choice, choiceAt, isEmpty, settableIn, standingIn, together } from "./choice.ts";
+import { type Choice, choiceAt, isEmpty, rankOf, settableIn, together } from "./choice.ts";
 import { type Expected, type KeptTune, tuneOf } from "./one-tune.ts";
-import {
-  type ExpectedAt,
-  type MixtureWindow,
-  requireWindow,
-  type Standing,
-  worstShift,
-} from "./window.ts";
+import { type ExpectedAt, type MixtureWindow, requireWindow, worstShift } from "./window.ts";
 
 /** A tune and the stops in a row it serves, first to last, both within. */
 export interface Leg {
@@ -16,16 +10,13 @@ export interface Leg {
   tune: KeptTune;
 }
 
-/** The best way on from a stop: how many tunes still, how the worst of them stands, its shift, and the last stop of the first of them. */
+/** The best way on from a stop: how many tunes still, how the worst of them ranks, its shift, and the last stop of the first of them. */
 interface WayOn {
   tunes: number;
-  standing: number;
+  rank: number;
   worst_pct: number;
   last: number;
 }
-
-/** From better to worse. */
-const STANDINGS: readonly Standing[] = ["roomy", "tight", "beyond"];
 
 /**
  * The fewest tunes, as they can be set, that keep every stop within the window, stops in their order; among plans with as
@@ -38,7 +29,7 @@ export function fewestTunes(expected: Expected, window: MixtureWindow): Leg[] {
   const stops = expected.low.length;
   const choices = { low: choicesAt(expected.low, window), high: choicesAt(expected.high, window) };
   const from: WayOn[] = new Array(stops + 1);
-  from[stops] = { tunes: 0, standing: 0, worst_pct: 0, last: stops };
+  from[stops] = { tunes: 0, rank: 0, worst_pct: 0, last: stops };
   for (let first = stops - 1; first >= 0; first--) {
     from[first] = bestFrom(first, choices, from);
   }
@@ -71,10 +62,7 @@ function bestFrom(first: number, choices: Choices, from: readonly WayOn[]): WayO
     const rest = from[last + 1] as WayOn;
     const way: WayOn = {
       tunes: 1 + rest.tunes,
-      standing: Math.max(
-        rest.standing,
-        ...ENDS.map((end) => STANDINGS.indexOf(standingIn(joined[end]))),
-      ),
+      rank: Math.max(rest.rank, ...ENDS.map((end) => rankOf(joined[end]))),
       worst_pct: Math.max(
         rest.worst_pct,
         ...ENDS.map((end) => worstShift(settableIn(joined[end]), joined[end].span)),
@@ -88,7 +76,7 @@ function bestFrom(first: number, choices: Choices, from: readonly WayOn[]): WayO
 }
 
 function compared(a: WayOn, b: WayOn): number {
-  return a.tunes - b.tunes || a.standing - b.standing || a.worst_pct - b.worst_pct;
+  return a.tunes - b.tunes || a.rank - b.rank || a.worst_pct - b.worst_pct;
 }
 
 function tuneAlong(

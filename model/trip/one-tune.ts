@@ -43,7 +43,8 @@ export interface KeptTune {
 
 /**
  * The one tune for all stops, among those that can be set: with room in the window if there is such a tune, else within
- * it, and of these the one whose worst shift is the least. Where none stays within, the least worst shift of all.
+ * it, and of these the one whose worst shift is the least. Where none stays within, the least worst shift of all. Where all
+ * stops expect the same it is their start tune.
  */
 export function oneTune(expected: Expected, window: MixtureWindow): KeptTune {
   requireWindow(window);

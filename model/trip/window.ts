@@ -53,11 +53,7 @@ export function roomNeeded(unsure_pct: number): number {
 }
 
 /** How a shift, and what it may be off, stand in the window. */
-export function standingOf(
-  shift_pct: number,
-  unsure_pct: number,
-  window: MixtureWindow,
-): Standing {
+export function standingOf(shift_pct: number, unsure_pct: number, window: MixtureWindow): Standing {
   const room_pct = roomOf(shift_pct, window);
   if (room_pct < 0) return "beyond";
   return room_pct < roomNeeded(unsure_pct) ? "tight" : "roomy";

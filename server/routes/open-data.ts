@@ -4,7 +4,14 @@ import { acceptedTunes, cellContributors, dataRevision } from "../../db/tunes.ts
 import { SAFETY } from "../../model/safety.ts";
 import { centre, shownCells } from "../cells.ts";
 import type { Services } from "../context.ts";
-import { COLUMNS, csvLine, LICENCE, openRecord } from "../dictionary.ts";
+import {
+  COLUMNS,
+  csvLine,
+  LICENCE,
+  METADATA_OF,
+  openRecord,
+  tableMetadata,
+} from "../dictionary.ts";
 import { unchangedSince } from "../freshness.ts";
 
 /** All accepted tunes, streamed a page at a time, and what their columns mean. */
@@ -24,7 +31,11 @@ export function openDataRoutes(services: Services): Hono {
       c.header("Content-Disposition", 'attachment; filename="hypsotune-tunes.csv"');
       c.header(
         "Link",
-        `<${LICENCE.url}>; rel="license", </api/dictionary.json>; rel="describedby"`,
+        [
+          `<${LICENCE.url}>; rel="license"`,
+          `</api/tunes.csv${METADATA_OF}>; rel="describedby"; type="application/csvm+json"`,
+          '</api/dictionary.json>; rel="describedby"; type="application/json"',
+        ].join(", "),
       );
       return stream(c, async (out) => {
         await out.write(csvLine(COLUMNS.map(({ name }) => name)));
@@ -32,6 +43,10 @@ export function openDataRoutes(services: Services): Hono {
           await out.write(page.map((r) => csvLine(COLUMNS.map(({ name }) => r[name]))).join(""));
         }
       });
+    })
+    .get(`/tunes.csv${METADATA_OF}`, (c) => {
+      c.header("Content-Type", "application/csvm+json");
+      return c.body(JSON.stringify(tableMetadata(demo)));
     })
     .get("/tunes.geojson", async (c) => {
       const known = await unchanged(c);

@@ -148,6 +148,12 @@ const PAPERS_mm = {
   letter: { pages: 1, size: [279.4, 215.9] },
 } as const;
 
+const CARBON_MONOXIDE: Record<string, string> = {
+  "en-US": "Carbon monoxide kills: tune outdoors",
+  "de-DE": "Kohlenmonoxid tötet: im Freien abstimmen",
+  "es-ES": "El monóxido de carbono mata: ajuste al aire libre",
+};
+
 for (const locale of ["en-US", "de-DE", "es-ES"]) {
   test(`a real PDF in ${locale}: sizes, pages, every word of the card, nothing cut`, async () => {
     const { page, close } = await openCard({ locale });
@@ -165,6 +171,13 @@ for (const locale of ["en-US", "de-DE", "es-ES"]) {
         .locator(".card-side :is(h3, h4, p, li, caption, th, td, svg text, .card-notes span)")
         .allTextContents();
       expect(words.length).toBeGreaterThan(200);
+      // A front may be printed, or photographed, without its back: carbon monoxide stands first on it.
+      const [title = "", first = ""] = await page
+        .locator(".card-side[data-side=front] > *")
+        .allTextContents();
+      const front = pages === 2 ? pdf.page_letters[0] : pdf.letters;
+      expect(first).toContain(CARBON_MONOXIDE[locale]);
+      expect(front?.startsWith(`${title}${first}`.replaceAll(/\s/g, ""))).toBe(true);
       for (const word of words) expect(pdf.letters).toContain(word.replaceAll(/\s/g, ""));
       expect(await cutParts(page), paper).toEqual([]);
     }

@@ -1,11 +1,15 @@
 import { inflateSync } from "node:zlib";
 
-/** What a reader of a PDF that Chromium printed would see of it: sizes of its pages, and its letters. */
+/** What a reader of a PDF that Chromium printed would see of it: sizes of its pages, their letters, what is filled with a pattern. */
 export interface PrintedPdf {
   /** Width and height of each page, mm. */
   pages_mm: [number, number][];
   /** All letters in the order drawn, spaces left out: a printer's spaces are gaps. */
   letters: string;
+  /** The same of each page. */
+  page_letters: string[];
+  /** How many shapes are filled with a pattern. */
+  patterns: number;
 }
 
 const POINT_mm = 25.4 / 72;
@@ -13,12 +17,17 @@ const POINT_mm = 25.4 / 72;
 export function readPdf(file: Buffer): PrintedPdf {
   const objects = objectsOf(file);
   const pages = [...objects.values()].filter(({ head }) => /\/Type\s*\/Page\b/.test(head));
+  const page_letters = pages.map((page) => lettersOf(page, objects));
   return {
     pages_mm: pages.map(({ head }) => {
       const [, width, height] = /\/MediaBox\s*\[\s*0 0 ([\d.]+) ([\d.]+)/.exec(head) ?? [];
       return [Number(width) * POINT_mm, Number(height) * POINT_mm];
     }),
-    letters: pages.map((page) => lettersOf(page, objects)).join(""),
+    letters: page_letters.join(""),
+    page_letters,
+    patterns: pages
+      .map((page) => [...contentOf(page, objects).matchAll(/\/P\d+ scn\b/g)].length)
+      .reduce((sum, some) => sum + some, 0),
   };
 }
 
@@ -44,9 +53,13 @@ function objectsOf(file: Buffer): Map<string, PdfObject> {
   return found;
 }
 
+function contentOf(page: PdfObject, objects: Map<string, PdfObject>): string {
+  return objects.get(/\/Contents (\d+) 0 R/.exec(page.head)?.[1] ?? "")?.stream ?? "";
+}
+
 function lettersOf(page: PdfObject, objects: Map<string, PdfObject>): string {
   const at = (reference: string | undefined) => objects.get(reference ?? "");
-  const content = at(/\/Contents (\d+) 0 R/.exec(page.head)?.[1])?.stream ?? "";
+  const content = contentOf(page, objects);
   const fonts = new Map(
     [...page.head.matchAll(/\/(F\d+) (\d+) 0 R/g)].map(([, name = "", number]) => {
       const meanings = at(/\/ToUnicode (\d+) 0 R/.exec(at(number)?.head ?? "")?.[1])?.stream ?? "";

@@ -250,6 +250,7 @@ test("the figures behind each chart are saved as CSV, row for row", async () => 
     scaling.points.map(({ reason }) => reason ?? ""),
   );
   const curve = await saved(scalingWords.csv.curve);
+  for (const row of [...tunes, ...curve]) expect(row.caution).toContain(t.safety.notice);
   expect(curve).toHaveLength(scaling.curve.length);
   expect(Number(curve[5]?.new_heater_95_upper)).toBeCloseTo(
     scaling.curve[5]?.new_heater_bands[1]?.upper ?? 0,

@@ -1,3 +1,4 @@
+import { parse } from "csv-parse/sync";
 import {
   array,
   assert,
@@ -13,6 +14,7 @@ import {
   tuple,
 } from "fast-check";
 import { expect, test } from "vitest";
+import { caution } from "../../client/csv.ts";
 import { ENTRY_KINDS, type Logbook, type LogbookEntry } from "../../client/logbook/entry.ts";
 import { merge } from "../../client/logbook/merge.ts";
 import { dataUrlOf } from "../../client/logbook/photo.ts";
@@ -146,6 +148,18 @@ test("no cell of text begins like a formula", () => {
       expect(csvOfLogbook(kept)).not.toMatch(/(^|,)"?[=+@]/m);
     }),
     { numRuns: 30 },
+  );
+});
+
+test("the cautions go along in every row and at the head of the JSON file", async () => {
+  await assert(
+    asyncProperty(book, async (kept) => {
+      const rows = parse(csvOfLogbook(kept), { columns: true }) as Record<string, string>[];
+      expect(rows).toHaveLength(kept.heaters.length + kept.entries.length);
+      for (const row of rows) expect(row.caution).toBe(caution());
+      expect(JSON.parse(await jsonOfLogbook(kept)).caution).toBe(caution());
+    }),
+    { numRuns: 10 },
   );
 });
 

@@ -1,5 +1,9 @@
+import { parse } from "csv-parse/sync";
 import { expect, test } from "vitest";
-import { csvOfTrip } from "../../client/trip/exports.ts";
+import { caution } from "../../client/csv.ts";
+import { t } from "../../client/texts/app.ts";
+import { trip as words } from "../../client/texts/trip.ts";
+import { csvOfTrip, jsonOfTrip } from "../../client/trip/exports.ts";
 import { LARGEST_FILE_bytes, stopsOfFile, stopsOfText } from "../../client/trip/read-file.ts";
 import { Refused } from "../../client/trip/refused.ts";
 import { NEW_TRIP, type Trip } from "../../client/trip/trip.ts";
@@ -132,4 +136,43 @@ test("what is exported as CSV is read again as the same stops; no name can be a 
     told("fill_before_night"),
     told("then_every_nights"),
   ]).toEqual(["1", "1", "1"]);
+});
+
+test("files of a trip say what the screen says: rates that can be set, whole percents, how they stand; and the cautions", () => {
+  const trip: Trip = {
+    ...NEW_TRIP,
+    stops: [
+      { name: "Coast", elevation_m: 5, temperature_C: 10 },
+      { name: "Pass", elevation_m: 4600, temperature_C: -10 },
+    ],
+  };
+  const answer = planTrip(inventedFit(5, 12), trip);
+  const lines = parse(csvOfTrip(trip, answer), { columns: true }) as Record<string, string>[];
+  expect(lines).toHaveLength(2);
+  for (const [i, line] of lines.entries()) {
+    for (const end of ["low", "high"] as const) {
+      const { pump_Hz, pump_Hz_exact } = answer.stops[i]?.start[end] ?? {};
+      expect(line[`${end}_pump_Hz`]).toBe(String(pump_Hz));
+      expect(Number(line[`${end}_pump_Hz_exact`])).toBeCloseTo(pump_Hz_exact ?? 0, 3);
+      expect(line[`${end}_one_tune_pump_Hz`]).toBe(String(answer.one[end].pump_Hz));
+      expect(line[`${end}_one_tune_shift_pct`]).toBe(String(answer.one[end].shifts_pct[i]));
+      const leg = answer.legs[Number(line.tune) - 1]?.tune[end];
+      expect(line[`${end}_fewest_tunes_pump_Hz`]).toBe(String(leg?.pump_Hz));
+      // No stop here shares its tune.
+      expect(line[`${end}_fewest_tunes_shift_pct`]).toBe(String(leg?.shifts_pct[0]));
+    }
+    const outside = ["low", "high"].some((end) => {
+      const shift = Number(line[`${end}_one_tune_shift_pct`]);
+      return shift > trip.window.rich_pct || shift < -trip.window.lean_pct;
+    });
+    expect(line.one_tune_in_window === "no").toBe(outside);
+    expect(line.fewest_tunes_in_window).toBe("yes");
+    expect(line.caution).toBe(caution());
+  }
+  expect(lines.map(({ one_tune_in_window }) => one_tune_in_window)).toContain("no");
+  expect(caution()).toContain(t.safety.notice);
+  for (const line of t.safety.defer_to) expect(caution()).toContain(line);
+  const { cautions, answer: told } = JSON.parse(jsonOfTrip(trip, answer, "1"));
+  expect(cautions).toEqual([caution(), ...words.cautions.lines]);
+  expect(told.one).toEqual(answer.one);
 });

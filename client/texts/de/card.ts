@@ -28,7 +28,6 @@ export const cardWords: typeof import("../en/card.ts").cardWords = {
   preview: "Die Karte, wie sie gedruckt wird",
   cannot: "Diese Zahlen passen nicht zusammen. Lüfterdrehzahlen und Dosis prüfen.",
   heading: (kW) => `Startabstimmungen, Heizung mit ${kW} kW`,
-  set: (low, high) => `Lüfter: unten ${low}, oben ${high} U/min.`,
   dose: (dose, perHz) => `Dosis ${dose} µL: je Hz ${perHz} L/h.`,
   demo: "Erfundene Daten: Keine Abstimmung hier ist echt.",
   prior: "Diese Klasse hat noch niemand abgestimmt: nur Physik und Brauch, breite Bänder.",
@@ -74,6 +73,7 @@ export const cardWords: typeof import("../en/card.ts").cardWords = {
   },
   safety: {
     title: "Kohlenmonoxid tötet",
+    front: "Mehr auf der Rückseite.",
     lines: [
       "Nur ein Ausgangspunkt. Im Freien abstimmen: nie in Garage, Zelt oder Kabine, nie wenn darin jemand schläft.",
       "Eigener zugelassener CO-Melder, wo Menschen schlafen, nie das Gerät vom Auspuff; ein stummer heißt nicht, dass keines da ist. Alarm, Kopfschmerz, Schwindel: alle hinaus, dann Hilfe rufen.",

@@ -13,7 +13,8 @@ export const dataWords: typeof import("../en/data.ts").dataWords = {
   files: [
     ["/api/tunes.csv", "Alle angenommenen Abstimmungen, CSV"],
     ["/api/tunes.geojson", "Alle angenommenen Abstimmungen, GeoJSON"],
-    ["/api/dictionary.json", "Was die Spalten bedeuten"],
+    ["/api/dictionary.json", "Was die Spalten bedeuten, und die Warnungen"],
+    ["/api/tunes.csv-metadata.json", "Warnungen und Spalten dieser CSV, für Programme"],
     ["/api/fit", "Die veröffentlichte Anpassung"],
     ["/api/openapi.json", "Beschreibung der Schnittstelle (OpenAPI 3.1)"],
   ],

@@ -28,7 +28,6 @@ export const cardWords = {
   preview: "The card as it will print",
   cannot: "These figures cannot stand together. Check fan speeds and dose.",
   heading: (kW: string) => `Start tunes, ${kW} kW heater`,
-  set: (low: string, high: string) => `Fan: low end ${low} rpm, high end ${high} rpm.`,
   dose: (dose: string, perHz: string) => `Dose ${dose} µL: each Hz burns ${perHz} L/h.`,
   demo: "Invented data: no tune here is real.",
   prior: "Nobody has tuned this heat class yet: physics and common practice alone, wide bands.",
@@ -76,6 +75,7 @@ export const cardWords = {
   },
   safety: {
     title: "Carbon monoxide kills",
+    front: "More on the back.",
     lines: [
       "A starting point only. Tune outdoors: never in a garage, tent or cabin, nor with anyone asleep inside.",
       "A separate certified CO alarm wherever people sleep, never the exhaust's meter; a silent one does not mean none. Alarm, headache, dizziness: everyone out, then call for help.",

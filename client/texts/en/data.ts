@@ -13,7 +13,8 @@ export const dataWords = {
   files: [
     ["/api/tunes.csv", "All accepted tunes, CSV"],
     ["/api/tunes.geojson", "All accepted tunes, GeoJSON"],
-    ["/api/dictionary.json", "What the columns mean"],
+    ["/api/dictionary.json", "What the columns mean, and the cautions"],
+    ["/api/tunes.csv-metadata.json", "The same CSV's cautions and columns, for programs"],
     ["/api/fit", "The published fit"],
     ["/api/openapi.json", "Description of the API (OpenAPI 3.1)"],
   ] as [string, string][],

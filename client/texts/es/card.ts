@@ -28,7 +28,6 @@ export const cardWords: typeof import("../en/card.ts").cardWords = {
   preview: "La tarjeta tal como se imprimirá",
   cannot: "Estas cifras no pueden darse juntas. Revise las velocidades del ventilador y la dosis.",
   heading: (kW) => `Ajustes de partida, calefactor de ${kW} kW`,
-  set: (low, high) => `Ventilador: bajo ${low}, alto ${high} rpm.`,
   dose: (dose, perHz) => `Dosis ${dose} µL: cada Hz quema ${perHz} L/h.`,
   demo: "Datos inventados: ningún ajuste de aquí es real.",
   prior: "Nadie ha ajustado aún esta clase: solo física y práctica común, bandas anchas.",
@@ -75,6 +74,7 @@ export const cardWords: typeof import("../en/card.ts").cardWords = {
   },
   safety: {
     title: "El monóxido de carbono mata",
+    front: "Más al dorso.",
     lines: [
       "Solo un punto de partida. Ajuste al aire libre: nunca en garaje, tienda o cabina, ni con alguien durmiendo dentro.",
       "Alarma de CO certificada aparte donde se duerme, nunca el medidor del escape; una alarma muda no significa que no haya. Alarma, dolor de cabeza, mareo: todos fuera, luego pedir ayuda.",

@@ -13,7 +13,8 @@ export const dataWords: typeof import("../en/data.ts").dataWords = {
   files: [
     ["/api/tunes.csv", "Todos los ajustes aceptados, CSV"],
     ["/api/tunes.geojson", "Todos los ajustes aceptados, GeoJSON"],
-    ["/api/dictionary.json", "Qué significan las columnas"],
+    ["/api/dictionary.json", "Qué significan las columnas, y las advertencias"],
+    ["/api/tunes.csv-metadata.json", "Advertencias y columnas de ese CSV, para programas"],
     ["/api/fit", "El ajuste estadístico publicado"],
     ["/api/openapi.json", "Descripción de la interfaz (OpenAPI 3.1)"],
   ],

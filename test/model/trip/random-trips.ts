@@ -1,4 +1,5 @@
 import fc from "fast-check";
+import { settablePump } from "../../../model/rounding.ts";
 import type { Expected } from "../../../model/trip/one-tune.ts";
 import type { ExpectedAt, MixtureWindow, Standing } from "../../../model/trip/window.ts";
 
@@ -47,6 +48,28 @@ export function standsAt(
   });
   if (rooms.some(({ room }) => room < -1e-9)) return "beyond";
   return rooms.some(({ room, needed }) => room < needed - 1e-9) ? "tight" : "roomy";
+}
+
+/** The rates that are to be chosen from, by trying all: those that stand best; of one stop, or stops alike, the nearest that is within. */
+export function bestRates(
+  rates_Hz: readonly number[],
+  stops: readonly ExpectedAt[],
+  window: MixtureWindow,
+): { pump_Hz: number; standing: Standing; worst_pct: number }[] {
+  const all = rates_Hz.map((pump_Hz) => ({
+    pump_Hz,
+    standing: standsAt(pump_Hz, stops, window),
+    worst_pct: worstOf(pump_Hz, stops),
+  }));
+  const alike = stops.every((stop) => stop.pump_Hz === stops[0]?.pump_Hz);
+  const within = all.filter(({ standing }) => standing !== "beyond");
+  if (alike && within.length > 0) {
+    const nearest = settablePump(stops[0]?.pump_Hz ?? Number.NaN);
+    const itself = within.filter(({ pump_Hz }) => pump_Hz === nearest);
+    if (itself.length > 0) return itself;
+  }
+  const roomy = within.filter(({ standing }) => standing === "roomy");
+  return [roomy, within].find((some) => some.length > 0) ?? all;
 }
 
 /** Unrounded, %. */
