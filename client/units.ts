@@ -37,6 +37,16 @@ export const UNITS = {
 
 export type Quantity = keyof typeof UNITS;
 
+/**
+ * Quantities that may lie below 0. Some phones' keypads for decimals have no minus sign, so their fields ask for the
+ * keyboard that has one.
+ */
+export const MAY_BE_NEGATIVE: Record<Quantity, boolean> = {
+  elevation: true,
+  temperature: true,
+  pressure: false,
+};
+
 export function toShown(si: number, unit: Unit): number {
   return si * unit.factor + unit.offset;
 }
@@ -121,12 +131,23 @@ export function asTyped(value: number, decimals: number): string {
   return String(Number(value.toFixed(decimals))).replace(".", MARKS.decimal);
 }
 
+/** Every minus sign, hyphen or dash that a keyboard, its corrections or a copied text may bring. */
+const MINUS = /^[\u2010-\u2015\u2212\ufe58\ufe63\uff0d]/;
+
+/** Whether this is no number yet and may become one: a sign alone. */
+export function isBegun(text: string): boolean {
+  return /^[+-]$/.test(text.trim().replace(MINUS, "-"));
+}
+
 /**
  * A decimal number as typed, with point or comma and any minus sign; null when it is none. Thousands may be parted by
  * the language's own mark or by spaces: 1,700 in English and 1.700 in German are more than a thousand.
  */
 export function parseNumber(text: string, { thousands, decimal } = MARKS): number | null {
-  const typed = text.trim().replace(/[−–]/, "-");
+  const typed = text
+    .trim()
+    .replace(MINUS, "-")
+    .replace(/^([+-])\s+/, "$1");
   const parted = new RegExp(`^[+-]?[1-9]\\d{0,2}([${thousands}\\s]\\d{3})+([${decimal}]\\d*)?$`);
   const whole = parted.test(typed)
     ? typed.replace(new RegExp(`[${thousands}\\s]`, "g"), "")

@@ -131,7 +131,9 @@ function fieldsOf(cells: Map<string, string>, is: "heater" | "entry", delimiter:
 
 /** Spreadsheets that part fields by semicolons write decimal commas. What is no number stays text, to be refused. */
 function numberOf(cell: string, delimiter: string): number | string {
-  const plain = delimiter === "," ? cell : cell.replace(",", ".");
+  const decimal = delimiter === "," ? cell : cell.replace(",", ".");
+  // Programs that write for readers put a true minus sign.
+  const plain = decimal.replace(/^\u2212/, "-");
   const number = Number(plain);
   return plain.trim() !== "" && Number.isFinite(number) ? number : cell;
 }

@@ -2,7 +2,17 @@ import type { ComponentChildren } from "preact";
 import { useId, useRef, useState } from "preact/hooks";
 import { recall, remember } from "../remember.ts";
 import { t } from "../texts/app.ts";
-import { asTyped, parseNumber, type Quantity, toShown, toSi, UNITS, type Unit } from "../units.ts";
+import {
+  asTyped,
+  isBegun,
+  MAY_BE_NEGATIVE,
+  parseNumber,
+  type Quantity,
+  toShown,
+  toSi,
+  UNITS,
+  type Unit,
+} from "../units.ts";
 
 const PLAIN: Unit = { name: "", factor: 1, offset: 0, decimals: 3 };
 
@@ -56,7 +66,8 @@ export function NumberField(props: NumberFieldProps) {
     setTyped(entered);
     const number = parseNumber(entered);
     const wrong = entered.trim() !== "" && number === null;
-    setBad(wrong);
+    // A sign alone is only called wrong once the field is left.
+    setBad(wrong && !isBegun(entered));
     if (!wrong) onValue(number === null ? undefined : toSi(number, unit));
   };
   const error = bad ? t.site.notNumber : props.error;
@@ -68,13 +79,16 @@ export function NumberField(props: NumberFieldProps) {
           id={id}
           name={field}
           type="text"
-          inputMode="decimal"
+          inputMode={quantity && MAY_BE_NEGATIVE[quantity] ? "text" : "decimal"}
           autoComplete="off"
+          autoCapitalize="off"
+          spellcheck={false}
           value={text}
           placeholder={placeholder}
           aria-invalid={error ? "true" : undefined}
           aria-describedby={error || hint ? `${id}-note` : undefined}
           onInput={(e) => onInput(e.currentTarget.value)}
+          onBlur={() => setBad(text.trim() !== "" && parseNumber(text) === null)}
         />
         {quantity && props.onUnit && (
           <select

@@ -53,14 +53,20 @@ export function nextDraft({ heater, meter }: Draft): Draft {
   return { ...emptyDraft(), heater, meter };
 }
 
+/** Year and month however they are parted, as the schema has them; anything else as it is. */
+function monthOf(typed: string): string {
+  return typed.trim().replace(/^(\d{4})[\s./\u2010-\u2015\u2212-]?(\d{2})$/, "$1-$2");
+}
+
 /** What a draft says, as a tune would say it: for the schema to judge. */
 export function tuneOf(draft: Draft, contributor: string): unknown {
   const end = ({ nothing_shown, co_ppm, co_below_ppm, ...settings }: DraftEnd) => ({
     ...settings,
     ...(nothing_shown ? { co_below_ppm } : { co_ppm }),
   });
-  const { heater, air, low, high, meter, tuned_on } = draft;
+  const { heater, air, low, high, meter } = draft;
   const { elevation_m, elevation_sd_m, ...position } = draft.site;
+  const tuned_on = draft.tuned_on && monthOf(draft.tuned_on);
   const site = { ...coarseElevation({ elevation_m, elevation_sd_m }), ...position };
   // Undefined fields fall away in JSON; empty parts are left out with them.
   const said = { heater, site, air, low: end(low), high: end(high), meter, tuned_on, contributor };

@@ -62,7 +62,7 @@ export function MeterFields({ form }: { form: TuneForm }) {
           id="tuned-on"
           name="tuned_on"
           type="text"
-          inputMode="numeric"
+          spellcheck={false}
           autoComplete="off"
           placeholder="2026-10"
           value={draft.tuned_on ?? ""}

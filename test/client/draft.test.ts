@@ -34,6 +34,25 @@ test("an estimated elevation goes with its uncertainty, both to 10 m; one that i
   expect(judge(draft, context).tune?.site.elevation_sd_m).toBe(40);
 });
 
+test("the month goes as the schema has it, however its year and month are parted", () => {
+  const [tune] = inventedTunes(1);
+  if (!tune) throw new Error("no tune");
+  const sent = (tuned_on: string) =>
+    (tuneOf({ ...draftOf(tune, null), tuned_on }, "k") as { tuned_on: string }).tuned_on;
+  for (const typed of [
+    "2026-10",
+    "2026–10",
+    "2026−10",
+    "2026.10",
+    "2026/10",
+    "2026 10",
+    "202610",
+  ]) {
+    expect([typed, sent(typed)]).toEqual([typed, "2026-10"]);
+  }
+  for (const typed of ["2026", "10.2026", "October"]) expect(sent(typed)).toBe(typed);
+});
+
 test("the name of a place never leaves with a tune", () => {
   const [tune] = inventedTunes(1);
   if (!tune) throw new Error("no tune");

@@ -251,6 +251,11 @@ test("what is wrong with a CSV file is said with its line; decimal commas betwee
   expect(why(`${csv}note,only\r\n`)).toMatchObject({ message: files.badCsv, line: 4 });
   const german = csv.replaceAll(",", ";").replace("12.5", "12,5");
   expect(logbookOfText(german).entries[0]?.hours).toBe(12.5);
+  const cold = { ...NOTE, site: { elevation_m: -390 }, air: { temperature_C: -10.5 } };
+  const written = csvOfLogbook({ heaters: [HEATER], entries: [cold] });
+  const trueMinus = written.replace("-390", "−390").replace("-10.5", "−10.5");
+  expect(trueMinus).not.toBe(written);
+  expect(logbookOfText(trueMinus).entries).toEqual([cold]);
 });
 
 test("an entry whose heater is nowhere is refused, and nothing of the file is taken", () => {

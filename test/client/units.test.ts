@@ -1,5 +1,13 @@
 import { expect, test } from "vitest";
-import { format, formatIn, parseNumber, toShown, toSi, UNITS } from "../../client/units.ts";
+import {
+  format,
+  formatIn,
+  isBegun,
+  parseNumber,
+  toShown,
+  toSi,
+  UNITS,
+} from "../../client/units.ts";
 
 test("units convert as the standards define them, both ways", () => {
   // NIST SP 811 (2008), appendix B.8: foot, degree Fahrenheit, inch of mercury (conventional).
@@ -22,6 +30,17 @@ test("numbers are read with point or comma, any minus sign and spaces around; no
   expect(parseNumber("−9")).toBe(-9);
   expect(parseNumber("–9.5")).toBe(-9.5);
   expect(parseNumber(".5")).toBe(0.5);
+  // Hyphens, dashes and signs that keyboards, their corrections and copied texts bring.
+  for (const minus of ["-", "−", "–", "—", "‐", "‑", "﹣", "－"]) {
+    expect([minus, parseNumber(`${minus}9,5`), parseNumber(`${minus} 9`)]).toEqual([
+      minus,
+      -9.5,
+      -9,
+    ]);
+    expect([minus, isBegun(minus)]).toEqual([minus, true]);
+    expect(parseNumber(`1${minus}2`)).toBe(null);
+  }
+  for (const text of ["", "-1", "x", "--"]) expect([text, isBegun(text)]).toEqual([text, false]);
   for (const text of ["", "-", "1e3", "1,000,5", "1.000.5", "12 m", "0x10", "Infinity", "NaN"]) {
     expect(parseNumber(text), text).toBe(null);
   }
