@@ -28,10 +28,11 @@ export type EntryKind = (typeof ENTRY_KINDS)[number];
 /** What a sweep found at an end. */
 export interface LoggedSweep {
   minimum_Hz: number;
-  /** Interval of the minimum, and its level, such as 0.8. */
+  /** The nearest rates at which CO was clearly higher: the minimum lies between them. */
   lower_Hz: number;
   upper_Hz: number;
-  level: number;
+  /** Where the two are an interval instead, its level, such as 0.8. */
+  level?: number | undefined;
   /** Pump rates as good as the lowest within the meter's noise. */
   flat_lower_Hz?: number | undefined;
   flat_upper_Hz?: number | undefined;

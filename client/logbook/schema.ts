@@ -45,7 +45,7 @@ const sweep = z.strictObject({
   minimum_Hz: between(0.1, 20),
   lower_Hz: between(0, 20),
   upper_Hz: between(0, 40),
-  level: between(0.01, 0.999),
+  level: between(0.01, 0.999).optional(),
   flat_lower_Hz: between(0, 20).optional(),
   flat_upper_Hz: between(0, 40).optional(),
 });

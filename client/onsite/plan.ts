@@ -155,14 +155,23 @@ export function planOf(question: Question, tune: StartTune, preparation: Prepara
   };
 }
 
-export function setupOf({ ends, step_Hz, meter }: Plan, end: End): SweepSetup {
-  const { start_Hz, bands_Hz } = ends[end];
+/** What the sweep at an end starts from; begun again, it has learnt some of it on the way. */
+export function setupOf(
+  { ends, step_Hz, meter }: Plan,
+  end: End,
+  learnt: Pick<SweepSetup, "flame_outs_Hz" | "relights_used"> & {
+    present_Hz?: number | undefined;
+  } = {},
+): SweepSetup {
+  const { before_Hz, start_Hz: suggested_Hz, bands_Hz } = ends[end];
   const { resolution_ppm, floor_ppm, ceiling_ppm, lag_s } = meter;
   return {
     end,
-    start_Hz,
+    suggested_Hz,
     bands_Hz,
     step_Hz,
     meter: { resolution_ppm, floor_ppm, ceiling_ppm, lag_s },
+    ...learnt,
+    present_Hz: learnt.present_Hz ?? before_Hz,
   };
 }

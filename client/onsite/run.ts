@@ -14,6 +14,10 @@ export interface Run {
   /** The present setting of the pump, and whether nothing has been read there yet. */
   set?: { at: number; pump_Hz: number; confirming: boolean; fresh: boolean };
   read_at?: number;
+  /** Where an end that is begun again begins: the pump was left there, and the heater burns. */
+  present_Hz: Partial<Record<End, number>>;
+  /** Where the flame went out before an end was begun again. */
+  flame_outs_Hz: Record<End, number[]>;
   readings: Record<End, SweepReading[]>;
   results: Partial<Record<End, EndResult>>;
   checks: Partial<Record<"middle" | "full", CheckReading | "skipped">>;
@@ -38,6 +42,8 @@ const NEXT: Record<Phase, Phase> = {
 export function runOf({ presses, begun_at }: Session): Run {
   const first: Run = {
     phase: "checklist",
+    present_Hz: {},
+    flame_outs_Hz: { low: [], high: [] },
     readings: { low: [], high: [] },
     results: {},
     checks: {},
@@ -73,12 +79,7 @@ function after(run: Run, press: Press, begun_at: number): Run {
     case "accept":
       return onward({ ...run, results: { ...run.results, [press.end]: press.result } });
     case "again":
-      return isEnd(run.phase)
-        ? {
-            ...standing(run),
-            readings: { ...run.readings, [run.phase]: kept(run.readings[run.phase]) },
-          }
-        : standing(run);
+      return isEnd(run.phase) ? begunAgain(run, run.phase) : standing(run);
     case "skip":
       return isCheck(run.phase)
         ? onward({ ...run, checks: { ...run.checks, [run.phase]: "skipped" } })
@@ -89,9 +90,16 @@ function after(run: Run, press: Press, begun_at: number): Run {
   }
 }
 
-/** Begun again, an end forgets what was read and keeps where the flame went out. */
-function kept(readings: SweepReading[]): SweepReading[] {
-  return readings.filter(({ flame_out }) => flame_out);
+/** Begun again, an end forgets what was read, keeps where the flame went out, and begins where the pump stands. */
+function begunAgain(run: Run, end: End): Run {
+  const last = run.readings[end].findLast(({ flame_out }) => !flame_out);
+  const out = run.readings[end].filter(({ flame_out }) => flame_out).map((one) => one.pump_Hz);
+  return {
+    ...standing(run),
+    readings: { ...run.readings, [end]: [] },
+    present_Hz: { ...run.present_Hz, ...(last && { [end]: last.pump_Hz }) },
+    flame_outs_Hz: { ...run.flame_outs_Hz, [end]: [...run.flame_outs_Hz[end], ...out] },
+  };
 }
 
 function read(run: Run, press: Press & { is: "read" }, begun_at: number): Run {

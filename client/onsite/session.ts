@@ -1,4 +1,5 @@
 import type { End } from "../../model/fit/group.ts";
+import type { FoundBy } from "../../model/sweep/answer.ts";
 import type { CheckReading } from "../../model/sweep/middle.ts";
 import type { Verdict } from "../../server/contract.ts";
 import type { LoggedSweep } from "../logbook/entry.ts";
@@ -10,8 +11,10 @@ export interface EndResult {
   /** Final CO as the meter showed it, or its floor when it showed nothing. */
   co_ppm?: number | undefined;
   co_below_ppm?: number | undefined;
-  /** Missing where the meter could not tell a minimum. */
+  /** Missing where no minimum was bracketed. */
   sweep?: LoggedSweep | undefined;
+  /** Whether it is a minimum that was seen; missing in sessions from before this was kept. */
+  found?: FoundBy | undefined;
   /** Settled readings it took. */
   settled: number;
 }

@@ -1,6 +1,5 @@
 import type { End } from "../../model/fit/group.ts";
-import type { Minimum, NoMinimum, SetRate, Wait } from "../../model/sweep/answer.ts";
-import { confirmedStep } from "../../model/sweep/confirming.ts";
+import { foundBy, type Outcome, type SetRate, type Wait } from "../../model/sweep/answer.ts";
 import {
   type CheckExpectation,
   type CheckReading,
@@ -9,9 +8,10 @@ import {
   type MatchedEnd,
   middleOf,
 } from "../../model/sweep/middle.ts";
-import type { Picture } from "../../model/sweep/picture.ts";
-import type { SweepReading } from "../../model/sweep/setup.ts";
-import { setupOf } from "./plan.ts";
+import { type Picture, pictureOf } from "../../model/sweep/picture.ts";
+import type { SweepReading, SweepSetup } from "../../model/sweep/setup.ts";
+import { nextStep } from "../../model/sweep/sweep.ts";
+import { type Plan, setupOf } from "./plan.ts";
 import { isCheck, isEnd, type Run, runOf, type StopReason } from "./run.ts";
 import type { EndResult, Session } from "./session.ts";
 
@@ -37,8 +37,7 @@ export type Stage =
   | { is: "warm-up"; due_at: number }
   | { is: "relight"; lighting: boolean; attempts: number; richer_Hz?: number }
   | ({ is: "sweep"; answer: SetRate | Wait } & AtEnd & Waiting)
-  | ({ is: "found"; answer: Minimum; result: EndResult; agrees: boolean } & AtEnd)
-  | ({ is: "unseen"; answer: NoMinimum; result?: EndResult } & AtEnd)
+  | ({ is: "ended"; answer: Outcome; result?: EndResult } & AtEnd)
   | ({ is: "check"; which: "middle" | "full"; expected: CheckExpectation } & CheckedAs & Waiting)
   | { is: "done" }
   | { is: "stopped"; why: StopReason };
@@ -69,25 +68,20 @@ function relightAt({ plan }: Session, run: Run): Stage {
   const { phase, readings, attempts, out } = run;
   const stage = { is: "relight" as const, lighting: out?.lighting ?? false, attempts };
   if (!isEnd(phase)) return stage;
-  const { answer } = confirmedStep(setupOf(plan, phase), readings[phase]);
-  if (answer.kind === "stop") return { is: "stopped", why: "flame" };
+  const answer = nextStep(sweepSetup(plan, run, phase), readings[phase]);
+  if (answer.kind === "stopped") return { is: "stopped", why: "flame" };
   return answer.kind === "set" ? { ...stage, richer_Hz: answer.pump_Hz } : stage;
 }
 
 function sweepAt({ plan }: Session, run: Run, end: End): Stage {
   const readings = run.readings[end];
-  const { answer, picture } = confirmedStep(setupOf(plan, end), readings);
-  const at = { end, readings, picture };
-  if (answer.kind === "stop") return { is: "stopped", why: "flame" };
-  if (answer.kind === "minimum") {
-    const { agrees = true, ...figure } = answer.confirmed ?? {};
-    return { is: "found", answer, agrees, result: { ...resultOf(answer), ...figure }, ...at };
-  }
-  if (answer.kind === "no minimum") {
-    if (answer.why === "above ceiling") return { is: "unseen", answer, ...at };
-    const co_below_ppm = Math.max(plan.meter.floor_ppm, 1);
-    const { sit_Hz: pump_Hz, settled } = answer;
-    return { is: "unseen", answer, result: { pump_Hz, co_below_ppm, settled }, ...at };
+  const setup = sweepSetup(plan, run, end);
+  const answer = nextStep(setup, readings);
+  const at = { end, readings, picture: pictureOf(setup, readings) };
+  if (answer.kind === "stopped") return { is: "stopped", why: "flame" };
+  if (answer.kind !== "set" && answer.kind !== "wait") {
+    const result = resultOf(answer);
+    return { is: "ended", answer, ...(result && { result }), ...at };
   }
   const { set, read_at } = run;
   const least_s = answer.kind === "set" && answer.why === "start" ? CHANGE_s : 0;
@@ -105,18 +99,29 @@ function sweepAt({ plan }: Session, run: Run, end: End): Stage {
   };
 }
 
-function resultOf({ sit_Hz: pump_Hz, settled, ...found }: Minimum): EndResult {
-  const wide = found.intervals_Hz.at(-1);
-  if (!wide) return { pump_Hz, settled };
+function sweepSetup(plan: Plan, run: Run, end: End): SweepSetup {
+  return setupOf(plan, end, {
+    present_Hz: run.present_Hz[end],
+    flame_outs_Hz: run.flame_outs_Hz[end],
+    relights_used: run.attempts,
+  });
+}
+
+/** What an end is left at; undefined where the meter told nothing that could be noted. */
+function resultOf(answer: Outcome): EndResult | undefined {
+  const { pump_Hz, co_ppm, co_below_ppm, settled } = answer;
+  if (co_ppm === undefined && co_below_ppm === undefined) return undefined;
+  const left = { pump_Hz, co_ppm, co_below_ppm, settled, found: foundBy(answer) };
+  if (answer.kind !== "found") return left;
+  const { minimum_Hz, between_Hz, flat_Hz } = answer;
   const sweep = {
-    minimum_Hz: found.minimum_Hz,
-    lower_Hz: wide.lower,
-    upper_Hz: wide.upper,
-    level: wide.level,
-    flat_lower_Hz: found.basin_Hz.lower,
-    flat_upper_Hz: found.basin_Hz.upper,
+    minimum_Hz,
+    lower_Hz: between_Hz.lower,
+    upper_Hz: between_Hz.upper,
+    flat_lower_Hz: flat_Hz.lower,
+    flat_upper_Hz: flat_Hz.upper,
   };
-  return { pump_Hz, settled, sweep };
+  return { ...left, sweep };
 }
 
 function checkAt(session: Session, run: Run, which: "middle" | "full"): Stage {

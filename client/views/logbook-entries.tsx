@@ -124,7 +124,6 @@ function endLine({ pump_Hz, fan_rpm, power, sweep, ...reading }: LoggedEnd): str
         format(sweep.minimum_Hz, 2),
         format(sweep.lower_Hz, 2),
         format(sweep.upper_Hz, 2),
-        format(sweep.level * 100),
       ),
   ]
     .filter(Boolean)

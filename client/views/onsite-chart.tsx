@@ -6,53 +6,52 @@ import type { AtEnd } from "../onsite/stage.ts";
 import { onsite as words } from "../texts/onsite.ts";
 import { format } from "../units.ts";
 
-/** CO over pump rate: readings, what is believed of the curve, the minimum's interval, the next setting; all in words too. */
+/** CO over pump rate as it was read, where CO rose, the next setting; all in words too. */
 export function SweepChart(props: {
   stage: AtEnd & { answer: SweepAnswer };
   plan: Plan;
   next_Hz: number | undefined;
 }) {
   const { stage, plan } = props;
-  const { picture, answer } = stage;
-  const decimals = decimalsOf(plan.step_Hz) + 1;
-  const wide = answer.intervals_Hz.at(-1);
-  const figures = [answer.minimum_Hz, wide?.lower ?? 0, wide?.upper ?? 0].map((rate) =>
-    hz(rate, decimals),
-  ) as [string, string, string];
-  const { guards_Hz } = answer;
-  const known = picture.levels.length > 0;
+  const { best } = stage.picture;
+  const { lean, rich } = stage.answer.limits_Hz;
+  const decimals = decimalsOf(plan.step_Hz);
+  const lowest =
+    best &&
+    (best.beyond === "floor"
+      ? words.chart.lowestBelow(format(best.ppm), hz(best.pump_Hz, decimals))
+      : words.chart.lowest(format(best.ppm), hz(best.pump_Hz, decimals)));
   return (
     <section class="sheet" aria-labelledby="chart">
       <h3 id="chart">{words.chart.title}</h3>
-      {known && <Drawing {...props} label={words.chart.label(...figures)} />}
-      <p>{known ? words.chart.estimate(...figures) : words.chart.first}</p>
-      <p class="note">
-        {words.guards(hz(guards_Hz.lean, decimals), hz(guards_Hz.rich, decimals))}{" "}
-        {known && words.chart.lag(format(answer.lag_s))}
-      </p>
+      {lowest && <Drawing {...props} label={`${words.chart.label} ${lowest}`} />}
+      <p>{lowest ?? words.chart.first}</p>
+      <p class="note">{words.guards(hz(lean, decimals), hz(rich, decimals))}</p>
     </section>
   );
 }
 
-/** The curve as it is believed, once anything was read. */
+/** The readings and the line through them. */
 function Drawing(props: Parameters<typeof SweepChart>[0] & { label: string }) {
-  const { stage, plan, next_Hz, label } = props;
-  const { picture, answer } = stage;
-  const drawn = layOut(picture, answer, next_Hz === undefined ? [] : [next_Hz]);
-  const { width, height, x, y } = drawn;
+  const { stage, next_Hz, label } = props;
+  const { picture } = stage;
+  const drawn = layOut(picture, next_Hz === undefined ? [] : [next_Hz]);
+  const { width, height, x, y, between } = drawn;
   const floor = height - MARGIN.bottom;
+  const isRisen = Object.keys(picture.risen_Hz).length > 0;
   return (
     <>
       <svg class="sweep-chart" role="img" aria-label={label} viewBox={`0 0 ${width} ${height}`}>
-        <rect
-          class="minimum"
-          x={drawn.minimum.from}
-          width={Math.max(1, drawn.minimum.to - drawn.minimum.from)}
-          y={MARGIN.top}
-          height={floor - MARGIN.top}
-        />
-        <path class="band" d={drawn.band} />
-        <path class="believed" d={drawn.curve} />
+        {isRisen && (
+          <rect
+            class="between"
+            x={between.from}
+            width={between.to - between.from}
+            y={MARGIN.top}
+            height={floor - MARGIN.top}
+          />
+        )}
+        <path class="line" d={drawn.line} />
         <line class="frame" x1={MARGIN.start} x2={width - MARGIN.end} y1={floor} y2={floor} />
         {drawn.yTicks.map((tick) => (
           <g key={tick}>
@@ -66,7 +65,7 @@ function Drawing(props: Parameters<typeof SweepChart>[0] & { label: string }) {
           <g key={tick}>
             <line class="frame" x1={x(tick)} x2={x(tick)} y1={floor} y2={floor + 4} />
             <text x={x(tick)} y={floor + 17} text-anchor="middle">
-              {format(tick, decimalsOf(plan.step_Hz))}
+              {format(tick, drawn.xDecimals)}
             </text>
           </g>
         ))}
@@ -90,9 +89,8 @@ function Drawing(props: Parameters<typeof SweepChart>[0] & { label: string }) {
         )}
       </svg>
       <p class="note key">
-        <span class="key-item believed">{words.chart.keyCurve}</span>{" "}
-        <span class="key-item band">{words.chart.keyBand}</span>{" "}
-        <span class="key-item minimum">{words.chart.keyMinimum}</span>{" "}
+        <span class="key-item line">{words.chart.keyLine}</span>{" "}
+        {isRisen && <span class="key-item between">{words.chart.keyBetween}</span>}{" "}
         {next_Hz !== undefined && <span class="key-item next">{words.chart.keyNext}</span>}
       </p>
     </>

@@ -1,5 +1,6 @@
 import { useEffect, useState } from "preact/hooks";
 import { ENDS } from "../../model/fit/group.ts";
+import { isHigh } from "../../model/sweep/common-practice.ts";
 import { judgeCheck } from "../../model/sweep/middle.ts";
 import { decimalsOf, hz } from "../onsite/figures.ts";
 import { logSweep } from "../onsite/logged.ts";
@@ -10,7 +11,7 @@ import { t } from "../texts/app.ts";
 import { onsite as words } from "../texts/onsite.ts";
 import { format } from "../units.ts";
 import { Asked } from "./onsite-asked.tsx";
-import { coOf } from "./onsite-found.tsx";
+import { coOf, HighReading } from "./onsite-found.tsx";
 import { ShareSweep } from "./onsite-share.tsx";
 
 /** Both ends found: the tune, kept in the logbook, and shared on a press. */
@@ -22,6 +23,9 @@ export function Done(props: {
 }) {
   const { session, onSession } = props;
   const [failed, setFailed] = useState(false);
+  const { results } = runOf(session);
+  const isFound = ENDS.every((end) => results[end]?.sweep);
+  const isAnyHigh = ENDS.some((end) => isHigh(results[end]?.co_ppm));
   const log = async () => {
     try {
       await logSweep(session, words.done.heaterName, new Date());
@@ -38,13 +42,16 @@ export function Done(props: {
     <>
       <section class="sheet" aria-labelledby="step" data-step="done">
         <h2 id="step" tabIndex={-1}>
-          {words.done.title}
+          {isFound ? words.done.title : words.done.titleSet}
         </h2>
         <Results session={session} />
         <p>
           {words.done.checks}: {checksIn(session)}
         </p>
-        <p class="note">{words.found.practice}</p>
+        {ENDS.map((end) => (
+          <HighEnd key={end} end={end} co_ppm={results[end]?.co_ppm} />
+        ))}
+        {!isAnyHigh && <p class="note">{words.found.practice}</p>}
         <p class="note">{words.done.recheck}</p>
         <p role="status">{session.logged ? words.done.logged : ""}</p>
         {failed && (
@@ -68,6 +75,17 @@ export function Done(props: {
         </div>
       </section>
       <ShareSweep session={session} onSession={onSession} onShared={props.onShared} />
+    </>
+  );
+}
+
+/** A final reading that is higher than usual, at the end it belongs to. */
+function HighEnd({ end, co_ppm }: { end: (typeof ENDS)[number]; co_ppm: number | undefined }) {
+  if (!isHigh(co_ppm)) return null;
+  return (
+    <>
+      <h3>{t[end]}</h3>
+      <HighReading co_ppm={co_ppm} />
     </>
   );
 }
@@ -110,10 +128,7 @@ function Results({ session }: { session: Session }) {
         {row(words.done.minimum, (end) => {
           const sweep = results[end]?.sweep;
           if (!sweep) return words.done.none;
-          return words.done.span(
-            hz(sweep.lower_Hz, decimals + 1),
-            hz(sweep.upper_Hz, decimals + 1),
-          );
+          return words.done.span(hz(sweep.lower_Hz, decimals), hz(sweep.upper_Hz, decimals));
         })}
         {row(words.done.settled, (end) => format(results[end]?.settled ?? 0))}
         {row(words.done.before, (end) => hz(plan.ends[end].before_Hz, decimals))}
@@ -131,7 +146,8 @@ function checksIn(session: Session): string {
     if (reading === undefined || reading === "skipped") return `${name}: ${words.check.skipped}`;
     const verdict = judgeCheck(expectationOf(session, run, which), reading);
     const shown = "at_ceiling" in reading ? words.done.over : coOf(reading);
-    return `${name}: ${shown}, ${words.done.verdicts[verdict]}`;
+    const high = "co_ppm" in reading && verdict === "good" && isHigh(reading.co_ppm);
+    return `${name}: ${shown}, ${words.done.verdicts[high ? "high" : verdict]}`;
   });
   return `${said.join("; ")}.`;
 }

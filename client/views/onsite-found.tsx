@@ -1,4 +1,7 @@
+import type { BelowFloor, Found, NotBracketed, Outcome } from "../../model/sweep/answer.ts";
+import { COMMON_PRACTICE, isHigh } from "../../model/sweep/common-practice.ts";
 import { decimalsOf, hz } from "../onsite/figures.ts";
+import type { Plan } from "../onsite/plan.ts";
 import { t } from "../texts/app.ts";
 import { onsite as words } from "../texts/onsite.ts";
 import { format } from "../units.ts";
@@ -7,63 +10,51 @@ import { Asked } from "./onsite-asked.tsx";
 import { SweepChart } from "./onsite-chart.tsx";
 import { Readings } from "./onsite-readings.tsx";
 
-/** The minimum of an end, confirmed where the pump is to stay. */
-export function Found({ session, stage, press }: StageProps<"found">) {
-  const { answer, end, result, agrees } = stage;
+/** How the sweep of an end ended: a minimum that was seen, or what is known without one. */
+export function Ended({ session, stage, press }: StageProps<"ended">) {
+  const { answer, end, result } = stage;
   const { plan } = session;
   const decimals = decimalsOf(plan.step_Hz);
-  const fine = (rate: number) => hz(rate, decimals + 1);
-  const { lower, upper } = answer.basin_Hz;
-  const wide = answer.intervals_Hz.at(-1);
-  const accept = () => press({ is: "accept", end, result });
+  const isFound = answer.kind === "found";
+  const onward = end === "low" ? words.found.nextHigh : words.found.nextCheck;
+  const again = () => press({ is: "again" });
   return (
     <>
-      <section class="sheet" aria-labelledby="step" data-step="found">
+      <section class="sheet" aria-labelledby="step" data-step={answer.kind}>
         <h2 id="step" tabIndex={-1}>
-          {words.found.title(t[end])}
+          {words.ended[answer.kind].title(t[end])}
         </h2>
         <p class="rate">
-          {words.found.leave}{" "}
-          <output data-value={result.pump_Hz}>{hz(result.pump_Hz, decimals)}</output> Hz
+          {answer.kind === "above scale" ? words.step.set : words.found.leave}{" "}
+          <output data-value={answer.pump_Hz}>{hz(answer.pump_Hz, decimals)}</output> Hz
         </p>
-        <p>{words.found.shown(coOf(result))}</p>
-        {!agrees && <p class="warning">{words.found.disagrees}</p>}
-        <p>
-          {words.found.minimum(
-            fine(answer.minimum_Hz),
-            fine(wide?.lower ?? 0),
-            fine(wide?.upper ?? 0),
-          )}{" "}
-          {upper > lower && (
-            <>
-              {words.found.flat(hz(lower, decimals), hz(upper, decimals))} {words.found.seat[end]}
-            </>
-          )}
-        </p>
-        {answer.below_floor && <p class="warning">{words.found.belowFloor}</p>}
-        {!answer.limbs.lean && <p>{words.found.noLean}</p>}
-        {!answer.limbs.rich && <p>{words.found.noRich}</p>}
-        {agrees ? (
-          <button type="button" class="main large" onClick={accept}>
-            {end === "low" ? words.found.nextHigh : words.found.nextCheck}
-          </button>
-        ) : (
-          <button type="button" class="main large" onClick={() => press({ is: "again" })}>
-            {words.found.again}
+        {result && <p>{words.found.shown(coOf(result))}</p>}
+        <Meaning answer={answer} plan={plan} end={end} />
+        {answer.flame_out_Hz !== undefined && (
+          <p class="warning">{words.found.besideFlameOut(hz(answer.flame_out_Hz, decimals))}</p>
+        )}
+        <HighReading co_ppm={result?.co_ppm} />
+        {result && (
+          <button
+            type="button"
+            class="main large"
+            onClick={() => press({ is: "accept", end, result })}
+          >
+            {isFound ? onward : words.ended.goOn}
           </button>
         )}
-        <p class="note">{words.found.practice}</p>
+        {!isHigh(result?.co_ppm) && <p class="note">{words.found.practice}</p>}
         <div class="row">
-          {agrees ? (
+          {result ? (
             <Asked
               ask={words.found.again}
               sure={words.found.again}
               no={words.step.stay}
-              onSure={() => press({ is: "again" })}
+              onSure={again}
             />
           ) : (
-            <button type="button" onClick={accept}>
-              {words.found.anyway}
+            <button type="button" class="main large" onClick={again}>
+              {words.found.again}
             </button>
           )}
           <button type="button" onClick={() => press({ is: "out" })}>
@@ -77,45 +68,87 @@ export function Found({ session, stage, press }: StageProps<"found">) {
   );
 }
 
-/** Off the meter's scale everywhere: it says so, and gives no minimum. */
-export function Unseen({ session, stage, press }: StageProps<"unseen">) {
-  const { answer, end, result } = stage;
-  const { meter, step_Hz } = session.plan;
-  const below = answer.why === "below floor";
+/** A final reading above the usual is no good tune: that it is high, why, and what to do. */
+export function HighReading({ co_ppm }: { co_ppm: number | undefined }) {
+  if (!isHigh(co_ppm)) return null;
+  return (
+    <p class="warning" data-high>
+      {words.found.high(format(co_ppm as number), format(COMMON_PRACTICE.usual_below_ppm))}
+    </p>
+  );
+}
+
+function Meaning(props: { answer: Outcome; plan: Plan; end: "low" | "high" }) {
+  const { answer, plan } = props;
+  switch (answer.kind) {
+    case "found":
+      return <Minimum {...props} answer={answer} />;
+    case "not bracketed":
+      return <NoMinimum answer={answer} plan={plan} />;
+    case "below floor":
+      return <Below answer={answer} plan={plan} />;
+    case "above scale":
+      return (
+        <p class="warning">{words.ended["above scale"].means(format(plan.meter.ceiling_ppm))}</p>
+      );
+  }
+}
+
+function Minimum(props: { answer: Found; plan: Plan; end: "low" | "high" }) {
+  const { answer, plan, end } = props;
+  const decimals = decimalsOf(plan.step_Hz);
+  const rate = (one: number) => hz(one, decimals);
+  const { between_Hz, flat_Hz } = answer;
+  return (
+    <p>
+      {words.ended.found.minimum(
+        hz(answer.minimum_Hz, decimals + 1),
+        rate(between_Hz.lower),
+        rate(between_Hz.upper),
+      )}{" "}
+      {flat_Hz.upper > flat_Hz.lower && (
+        <>
+          {words.found.flat(rate(flat_Hz.lower), rate(flat_Hz.upper))} {words.found.seat[end]}
+        </>
+      )}
+    </p>
+  );
+}
+
+function NoMinimum({ answer, plan }: { answer: NotBracketed; plan: Plan }) {
+  const { lean, rich, read_Hz } = answer;
+  const says = words.ended["not bracketed"];
+  const rate = (one: number) => hz(one, decimalsOf(plan.step_Hz));
+  const hasChanged = lean === "rose" && rich === "rose";
+  const mayGoOn = hasChanged || [lean, rich].some((side) => side === "limit" || side === "open");
   return (
     <>
-      <section class="sheet" aria-labelledby="step" data-step="unseen">
-        <h2 id="step" tabIndex={-1}>
-          {words.unseen.title(t[end])}
-        </h2>
-        <p class="rate">
-          {words.step.set} <output>{hz(answer.sit_Hz, decimalsOf(step_Hz))}</output> Hz
-        </p>
-        <p class="warning">
-          {below
-            ? words.unseen.below(format(Math.max(1, meter.floor_ppm)))
-            : words.unseen.above(format(meter.ceiling_ppm))}
-        </p>
-        <button type="button" class="main large" onClick={() => press({ is: "again" })}>
-          {words.found.again}
-        </button>
-        {result && (
-          <>
-            <p>{words.unseen.noted}</p>
-            <button
-              type="button"
-              class="large"
-              onClick={() => press({ is: "accept", end, result })}
-            >
-              {words.unseen.goOn}
-            </button>
-          </>
-        )}
-        <button type="button" class="large" onClick={() => press({ is: "out" })}>
-          {words.step.out}
-        </button>
-      </section>
-      <Readings readings={stage.readings} decimals={decimalsOf(step_Hz)} plan={session.plan} />
+      <p class="warning">{says.means}</p>
+      <p>
+        {hasChanged
+          ? says.changed
+          : `${says.lean[lean](rate(read_Hz.lower))} ${says.rich[rich](rate(read_Hz.upper))}`}
+      </p>
+      <p>
+        {says.now} {mayGoOn && says.further}
+      </p>
+    </>
+  );
+}
+
+function Below({ answer, plan }: { answer: BelowFloor; plan: Plan }) {
+  const { lean, rich, below_Hz } = answer;
+  const says = words.ended["below floor"];
+  const rate = (one: number) => hz(one, decimalsOf(plan.step_Hz));
+  const floor = format(Math.max(1, plan.meter.floor_ppm));
+  const isRange = lean === "rose" && rich === "rose";
+  return (
+    <>
+      <p class="warning">
+        {says.means(floor, rate(below_Hz.lower), rate(below_Hz.upper))}{" "}
+        {isRange ? says.middle : says.suggested}
+      </p>
+      <p>{says.now(floor)}</p>
     </>
   );
 }

@@ -1,7 +1,9 @@
+import type { SetRate, Wait } from "../../model/sweep/answer.ts";
 import { decimalsOf, hz } from "../onsite/figures.ts";
 import { useNow } from "../onsite/use-session.ts";
 import { t } from "../texts/app.ts";
 import { onsite as words } from "../texts/onsite.ts";
+import { format } from "../units.ts";
 import type { StageProps } from "./onsite.tsx";
 import { SweepChart } from "./onsite-chart.tsx";
 import { Countdown, spanOf } from "./onsite-countdown.tsx";
@@ -26,6 +28,7 @@ export function SweepStep({ session, stage, press }: StageProps<"sweep">) {
         ) : (
           <Settling until={due_at ?? 0} />
         )}
+        <Progress answer={answer} />
         <p class="rate">
           {toSet ? words.step.set : words.step.keep}{" "}
           <output data-value={pump_Hz}>{hz(pump_Hz, decimals)}</output> Hz
@@ -65,4 +68,14 @@ export function SweepStep({ session, stage, press }: StageProps<"sweep">) {
 function Settling({ until }: { until: number }) {
   const isOver = useNow() >= until;
   return <p class={isOver ? "gone" : undefined}>{words.step.settling}</p>;
+}
+
+/** How far the sweep of this end has come, and what is still to be seen before it can name a minimum. */
+function Progress({ answer: { step, steps_most, lean, rich } }: { answer: SetRate | Wait }) {
+  return (
+    <p class="note" data-progress={step}>
+      {words.progress.step(format(step), format(steps_most))} {words.progress.lean[lean]}{" "}
+      {words.progress.rich[rich]}
+    </p>
+  );
 }

@@ -11,7 +11,7 @@ import { Asked } from "./onsite-asked.tsx";
 import { CheckStep } from "./onsite-check.tsx";
 import { Checklist } from "./onsite-checklist.tsx";
 import { Done } from "./onsite-done.tsx";
-import { Found, Unseen } from "./onsite-found.tsx";
+import { Ended } from "./onsite-found.tsx";
 import { Outside } from "./onsite-outside.tsx";
 import { Prepare } from "./onsite-prepare.tsx";
 import { Relight } from "./onsite-relight.tsx";
@@ -106,10 +106,8 @@ function StageOf(props: {
       return <Relight {...at} stage={stage} />;
     case "sweep":
       return <SweepStep {...at} stage={stage} />;
-    case "found":
-      return <Found {...at} stage={stage} />;
-    case "unseen":
-      return <Unseen {...at} stage={stage} />;
+    case "ended":
+      return <Ended {...at} stage={stage} />;
     case "check":
       return <CheckStep {...at} stage={stage} />;
     case "done":

@@ -1,16 +1,15 @@
-import type { Band } from "../fit/bands.ts";
+/** How far one side has been looked at: CO was seen to rise there, the flame went out first, the limit was reached first, or not yet. */
+export type Side = "rose" | "flame-out" | "limit" | "open";
 
-/** What every answer carries, for the chart beside it. */
+/** What every answer carries. */
 interface Said {
-  /** One sentence or two for people. */
-  sentence: string;
-  guards_Hz: { lean: number; rich: number };
-  /** The minimum as far as it is known. */
-  minimum_Hz: number;
-  /** Credible intervals at 80 and 95 %. */
-  intervals_Hz: Band[];
-  /** The meter's time constant as far as the readings tell it. */
-  lag_s: number;
+  /** Settings of the pump so far, with the one that is asked for, and at most; those to relight are not counted. */
+  step: number;
+  steps_most: number;
+  lean: Side;
+  rich: Side;
+  /** No leaner and no richer rate is asked for as things stand. */
+  limits_Hz: { lean: number; rich: number };
   /** Settled readings so far. */
   settled: number;
 }
@@ -20,50 +19,87 @@ export interface SetRate extends Said {
   kind: "set";
   pump_Hz: number;
   wait_s: number;
-  why: "start" | "leaner" | "richer" | "spike" | "flame-out" | "confirm";
+  why:
+    | "start"
+    | "leaner"
+    | "richer"
+    | "between"
+    | "confirm"
+    | "spike"
+    | "flame-out"
+    /** The rate looked for is farther away than one move may be. */
+    | "on the way";
 }
 
-/** The meter is still on its way: read again after this. */
+/** The figure has not stood still: read again after this, at the same rate. */
 export interface Wait extends Said {
   kind: "wait";
   pump_Hz: number;
   wait_s: number;
 }
 
-/** Done: the minimum, the flat range around it and where in it to sit. */
-export interface Minimum extends Said {
-  kind: "minimum";
-  basin_Hz: { lower: number; upper: number };
-  sit_Hz: number;
-  sit_ppm: number;
-  /** Which limbs of the bowl were climbed; false where a guard ended the sweep first. */
-  limbs: { lean: boolean; rich: boolean };
-  /** The bottom of the bowl is below what the meter shows. */
-  below_floor: boolean;
-  confirmed?: Confirmed;
-}
-
-/** What the meter settled at with the pump at `sit_Hz`, read there last. */
-export interface Confirmed {
-  /** As the meter showed it; missing when it showed nothing. */
+/** Where an end is left, and what the meter showed there last: a figure, nothing, or its end. */
+interface Left extends Said {
+  pump_Hz: number;
   co_ppm?: number;
   co_below_ppm?: number;
-  /** Whether that is what the sweep led to expect; if not, something has changed on the way. */
-  agrees: boolean;
+  at_ceiling?: boolean;
+  /** The flame went out at this rate, only a little leaner than where the pump is left. */
+  flame_out_Hz?: number;
 }
 
-/** Done, with no minimum, and why. */
-export interface NoMinimum extends Said {
-  kind: "no minimum";
-  why: "below floor" | "above ceiling";
-  /** Where to leave the pump. */
-  sit_Hz: number;
+/** CO was clearly higher at a leaner and at a richer rate. */
+export interface Found extends Left {
+  kind: "found";
+  /** The lowest CO, between the readings. */
+  minimum_Hz: number;
+  /** The nearest rates with clearly more CO: the minimum lies between them. */
+  between_Hz: { lower: number; upper: number };
+  /** Rates read whose CO is the same within the meter's noise. */
+  flat_Hz: { lower: number; upper: number };
+}
+
+/** The best rate that was seen; on one side at least CO was not seen to rise, so it is no minimum. */
+export interface NotBracketed extends Left {
+  kind: "not bracketed";
+  /** The leanest and the richest rate that was read. */
+  read_Hz: { lower: number; upper: number };
+}
+
+/** The bottom lies below what the meter shows: a range, and a sensible place in it. */
+export interface BelowFloor extends Left {
+  kind: "below floor";
+  /** From the leanest to the richest rate at which the meter showed nothing. */
+  below_Hz: { lower: number; upper: number };
+}
+
+/** The meter was at its end everywhere. */
+export interface AboveScale extends Left {
+  kind: "above scale";
 }
 
 /** The flame has gone out too often: no further attempt. */
-export interface Stop extends Said {
-  kind: "stop";
+export interface Stopped extends Said {
+  kind: "stopped";
   flame_outs: number;
 }
 
-export type SweepAnswer = SetRate | Wait | Minimum | NoMinimum | Stop;
+export type Outcome = Found | NotBracketed | BelowFloor | AboveScale;
+export type SweepAnswer = SetRate | Wait | Outcome | Stopped;
+
+/** How a tune came about. */
+export type FoundBy = "bracketed" | "stopped early" | "as suggested";
+
+/** Whether an end's setting is a minimum that was seen, one the sweep was left at, or the suggestion with nothing measured against it. */
+export function foundBy(outcome: Outcome): FoundBy {
+  if (outcome.kind === "found") return "bracketed";
+  const isBlind =
+    outcome.kind === "below floor" && outcome.lean !== "rose" && outcome.rich !== "rose";
+  return isBlind ? "as suggested" : "stopped early";
+}
+
+/** How a tune of both ends came about: no better than its worse end. */
+export function foundTogether(low: FoundBy, high: FoundBy): FoundBy {
+  const order: FoundBy[] = ["bracketed", "stopped early", "as suggested"];
+  return order[Math.max(order.indexOf(low), order.indexOf(high))] as FoundBy;
+}

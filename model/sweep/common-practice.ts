@@ -10,3 +10,8 @@ export const COMMON_PRACTICE = {
   good_ppm: [7, 15],
   meter_distance_m: 0.3,
 } as const;
+
+/** Whether the reading an end is left at is higher than usual: then it is no good tune, whatever the sweep found. */
+export function isHigh(co_ppm: number | undefined): boolean {
+  return co_ppm !== undefined && co_ppm > COMMON_PRACTICE.usual_below_ppm;
+}

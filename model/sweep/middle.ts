@@ -1,6 +1,6 @@
 import { requirePositive } from "../finite.ts";
 import { poorAbove_ppm } from "./noise.ts";
-import { type SweepSetup, sweepOf } from "./setup.ts";
+import { meterOf, type SweepSetup } from "./setup.ts";
 
 /** An end as the sweep left it: what is set and what the meter showed there. */
 export interface MatchedEnd {
@@ -40,14 +40,14 @@ export function middleOf(
     pump_Hz: (low.pump_Hz + high.pump_Hz) / 2,
     fan_rpm: (low.fan_rpm + high.fan_rpm) / 2,
     ...(shown.length === 2 && { co_ppm: Math.sqrt((shown[0] as number) * (shown[1] as number)) }),
-    upper_ppm: poorAbove(Math.max(0, ...shown), low.pump_Hz, meter),
+    upper_ppm: poorAbove(Math.max(0, ...shown), meter),
   };
 }
 
 /** At full power: what the high end settled at, met once more by running up to it. */
 export function fullPowerOf(high: MatchedEnd, meter: SweepSetup["meter"]): CheckExpectation {
   const { pump_Hz, fan_rpm, co_ppm } = high;
-  const upper_ppm = poorAbove(co_ppm ?? 0, pump_Hz, meter);
+  const upper_ppm = poorAbove(co_ppm ?? 0, meter);
   return { pump_Hz, fan_rpm, ...(co_ppm !== undefined && { co_ppm }), upper_ppm };
 }
 
@@ -61,6 +61,6 @@ export function judgeCheck(
   return reading.co_ppm > upper_ppm ? "poor" : "good";
 }
 
-function poorAbove(highest_ppm: number, start_Hz: number, meter: SweepSetup["meter"]): number {
-  return poorAbove_ppm(sweepOf({ end: "high", start_Hz, bands_Hz: [], meter }), highest_ppm);
+function poorAbove(highest_ppm: number, meter: SweepSetup["meter"]): number {
+  return poorAbove_ppm({ meter: meterOf(meter) }, highest_ppm);
 }

@@ -5,7 +5,7 @@ import { PUMP_STEP_Hz } from "../heater.ts";
 
 /** The meter at the exhaust. What it shows is diluted by an unknown amount: only readings of one sweep compare. */
 export interface SweepMeter {
-  /** Time constant of its first-order lag, s: a guess, corrected by the readings as they settle. */
+  /** Seconds to most of a change: a guess, used for waiting times alone. */
   lag_s?: number | undefined;
   /** Smallest difference it shows, ppm. */
   resolution_ppm?: number | undefined;
@@ -18,15 +18,19 @@ export interface SweepMeter {
 /** What a sweep starts from, at one end with the fan fixed. */
 export interface SweepSetup {
   end: End;
-  /** The start tune's pump rate. */
-  start_Hz: number;
-  /** The start tune's new-heater bands: where the minimum may lie. */
+  /** What the pump is set to now: the heater burns there. */
+  present_Hz: number;
+  /** The pump rate of the starting settings: where to look first. */
+  suggested_Hz: number;
+  /** The starting settings' new-heater bands: where the minimum may lie. */
   bands_Hz: readonly Band[];
   /** What the controller can be set to. */
   step_Hz?: number | undefined;
   meter?: SweepMeter | undefined;
-  /** A reading above this while going richer sends back at once, ppm. */
-  spike_ppm?: number | undefined;
+  /** Where the flame went out at this end before this sweep began. */
+  flame_outs_Hz?: readonly number[] | undefined;
+  /** Attempts to relight made so far, at this end and before it. */
+  relights_used?: number | undefined;
 }
 
 /** What was read, or that the flame went out. In order of time. */
@@ -40,31 +44,57 @@ export interface SweepReading {
   co_below_ppm?: number | undefined;
   at_ceiling?: boolean | undefined;
   flame_out?: boolean | undefined;
-  /** Whoever reads has seen the figure stand still: settled, whatever the lag is thought to be. */
+  /** Whoever reads has watched the figure stand still for half a minute. */
   still?: boolean | undefined;
-  /** Taken at the chosen pump rate, to confirm it. */
+  /** The pump was set here as the rate to stay at. */
   confirming?: boolean | undefined;
 }
 
 /** A setup with nothing left open. */
 export interface Sweep {
   end: End;
-  start_Hz: number;
+  present_Hz: number;
+  suggested_Hz: number;
   bands_Hz: readonly Band[];
   step_Hz: number;
-  spike_ppm: number;
+  flame_outs_Hz: readonly number[];
+  relights_used: number;
   meter: Required<{ [K in keyof SweepMeter]: number }>;
 }
 
 /** Our own working values for a cheap meter. */
 const METER = { lag_s: 25, resolution_ppm: 1, floor_ppm: 0, ceiling_ppm: 1000 };
-/** Above this nothing is learnt that is worth the soot (our own working value). */
-const SPIKE_ppm = 400;
 
 /** @throws RangeError naming the field that is no number, not positive, or a band upside down */
 export function sweepOf(setup: SweepSetup): Sweep {
-  const { end, start_Hz, bands_Hz, step_Hz = PUMP_STEP_Hz, spike_ppm = SPIKE_ppm } = setup;
-  const given = setup.meter ?? {};
+  const { end, present_Hz, suggested_Hz, bands_Hz } = setup;
+  const { step_Hz = PUMP_STEP_Hz, flame_outs_Hz = [], relights_used = 0 } = setup;
+  const meter = meterOf(setup.meter);
+  requirePositive({ present_Hz, suggested_Hz, step_Hz });
+  requireFinite({ relights_used });
+  for (const flame_outs of flame_outs_Hz) requirePositive({ flame_outs_Hz: flame_outs });
+  for (const { level, lower, upper } of bands_Hz) {
+    requirePositive({ level, lower, upper });
+    if (level >= 1 || lower >= upper)
+      throw new RangeError("bands_Hz must widen from lower to upper.");
+  }
+  return {
+    end,
+    present_Hz,
+    suggested_Hz,
+    bands_Hz,
+    step_Hz,
+    flame_outs_Hz,
+    relights_used,
+    meter,
+  };
+}
+
+/**
+ * A meter with nothing left open.
+ * @throws RangeError naming the field that is no number, not positive, or a floor above the ceiling
+ */
+export function meterOf(given: SweepMeter = {}): Sweep["meter"] {
   const meter = {
     lag_s: given.lag_s ?? METER.lag_s,
     resolution_ppm: given.resolution_ppm ?? METER.resolution_ppm,
@@ -72,17 +102,12 @@ export function sweepOf(setup: SweepSetup): Sweep {
     ceiling_ppm: given.ceiling_ppm ?? METER.ceiling_ppm,
   };
   const { floor_ppm, ...positive } = meter;
-  requirePositive({ start_Hz, step_Hz, spike_ppm, ...positive });
+  requirePositive(positive);
   requireFinite({ floor_ppm });
   if (floor_ppm < 0 || floor_ppm >= meter.ceiling_ppm) {
     throw new RangeError("floor_ppm must be from 0 to below ceiling_ppm.");
   }
-  for (const { level, lower, upper } of bands_Hz) {
-    requirePositive({ level, lower, upper });
-    if (level >= 1 || lower >= upper)
-      throw new RangeError("bands_Hz must widen from lower to upper.");
-  }
-  return { end, start_Hz, bands_Hz, step_Hz, spike_ppm, meter };
+  return meter;
 }
 
 /** @throws RangeError naming the reading that is no reading or comes before the one before it */

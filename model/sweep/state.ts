@@ -1,8 +1,4 @@
-import { estimateOf, expected_ppm, type MinimumEstimate } from "./estimate.ts";
-import { type Guards, guardsOf, ratesWithin } from "./guards.ts";
-import { type Lag, lagOf } from "./lag.ts";
-import { type Posterior, posteriorOf } from "./posterior.ts";
-import { type Level, type Settling, settlingOf } from "./settling.ts";
+import { blindWindowOf, type Limits, limitsOf, windowOf } from "./limits.ts";
 import {
   requireReadings,
   type Sweep,
@@ -10,25 +6,32 @@ import {
   type SweepSetup,
   sweepOf,
 } from "./setup.ts";
-import { spikeAt } from "./spike.ts";
-import { type Stay, staysOf } from "./stays.ts";
+import { type Level, type Stay, staysOf } from "./stays.ts";
+
+/** A rate that was read, with the mean of what the meter settled at there. */
+export interface ReadRate {
+  pump_Hz: number;
+  ppm: number;
+  beyond?: "floor" | "ceiling";
+}
+
+/** What the meter tells of the bottom: its figure, that it lies below the floor, or nothing but the end of its scale. */
+export type Sight = "shown" | "below floor" | "above scale";
 
 /** All that is known after these readings; everything else follows from it. */
 export interface SweepState {
   sweep: Sweep;
   stays: Stay[];
-  lag: Lag;
-  /** The last stay's settling; missing before the first reading. */
-  last?: Settling;
+  /** What settled, in order of time. */
   levels: Level[];
-  settled: number;
-  /** The last move was to the rich side and CO shot up. */
-  spike: boolean;
-  guards: Guards;
-  /** Rates that may be recommended. */
-  rates: number[];
-  posterior: Posterior;
-  estimate: MinimumEstimate;
+  /** From lean to rich. */
+  rates: ReadRate[];
+  /** The rate with the lowest CO; missing before anything has settled. */
+  best?: ReadRate;
+  sight: Sight;
+  limits: Limits;
+  flame_outs: number;
+  relights_used: number;
 }
 
 /** @throws RangeError naming what is wrong with the setup or a reading */
@@ -36,34 +39,42 @@ export function stateOf(setup: SweepSetup, readings: readonly SweepReading[]): S
   const sweep = sweepOf(setup);
   requireReadings(readings);
   const stays = staysOf(sweep, readings);
-  const lag = lagOf(sweep, stays);
-  const settlings = stays.map((stay) => settlingOf(sweep, stay, lag));
-  const known = settlings.filter((_, i) => !stays[i]?.flame_out);
-  const levels = known.flatMap(({ level }) => (level ? [level] : []));
-  const spikes = stays.map((_, i) => spikeAt(sweep, stays, settlings, i));
-  const spike_Hz = Math.min(
-    ...stays.filter((_, i) => spikes[i]).map(({ pump_Hz }) => pump_Hz),
-    Number.POSITIVE_INFINITY,
-  );
-  const guards = guardsOf(sweep, stays, spike_Hz);
-  const posterior = posteriorOf(sweep, levels);
-  const last = settlings.at(-1);
+  const levels = stays.flatMap(({ level }) => (level ? [level] : []));
+  const rates = ratesOf(levels);
+  const [first] = rates;
+  const best = first && rates.reduce((a, b) => (b.ppm < a.ppm ? b : a));
+  const sight = sightOf(levels);
+  const flame_outs = stays.filter(({ flame_out }) => flame_out).length;
+  const isBlind = levels.every(({ beyond }) => beyond);
+  const window = levels.length > 0 && isBlind ? blindWindowOf(sweep) : windowOf(sweep);
   return {
     sweep,
     stays,
-    lag,
-    ...(last && { last }),
     levels,
-    settled: known.filter(({ settled }) => settled).length,
-    spike: spikes.at(-1) ?? false,
-    guards,
-    rates: ratesWithin(sweep, guards),
-    posterior,
-    estimate: estimateOf(posterior),
+    rates,
+    ...(best && { best }),
+    sight,
+    limits: limitsOf(sweep, stays, window),
+    flame_outs,
+    relights_used: Math.max(sweep.relights_used, flame_outs),
   };
 }
 
-/** CO expected at a rate, ppm, as this meter would show it. */
-export function expectedAt({ posterior, sweep }: SweepState, pump_Hz: number): number {
-  return expected_ppm(posterior.draws, pump_Hz, sweep.meter.ceiling_ppm);
+function ratesOf(levels: readonly Level[]): ReadRate[] {
+  return [...new Set(levels.map(({ pump_Hz }) => pump_Hz))]
+    .sort((a, b) => a - b)
+    .map((pump_Hz) => {
+      const here = levels.filter((level) => level.pump_Hz === pump_Hz);
+      // Once below the floor or above the scale, the mean is not known.
+      const beyond = here.find((level) => level.beyond === "floor") ?? here.find((l) => l.beyond);
+      if (beyond)
+        return { pump_Hz, ppm: beyond.ppm, ...(beyond.beyond && { beyond: beyond.beyond }) };
+      return { pump_Hz, ppm: here.reduce((sum, { ppm }) => sum + ppm, 0) / here.length };
+    });
+}
+
+function sightOf(levels: readonly Level[]): Sight {
+  if (levels.some(({ beyond }) => beyond === "floor")) return "below floor";
+  const isOff = levels.length > 0 && levels.every(({ beyond }) => beyond === "ceiling");
+  return isOff ? "above scale" : "shown";
 }

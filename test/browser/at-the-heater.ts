@@ -4,11 +4,12 @@ import { onsite } from "../../client/texts/onsite.ts";
 import type { SweepReading } from "../../model/sweep/setup.ts";
 import { seeded } from "../../seed-demo/random.ts";
 import { AtTheHeater } from "../study/sweep/at-the-heater.ts";
-import type { Exhaust } from "../study/sweep/exhaust.ts";
+import type { Heater } from "../study/sweep/heater.ts";
+import { CALM } from "../study/sweep/meter.ts";
 import { field } from "./open-page.ts";
 
 /** An invented heater's ends, and where the CO of each is lowest. */
-export const EXHAUSTS: Record<"low" | "high", Exhaust> = {
+export const HEATER_ENDS: Record<"low" | "high", Heater> = {
   low: {
     minimum_Hz: 1.02,
     lowest_ppm: 14,
@@ -22,12 +23,14 @@ export const EXHAUSTS: Record<"low" | "high", Exhaust> = {
     lowest_ppm: 10,
     lean_width: 0.06,
     rich_width: 0.08,
-    shape: "chain",
+    shape: "quadratic",
     flame_out_Hz: 2.7,
   },
 };
-const METER = { lag_s: 20, resolution_ppm: 1, floor_ppm: 0, ceiling_ppm: 1000, drift_per_min: 0 };
-const STEPS_MOST = 60;
+const METER = { ...CALM, lag_s: 20, resolution_ppm: 1, floor_ppm: 0, ceiling_ppm: 1000 };
+const STEPS_MOST = 72;
+/** What the pump is set to before the sweep. */
+const BEFORE_Hz = { low: 1.3, high: 4.6 };
 
 export const press = (page: Page, name: string) =>
   page.getByRole("button", { name, exact: true }).click();
@@ -64,7 +67,8 @@ export async function sweepEnd(
   { confirm, read }: Hands,
   onWait: (step: number) => Promise<void> = async () => {},
 ): Promise<SweepReading[]> {
-  const heater = new AtTheHeater(seeded(end === "low" ? 5 : 6), EXHAUSTS[end], METER);
+  const heater = new AtTheHeater(seeded(end === "low" ? 5 : 6), HEATER_ENDS[end], METER);
+  heater.warm(BEFORE_Hz[end]);
   const readings: SweepReading[] = [];
   for (let step = 0; step < STEPS_MOST; step++) {
     const at = await page.locator("[data-step]").getAttribute("data-step");

@@ -8,7 +8,7 @@ import type { Health } from "../../server/contract.ts";
 import {
   asked,
   begin,
-  EXHAUSTS,
+  HEATER_ENDS,
   installClock,
   KEYBOARD,
   POINTER,
@@ -83,7 +83,7 @@ test("both ends without a network, one by keyboard alone, a reload on the way: m
   await KEYBOARD.begin(page);
   await sweepEnd(page, "low", KEYBOARD);
   const low = Number(await page.locator(".rate output").getAttribute("data-value"));
-  expect(Math.abs(low - EXHAUSTS.low.minimum_Hz)).toBeLessThanOrEqual(0.15);
+  expect(Math.abs(low - HEATER_ENDS.low.minimum_Hz)).toBeLessThanOrEqual(0.15);
   const found = await faults(page, "found");
   await KEYBOARD.confirm(page, onsite.found.nextHigh);
   await sweepEnd(page, "high", POINTER, async (step) => {
@@ -98,7 +98,7 @@ test("both ends without a network, one by keyboard alone, a reload on the way: m
     expect(after.left_s).toBeLessThanOrEqual(left_s - 10);
   });
   const high = Number(await page.locator(".rate output").getAttribute("data-value"));
-  expect(Math.abs(high - EXHAUSTS.high.minimum_Hz)).toBeLessThanOrEqual(0.25);
+  expect(Math.abs(high - HEATER_ENDS.high.minimum_Hz)).toBeLessThanOrEqual(0.25);
   await press(page, onsite.found.nextCheck);
 
   // The middle: half way in pump and fan; then full power.
@@ -228,19 +228,70 @@ test("every state is accessible in both themes on a phone, with large targets", 
   await close();
 });
 
-test("a room alarm that shows nothing below 30: no minimum, and it says so", async () => {
+/** Somebody who has watched the figure, at a rate of which the test knows the CO. */
+async function watched(page: Page, onReading: (rate: number) => Promise<void>): Promise<void> {
+  if ((await page.locator("[data-step=set]").count()) > 0) await press(page, onsite.step.isSet);
+  const { rate } = await asked(page);
+  await page.clock.fastForward(400_000);
+  await field(page, "still").check();
+  await onReading(rate);
+}
+
+test("a room alarm that shows nothing below 30: a range and its middle, no minimum, in few steps that it counts", async () => {
   const { page, close } = await openOnSite();
   await page.locator("#onsite-meter").selectOption("room alarm");
   await begin(page);
-  for (let k = 0; k < 8 && (await page.locator("[data-step=unseen]").count()) === 0; k++) {
-    const step = await page.locator("[data-step]").getAttribute("data-step");
-    if (step === "set") await press(page, onsite.step.isSet);
-    await page.clock.fastForward(400_000);
-    await press(page, onsite.step.below("30"));
+  const ended = page.locator("[data-step='below floor']");
+  for (let k = 1; k <= 8 && (await ended.count()) === 0; k++) {
+    expect(await page.locator("[data-progress]").getAttribute("data-progress")).toBe(`${k}`);
+    await watched(page, async (rate) => {
+      if (rate > 1.15) await typeReading(page, "80");
+      else if (rate < 0.95) await typeReading(page, "60");
+      else await press(page, onsite.step.below("30"));
+    });
   }
-  await page.getByText(onsite.unseen.below("30")).waitFor();
-  expect(await faults(page, "no minimum", ["light"])).toEqual([]);
-  await press(page, onsite.unseen.goOn);
+  await ended.waitFor();
+  const { means, middle } = onsite.ended["below floor"];
+  await page.getByText(`${means("30", "1.0", "1.1")} ${middle}`).waitFor();
+  expect(await faults(page, "below floor", ["light"])).toEqual([]);
+  await press(page, onsite.ended.goOn);
   await page.locator("[data-step=set]").waitFor();
+  await close();
+});
+
+test("CO that falls until the flame goes out is no minimum, high CO is not called good, and beside the flame-out it says so", async () => {
+  const { page, complaints, close } = await openOnSite();
+  await begin(page);
+  // It begins where the pump is set.
+  const rate = page.locator("[data-step] output[data-value]").first();
+  expect(await rate.getAttribute("data-value")).toBe("1.3");
+  const CO: Record<number, string> = { 1.3: "140", 1.2: "80", 1.1: "46" };
+  const ended = page.locator("[data-step='not bracketed']");
+  for (let k = 0; k < 10 && (await ended.count()) === 0; k++) {
+    if ((await page.locator("[data-step=set]").count()) > 0) await press(page, onsite.step.isSet);
+    if (Number(await rate.getAttribute("data-value")) < 1.05) {
+      await press(page, onsite.step.out);
+      await press(page, onsite.relight.attempt);
+      await press(page, onsite.relight.burns);
+      continue;
+    }
+    await watched(page, (at) => typeReading(page, CO[at] ?? "200"));
+  }
+  await ended.waitFor();
+  for (const sentence of [
+    onsite.ended["not bracketed"].means,
+    onsite.found.besideFlameOut("1.0"),
+    onsite.found.high("46", "30"),
+  ]) {
+    await page.getByText(sentence).waitFor();
+  }
+  await page.getByText(onsite.ended["not bracketed"].lean["flame-out"]()).waitFor();
+  expect(await page.getByText(onsite.found.practice).count()).toBe(0);
+  expect(await rate.getAttribute("data-value")).toBe("1.1");
+  expect(await faults(page, "not bracketed")).toEqual([]);
+  await press(page, onsite.ended.goOn);
+  await page.locator("[data-step=set]").waitFor();
+  expect(await rate.getAttribute("data-value")).toBe("4.6");
+  expect(complaints).toEqual([]);
   await close();
 });

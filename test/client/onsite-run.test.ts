@@ -81,23 +81,26 @@ test("a clock set back does not turn time round", () => {
   expect(stageOf(session).is).toBe("relight");
 });
 
-test("after a flame-out: richer and with a long wait; after two attempts no third one, at either end", () => {
-  const out = after([...WARM, [10, { is: "set", pump_Hz: 1.2 }], [20, { is: "out" }]]);
+test("after a flame-out: back to where it burned, with a long wait; after two attempts no third one, at either end", () => {
+  const burned: [number, object][] = [
+    ...WARM,
+    [10, { is: "set", pump_Hz: 1.4 }],
+    [90, { is: "read", reading: { co_ppm: 60 }, still: true }],
+  ];
+  const out = after([...burned, [10, { is: "set", pump_Hz: 1.3 }], [20, { is: "out" }]]);
   const stage = stageOf(out);
-  expect(stage).toMatchObject({ is: "relight", attempts: 0, lighting: false });
-  const richer = stage.is === "relight" ? (stage.richer_Hz as number) : 0;
-  expect(richer).toBeGreaterThan(1.2);
+  expect(stage).toMatchObject({ is: "relight", attempts: 0, lighting: false, richer_Hz: 1.4 });
   const burning = after(
     [
       [300, { is: "relight" }],
-      [60, { is: "burns", pump_Hz: richer }],
+      [60, { is: "burns", pump_Hz: 1.4 }],
     ],
     out,
   );
   expect(stageOf(burning)).toMatchObject({
     is: "sweep",
     toSet: false,
-    pump_Hz: richer,
+    pump_Hz: 1.4,
     wait_s: 180,
   });
   const high = after([[900, { is: "accept", end: "low", result: result(1.3, 15) }]], burning);
@@ -124,6 +127,54 @@ test("after a flame-out: richer and with a long wait; after two attempts no thir
   expect(stageOf(third)).toEqual({ is: "stopped", why: "flame" });
 });
 
+test("the sweep of an end begins at what was typed as set now, and the other end knows of used attempts", () => {
+  const first = stageOf(after(WARM));
+  expect(first).toMatchObject({ is: "sweep", end: "low", pump_Hz: 1.4, answer: { why: "start" } });
+  const high = stageOf(
+    after([...WARM, [900, { is: "accept", end: "low", result: result(1.2, 15) }]]),
+  );
+  expect(high).toMatchObject({ is: "sweep", end: "high", pump_Hz: 4.8, answer: { why: "start" } });
+});
+
+/** Set and watched at each rate in turn. */
+const readAt = (list: readonly (readonly [number, number])[]): [number, object][] =>
+  list.flatMap(([pump_Hz, co_ppm]): [number, object][] => [
+    [10, { is: "set", pump_Hz, confirming: true }],
+    [120, { is: "read", reading: { co_ppm }, still: true }],
+  ]);
+
+test("an end that was bracketed says so, with where; one that was not says that, and has no minimum", () => {
+  const valley = [
+    [1.4, 140],
+    [1.3, 60],
+    [1.2, 24],
+    [1.1, 14],
+    [1, 30],
+    [1.1, 14],
+  ] as const;
+  const found = stageOf(after([...WARM, ...readAt(valley)]));
+  expect(found).toMatchObject({
+    is: "ended",
+    answer: { kind: "found" },
+    result: {
+      pump_Hz: 1.1,
+      co_ppm: 14,
+      found: "bracketed",
+      sweep: { lower_Hz: 1, upper_Hz: 1.2 },
+    },
+  });
+  const flat = [
+    1.4, 1.3, 1.2, 1.1, 1, 0.9, 0.8, 0.9, 1, 1.1, 1.2, 1.3, 1.5, 1.6, 1.7, 1.5, 1.3, 1.2,
+  ];
+  const open = stageOf(after([...WARM, ...readAt(flat.map((rate) => [rate, 20] as const))]));
+  expect(open).toMatchObject({
+    is: "ended",
+    answer: { kind: "not bracketed" },
+    result: { co_ppm: 20, found: "stopped early" },
+  });
+  expect(open.is === "ended" && open.result?.sweep).toBeUndefined();
+});
+
 test("alarm and leaving stop from anywhere", () => {
   for (const list of [[], WARM, BOTH]) {
     expect(stageOf(after([...list, [1, { is: "alarm" }]]))).toEqual({
@@ -137,18 +188,26 @@ test("alarm and leaving stop from anywhere", () => {
   }
 });
 
-test("an end begun again forgets what was read and keeps where the flame went out", () => {
+test("an end begun again forgets what was read, keeps where the flame went out, and begins where the pump stands", () => {
   const session = after([
     ...WARM,
-    [10, { is: "set", pump_Hz: 1.2 }],
+    [10, { is: "set", pump_Hz: 1.4 }],
     [90, { is: "read", reading: { co_ppm: 40 }, still: true }],
-    [10, { is: "set", pump_Hz: 1.1 }],
+    [10, { is: "set", pump_Hz: 1.2 }],
     [20, { is: "out" }],
     [300, { is: "relight" }],
-    [30, { is: "burns", pump_Hz: 1.2 }],
+    [30, { is: "burns", pump_Hz: 1.3 }],
+    [190, { is: "read", reading: { co_ppm: 30 }, still: true }],
     [10, { is: "again" }],
   ]);
-  expect(runOf(session).readings.low).toMatchObject([{ pump_Hz: 1.1, flame_out: true }]);
+  const run = runOf(session);
+  expect(run.readings.low).toEqual([]);
+  expect(run.flame_outs_Hz.low).toEqual([1.2]);
+  expect(stageOf(session)).toMatchObject({
+    is: "sweep",
+    pump_Hz: 1.3,
+    answer: { why: "start", limits_Hz: { lean: 1.3 } },
+  });
 });
 
 test("the middle and full power are checked against what the ends were left at", () => {

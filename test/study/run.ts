@@ -5,13 +5,10 @@ import { METHOD_PAGE, withFigures } from "./method-figures.ts";
 import { progressOn } from "./progress.ts";
 import { SCENARIOS } from "./scenarios/all.ts";
 import { study } from "./study.ts";
-import { SWEEP_REPORT, sweepReport } from "./sweep/report.ts";
 import { breakdownTable, tableOf } from "./table.ts";
 
 const REPORT = "client/study/report.json";
 const SEED = 20261125;
-/** Simulated sweeps, of both ends together. */
-const SWEEPS = { quick: 36, full: 400 };
 const USAGE = `npm run study -- [--full] [--only PART-OF-ID] [--runs NUMBER] [--out FILE] [--list] [--figures]
 Simulates how well bands hold and what mistakes do, writes ${REPORT} and the tables of ${METHOD_PAGE}.
 --full: more runs. --only: scenarios whose id holds the text. --runs: so many of each. With either of the two the report
@@ -70,12 +67,7 @@ if (out) {
   const head = JSON.stringify({ ...report, scenarios: [] });
   writeFileSync(out, `${head.replace('"scenarios":[]', `"scenarios":[\n${lines}\n]`)}\n`);
   console.log(`\nWritten: ${out}`);
-  if (out === REPORT && !only && !runs) {
-    writeFigures();
-    const sweeps = sweepReport(SWEEPS[full ? "full" : "quick"], SEED);
-    writeFileSync(SWEEP_REPORT, `${JSON.stringify(sweeps, null, 2)}\n`);
-    console.log(`Written: ${SWEEP_REPORT}`);
-  }
+  if (out === REPORT && !only && !runs) writeFigures();
 }
 
 /** Puts the report's figures into the page on the method, so that the two cannot drift apart. */

@@ -84,8 +84,8 @@ export const logbookWords: typeof import("../en/logbook.ts").logbookWords = {
     below: (ppm: string) => `unter ${ppm} ppm`,
     above: (ppm: string) => `über ${ppm} ppm`,
     power: (setting: string) => `Leistungseinstellung ${setting}`,
-    swept: (hz: string, lower: string, upper: string, level: string) =>
-      `am niedrigsten bei ${hz} Hz, ${lower} bis ${upper} Hz zu ${level} %`,
+    swept: (hz: string, lower: string, upper: string) =>
+      `am niedrigsten bei ${hz} Hz, zwischen ${lower} und ${upper} Hz`,
     density: (density: string) => `Luft ${density} kg/m³`,
     atHours: (hours: string) => `bei ${hours} h`,
     fuelLine: (litres: string) => `${litres} L seit dem Eintrag davor`,

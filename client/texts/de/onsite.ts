@@ -7,9 +7,11 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
   prepare: {
     basis: "Ort, Luft, Heizung",
     airNow: "Gemeint ist die Temperatur der Luft jetzt, dort wo die Heizung sie ansaugt.",
-    start: (low, high) => `Die Suche beginnt bei etwa ${low} Hz und ${high} Hz.`,
+    start: (low, high) =>
+      `Die Suche beginnt bei diesen Pumpenfrequenzen, wo die Heizung läuft, und sucht um ${low} Hz und ${high} Hz.`,
     before: "Wie es jetzt eingestellt ist",
-    beforeWhy: "Nötig, um alles zurückzustellen, wenn Sie die Suche verlassen.",
+    beforeWhy:
+      "Hier beginnt die Suche, und sie geht in kleinen Schritten weiter. Wenn Sie sie verlassen, stellen Sie darauf zurück.",
     lowBefore: "Pumpenfrequenz jetzt, unteres Ende, Hz",
     highBefore: "Pumpenfrequenz jetzt, oberes Ende, Hz",
     fanWhy:
@@ -27,7 +29,7 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
       "0, wenn es jede Zahl zeigt. Viele Raumwarner zeigen unter 30 nichts: das ist nicht 0.",
     ceiling: "Es zeigt nichts über, ppm",
     lag: "Wie träge es ist: Sekunden bis zum größten Teil einer Änderung",
-    lagHint: "Eine Schätzung genügt: die Ablesungen berichtigen sie.",
+    lagHint: "Eine Schätzung genügt: danach richtet sich nur, wie lange Sie warten.",
     distance: "Abstand von der Auspuffmündung, m",
     distanceHint:
       "Etwa 0,3 m ist gängige Praxis (keine Quelle). Für jede Ablesung dieselbe Stelle.",
@@ -39,7 +41,22 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
     fix: "Oben ist noch etwas zu berichtigen.",
     begin: "Zur Prüfliste",
   },
-  guards: (lean, rich) => `Grenzen: nichts magerer als ${lean} Hz, nichts fetter als ${rich} Hz.`,
+  guards: (lean, rich) => `Grenzen: ${lean}–${rich} Hz.`,
+  progress: {
+    step: (step, most) => `Schritt ${step} von höchstens ${most}.`,
+    lean: {
+      rose: "Magerer: CO stieg ✓.",
+      open: "Magerer: noch nicht gesehen.",
+      "flame-out": "Magerer: die Flamme ging aus.",
+      limit: "Magerer: Grenze erreicht.",
+    },
+    rich: {
+      rose: "Fetter: CO stieg ✓.",
+      open: "Fetter: noch nicht gesehen.",
+      "flame-out": "Fetter: die Flamme ging aus.",
+      limit: "Fetter: Grenze erreicht.",
+    },
+  },
   checklist: {
     title: "Vor dem Zünden",
     intro: "Jede Zeile angesehen, dann abgehakt.",
@@ -76,13 +93,16 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
     set: "Die Pumpe einstellen auf",
     keep: "Die Pumpe bleibt auf",
     why: {
-      start: "Hier beginnen.",
+      start: "Dort beginnen, wo die Pumpe jetzt steht.",
       leaner: "Etwas magerer.",
-      richer: "Fetter.",
-      confirm: "Noch eine Ablesung dort, wo die Pumpe bleiben soll, bevor es zählt.",
-      spike: "CO ist hochgeschossen: sofort zurück, und nicht fetter als vorher.",
-      "flame-out": "Fetter, nachdem die Flamme ausging. Jene Frequenz ist als zu mager vermerkt.",
-      wait: "Noch nicht zur Ruhe gekommen: bei derselben Frequenz noch einmal ablesen.",
+      richer: "Etwas fetter.",
+      between: "Zwischen zwei Ablesungen, wo CO noch niedriger sein kann.",
+      "on the way": "Auf dem Weg dorthin, denn die Pumpe wird nur in kleinen Schritten verstellt.",
+      confirm: "Bestätigen: noch eine Ablesung dort, wo die Pumpe bleiben soll.",
+      spike: "CO ist hochgeschossen: sofort zurück.",
+      "flame-out":
+        "Zurück dorthin, wo die Heizung lief. Die Frequenz, bei der die Flamme ausging, ist zu mager und wird nicht mehr versucht.",
+      wait: "Die Zahl steht noch nicht still: bei derselben Frequenz noch einmal ablesen.",
     },
     isSet: "Ist eingestellt",
     thenWait: (span) => `Dann ${span} warten.`,
@@ -95,7 +115,8 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
     still: "Die Zahl steht seit einer halben Minute still",
     noReading: "Tippen Sie, was das Messgerät zeigt, oder drücken Sie, was es nicht zeigen kann.",
     outOfScale: (ceiling) => `Bitte von 0 bis ${ceiling} ppm.`,
-    early: "Sie können früher ablesen: die Suche sagt, ob es zählt.",
+    early:
+      "Es zählt, wenn die Zahl stillsteht: zwei Ablesungen, die übereinstimmen, oder eine, bei der Sie zugesehen haben.",
     out: "Die Flamme ist ausgegangen",
     undo: "Letzten Druck zurücknehmen",
     leave: "Die Suche verlassen",
@@ -108,18 +129,13 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
     title: "CO über der Pumpenfrequenz",
     x: "Pumpenfrequenz, Hz",
     y: "CO am Messgerät, ppm",
-    label: (minimum, lower, upper) =>
-      `Diagramm: das Minimum liegt bei ${minimum} Hz, mit 95 % zwischen ${lower} und ${upper} Hz.`,
-    first:
-      "Noch keine Ablesung: bekannt sind nur die Bänder der Startabstimmung. Die Kurve wird von der ersten Ablesung an gezeichnet.",
-    estimate: (minimum, lower, upper) =>
-      `Soweit bekannt, liegt das Minimum bei ${minimum} Hz (95 %: ${lower} bis ${upper} Hz).`,
-    lag: (seconds) =>
-      `Das Messgerät braucht etwa ${seconds} s für den größten Teil einer Änderung.`,
+    label: "Diagramm der Ablesungen: CO über der Pumpenfrequenz.",
+    first: "Noch keine Ablesung.",
+    lowest: (co, rate) => `Bisher am niedrigsten: ${co} ppm bei ${rate} Hz.`,
+    lowestBelow: (floor, rate) => `Bisher am niedrigsten: unter ${floor} ppm bei ${rate} Hz.`,
     next: (rate) => `als Nächstes: ${rate}`,
-    keyCurve: "was angenommen wird",
-    keyBand: "80 % davon",
-    keyMinimum: "Minimum, 95 %",
+    keyLine: "Ablesungen, verbunden",
+    keyBetween: "außerhalb davon ist CO deutlich höher",
     keyNext: "nächste Einstellung",
     readings: "Ablesungen",
     rate: "Pumpenfrequenz, Hz",
@@ -131,40 +147,74 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
     settled: "stand still",
     none: "Noch keine.",
   },
+  ended: {
+    found: {
+      title: (end) => `${end}: gefunden`,
+      minimum: (rate, lower, upper) =>
+        `Am niedrigsten ist CO bei etwa ${rate} Hz: bei ${lower} und bei ${upper} Hz war es deutlich höher.`,
+    },
+    "not bracketed": {
+      title: (end) => `${end}: beste abgelesene Frequenz, kein Minimum gesehen`,
+      means:
+        "CO stieg nicht auf beiden Seiten dieser Frequenz. Sie ist die beste der abgelesenen, kein gemessenes Minimum: weiter draußen kann CO niedriger sein.",
+      lean: {
+        rose: () => "Magerer: CO stieg.",
+        "flame-out": () => "Magerer: die Flamme geht aus, bevor CO steigt.",
+        limit: (rate) =>
+          `Magerer: bei ${rate} Hz, der letzten Frequenz innerhalb der Grenzen, war CO nicht deutlich gestiegen. Sind Drehzahlen, Ort und Luft richtig eingegeben, ist diese Heizung anders als die meisten.`,
+        open: (rate) =>
+          `Magerer: bei ${rate} Hz waren die Schritte zu Ende, bevor CO deutlich stieg.`,
+      },
+      rich: {
+        rose: () => "Fetter: CO stieg.",
+        "flame-out": () => "Fetter: die Flamme geht aus, bevor CO steigt.",
+        limit: (rate) =>
+          `Fetter: bei ${rate} Hz, der letzten Frequenz innerhalb der Grenzen, war CO nicht deutlich gestiegen. Sind Drehzahlen, Ort und Luft richtig eingegeben, ist diese Heizung anders als die meisten.`,
+        open: (rate) =>
+          `Fetter: bei ${rate} Hz waren die Schritte zu Ende, bevor CO deutlich stieg.`,
+      },
+      changed:
+        "Die Ablesungen bei dieser Frequenz haben sich unterwegs geändert: Wind, Aufwärmen oder ein Messgerät, dessen Anzeige wandert. Darum gilt keine davon als Minimum.",
+      now: "Vorläufig können Sie damit heizen, wenn die Flamme ruhig ist.",
+      further: "Um weiter zu suchen, beginnen Sie dieses Ende neu: es geht von hier aus weiter.",
+    },
+    "below floor": {
+      title: (end) => `${end}: unter dem, was dieses Messgerät zeigt`,
+      means: (floor, lower, upper) =>
+        lower === upper
+          ? `Bei ${lower} Hz liegt CO unter der Anzeigeschwelle Ihres Messgeräts von ${floor} ppm.`
+          : `Von ${lower} bis ${upper} Hz liegt CO unter der Anzeigeschwelle Ihres Messgeräts von ${floor} ppm.`,
+      middle: "Die Mitte dieses Bereichs ist eine vernünftige Wahl, kein gemessenes Minimum.",
+      suggested:
+        "Wie weit dieser Bereich reicht, war nicht zu sehen. Die Starteinstellung oder die Frequenz darin, die ihr am nächsten liegt, ist eine vernünftige Wahl, kein gemessenes Minimum.",
+      now: (floor) =>
+        `Unter ${floor} heißt nicht 0. Für ein Minimum beginnen Sie dieses Ende neu, mit dem Messgerät näher am Auspuff oder mit einem, das kleinere Werte zeigt.`,
+    },
+    "above scale": {
+      title: (end) => `${end}: über dem Messbereich`,
+      means: (ceiling) =>
+        `Alle Ablesungen liegen über dem, was dieses Messgerät zeigt (${ceiling} ppm), darum kann es kein Minimum angeben. Lassen Sie die Pumpe bei dieser Frequenz, rücken Sie das Messgerät weiter vom Auspuff weg und beginnen Sie neu. Bleibt es so, lassen Sie die Heizung prüfen.`,
+    },
+    goOn: "Hier ohne Minimum weiter",
+  },
   found: {
-    title: (end) => `${end}: gefunden`,
     leave: "Die Pumpe lassen auf",
-    shown: (co) => `Dort kam das Messgerät bei ${co} zur Ruhe.`,
-    minimum: (rate, lower, upper) =>
-      `Das Minimum liegt bei ${rate} Hz (95 %: ${lower} bis ${upper} Hz).`,
+    shown: (co) => `Dort kam die Anzeige bei ${co} zur Ruhe.`,
     flat: (lower, upper) =>
       `Von ${lower} bis ${upper} Hz ist CO gleich, soweit das Messgerät es unterscheiden kann.`,
     seat: {
       low: "Die gewählte Frequenz liegt darin zum fetten Rand hin, wo eine kleine Flamme ruhiger brennt.",
       high: "Die gewählte Frequenz liegt darin auf der mageren Seite der Mitte, weg vom Ruß.",
     },
-    belowFloor:
-      "Der Grund liegt unter dem, was dieses Messgerät zeigt, und ist nur von den Seiten her bekannt. Das ist nicht 0.",
-    noLean:
-      "Auf der mageren Seite stieg CO nicht sichtbar: dort hat die magere Grenze die Suche beendet.",
-    noRich: "Auf der fetten Seite stieg CO nicht sichtbar.",
-    disagrees:
-      "Die bestätigende Ablesung liegt weit über dem, was die Suche erwarten ließ. Unterwegs hat sich etwas geändert: Wind, Wärme, die Stelle des Messgeräts. Beginnen Sie dieses Ende neu.",
+    besideFlameOut: (rate) =>
+      `Bei ${rate} Hz, nur wenig magerer, ging die Flamme aus. Bei Wind oder in einer kälteren Nacht kann sie auch hier ausgehen: dann die Pumpe einen Schritt fetter stellen.`,
+    high: (co, usual) =>
+      `${co} ppm sind hoch für den niedrigsten Wert: unter ${usual} ist üblich (gängige Praxis, keine Quelle). Häufige Ursachen: Ruß im Brenner, verstopfte Luftansaugung, undichter Auspuff, Messgerät zu nah am Auspuff. Prüfen Sie das. Bleibt der Wert hoch, lassen Sie die Heizung prüfen, bevor jemand daneben schläft.`,
     practice:
       "Ein End-CO unter 30 ppm nahe am Auspuff ist üblich, 7–15 ppm gut (gängige Praxis, keine Quelle). Ein anderes Gerät oder eine andere Stelle zeigt eine andere Zahl.",
     nextHigh: "Weiter zum oberen Ende",
     nextCheck: "Weiter zu den Proben",
     again: "Dieses Ende neu beginnen",
-    anyway: "Trotzdem nehmen",
-  },
-  unseen: {
-    title: (end) => `${end}: kein Minimum zu sehen`,
-    below: (floor) =>
-      `Alles Versuchte liegt unter dem, was dieses Messgerät zeigt (${floor} ppm), darum kann es kein Minimum angeben. Das ist nicht 0. Lassen Sie die Pumpe bei dieser Frequenz, oder beginnen Sie neu mit dem Gerät näher am Auspuff oder einem, das weniger zeigt.`,
-    above: (ceiling) =>
-      `Alles Versuchte liegt über dem, was dieses Messgerät zeigt (${ceiling} ppm), darum kann es kein Minimum angeben. Stellen Sie die Pumpe auf diese Frequenz zurück, rücken Sie das Gerät weiter vom Auspuff weg und beginnen Sie neu. Bleibt es so, lassen Sie die Heizung ansehen.`,
-    noted: "Es wird als unter der Schwelle vermerkt, ohne Minimum.",
-    goOn: "Hier ohne Minimum weiter",
   },
   check: {
     title: { middle: "Probe in der Mitte", full: "Probe bei voller Leistung" },
@@ -180,7 +230,7 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
     is: (pump, fan) => `dort läuft die Pumpe mit etwa ${pump} Hz, der Lüfter mit ${fan} U/min`,
     expect: (co, upper) => `Erwartet werden etwa ${co} ppm; über ${upper} ist schlecht.`,
     expectBelow: (upper) => `Über ${upper} ppm ist schlecht.`,
-    good: (co) => `${co}: wie es sein soll.`,
+    good: (co) => `${co}: wie nach den Enden zu erwarten.`,
     unseen: "Das Messgerät zeigt hier nichts: nichts spricht dagegen, und nichts dafür.",
     poor: (co) => `${co}: deutlich mehr als an den Enden.`,
     poorMeans: {
@@ -250,12 +300,13 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
   },
   done: {
     title: "Beide Enden gefunden",
+    titleSet: "Beide Enden eingestellt",
     end: "Ende",
     pump: "Pumpe, Hz",
     fan: "Lüfter, U/min",
     co: "End-CO, ppm",
-    minimum: "Minimum, 95 %, Hz",
-    none: "nicht gesehen",
+    minimum: "CO am niedrigsten zwischen, Hz",
+    none: "kein Minimum gesehen",
     settled: "Ablesungen",
     before: "vorher, Hz",
     checks: "Proben",
@@ -279,6 +330,11 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
     heaterName: (kW) => `Heizung ${kW} kW`,
     span: (lower, upper) => `${lower} bis ${upper}`,
     over: "über dem Bereich des Messgeräts",
-    verdicts: { good: "wie es sein soll", poor: "schlecht", unseen: "nicht zu sehen" },
+    verdicts: {
+      good: "wie erwartet",
+      high: "wie erwartet, aber hoch",
+      poor: "schlecht",
+      unseen: "nicht zu sehen",
+    },
   },
 };

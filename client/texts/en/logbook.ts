@@ -80,8 +80,8 @@ export const logbookWords = {
     below: (ppm: string) => `below ${ppm} ppm`,
     above: (ppm: string) => `above ${ppm} ppm`,
     power: (setting: string) => `power setting ${setting}`,
-    swept: (hz: string, lower: string, upper: string, level: string) =>
-      `lowest at ${hz} Hz, ${lower} to ${upper} Hz at ${level} %`,
+    swept: (hz: string, lower: string, upper: string) =>
+      `lowest near ${hz} Hz, between ${lower} and ${upper} Hz`,
     density: (density: string) => `air ${density} kg/m³`,
     atHours: (hours: string) => `at ${hours} h`,
     fuelLine: (litres: string) => `${litres} L since the entry before`,

@@ -7,9 +7,11 @@ export const onsite = {
   prepare: {
     basis: "Place, air, heater",
     airNow: "The temperature is that of the air now, where the heater draws it in.",
-    start: (low: string, high: string) => `The sweep begins near ${low} Hz and ${high} Hz.`,
+    start: (low: string, high: string) =>
+      `The sweep begins at these pump rates, where the heater burns, and looks near ${low} Hz and ${high} Hz.`,
     before: "As it is set now",
-    beforeWhy: "Needed to put everything back if you leave the sweep.",
+    beforeWhy:
+      "The sweep begins here and moves in small steps. If you leave it, this is what you put back.",
     lowBefore: "Pump rate now, low end, Hz",
     highBefore: "Pump rate now, high end, Hz",
     fanWhy:
@@ -26,7 +28,7 @@ export const onsite = {
     floorHint: "0 if it shows every figure. Many room alarms show nothing below 30: that is not 0.",
     ceiling: "It shows nothing above, ppm",
     lag: "How slow it is: seconds to most of a change",
-    lagHint: "A guess is enough: the readings correct it.",
+    lagHint: "A guess is enough: it only sets how long to wait.",
     distance: "Distance from the exhaust's mouth, m",
     distanceHint: "About 0.3 m is common practice (no source). The same spot for every reading.",
     missing: "This is needed.",
@@ -37,8 +39,22 @@ export const onsite = {
     fix: "Some fields above still need mending.",
     begin: "Go to the checklist",
   },
-  guards: (lean: string, rich: string) =>
-    `Guards: nothing leaner than ${lean} Hz, nothing richer than ${rich} Hz.`,
+  guards: (lean: string, rich: string) => `Limits: ${lean}–${rich} Hz.`,
+  progress: {
+    step: (step: string, most: string) => `Step ${step} of at most ${most}.`,
+    lean: {
+      rose: "Leaner: CO rose ✓.",
+      open: "Leaner: not seen yet.",
+      "flame-out": "Leaner: the flame went out.",
+      limit: "Leaner: limit reached.",
+    },
+    rich: {
+      rose: "Richer: CO rose ✓.",
+      open: "Richer: not seen yet.",
+      "flame-out": "Richer: the flame went out.",
+      limit: "Richer: limit reached.",
+    },
+  },
   checklist: {
     title: "Before lighting",
     intro: "Each one looked at, then ticked.",
@@ -73,13 +89,16 @@ export const onsite = {
     set: "Set the pump to",
     keep: "The pump stays at",
     why: {
-      start: "Begin here.",
+      start: "Begin where the pump is set now.",
       leaner: "A little leaner.",
-      richer: "Richer.",
-      confirm: "One more reading where the pump is to stay, before it counts.",
-      spike: "CO shot up: back at once, and no richer than before.",
-      "flame-out": "Richer, after the flame went out. That rate is noted as too lean.",
-      wait: "Still settling: read again at the same rate.",
+      richer: "A little richer.",
+      between: "Between two readings, where CO may be lower still.",
+      "on the way": "On the way there, since the pump moves in small steps.",
+      confirm: "Confirm: one more reading where the pump is to stay.",
+      spike: "CO shot up: go back at once.",
+      "flame-out":
+        "Back to where it burned. The rate at which the flame went out is too lean: it is not tried again.",
+      wait: "The figure has not stood still yet: read again at the same rate.",
     },
     isSet: "It is set",
     thenWait: (span: string) => `Then wait ${span}.`,
@@ -92,7 +111,8 @@ export const onsite = {
     still: "The figure has stood still for half a minute",
     noReading: "Type what the meter shows, or press what it cannot show.",
     outOfScale: (ceiling: string) => `From 0 to ${ceiling} ppm, please.`,
-    early: "You can read earlier: the sweep tells whether it counts.",
+    early:
+      "It counts when the figure stands still: two readings that agree, or one you have watched.",
     out: "The flame went out",
     undo: "Undo the last press",
     leave: "Leave the sweep",
@@ -105,17 +125,14 @@ export const onsite = {
     title: "CO over pump rate",
     x: "Pump rate, Hz",
     y: "CO at the meter, ppm",
-    label: (minimum: string, lower: string, upper: string) =>
-      `Chart: the minimum is near ${minimum} Hz, with 95 % between ${lower} and ${upper} Hz.`,
-    first:
-      "No reading yet: the start tune's bands are all that is known. The curve is drawn from the first reading on.",
-    estimate: (minimum: string, lower: string, upper: string) =>
-      `As far as it is known, the minimum is near ${minimum} Hz (95 %: ${lower} to ${upper} Hz).`,
-    lag: (seconds: string) => `The meter takes about ${seconds} s to most of a change.`,
+    label: "Chart of the readings: CO over pump rate.",
+    first: "No reading yet.",
+    lowest: (co: string, rate: string) => `Lowest so far: ${co} ppm at ${rate} Hz.`,
+    lowestBelow: (floor: string, rate: string) =>
+      `Lowest so far: below ${floor} ppm at ${rate} Hz.`,
     next: (rate: string) => `next: ${rate}`,
-    keyCurve: "what is believed",
-    keyBand: "80 % of it",
-    keyMinimum: "minimum, 95 %",
+    keyLine: "readings, joined",
+    keyBetween: "outside of this CO is clearly higher",
     keyNext: "next setting",
     readings: "Readings",
     rate: "Pump rate, Hz",
@@ -127,39 +144,72 @@ export const onsite = {
     settled: "seen to stand still",
     none: "None yet.",
   },
+  ended: {
+    found: {
+      title: (end: string) => `${end}: found`,
+      minimum: (rate: string, lower: string, upper: string) =>
+        `CO is lowest near ${rate} Hz: at ${lower} and at ${upper} Hz it was clearly higher.`,
+    },
+    "not bracketed": {
+      title: (end: string) => `${end}: best rate read, no minimum seen`,
+      means:
+        "CO was not seen to rise on both sides of this rate. It is the best of those read, not a measured minimum: CO may be lower farther on.",
+      lean: {
+        rose: () => "Leaner: CO rose.",
+        "flame-out": () => "Leaner: the flame goes out before CO rises.",
+        limit: (rate: string) =>
+          `Leaner: at ${rate} Hz, the last rate within the limits, CO had not clearly risen. If fan speeds, place and air are typed right, this heater differs from most.`,
+        open: (rate: string) => `Leaner: the steps ran out at ${rate} Hz before CO clearly rose.`,
+      },
+      rich: {
+        rose: () => "Richer: CO rose.",
+        "flame-out": () => "Richer: the flame goes out before CO rises.",
+        limit: (rate: string) =>
+          `Richer: at ${rate} Hz, the last rate within the limits, CO had not clearly risen. If fan speeds, place and air are typed right, this heater differs from most.`,
+        open: (rate: string) => `Richer: the steps ran out at ${rate} Hz before CO clearly rose.`,
+      },
+      changed:
+        "The readings at this rate changed on the way: wind, warm-up, or a meter that drifts. So none of them counts as the minimum.",
+      now: "You can use it for now if the flame is steady.",
+      further: "To look further, begin this end again: it starts from here.",
+    },
+    "below floor": {
+      title: (end: string) => `${end}: below what this meter shows`,
+      means: (floor: string, lower: string, upper: string) =>
+        lower === upper
+          ? `At ${lower} Hz CO is below your meter's floor of ${floor} ppm.`
+          : `From ${lower} to ${upper} Hz CO is below your meter's floor of ${floor} ppm.`,
+      middle: "The middle of that range is a sensible choice, not a measured minimum.",
+      suggested:
+        "How far that range goes was not seen. The starting settings, or the rate in it nearest to them, are a sensible choice, not a measured minimum.",
+      now: (floor: string) =>
+        `Below ${floor} is not 0. For a minimum, begin this end again with the meter nearer to the exhaust, or with one that shows less.`,
+    },
+    "above scale": {
+      title: (end: string) => `${end}: above the meter's scale`,
+      means: (ceiling: string) =>
+        `Everything read is above what this meter shows (${ceiling} ppm), so it cannot tell a minimum. Keep the pump at this rate, move the meter farther from the exhaust and begin again. If it stays so, have the heater looked at.`,
+    },
+    goOn: "Go on without a minimum here",
+  },
   found: {
-    title: (end: string) => `${end}: found`,
     leave: "Leave the pump at",
-    shown: (co: string) => `There the meter settled at ${co}.`,
-    minimum: (rate: string, lower: string, upper: string) =>
-      `The minimum is near ${rate} Hz (95 %: ${lower} to ${upper} Hz).`,
+    shown: (co: string) => `The meter settled at ${co} there.`,
     flat: (lower: string, upper: string) =>
       `From ${lower} to ${upper} Hz CO is the same within the meter's noise.`,
     seat: {
       low: "The rate chosen lies towards the rich edge of it, where a low flame is steadier.",
       high: "The rate chosen lies lean of its middle, away from soot.",
     },
-    belowFloor:
-      "The bottom is below what this meter shows, so it is known from its sides only. That is not 0.",
-    noLean: "CO was not seen to rise on the lean side: the lean guard ended the sweep there.",
-    noRich: "CO was not seen to rise on the rich side.",
-    disagrees:
-      "The confirming reading is far above what the sweep led to expect. Something has changed on the way: wind, warm-up, the meter's place. Begin this end again.",
+    besideFlameOut: (rate: string) =>
+      `The flame went out at ${rate} Hz, only a little leaner than this. In wind or on a colder night it may go out here too: then set the pump one step richer.`,
+    high: (co: string, usual: string) =>
+      `${co} ppm is high for a lowest reading: below ${usual} is usual (common practice, no source). Usual causes: soot in the burner, a blocked air intake, a leak in the exhaust, the meter too close to the exhaust. Check them. If it stays high, have the heater looked at before anyone sleeps beside it.`,
     practice:
       "Final CO below 30 ppm near the exhaust is usual, 7–15 ppm good (common practice, no source). Another meter or spot shows another figure.",
     nextHigh: "Go on to the high end",
     nextCheck: "Go on to the checks",
     again: "Begin this end again",
-    anyway: "Take it all the same",
-  },
-  unseen: {
-    title: (end: string) => `${end}: no minimum to be seen`,
-    below: (floor: string) =>
-      `Everything tried is below what this meter shows (${floor} ppm), so it cannot tell a minimum. That is not 0. Leave the pump at this rate, or begin again with the meter nearer to the exhaust, or one that shows less.`,
-    above: (ceiling: string) =>
-      `Everything tried is above what this meter shows (${ceiling} ppm), so it cannot tell a minimum. Put the pump back to this rate, move the meter farther from the exhaust and begin again. If it stays so, have the heater looked at.`,
-    noted: "It is noted as below the floor, with no minimum.",
-    goOn: "Go on without a minimum here",
   },
   check: {
     title: { middle: "Check in the middle", full: "Check at full power" },
@@ -176,7 +226,7 @@ export const onsite = {
       `there the pump runs at about ${pump} Hz, the fan at ${fan} rpm`,
     expect: (co: string, upper: string) => `About ${co} ppm is expected; over ${upper} is poor.`,
     expectBelow: (upper: string) => `Over ${upper} ppm is poor.`,
-    good: (co: string) => `${co}: as it should be.`,
+    good: (co: string) => `${co}: as expected from the ends.`,
     unseen: "The meter shows nothing here: nothing speaks against it, and nothing for it.",
     poor: (co: string) => `${co}: clearly more than at the ends.`,
     poorMeans: {
@@ -245,12 +295,13 @@ export const onsite = {
   },
   done: {
     title: "Both ends found",
+    titleSet: "Both ends set",
     end: "End",
     pump: "Pump, Hz",
     fan: "Fan, rpm",
     co: "Final CO, ppm",
-    minimum: "Minimum, 95 %, Hz",
-    none: "not seen",
+    minimum: "Lowest CO between, Hz",
+    none: "no minimum seen",
     settled: "Readings",
     before: "before, Hz",
     checks: "Checks",
@@ -273,6 +324,11 @@ export const onsite = {
     heaterName: (kW: number) => `${kW} kW heater`,
     span: (lower: string, upper: string) => `${lower} to ${upper}`,
     over: "over the meter's scale",
-    verdicts: { good: "as it should be", poor: "poor", unseen: "not seen" },
+    verdicts: {
+      good: "as expected",
+      high: "as expected, but high",
+      poor: "poor",
+      unseen: "not seen",
+    },
   },
 };

@@ -84,8 +84,8 @@ export const logbookWords: typeof import("../en/logbook.ts").logbookWords = {
     below: (ppm: string) => `menos de ${ppm} ppm`,
     above: (ppm: string) => `más de ${ppm} ppm`,
     power: (setting: string) => `potencia ${setting}`,
-    swept: (hz: string, lower: string, upper: string, level: string) =>
-      `mínimo a ${hz} Hz, de ${lower} a ${upper} Hz al ${level} %`,
+    swept: (hz: string, lower: string, upper: string) =>
+      `mínimo cerca de ${hz} Hz, entre ${lower} y ${upper} Hz`,
     density: (density: string) => `aire ${density} kg/m³`,
     atHours: (hours: string) => `a las ${hours} h`,
     fuelLine: (litres: string) => `${litres} L desde la entrada anterior`,

@@ -7,9 +7,11 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
   prepare: {
     basis: "Lugar, aire, calefactor",
     airNow: "La temperatura es la del aire ahora, donde el calefactor lo toma.",
-    start: (low, high) => `La búsqueda empieza cerca de ${low} Hz y ${high} Hz.`,
+    start: (low, high) =>
+      `La búsqueda empieza en estas frecuencias, donde el calefactor funciona, y busca cerca de ${low} Hz y ${high} Hz.`,
     before: "Como está fijado ahora",
-    beforeWhy: "Hace falta para devolver todo a su sitio si deja la búsqueda.",
+    beforeWhy:
+      "La búsqueda empieza aquí y avanza a pasos cortos. Si la deja, esto es lo que hay que volver a poner.",
     lowBefore: "Frecuencia de la bomba ahora, extremo bajo, Hz",
     highBefore: "Frecuencia de la bomba ahora, extremo alto, Hz",
     fanWhy:
@@ -27,7 +29,7 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
       "0 si muestra cualquier cifra. Muchas alarmas de habitación no muestran nada por debajo de 30: eso no es 0.",
     ceiling: "No muestra nada por encima de, ppm",
     lag: "Lo lento que es: segundos hasta la mayor parte de un cambio",
-    lagHint: "Basta una estimación: las lecturas la corrigen.",
+    lagHint: "Basta una estimación: solo decide cuánto hay que esperar.",
     distance: "Distancia a la boca del escape, m",
     distanceHint: "Unos 0,3 m es práctica común (sin fuente). El mismo punto en cada lectura.",
     missing: "Esto hace falta.",
@@ -38,7 +40,22 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
     fix: "Arriba queda algo por corregir.",
     begin: "Ir a la lista",
   },
-  guards: (lean, rich) => `Límites: nada más pobre que ${lean} Hz, nada más rico que ${rich} Hz.`,
+  guards: (lean, rich) => `Límites: ${lean}–${rich} Hz.`,
+  progress: {
+    step: (step, most) => `Paso ${step} de ${most} como máximo.`,
+    lean: {
+      rose: "Más pobre: el CO subió ✓.",
+      open: "Más pobre: aún no visto.",
+      "flame-out": "Más pobre: la llama se apagó.",
+      limit: "Más pobre: límite alcanzado.",
+    },
+    rich: {
+      rose: "Más rico: el CO subió ✓.",
+      open: "Más rico: aún no visto.",
+      "flame-out": "Más rico: la llama se apagó.",
+      limit: "Más rico: límite alcanzado.",
+    },
+  },
   checklist: {
     title: "Antes de encender",
     intro: "Mirar cada línea, y después marcarla.",
@@ -75,14 +92,16 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
     set: "Fije la bomba en",
     keep: "La bomba sigue en",
     why: {
-      start: "Empiece aquí.",
+      start: "Empiece donde está ajustada la bomba ahora.",
       leaner: "Un poco más pobre.",
-      richer: "Más rico.",
-      confirm: "Una lectura más donde la bomba va a quedarse, antes de que cuente.",
-      spike: "El CO se ha disparado: atrás enseguida, y no más rico que antes.",
+      richer: "Un poco más rico.",
+      between: "Entre dos lecturas, donde el CO puede ser aún más bajo.",
+      "on the way": "De camino, porque la bomba se mueve a pasos cortos.",
+      confirm: "Confirmar: una lectura más donde la bomba va a quedarse.",
+      spike: "El CO se ha disparado: vuelva atrás enseguida.",
       "flame-out":
-        "Más rico, tras apagarse la llama. Aquella frecuencia queda anotada como demasiado pobre.",
-      wait: "Aún no se ha asentado: lea otra vez con la misma frecuencia.",
+        "De vuelta adonde funcionaba. La frecuencia a la que se apagó la llama es demasiado pobre: no se prueba más.",
+      wait: "La cifra aún no está quieta: lea otra vez con la misma frecuencia.",
     },
     isSet: "Ya está fijada",
     thenWait: (span) => `Después espere ${span}.`,
@@ -95,7 +114,8 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
     still: "La cifra lleva medio minuto quieta",
     noReading: "Escriba lo que muestra el medidor, o pulse lo que no puede mostrar.",
     outOfScale: (ceiling) => `De 0 a ${ceiling} ppm, por favor.`,
-    early: "Puede leer antes: la búsqueda dice si cuenta.",
+    early:
+      "Cuenta cuando la cifra está quieta: dos lecturas que coinciden, o una que usted ha observado.",
     out: "Se ha apagado la llama",
     undo: "Deshacer la última pulsación",
     leave: "Dejar la búsqueda",
@@ -108,17 +128,13 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
     title: "CO según la frecuencia de la bomba",
     x: "Frecuencia de la bomba, Hz",
     y: "CO en el medidor, ppm",
-    label: (minimum, lower, upper) =>
-      `Gráfico: el mínimo está cerca de ${minimum} Hz, con 95 % entre ${lower} y ${upper} Hz.`,
-    first:
-      "Sin lecturas aún: solo se conocen las bandas del ajuste inicial. La curva se dibuja desde la primera lectura.",
-    estimate: (minimum, lower, upper) =>
-      `Por lo que se sabe, el mínimo está cerca de ${minimum} Hz (95 %: de ${lower} a ${upper} Hz).`,
-    lag: (seconds) => `El medidor tarda unos ${seconds} s en la mayor parte de un cambio.`,
+    label: "Gráfico de las lecturas: CO según la frecuencia de la bomba.",
+    first: "Ninguna lectura aún.",
+    lowest: (co, rate) => `Lo más bajo hasta ahora: ${co} ppm a ${rate} Hz.`,
+    lowestBelow: (floor, rate) => `Lo más bajo hasta ahora: menos de ${floor} ppm a ${rate} Hz.`,
     next: (rate) => `siguiente: ${rate}`,
-    keyCurve: "lo que se supone",
-    keyBand: "80 % de ello",
-    keyMinimum: "mínimo, 95 %",
+    keyLine: "lecturas, unidas",
+    keyBetween: "fuera de aquí el CO es claramente más alto",
     keyNext: "siguiente",
     readings: "Lecturas",
     rate: "Bomba, Hz",
@@ -130,39 +146,74 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
     settled: "vista quieta",
     none: "Ninguna aún.",
   },
+  ended: {
+    found: {
+      title: (end) => `${end}: encontrado`,
+      minimum: (rate, lower, upper) =>
+        `El CO es más bajo cerca de ${rate} Hz: a ${lower} y a ${upper} Hz era claramente más alto.`,
+    },
+    "not bracketed": {
+      title: (end) => `${end}: la mejor frecuencia leída, sin mínimo visto`,
+      means:
+        "No se vio subir el CO a ambos lados de esta frecuencia. Es la mejor de las leídas, no un mínimo medido: más allá el CO puede ser más bajo.",
+      lean: {
+        rose: () => "Más pobre: el CO subió.",
+        "flame-out": () => "Más pobre: la llama se apaga antes de que suba el CO.",
+        limit: (rate) =>
+          `Más pobre: a ${rate} Hz, la última frecuencia dentro de los límites, el CO no había subido claramente. Si las velocidades, el lugar y el aire están bien escritos, este calefactor es distinto de la mayoría.`,
+        open: (rate) =>
+          `Más pobre: los pasos se acabaron a ${rate} Hz antes de que el CO subiera claramente.`,
+      },
+      rich: {
+        rose: () => "Más rico: el CO subió.",
+        "flame-out": () => "Más rico: la llama se apaga antes de que suba el CO.",
+        limit: (rate) =>
+          `Más rico: a ${rate} Hz, la última frecuencia dentro de los límites, el CO no había subido claramente. Si las velocidades, el lugar y el aire están bien escritos, este calefactor es distinto de la mayoría.`,
+        open: (rate) =>
+          `Más rico: los pasos se acabaron a ${rate} Hz antes de que el CO subiera claramente.`,
+      },
+      changed:
+        "Las lecturas a esta frecuencia cambiaron por el camino: viento, calentamiento o un medidor que deriva. Por eso ninguna cuenta como mínimo.",
+      now: "Por ahora puede usarla si la llama es estable.",
+      further: "Para seguir buscando, empiece este extremo de nuevo: parte de aquí.",
+    },
+    "below floor": {
+      title: (end) => `${end}: por debajo de lo que muestra este medidor`,
+      means: (floor, lower, upper) =>
+        lower === upper
+          ? `A ${lower} Hz el CO queda por debajo del umbral de su medidor, ${floor} ppm.`
+          : `De ${lower} a ${upper} Hz el CO queda por debajo del umbral de su medidor, ${floor} ppm.`,
+      middle: "El centro de ese intervalo es una elección sensata, no un mínimo medido.",
+      suggested:
+        "No se vio hasta dónde llega ese intervalo. El ajuste inicial, o la frecuencia más próxima dentro de él, es una elección sensata, no un mínimo medido.",
+      now: (floor) =>
+        `Menos de ${floor} no es 0. Para un mínimo, empiece este extremo de nuevo con el medidor más cerca del escape, o con uno que muestre menos.`,
+    },
+    "above scale": {
+      title: (end) => `${end}: fuera de la escala del medidor`,
+      means: (ceiling) =>
+        `Todas las lecturas quedan por encima de lo que muestra este medidor (${ceiling} ppm), así que no puede dar un mínimo. Deje la bomba en esta frecuencia, aleje el medidor del escape y empiece de nuevo. Si sigue así, haga revisar el calefactor.`,
+    },
+    goOn: "Seguir sin mínimo aquí",
+  },
   found: {
-    title: (end) => `${end}: encontrado`,
     leave: "Deje la bomba en",
     shown: (co) => `Allí el medidor se asentó en ${co}.`,
-    minimum: (rate, lower, upper) =>
-      `El mínimo está cerca de ${rate} Hz (95 %: de ${lower} a ${upper} Hz).`,
     flat: (lower, upper) =>
       `De ${lower} a ${upper} Hz el CO es el mismo, hasta donde el medidor distingue.`,
     seat: {
       low: "La frecuencia elegida queda hacia su borde rico, donde una llama baja es más estable.",
       high: "La frecuencia elegida queda en el lado pobre de su centro, lejos del hollín.",
     },
-    belowFloor:
-      "El fondo queda por debajo de lo que muestra este medidor: solo se conoce por sus lados. Eso no es 0.",
-    noLean: "No se vio subir el CO en el lado pobre: allí el límite pobre terminó la búsqueda.",
-    noRich: "No se vio subir el CO en el lado rico.",
-    disagrees:
-      "La lectura de confirmación está muy por encima de lo que la búsqueda hacía esperar. Algo ha cambiado por el camino: el viento, el calor, el sitio del medidor. Empiece este extremo de nuevo.",
+    besideFlameOut: (rate) =>
+      `A ${rate} Hz, apenas más pobre, la llama se apagó. Con viento o en una noche más fría puede apagarse también aquí: entonces ponga la bomba un paso más rica.`,
+    high: (co, usual) =>
+      `${co} ppm es mucho para la lectura más baja: lo habitual es menos de ${usual} (práctica común, sin fuente). Causas habituales: hollín en el quemador, toma de aire obstruida, una fuga en el escape, el medidor demasiado cerca del escape. Revíselas. Si sigue alto, haga revisar el calefactor antes de que alguien duerma a su lado.`,
     practice:
       "Un CO final de menos de 30 ppm junto al escape es habitual, 7–15 ppm bueno (práctica común, sin fuente). Otro medidor u otro punto muestra otra cifra.",
     nextHigh: "Seguir con el extremo alto",
     nextCheck: "Seguir con las comprobaciones",
     again: "Empezar este extremo de nuevo",
-    anyway: "Tomarlo de todos modos",
-  },
-  unseen: {
-    title: (end) => `${end}: no se ve un mínimo`,
-    below: (floor) =>
-      `Todo lo probado queda por debajo de lo que muestra este medidor (${floor} ppm), así que no puede dar un mínimo. Eso no es 0. Deje la bomba en esta frecuencia, o empiece de nuevo con el medidor más cerca del escape o con uno que muestre menos.`,
-    above: (ceiling) =>
-      `Todo lo probado queda por encima de lo que muestra este medidor (${ceiling} ppm), así que no puede dar un mínimo. Devuelva la bomba a esta frecuencia, aleje el medidor del escape y empiece de nuevo. Si sigue así, haga revisar el calefactor.`,
-    noted: "Queda anotado como por debajo del umbral, sin mínimo.",
-    goOn: "Seguir sin mínimo aquí",
   },
   check: {
     title: { middle: "Comprobación en el medio", full: "Comprobación a plena potencia" },
@@ -178,7 +229,7 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
     is: (pump, fan) => `allí la bomba va a unos ${pump} Hz, el ventilador a ${fan} rpm`,
     expect: (co, upper) => `Se esperan unos ${co} ppm; más de ${upper} es malo.`,
     expectBelow: (upper) => `Más de ${upper} ppm es malo.`,
-    good: (co) => `${co}: como debe ser.`,
+    good: (co) => `${co}: como cabía esperar por los extremos.`,
     unseen: "El medidor no muestra nada aquí: nada habla en contra, y nada a favor.",
     poor: (co) => `${co}: claramente más que en los extremos.`,
     poorMeans: {
@@ -248,12 +299,13 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
   },
   done: {
     title: "Ambos extremos encontrados",
+    titleSet: "Ambos extremos ajustados",
     end: "Extremo",
     pump: "Bomba, Hz",
     fan: "Ventilador, rpm",
     co: "CO final, ppm",
-    minimum: "Mínimo, 95 %, Hz",
-    none: "no visto",
+    minimum: "CO más bajo entre, Hz",
+    none: "ningún mínimo visto",
     settled: "Lecturas",
     before: "antes, Hz",
     checks: "Comprobaciones",
@@ -276,6 +328,11 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
     heaterName: (kW) => `Calefactor de ${kW} kW`,
     span: (lower, upper) => `${lower} a ${upper}`,
     over: "fuera de la escala del medidor",
-    verdicts: { good: "como debe ser", poor: "malo", unseen: "no se ve" },
+    verdicts: {
+      good: "como se esperaba",
+      high: "como se esperaba, pero alto",
+      poor: "malo",
+      unseen: "no se ve",
+    },
   },
 };

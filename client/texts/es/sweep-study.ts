@@ -2,17 +2,24 @@
 export const sweepStudy: typeof import("../en/sweep-study.ts").sweepStudy = {
   title: "Lo bien que la búsqueda guiada encuentra el mínimo",
   intro: (runs) =>
-    `${runs} calefactores y medidores inventados, con ráfagas, retardo, redondeo y deriva, y su mínimo verdadero conocido; cada uno buscado como guía En el sitio, y a mano: pasos gruesos, después finos (práctica común, sin fuente). Un paso son 0,1 Hz.`,
+    `${runs} calefactores y medidores inventados cuyo mínimo verdadero se conoce: curvas de muchas formas, mínimos fuera de lo que espera el ajuste inicial, llamas que se apagan en cualquier punto, medidores lentos, toscos, que derivan o que se quedan cortos, y ráfagas. La búsqueda no sabe nada de ello, y sus reglas no se eligieron con esta prueba.`,
+  outcomes: (found, open, floor, scale) =>
+    `De cada 100 búsquedas, ${found} encontraron un mínimo, ${open} dijeron que no quedaba acotado, ${floor} que está por debajo del umbral del medidor y ${scale} que queda fuera de su escala.`,
+  ordinary: (found) =>
+    `Donde el mínimo está en la banda del 99 %, la llama es segura y el medidor lo muestra, lo encontraron ${found} de cada 100.`,
+  promises: (unbracketed, moves, relights) =>
+    `Encontrados sin subida a ambos lados: ${unbracketed}. Cambios de más de 0,2 Hz (extremo bajo) o 0,4 Hz (extremo alto): ${moves}. Terceros intentos de encendido: ${relights}.`,
+  byHand: (runs) =>
+    `A mano (pasos gruesos, después finos; práctica común, sin fuente) se nombraron ${runs} mínimos sin subida vista a ambos lados. Abajo, los calefactores cuyo mínimo encontró la búsqueda guiada.`,
   ends: { both: "Ambos extremos", low: "Extremo bajo", high: "Extremo alto" },
   ways: { guided: "guiada", hand: "a mano" },
   end: "Extremo",
+  sweeps: "Búsquedas",
   within1: "A menos de 0,1 Hz, %",
   within2: "A menos de 0,2 Hz, %",
-  within3ppm: "A menos de 3 ppm del mejor, %",
+  above: "CO sobre el más bajo, ppm, 95 de 100",
+  settings: "Ajustes, mediana",
   readings: "Lecturas, mediana",
-  confirmed: "Con la de confirmación",
   minutes: "Minutos, mediana",
-  held: "Intervalo del 95 % cumplido, %",
-  share: "De las hechas a mano, mismo calefactor, %",
-  none: "–",
+  flameOuts: "Llama apagada, en 100 búsquedas",
 };

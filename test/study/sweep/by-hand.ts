@@ -1,7 +1,6 @@
-import { onStep } from "../../../model/sweep/guards.ts";
+import { onStep } from "../../../model/rounding.ts";
 import type { SweepReading } from "../../../model/sweep/setup.ts";
 import type { AtTheHeater } from "./at-the-heater.ts";
-import type { Found } from "./guided.ts";
 
 /** Coarse, then fine (common practice, no source), in steps of 0.1 Hz. */
 const COARSE = 3;
@@ -13,36 +12,47 @@ const LOOKS_MOST = 6;
 /** Rises less than this are not taken for one. */
 const RISE = 1.1;
 
+/** How a search by hand went. */
+export interface ByHand {
+  minimum_Hz: number;
+  record: SweepReading[];
+  set_Hz: number[];
+  flame_outs: number;
+  minutes: number;
+}
+
 /**
  * The usual stepping: leaner in coarse steps while CO falls; if the first step rises, richer instead; then
  * every fine step around the lowest. The lowest reading wins.
  */
-export function byHand(start_Hz: number, heater: AtTheHeater, resolution_ppm: number): Found {
+export function byHand(start_Hz: number, heater: AtTheHeater, resolution_ppm: number): ByHand {
   const seen = new Map<number, number>();
-  let looks = 0;
+  const record: SweepReading[] = [];
   const at = (steps: number): number => {
     const known = seen.get(steps);
     if (known !== undefined) return known;
     let before = Number.NaN;
     let now = Number.NaN;
     for (let k = 0; k < LOOKS_MOST; k++) {
-      looks++;
+      const reading = heater.read(onStep(steps, STEP_Hz), LOOK_s);
+      record.push(reading);
       before = now;
-      now = shown(heater.read(onStep(STEP_Hz, steps), LOOK_s));
+      now = shown(reading);
       if (now === Number.POSITIVE_INFINITY) break;
       if (Math.abs(now - before) <= Math.max(resolution_ppm, ALIKE * now)) break;
     }
     seen.set(steps, now);
     return now;
   };
+  heater.warm(start_Hz);
   const start = Math.round(start_Hz / STEP_Hz);
   let best = start;
   for (const way of [-COARSE, COARSE]) {
     for (let next = start + way; ; next += way) {
+      if (next <= COARSE || next > 2 * start) break;
       const there = at(next);
       if (there < at(best)) best = next;
       if (there > RISE * at(best) || there === Number.POSITIVE_INFINITY) break;
-      if (next <= COARSE || next > 2 * start) break;
     }
     // A fall on the lean side makes the rich side known already: the start was higher.
     if (best !== start) break;
@@ -52,16 +62,11 @@ export function byHand(start_Hz: number, heater: AtTheHeater, resolution_ppm: nu
     if (next > 0 && at(next) < at(best)) best = next;
   }
   return {
-    minimum_Hz: onStep(STEP_Hz, best),
-    sit_Hz: onStep(STEP_Hz, best),
-    settled: seen.size,
-    // Going back to the lowest, one looks once more.
-    confirmed: seen.size + 1,
-    looks,
+    minimum_Hz: onStep(best, STEP_Hz),
+    record,
+    set_Hz: [...seen.keys()].map((steps) => onStep(steps, STEP_Hz)),
     flame_outs: heater.flame_outs,
     minutes: heater.time_s / 60,
-    set_Hz: [...seen.keys()].map((steps) => onStep(STEP_Hz, steps)),
-    answers: [],
   };
 }
 

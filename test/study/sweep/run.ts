@@ -1,33 +1,35 @@
-import { figuresOf, readingsOfHand_pct, type SearchFigures } from "./figures.ts";
-import { type Run, runOf, type Sight } from "./runs.ts";
+import { readFileSync, writeFileSync } from "node:fs";
+import { CODE_VERSION } from "../../../server/version.ts";
+import { reportOf, tallyOf } from "./figures.ts";
+import { SWEEP_PAGE, withSweepFigures } from "./page.ts";
 
-/** `npm run study:sweep -- [RUNS]`: guided sweeps beside stepping by hand, over invented heaters and meters. */
-const RUNS = Number(process.argv[2] ?? 400);
+const REPORT = "client/study/sweep-report.json";
+const RUNS = 10_000;
 const SEED = 20261125;
+const USAGE = `npm run study:sweep -- [RUNS]
+Guided sweeps over invented heaters and meters, ${RUNS} of them without RUNS; then writes ${REPORT} and the figures of
+${SWEEP_PAGE}. With RUNS (a whole number above 1) it only prints. It fails when a sweep did what it must never do.`;
 
-if (!(Number.isInteger(RUNS) && RUNS > 1)) {
-  console.error("npm run study:sweep -- [RUNS]: a whole number of runs above 1.");
+const runs = process.argv[2] === undefined ? RUNS : Number(process.argv[2]);
+if (!(Number.isInteger(runs) && runs > 1)) {
+  console.error(USAGE);
   process.exit(2);
 }
-const sights: Sight[] = ["seen", "below floor"];
-for (const sight of sights) {
-  const runs = Array.from({ length: RUNS }, (_, run) => runOf(SEED, run, sight));
-  const ends: [string, Run[]][] = [
-    ["both ends", runs],
-    ["low end", runs.filter(({ end }) => end === "low")],
-    ["high end", runs.filter(({ end }) => end === "high")],
-  ];
-  console.log(
-    `\nLowest CO ${sight === "seen" ? "within the meter's scale" : "below a floor of 30 ppm"}`,
-  );
-  for (const [name, of] of ends) {
-    for (const who of ["guided", "hand"] as const)
-      console.log(lineOf(`${name}, ${who}`, figuresOf(of, who)));
-    console.log(`${name}: readings of those by hand ${readingsOfHand_pct(of).toFixed(1)} %`);
-  }
+const tallies = Array.from({ length: runs }, (_, run) => {
+  if (run > 0 && run % 1000 === 0) console.error(`${run} of ${runs}`);
+  return tallyOf(SEED, run);
+});
+const report = reportOf(tallies, CODE_VERSION, SEED);
+console.log(JSON.stringify(report, null, 2));
+if (process.argv[2] === undefined) {
+  writeFileSync(REPORT, `${JSON.stringify(report, null, 2)}\n`);
+  writeFileSync(SWEEP_PAGE, withSweepFigures(readFileSync(SWEEP_PAGE, "utf8"), report));
+  console.log(`Written: ${REPORT}, ${SWEEP_PAGE}`);
 }
-
-function lineOf(name: string, figures: SearchFigures): string {
-  const parts = Object.entries(figures).map(([key, value]) => `${key} ${Number(value.toFixed(1))}`);
-  return `${name}: ${parts.join(", ")}`;
+const broken = tallies.flatMap(({ broken: promises }, run) =>
+  promises.map((promise) => `run ${run}: ${promise}`),
+);
+if (broken.length > 0) {
+  console.error(broken.join("\n"));
+  process.exit(1);
 }
