@@ -82,8 +82,11 @@ export function atPoint(question: Question, found: EstimatedPoint): Question {
 
 /** What of the given air holds at another place: a pressure was read at the old one. */
 function airElsewhere({ air }: Question): { air: GivenAir } {
-  const { pressure_hPa: _, qnh_hPa: __, ...rest } = air;
-  return { air: rest };
+  return { air: withoutPressure(air) };
+}
+
+export function withoutPressure({ pressure_hPa: _, qnh_hPa: __, ...rest }: GivenAir): GivenAir {
+  return rest;
 }
 
 /** Name, region and country of a place. */

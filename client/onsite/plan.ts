@@ -39,7 +39,10 @@ export interface Plan {
   elevation_m: number;
   /** Of an elevation that was worked out. */
   elevation_sd_m?: number | undefined;
+  /** Of the moment, where the heater draws it in. */
   air: GivenAir;
+  /** The coming night's temperature, which is another thing; the owner may not have said. */
+  night_C?: number | undefined;
   meter: MeterChoice;
   step_Hz: number;
   ends: Record<End, PlanEnd>;
@@ -125,8 +128,16 @@ export function faultsOf(preparation: Preparation): Partial<Record<PreparationFi
   return faults;
 }
 
-/** @throws RangeError when the preparation still has faults */
-export function planOf(question: Question, tune: StartTune, preparation: Preparation): Plan {
+/**
+ * @param question with the air of the moment
+ * @throws RangeError when the preparation still has faults
+ */
+export function planOf(
+  question: Question,
+  tune: StartTune,
+  preparation: Preparation,
+  night_C?: number,
+): Plan {
   const [fault] = Object.entries(faultsOf(preparation));
   if (fault) throw new RangeError(`${fault[0]}: ${fault[1]}`);
   const { heat_kW, dose_uL, place, lat, lon, site, air } = question;
@@ -148,6 +159,7 @@ export function planOf(question: Question, tune: StartTune, preparation: Prepara
     elevation_m: site.elevation_m,
     ...(site.elevation_sd_m > 0 && { elevation_sd_m: site.elevation_sd_m }),
     air,
+    night_C,
     meter: meter as MeterChoice,
     step_Hz: step_Hz as number,
     ends: Object.fromEntries(ENDS.map((end) => [end, endOf(end)])) as Record<End, PlanEnd>,

@@ -50,6 +50,8 @@ export interface Session {
   plan: Plan;
   checked: Check[];
   presses: Press[];
+  /** The coming night's temperature as typed once the sweep was over; null when it was cleared. */
+  night_C?: number | null;
   /** The entry is in the logbook. */
   logged?: boolean;
   /** It was sent, or waits to be, with this Idempotency-Key: the session's own id. */

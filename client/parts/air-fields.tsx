@@ -12,48 +12,62 @@ const QNH_STANDS_OUT_FROM_m = 500;
 /** Weather moves station pressure by less than this about the standard one. */
 const WEATHER_SHARE = 0.05;
 
+/** Temperatures that a heater is tuned or run in, °C (our own working values). */
+export const AIR_RANGE_C = [-60, 45] as const;
+
+export function airOutOfRange(unit: Unit): string {
+  const [coldest, hottest] = AIR_RANGE_C;
+  return t.site.outOfRange(formatIn(coldest, unit), formatIn(hottest, unit));
+}
+
 interface AirFieldsProps {
   air: GivenAir;
   elevation_m: number | undefined;
   onAir: (air: GivenAir) => void;
-  /** Where the fields sit, for their names and remembered units. */
+  /** Where the fields sit, for their remembered units. */
   form: string;
+  /** What the fields' names begin with, where a page asks for more than one air. */
+  prefix?: string;
   errorOf?: (field: string) => ComponentChildren;
 }
 
-/** Night temperature, pressure of either kind, humidity: all optional, each saying why it counts. */
+/** The air that a tune was found in: temperature, pressure of either kind, humidity; all optional, each saying why it counts. */
 export function AirFields(props: AirFieldsProps) {
   return (
     <>
-      <TemperatureField {...props} hint={t.air.temperatureWhy} />
+      <TemperatureField {...props} label={t.air.tuned} hint={t.air.temperatureWhy} />
       <PressureFields {...props} />
     </>
   );
 }
 
-/** Night temperature, with the reason why it counts. */
+/** A temperature, the night's unless labelled otherwise, with the reason why it counts; bounded where nothing else judges it. */
 export function TemperatureField(
-  props: Omit<AirFieldsProps, "elevation_m"> & { hint: string; placeholder?: string | undefined },
+  props: Omit<AirFieldsProps, "elevation_m"> & { hint: string; label?: string; bounded?: boolean },
 ) {
-  const { air, onAir, form, errorOf } = props;
+  const { air, onAir, form, prefix = "air", errorOf, label = t.air.temperature } = props;
   const [unit, chooseUnit] = useUnit("temperature", `${form}.temperature`);
+  const [coldest, hottest] = AIR_RANGE_C;
+  const { temperature_C = coldest } = air;
+  const isOut = props.bounded && (temperature_C < coldest || temperature_C > hottest);
   return (
     <NumberField
-      label={t.air.temperature}
-      field="air.temperature_C"
+      label={label}
+      field={`${prefix}.temperature_C`}
       quantity="temperature"
       unit={unit}
       onUnit={chooseUnit}
       value={air.temperature_C}
       onValue={(temperature_C) => onAir(without(air, { temperature_C }))}
       hint={props.hint}
-      error={errorOf?.("air.temperature_C")}
+      error={errorOf?.("air.temperature_C") ?? (isOut ? airOutOfRange(unit) : undefined)}
     />
   );
 }
 
 /** Pressure of either kind, and humidity. */
-export function PressureFields({ air, elevation_m, onAir, form, errorOf }: AirFieldsProps) {
+export function PressureFields(props: AirFieldsProps) {
+  const { air, elevation_m, onAir, form, prefix = "air", errorOf } = props;
   const [unit, chooseUnit] = useUnit("pressure", `${form}.pressure`);
   const [chosen, setChosen] = useState(() => recall<string>(`${form}.pressure-kind`) ?? "station");
   const kind =
@@ -70,7 +84,7 @@ export function PressureFields({ air, elevation_m, onAir, form, errorOf }: AirFi
     <>
       <NumberField
         label={t.air.pressure}
-        field="air.pressure_hPa"
+        field={`${prefix}.pressure_hPa`}
         quantity="pressure"
         unit={unit}
         onUnit={chooseUnit}
@@ -81,7 +95,7 @@ export function PressureFields({ air, elevation_m, onAir, form, errorOf }: AirFi
       />
       <ChoiceField
         label={t.air.pressureKind}
-        name="air.pressure_kind"
+        name={`${prefix}.pressure_kind`}
         value={kind}
         options={[
           ["station", t.air.station],
@@ -91,7 +105,7 @@ export function PressureFields({ air, elevation_m, onAir, form, errorOf }: AirFi
       />
       <NumberField
         label={t.air.humidity}
-        field="air.humidity_pct"
+        field={`${prefix}.humidity_pct`}
         value={air.humidity_pct}
         onValue={(humidity_pct) => onAir(without(air, { humidity_pct }))}
         error={errorOf?.("air.humidity_pct")}

@@ -18,8 +18,10 @@ export function SiteQuestion(props: {
   unit: Unit;
   onUnit: (name: string) => void;
   onQuestion: (question: Question) => void;
+  /** Why the night's temperature is asked for, where it is not for the answer at once. */
+  nightHint?: string;
 }) {
-  const { fit, question, unit, onUnit, onQuestion } = props;
+  const { fit, question, unit, onUnit, onQuestion, nightHint = t.air.temperatureShort } = props;
   const [outOfRange, setOutOfRange] = useState(false);
   const { site, heat_kW, air } = question;
   const ask = (next: Question) => {
@@ -59,7 +61,7 @@ export function SiteQuestion(props: {
         form="atlas"
         air={air}
         onAir={(next) => onQuestion({ ...question, air: next })}
-        hint={t.air.temperatureShort}
+        hint={nightHint}
       />
       <HeatClassField
         id="heat"

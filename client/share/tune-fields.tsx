@@ -68,7 +68,7 @@ export function TuneFields({ form, fit, revising, onSend, onCancel }: TuneFields
         <SiteFields form={form} />
       </fieldset>
       <fieldset class="columns">
-        <legend>{t.air.title}</legend>
+        <legend>{t.air.tunedTitle}</legend>
         <AirFields
           form="share"
           air={draft.air}

@@ -81,7 +81,7 @@ export function LogbookEntryForm(props: {
               <SiteFields {...fields} />
             </fieldset>
             <fieldset class="columns">
-              <legend>{t.air.title}</legend>
+              <legend>{t.air.tunedTitle}</legend>
               <AirFields
                 form="logbook"
                 air={draft.air}

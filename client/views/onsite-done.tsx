@@ -1,5 +1,5 @@
 import { useEffect, useState } from "preact/hooks";
-import { ENDS } from "../../model/fit/group.ts";
+import { ENDS, type PublishedFit } from "../../model/fit/group.ts";
 import { isHigh } from "../../model/sweep/common-practice.ts";
 import { judgeCheck } from "../../model/sweep/middle.ts";
 import { decimalsOf, hz } from "../onsite/figures.ts";
@@ -12,10 +12,12 @@ import { onsite as words } from "../texts/onsite.ts";
 import { format } from "../units.ts";
 import { Asked } from "./onsite-asked.tsx";
 import { coOf, HighReading } from "./onsite-found.tsx";
+import { InNightAir } from "./onsite-night.tsx";
 import { ShareSweep } from "./onsite-share.tsx";
 
 /** Both ends found: the tune, kept in the logbook, and shared on a press. */
 export function Done(props: {
+  fit: PublishedFit;
   session: Session;
   onSession: (session: Session) => void;
   onShared: () => void;
@@ -74,6 +76,7 @@ export function Done(props: {
           />
         </div>
       </section>
+      <InNightAir fit={props.fit} session={session} onSession={onSession} />
       <ShareSweep session={session} onSession={onSession} onShared={props.onShared} />
     </>
   );

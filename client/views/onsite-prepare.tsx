@@ -1,14 +1,16 @@
 import { useRef, useState } from "preact/hooks";
+import type { GivenAir } from "../../model/air.ts";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import { ENDS } from "../../model/fit/group.ts";
 import { usualFans } from "../../model/heater.ts";
+import { airNow, keepAirNow } from "../onsite/air-now.ts";
 import { faultsOf, firstPreparation, type Preparation, planOf } from "../onsite/plan.ts";
 import { newSession, type Session } from "../onsite/session.ts";
-import { PressureFields } from "../parts/air-fields.tsx";
+import { PressureFields, TemperatureField } from "../parts/air-fields.tsx";
 import { goToFirstMarked } from "../parts/first-marked.ts";
 import { NumberField, useUnit } from "../parts/number-field.tsx";
 import { SiteQuestion } from "../parts/site-question.tsx";
-import { answer, type Question } from "../question.ts";
+import { answer, type Question, withoutPressure } from "../question.ts";
 import { recall, remember } from "../remember.ts";
 import { randomText } from "../share/random.ts";
 import { t } from "../texts/app.ts";
@@ -37,7 +39,20 @@ export function Prepare(props: {
     setPreparation(next);
     remember(KEPT_AS, next);
   };
-  const tune = answer(fit, question);
+  const [air, setAir] = useState(() => airNow(Date.now()));
+  const changeAir = (next: GivenAir) => {
+    setAir(next);
+    keepAirNow(next, Date.now());
+  };
+  const ask = (next: Question) => {
+    // A pressure was read at the place that was left.
+    if (next.place !== question.place || next.lat !== question.lat || next.lon !== question.lon)
+      changeAir(withoutPressure(air));
+    onQuestion(next);
+  };
+  // The heater draws in the air of now; the night's is the Atlas's, and stays so.
+  const here = { ...question, air };
+  const tune = answer(fit, here);
   const faults = faultsOf(preparation);
   const form = useRef<HTMLFormElement>(null);
   const begin = () => {
@@ -45,7 +60,13 @@ export function Prepare(props: {
     // What was typed and is no number has left the last good one standing: the field is marked, and nothing begins.
     const marked = form.current?.querySelector("[aria-invalid]");
     if (!tune || marked || Object.keys(faults).length > 0) return goToFirstMarked(form.current);
-    onBegin(newSession(planOf(question, tune, preparation), randomText(), Date.now()));
+    onBegin(
+      newSession(
+        planOf(here, tune, preparation, question.air.temperature_C),
+        randomText(),
+        Date.now(),
+      ),
+    );
     scrollTo(0, 0);
   };
   const field = { preparation, onPreparation: change, tried };
@@ -73,16 +94,26 @@ export function Prepare(props: {
         question={question}
         unit={unit}
         onUnit={chooseUnit}
-        onQuestion={onQuestion}
+        onQuestion={ask}
+        nightHint={words.prepare.nightWhy}
       />
       <fieldset class="sheet columns">
-        <legend>{t.air.title}</legend>
-        <p class="hint wide">{words.prepare.airNow}</p>
+        <legend>{words.prepare.air}</legend>
+        <TemperatureField
+          form="onsite"
+          prefix="now"
+          label={words.prepare.temperatureNow}
+          bounded
+          air={air}
+          onAir={changeAir}
+          hint={words.prepare.airNow}
+        />
         <PressureFields
-          form="atlas"
-          air={question.air}
+          form="onsite"
+          prefix="now"
+          air={air}
           elevation_m={question.site.elevation_m}
-          onAir={(air) => onQuestion({ ...question, air })}
+          onAir={changeAir}
         />
       </fieldset>
       <fieldset class="sheet columns">

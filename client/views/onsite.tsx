@@ -88,6 +88,7 @@ export function OnSite(props: {
 }
 
 function StageOf(props: {
+  fit: PublishedFit;
   session: Session;
   stage: Stage;
   press: (press: Pressed) => void;
@@ -111,7 +112,15 @@ function StageOf(props: {
     case "check":
       return <CheckStep {...at} stage={stage} />;
     case "done":
-      return <Done session={session} onSession={keep} onShared={onShared} onAnew={drop} />;
+      return (
+        <Done
+          fit={props.fit}
+          session={session}
+          onSession={keep}
+          onShared={onShared}
+          onAnew={drop}
+        />
+      );
     case "stopped":
       return stage.why === "alarm" ? (
         <Outside session={session} keep={keep} drop={drop} />

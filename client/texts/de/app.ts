@@ -80,6 +80,8 @@ export const t: typeof import("../en/app.ts").t = {
   },
   air: {
     title: "Nachtluft",
+    tunedTitle: "Luft beim Abstimmen",
+    tuned: "Temperatur beim Abstimmen",
     temperature: "Nachttemperatur",
     temperatureShort: "Zählt so viel wie die Höhe.",
     temperatureWhy:

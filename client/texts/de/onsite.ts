@@ -6,7 +6,11 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
   notKept: "Dieser Browser behält nicht, was Sie drücken: Neuladen würde die Suche verlieren.",
   prepare: {
     basis: "Ort, Luft, Heizung",
-    airNow: "Gemeint ist die Temperatur der Luft jetzt, dort wo die Heizung sie ansaugt.",
+    nightWhy: "Der kommenden Nacht: Am Ende steht, wie die Abstimmung zu ihr passt.",
+    air: "Luft jetzt",
+    temperatureNow: "Temperatur jetzt",
+    airNow:
+      "Dort, wo die Heizung ihre Luft ansaugt. Sie zählt so viel wie die Höhe; bleibt sie leer, gilt die Normatmosphäre.",
     start: (low, high) =>
       `Die Suche beginnt bei diesen Pumpenfrequenzen, wo die Heizung läuft, und sucht um ${low} Hz und ${high} Hz.`,
     before: "Wie es jetzt eingestellt ist",
@@ -317,6 +321,37 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
     openLogbook: "Logbuch öffnen",
     recheck:
       "Es gilt für diese Heizung, diesen Ort, diese Luft. Prüfen Sie es nach 500 m oder 15 °C wieder (unsere eigenen Arbeitswerte).",
+    night: {
+      title: "In der Luft der kommenden Nacht",
+      temperature: "Nachttemperatur",
+      type: "Tippen Sie, wie kalt die Nacht wird: Kalte Luft ist dichter, und dieselben Einstellungen laufen in ihr magerer.",
+      air: (night, size, now) =>
+        `Bei ${night} ist die Luft ${size} als bei den ${now}, in denen Sie abgestimmt haben.`,
+      same: (night, now) =>
+        `Bei ${night} ist die Luft so dicht wie bei den ${now}, in denen Sie abgestimmt haben, auf ein halbes Prozent.`,
+      denser: (pct) => `${pct} % dichter`,
+      thinner: (pct) => `${pct} % dünner`,
+      assumed: (now) =>
+        `Beim Abstimmen haben Sie keine Temperatur angegeben: Angenommen sind ${now} der Normatmosphäre, das ist also geschätzt.`,
+      asIs: "So gelassen",
+      pump: "Pumpe stellen auf, Hz",
+      fan: "Oder Lüfter auf, U/min",
+      fanUsual: "Oder der Lüfter",
+      richer: (pct) => `${pct} % fetter`,
+      leaner: (pct) => `${pct} % magerer`,
+      none: "keine Verschiebung",
+      faster: (pct) => `${pct} % schneller`,
+      slower: (pct) => `${pct} % langsamer`,
+      fanEnds: "mehr, als er kann",
+      unchanged: "bleibt",
+      stay: (rich, lean) =>
+        `Es kann so bleiben: bis ${rich} % fetter oder ${lean} % magerer als das Beste ist unser eigenes Arbeitsfenster. Damit CO auch in der Nacht am niedrigsten ist, stellen Sie eines davon ein:`,
+      set: (rich, lean) =>
+        `Zu weit: mehr als ${rich} % fetter oder ${lean} % magerer als das Beste (unser eigenes Arbeitsfenster). Stellen Sie vor der Nacht an jedem Ende eines davon ein:`,
+      well: "Lassen Sie es so.",
+      worked:
+        "Aus der Dichte der Luft gerechnet, nicht gemessen. Lesen Sie das Messgerät wenn möglich in der kalten Luft im Freien noch einmal ab, und stellen Sie zurück, wenn es wärmer wird.",
+    },
     shareTitle: "Diese Abstimmung teilen",
     shareIntro: "So wie sie oben steht, mit Messgerät, Luft und Monat. Nichts wird neu getippt.",
     sharePlace:

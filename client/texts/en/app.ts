@@ -79,6 +79,8 @@ export const t = {
   },
   air: {
     title: "Night air",
+    tunedTitle: "Air while tuning",
+    tuned: "Temperature while tuning",
     temperature: "Night temperature",
     temperatureShort: "Counts like height does.",
     temperatureWhy:

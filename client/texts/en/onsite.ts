@@ -6,7 +6,11 @@ export const onsite = {
   notKept: "This browser does not keep what you press: a reload would lose the sweep.",
   prepare: {
     basis: "Place, air, heater",
-    airNow: "The temperature is that of the air now, where the heater draws it in.",
+    nightWhy: "Of the coming night: at the end you see how the tune sits in it.",
+    air: "Air now",
+    temperatureNow: "Temperature now",
+    airNow:
+      "Where the heater draws its air in. It counts like height does; left empty, the standard atmosphere's is taken.",
     start: (low: string, high: string) =>
       `The sweep begins at these pump rates, where the heater burns, and looks near ${low} Hz and ${high} Hz.`,
     before: "As it is set now",
@@ -311,6 +315,37 @@ export const onsite = {
     openLogbook: "Open the logbook",
     recheck:
       "It holds for this heater, this place, this air. Check it again after 500 m or 15 °C (our own working values).",
+    night: {
+      title: "In the coming night's air",
+      temperature: "Night temperature",
+      type: "Type how cold the night will be: cold air is denser, and the same settings run leaner in it.",
+      air: (night: string, size: string, now: string) =>
+        `At ${night} the air is ${size} than at the ${now} you tuned in.`,
+      same: (night: string, now: string) =>
+        `At ${night} the air is as dense as at the ${now} you tuned in, within half a percent.`,
+      denser: (pct: string) => `${pct} % denser`,
+      thinner: (pct: string) => `${pct} % thinner`,
+      assumed: (now: string) =>
+        `You gave no temperature while tuning: the standard atmosphere's ${now} is taken, so this is a guess.`,
+      asIs: "Left as it is",
+      pump: "Set the pump to, Hz",
+      fan: "Or the fan to, rpm",
+      fanUsual: "Or the fan",
+      richer: (pct: string) => `${pct} % richer`,
+      leaner: (pct: string) => `${pct} % leaner`,
+      none: "no shift",
+      faster: (pct: string) => `${pct} % faster`,
+      slower: (pct: string) => `${pct} % slower`,
+      fanEnds: "beyond the fan",
+      unchanged: "stays",
+      stay: (rich: string, lean: string) =>
+        `It can stay as it is: up to ${rich} % richer or ${lean} % leaner than the best is our own working window. To be at the lowest CO in the night too, set one of these:`,
+      set: (rich: string, lean: string) =>
+        `Too far: more than ${rich} % richer or ${lean} % leaner than the best (our own working window). Before the night, set one of these at each end:`,
+      well: "Leave it as it is.",
+      worked:
+        "Worked out from the air's density, not measured. Read the meter again outdoors in the cold air if you can, and set it back when it gets warmer.",
+    },
     shareTitle: "Share this tune",
     shareIntro: "As it stands above, with meter, air and month. Nothing is typed again.",
     sharePlace:

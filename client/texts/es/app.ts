@@ -79,6 +79,8 @@ export const t: typeof import("../en/app.ts").t = {
   },
   air: {
     title: "Aire de la noche",
+    tunedTitle: "Aire al ajustar",
+    tuned: "Temperatura al ajustar",
     temperature: "Temperatura nocturna",
     temperatureShort: "Cuenta tanto como la altitud.",
     temperatureWhy:

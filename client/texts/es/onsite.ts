@@ -6,7 +6,11 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
   notKept: "Este navegador no guarda lo que usted pulsa: al recargar se perdería la búsqueda.",
   prepare: {
     basis: "Lugar, aire, calefactor",
-    airNow: "La temperatura es la del aire ahora, donde el calefactor lo toma.",
+    nightWhy: "De la noche que viene: al final se ve cómo le va el ajuste.",
+    air: "Aire ahora",
+    temperatureNow: "Temperatura ahora",
+    airNow:
+      "Donde el calefactor toma el aire. Cuenta tanto como la altitud; vacía, se toma la de la atmósfera estándar.",
     start: (low, high) =>
       `La búsqueda empieza en estas frecuencias, donde el calefactor funciona, y busca cerca de ${low} Hz y ${high} Hz.`,
     before: "Como está fijado ahora",
@@ -315,6 +319,37 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
     openLogbook: "Abrir el diario",
     recheck:
       "Vale para este calefactor, este lugar, este aire. Compruébelo otra vez tras 500 m o 15 °C (valores de trabajo nuestros).",
+    night: {
+      title: "En el aire de la noche que viene",
+      temperature: "Temperatura nocturna",
+      type: "Escriba cuánto frío hará: el aire frío es más denso, y los mismos ajustes van más pobres en él.",
+      air: (night, size, now) =>
+        `A ${night} el aire es un ${size} que a los ${now} en que usted ajustó.`,
+      same: (night, now) =>
+        `A ${night} el aire es tan denso como a los ${now} en que usted ajustó, hasta medio por ciento.`,
+      denser: (pct) => `${pct} % más denso`,
+      thinner: (pct) => `${pct} % menos denso`,
+      assumed: (now) =>
+        `Usted no dio la temperatura al ajustar: se toman los ${now} de la atmósfera estándar, así que es una estimación.`,
+      asIs: "Si se deja así",
+      pump: "Poner la bomba en, Hz",
+      fan: "O el ventilador en, rpm",
+      fanUsual: "O el ventilador",
+      richer: (pct) => `${pct} % más rico`,
+      leaner: (pct) => `${pct} % más pobre`,
+      none: "sin cambio",
+      faster: (pct) => `${pct} % más rápido`,
+      slower: (pct) => `${pct} % más lento`,
+      fanEnds: "más de lo que puede",
+      unchanged: "se queda",
+      stay: (rich, lean) =>
+        `Puede quedarse así: hasta un ${rich} % más rico o un ${lean} % más pobre que lo mejor es nuestro propio margen de trabajo. Para tener el CO más bajo también de noche, ponga una de estas cosas:`,
+      set: (rich, lean) =>
+        `Demasiado: más de un ${rich} % más rico o un ${lean} % más pobre que lo mejor (nuestro propio margen de trabajo). Antes de la noche, ponga una de estas cosas en cada extremo:`,
+      well: "Déjelo como está.",
+      worked:
+        "Calculado con la densidad del aire, no medido. Si puede, lea el medidor otra vez al aire libre con el frío, y vuelva a los ajustes de ahora cuando haga menos frío.",
+    },
     shareTitle: "Compartir este ajuste",
     shareIntro: "Como está arriba, con medidor, aire y mes. No se escribe nada otra vez.",
     sharePlace:

@@ -1,0 +1,171 @@
+import type { Browser, Page } from "playwright-core";
+import { beforeAll, expect, test } from "vitest";
+import { firstPreparation, planOf } from "../../client/onsite/plan.ts";
+import { newSession, type Press, pressed, type Session } from "../../client/onsite/session.ts";
+import { FIRST_QUESTION } from "../../client/question.ts";
+import { t } from "../../client/texts/app.ts";
+import { onsite } from "../../client/texts/onsite.ts";
+import type { PublishedFit } from "../../model/fit/group.ts";
+import { tuneAtNight } from "../../model/night-air.ts";
+import { startTune } from "../../model/start.ts";
+import { installClock, press } from "./at-the-heater.ts";
+import { axeFinds, sideways } from "./faults.ts";
+import { field, openPage } from "./open-page.ts";
+import type { RunningAtlas } from "./running-atlas.ts";
+import { demoAtlas, plainBrowser } from "./shared.ts";
+
+let browser: Browser;
+let atlas: RunningAtlas;
+
+beforeAll(async () => {
+  [browser, atlas] = await Promise.all([plainBrowser(), demoAtlas()]);
+});
+
+const PHONE = { viewport: { width: 360, height: 740 } };
+const words = onsite.done.night;
+const HOUR_ms = 3_600_000;
+
+test("the air of the moment is On site's, the night's is the Atlas's: neither overwrites the other", async () => {
+  const { page, complaints, close } = await openPage(browser, atlas.url, PHONE);
+  await field(page, "air.temperature_C").fill("-12");
+  const answer = page.locator(".ends");
+  await answer.waitFor();
+  const before = await answer.textContent();
+  await page.goto(`${atlas.url}/#/onsite`);
+  await installClock(page);
+  expect(await field(page, "air.temperature_C").inputValue()).toBe("-12");
+  expect(await field(page, "now.temperature_C").inputValue()).toBe("");
+  const begins = () => page.locator("form p", { hasText: "begins" }).textContent();
+  const atNight = await begins();
+  await field(page, "now.temperature_C").fill("25");
+  await field(page, "now.pressure_hPa").fill("893");
+  await field(page, "now.humidity_pct").fill("35");
+  expect(await begins()).not.toBe(atNight);
+  // Another night is no other moment: the sweep begins where it did.
+  const now = await begins();
+  await field(page, "air.temperature_C").fill("-20");
+  expect(await begins()).toBe(now);
+  await field(page, "air.temperature_C").fill("-12");
+
+  await page.goto(`${atlas.url}/#/atlas`);
+  await answer.waitFor();
+  expect(await field(page, "air.temperature_C").inputValue()).toBe("-12");
+  expect(await field(page, "air.pressure_hPa").inputValue()).toBe("");
+  expect(await answer.textContent()).toBe(before);
+
+  // It is kept for a reload, and no longer than it is the air of the moment.
+  await page.goto(`${atlas.url}/#/onsite`);
+  await page.reload();
+  expect(await field(page, "now.temperature_C").inputValue()).toBe("25");
+  await page.clock.fastForward(3 * HOUR_ms);
+  await page.reload();
+  await field(page, "now.temperature_C").waitFor();
+  expect(await field(page, "now.temperature_C").inputValue()).toBe("");
+  expect(await field(page, "air.temperature_C").inputValue()).toBe("-12");
+  await field(page, "now.temperature_C").fill("77");
+  await press(page, onsite.prepare.begin);
+  await page.locator('[name="now.temperature_C"]:focus').waitFor();
+  expect(complaints).toEqual([]);
+  await close();
+});
+
+/** A sweep that is over, as the browser keeps it. */
+function overIn(fit: PublishedFit, fans?: { low_fan_rpm: number; high_fan_rpm: number }): Session {
+  const here = {
+    ...FIRST_QUESTION,
+    site: { elevation_m: 2240, elevation_sd_m: 0, elevation_source: "given" as const },
+    air: { temperature_C: 12 },
+    ...fans,
+  };
+  const ready = { ...firstPreparation(), low_before_Hz: 1.4, high_before_Hz: 4.8 };
+  const result = (pump_Hz: number, co_ppm: number) => ({ pump_Hz, co_ppm, settled: 4 });
+  const presses: Omit<Press, "at">[] = [
+    { is: "lit" },
+    { is: "warm" },
+    { is: "accept", end: "low", result: result(1.1, 15) } as Press,
+    { is: "accept", end: "high", result: result(4, 10) } as Press,
+    { is: "skip" },
+    { is: "skip" },
+  ];
+  const begun = Date.UTC(2026, 10, 26, 12);
+  return presses.reduce<Session>(
+    (session, one, i) => pressed(session, { ...one, at: begun + i * 600_000 } as Press),
+    newSession(planOf(here, startTune(fit, here), ready, -14), "invented-session", begun),
+  );
+}
+
+async function openOver(session: Session): Promise<{ page: Page; close: () => Promise<void> }> {
+  const opened = await openPage(browser, `${atlas.url}/#/onsite`, PHONE);
+  await opened.page.evaluate(
+    (text) => localStorage.setItem("hypsotune.onsite", text),
+    JSON.stringify(session),
+  );
+  await opened.page.reload();
+  await opened.page.getByRole("heading", { name: words.title }).waitFor();
+  return opened;
+}
+
+/** The table's cells, row by row. */
+const cells = (page: Page) => page.locator("table.night td").allTextContents();
+
+test("when the sweep is over it says how the tune sits in the coming night's air, and what to set for it, as the model works it out", async () => {
+  const fit = await atlas.get<PublishedFit>("/fit");
+  const session = overIn(fit, { low_fan_rpm: 1650, high_fan_rpm: 4400 });
+  const { page, close } = await openOver(session);
+  const asked = (night_C: number) =>
+    tuneAtNight(fit, {
+      heat_kW: 5,
+      site: { elevation_m: 2240, elevation_sd_m: 0, elevation_source: "given" },
+      air: { temperature_C: 12 },
+      night_C,
+      tune: { low: { pump_Hz: 1.1, fan_rpm: 1650 }, high: { pump_Hz: 4, fan_rpm: 4400 } },
+    });
+  const cold = asked(-14);
+  expect(await field(page, "night.temperature_C").inputValue()).toBe("-14");
+  await page
+    .getByText(words.air("−14 °C", words.denser(String(cold.denser_pct)), "12 °C"))
+    .waitFor();
+  await page.getByText(words.stay("12", "25")).waitFor();
+  expect((await cells(page)).slice(0, 2)).toEqual([
+    words.leaner(String(-cold.low.shift_pct)),
+    words.leaner(String(-cold.high.shift_pct)),
+  ]);
+  expect((await cells(page))[2]).toContain(`${cold.low.pump_Hz.toFixed(1)}: `);
+  expect((await cells(page))[3]).toContain(`${cold.high.pump_Hz.toFixed(1)}: `);
+  expect((await cells(page))[4]).toContain(`${cold.low.fan_rpm?.toLocaleString("en")}: `);
+  expect(await axeFinds(page, { within: ".onsite" })).toEqual([]);
+  expect(await sideways(page)).toBe(0);
+
+  // Tuned in the warm, a cold night; and the other way round.
+  await field(page, "night.temperature_C").fill("35");
+  await page.getByText(words.stay("12", "25")).waitFor();
+  expect((await cells(page))[0]).toBe(words.richer(String(asked(35).low.shift_pct)));
+  await field(page, "night.temperature_C").fill("12");
+  await page.getByText(words.well).waitFor();
+  await field(page, "night.temperature_C").fill("-100");
+  await page.getByText(t.site.outOfRange("−60 °C", "45 °C")).waitFor();
+  await field(page, "night.temperature_C").fill("");
+  await page.getByText(words.type).waitFor();
+  expect(await page.locator("table.night").count()).toBe(0);
+  await field(page, "night.temperature_C").fill("-30");
+  await page.reload();
+  await page.locator("table.night").waitFor();
+  expect(await field(page, "night.temperature_C").inputValue()).toBe("-30");
+  await close();
+});
+
+test("without the owner's fan speeds none is made up; a guessed temperature is called one; too far is a warning", async () => {
+  const fit = await atlas.get<PublishedFit>("/fit");
+  const session = overIn(fit);
+  const { temperature_C: _, ...air } = session.plan.air;
+  const { page, close } = await openOver({ ...session, plan: { ...session.plan, air } });
+  await page.getByText(words.assumed("0 °C")).waitFor();
+  const [, , , , fan = ""] = await cells(page);
+  expect(fan).toMatch(/^\d+ % slower$/);
+  await close();
+
+  const winter = { ...session.plan, air: { temperature_C: -25 }, night_C: 20 };
+  const warm = await openOver({ ...session, plan: winter });
+  await warm.page.locator(".warning", { hasText: words.set("12", "25") }).waitFor();
+  await warm.close();
+});
