@@ -35,7 +35,7 @@ test("the air of the moment is On site's, the night's is the Atlas's: neither ov
   await installClock(page);
   expect(await field(page, "air.temperature_C").inputValue()).toBe("-12");
   expect(await field(page, "now.temperature_C").inputValue()).toBe("");
-  const begins = () => page.locator("form p", { hasText: "begins" }).textContent();
+  const begins = () => page.locator("form p", { hasText: "looks near" }).textContent();
   const atNight = await begins();
   await field(page, "now.temperature_C").fill("25");
   await field(page, "now.pressure_hPa").fill("893");

@@ -62,6 +62,7 @@ test("what asks back is in sight above the bar, wherever it was pressed, and so 
   await begin(page);
   await press(page, onsite.step.isSet);
   await page.clock.fastForward(200_000);
+  await field(page, "still").check();
   await typeReading(page, "48");
   await button(page, onsite.step.isSet).waitFor();
   const leave = button(page, onsite.step.leave);
