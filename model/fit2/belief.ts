@@ -1,0 +1,120 @@
+import { exp, ln } from "../ln-exp.ts";
+import { logistic } from "./likelihood.ts";
+import { AT, ONE_CROWD, type Parameter, valueOf } from "./parameters.ts";
+import type { End } from "./row.ts";
+import type { Sample } from "./sample.ts";
+import { LEAST_TAIL_DF } from "./nodes.ts";
+import { SETTINGS as S } from "./settings.ts";
+
+/** What is believed of one heater size and end before its own rows. */
+export interface Prior {
+  level: number;
+  level_sd: number;
+  slope: number;
+  slope_sd: number;
+  /** Student's t of level and slope; infinite for the normal distribution. */
+  df: number;
+  between: number;
+  within: number;
+  own_slope: number;
+  /** Owners that the belief about a spread is worth. */
+  spread_worth: number;
+}
+
+/** Physics and common practice alone. */
+export function physicsPrior(end: End): Prior {
+  return {
+    level: end === "low" ? S.level_low : S.level_high,
+    level_sd: S.level_sd,
+    slope: S.slope,
+    slope_sd: S.slope_sd,
+    df: Number.POSITIVE_INFINITY,
+    between: S.between,
+    within: S.within,
+    own_slope: S.own_slope,
+    spread_worth: S.spread_worth,
+  };
+}
+
+/** Log prior density against that of its mode, so that models of more and of fewer parameters compare; its gradient is added. */
+export function logPrior(
+  t: Float64Array,
+  sample: Sample,
+  prior: Prior,
+  gradient?: Float64Array,
+): number {
+  let total = 0;
+  const rise = (name: Parameter, value: number) => {
+    if (gradient) gradient[AT[name]] = (gradient[AT[name]] as number) + value;
+  };
+  const student = (name: Parameter, mean: number, sd: number, df = Number.POSITIVE_INFINITY) => {
+    const z = (valueOf(t, name) - mean) / sd;
+    if (df === Number.POSITIVE_INFINITY) {
+      total -= 0.5 * z * z;
+      rise(name, -z / sd);
+    } else {
+      total -= 0.5 * (df + 1) * ln(1 + (z * z) / df);
+      rise(name, (-(df + 1) * z) / ((df + z * z) * sd));
+    }
+  };
+  /** Scaled inverse χ² of a variance, in ln sd. */
+  const spread = (name: Parameter, usual: number, worth: number) => {
+    const ratio = usual ** 2 * exp(-2 * valueOf(t, name));
+    total -= worth * (valueOf(t, name) - ln(usual)) + 0.5 * worth * (ratio - 1);
+    rise(name, worth * (ratio - 1));
+  };
+  /** Dirichlet of the mixing proportions whose log-odds against the first are given. */
+  const proportions = (names: readonly Parameter[]) => {
+    const odds = names.map((name) => exp(valueOf(t, name)));
+    const all = odds.reduce((sum, v) => sum + v, 1);
+    const honest = 1 - names.length * S.mistake_share;
+    total -= S.mistake_worth * (ln(all) + honest * ln(honest));
+    names.forEach((name, k) => {
+      total += S.mistake_worth * S.mistake_share * (valueOf(t, name) - ln(S.mistake_share));
+      rise(name, S.mistake_worth * (S.mistake_share - (odds[k] as number) / all));
+    });
+  };
+  student("level", prior.level, prior.level_sd, prior.df);
+  student("slope", prior.slope, prior.slope_sd, prior.df);
+  spread("ln_between", prior.between, prior.spread_worth);
+  spread("ln_within", prior.within, prior.spread_worth);
+  spread("ln_own_slope", prior.own_slope, prior.spread_worth);
+  student("ln_tail", ln(S.tail_df - LEAST_TAIL_DF), S.tail_log_sd);
+  student("never_level", S.slope * sample.x_mean, S.slope * sample.x_sd);
+  student("night", 0, S.night_sd);
+  student("feet_rise", S.feet_rise, S.feet_rise_sd);
+  const two = t.length > ONE_CROWD;
+  proportions(two ? ["logit_never", "logit_other", "logit_crowd"] : ["logit_never", "logit_other"]);
+  proportions(["logit_feet"]);
+  proportions(["logit_slip"]);
+  if (two) {
+    student("crowd_odds", 0, S.crowd_odds);
+    student("crowd_shift", 0, S.crowd_shift);
+    student("crowd_tilt", 0, S.crowd_shift);
+    spread("ln_crowd", S.between, S.spread_worth);
+  }
+  total += doses(t, sample, rise);
+  return total;
+}
+
+/** The stated doses are the likelihood of their own mean; without any, its value is of no account. */
+function doses(
+  t: Float64Array,
+  { dose, ln_dose, weight }: Sample,
+  rise: (name: Parameter, value: number) => void,
+): number {
+  const mean = valueOf(t, "ln_dose");
+  if (!dose) {
+    rise("ln_dose", -mean);
+    return -0.5 * mean * mean;
+  }
+  let total = 0;
+  for (let i = 0; i < ln_dose.length; i++) {
+    const d = ln_dose[i] as number;
+    if (Number.isNaN(d)) continue;
+    const z = (d - mean) / dose.sd;
+    total -= 0.5 * (weight[i] as number) * z * z;
+    rise("ln_dose", ((weight[i] as number) * z) / dose.sd);
+  }
+  return total;
+}

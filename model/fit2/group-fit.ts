@@ -1,0 +1,99 @@
+import { exp, ln } from "../ln-exp.ts";
+import type { Prior } from "./belief.ts";
+import { logLikelihood, logistic } from "./likelihood.ts";
+import { at, diagonal, type Matrix } from "./matrix.ts";
+import { type Maximum, maximise } from "./maximise.ts";
+import { AT, ONE_CROWD, TWO_CROWDS } from "./parameters.ts";
+import { covarianceAt, logPosterior } from "./posterior.ts";
+import { type Sample, thinned } from "./sample.ts";
+import { NUMERICS } from "./settings.ts";
+import { crowdStarts, exchanged, lineStarts, longestSteps, usualInformation } from "./starts.ts";
+
+/** The maximum of one model, with or without a second crowd, and its probability among the two. */
+export interface Model {
+  t: Float64Array;
+  covariance: Matrix;
+  weight: number;
+  /** Weight of owners by component: honest, never re-tuned, anything, second crowd. */
+  components: Float64Array;
+}
+
+const ROUGH = 1e-3;
+const FINE = 1e-7;
+/** A model of less probability says nothing. */
+const NEGLIGIBLE = 1e-3;
+
+/**
+ * Fits one heater size and end: maximum a posteriori without and with a second crowd, from several starts, averaged by
+ * Schwarz's criterion (1978; Raftery 1995).
+ */
+export function fitGroup(sample: Sample, prior: Prior): Model[] {
+  const part = thinned(sample, NUMERICS.searched);
+  const climb = (t: Float64Array, rounds: number, tolerance: number) =>
+    climbed(part, prior, t, rounds, tolerance);
+  const lines = best(part, prior, lineStarts(part, prior), 2).map((t) => climb(t, 20, ROUGH));
+  let one = highest(lines);
+  one = climb(one.t, 100, FINE);
+  const seconds = [one.t, ...lineStarts(part, prior).slice(-1)]
+    .flatMap(crowdStarts)
+    .map((t) => honestFirst(part, prior, climb(t, 25, ROUGH)))
+    .filter((m) => m !== null);
+  const two = seconds.length > 0 ? climb(highest(seconds).t, 100, FINE) : null;
+  const extra = TWO_CROWDS - ONE_CROWD;
+  const weight = two && honestIsMost(part, two.t) ? logistic(two.value - one.value - 0.5 * extra * ln(part.votes + 1)) : 0;
+  return [
+    { ...one, weight: 1 - weight },
+    ...(two ? [{ ...two, weight }] : []),
+  ]
+    .filter((m) => m.weight > NEGLIGIBLE)
+    .map((m) => onAll(m, part, sample, prior));
+}
+
+/** From the maximum of a part to that of all rows; the part's curvature serves, scaled up. */
+function onAll({ t, weight }: Maximum & { weight: number }, part: Sample, sample: Sample, prior: Prior): Model {
+  const length = t.length;
+  const uncertainty = usualInformation(part, prior, length).map((v) => 1 / Math.sqrt(v));
+  let covariance = covarianceAt(t, part, prior, uncertainty);
+  let found = t;
+  if (part !== sample) {
+    const scale = part.votes / sample.votes;
+    covariance = covariance.map((row) => row.map((v) => v * scale));
+    found = maximise(logPosterior(sample, prior), t, { inverse: covariance, longest: longestSteps, rounds: 20, tolerance: FINE }).t;
+  }
+  const components = new Float64Array(4);
+  logLikelihood(found, sample, { components });
+  return { t: found, covariance, weight, components };
+}
+
+function climbed(sample: Sample, prior: Prior, t: Float64Array, rounds: number, tolerance: number): Maximum {
+  const inverse = diagonal(usualInformation(sample, prior, t.length).map((v) => 1 / v));
+  return maximise(logPosterior(sample, prior), t, { inverse, longest: longestSteps, rounds, tolerance });
+}
+
+function best(sample: Sample, prior: Prior, starts: Float64Array[], count: number): Float64Array[] {
+  const objective = logPosterior(sample, prior);
+  return starts
+    .map((t) => ({ t, value: objective(t, new Float64Array(t.length)) }))
+    .sort((p, q) => q.value - p.value)
+    .slice(0, count)
+    .map(({ t }) => t);
+}
+
+/** The honest are more than any other crowd: else the two change places; null when that is no maximum either. */
+function honestFirst(sample: Sample, prior: Prior, found: Maximum): Maximum | null {
+  if (honestIsMost(sample, found.t)) return found;
+  const other = climbed(sample, prior, exchanged(found.t), 25, ROUGH);
+  return honestIsMost(sample, other.t) ? other : null;
+}
+
+function honestIsMost(sample: Sample, t: Float64Array): boolean {
+  const components = new Float64Array(4);
+  logLikelihood(t, sample, { components });
+  return (components[0] as number) >= (components[3] as number);
+}
+
+function highest(found: readonly Maximum[]): Maximum {
+  return found.reduce((p, q) => (q.value > p.value ? q : p));
+}
+
+export { AT, at, exp };
