@@ -1,6 +1,7 @@
 import { parse } from "csv-parse/browser/esm/sync";
 import { fitAtlas } from "../model/fit/fit.ts";
-import type { FitRow, GroupFit, PublishedFit } from "../model/fit/group.ts";
+import type { GroupFit, PublishedFit } from "../model/fit/group.ts";
+import type { FitRow } from "../model/fit/row.ts";
 import { formOf, isRejected, type Line, rowsFromText } from "../model/fit/row-from-text.ts";
 import { FIT_SETTINGS } from "../model/fit/settings.ts";
 import type { Health } from "../server/contract.ts";

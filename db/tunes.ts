@@ -1,5 +1,5 @@
 import { and, asc, eq, gt, inArray, isNotNull, sql } from "drizzle-orm";
-import type { FitRow } from "../model/fit/group.ts";
+import type { FitRow } from "../model/fit/row.ts";
 import type { Database, Statement } from "./database.ts";
 import { decisions, idempotencyKeys, tunes } from "./schema.ts";
 
@@ -95,6 +95,8 @@ export function fitRows(tune: Pick<TuneRow, FitColumn>): [FitRow, FitRow] {
     heat_kW: tune.heat_kW,
     density_kg_m3: tune.density_kg_m3,
     ln_density_sd: tune.ln_density_sd,
+    temperature_assumed: tune.density_assumed.split(",").includes("temperature"),
+    dose_uL: tune.dose_uL ?? undefined,
   };
   return [
     {
@@ -103,6 +105,7 @@ export function fitRows(tune: Pick<TuneRow, FitColumn>): [FitRow, FitRow] {
       pump_Hz: tune.low_pump_Hz,
       fan_rpm: tune.low_fan_rpm,
       co_ppm: tune.low_co_ppm ?? undefined,
+      co_below_ppm: tune.low_co_below_ppm ?? undefined,
     },
     {
       ...both,
@@ -110,6 +113,7 @@ export function fitRows(tune: Pick<TuneRow, FitColumn>): [FitRow, FitRow] {
       pump_Hz: tune.high_pump_Hz,
       fan_rpm: tune.high_fan_rpm,
       co_ppm: tune.high_co_ppm ?? undefined,
+      co_below_ppm: tune.high_co_below_ppm ?? undefined,
     },
   ];
 }
@@ -121,6 +125,10 @@ const fitColumns = {
   heat_kW: tunes.heat_kW,
   density_kg_m3: tunes.density_kg_m3,
   ln_density_sd: tunes.ln_density_sd,
+  density_assumed: tunes.density_assumed,
+  dose_uL: tunes.dose_uL,
+  low_co_below_ppm: tunes.low_co_below_ppm,
+  high_co_below_ppm: tunes.high_co_below_ppm,
   tuned_on: tunes.tuned_on,
   submitted_on: tunes.submitted_on,
   low_co_ppm: tunes.low_co_ppm,

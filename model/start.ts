@@ -2,7 +2,7 @@ import { type Air, airAt, type GivenAir, STANDARD_DENSITY_kg_m3 } from "./air.ts
 import { requirePositive } from "./finite.ts";
 import { type Band, type Bands, bandsAt } from "./fit/bands.ts";
 import { ENDS, type End, type GroupFit, type PublishedFit } from "./fit/group.ts";
-import { priorGroup } from "./fit/prior.ts";
+import { priorGroup } from "./fit/summary.ts";
 import { usualFans } from "./heater.ts";
 import { fuelFlow, heatOutput } from "./mixture.ts";
 import { settableFan, settablePump } from "./rounding.ts";
@@ -108,7 +108,10 @@ export function startTune(fit: PublishedFit, question: StartQuestion): StartTune
   };
   const limit = Math.max(usual.fan_limit_rpm, fans.low, fans.high);
   const groups = { low: groupOf(fit, heat_kW, "low"), high: groupOf(fit, heat_kW, "high") };
-  const bands = { low: bandsFor(groups.low, air), high: bandsFor(groups.high, air) };
+  const bands = {
+    low: bandsFor(groups.low, air, dose_uL),
+    high: bandsFor(groups.high, air, dose_uL),
+  };
   const keepFan = {
     low: endAt(bands.low, fans.low, dose_uL),
     high: endAt(bands.high, fans.high, dose_uL),
@@ -143,9 +146,10 @@ function perFan(group: GroupFit, air: Air): number {
   return (air.density_kg_m3 / STANDARD_DENSITY_kg_m3) ** group.slope;
 }
 
-function bandsFor(group: GroupFit, air: Air): Bands {
+function bandsFor(group: GroupFit, air: Air, dose_uL: number | undefined): Bands {
   return bandsAt(group, air.density_kg_m3, {
     ln_density_sd: air.ln_density_sd,
+    dose_uL,
     mean_levels: [MEAN_LEVEL],
     new_heater_levels: NEW_HEATER_LEVELS,
   });

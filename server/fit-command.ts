@@ -1,6 +1,7 @@
 import { fitAtlas } from "../model/fit/fit.ts";
 import type { GroupFit } from "../model/fit/group.ts";
-import { FIT_SETTINGS } from "../model/fit/settings.ts";
+import { fingerprint } from "../model/fit/fingerprint.ts";
+import { NUMERICS, SETTINGS } from "../model/fit/settings.ts";
 import { readFitFile } from "./fit-file.ts";
 import { CommandError, type FitOptions, readOptions } from "./fit-options.ts";
 import { type FitReport, reportGroups, reportText } from "./fit-report.ts";
@@ -19,7 +20,8 @@ async function main(): Promise<void> {
   await hash.change(rows, 1n);
   const report: FitReport = {
     code: CODE_VERSION,
-    settings: FIT_SETTINGS,
+    estimator: fingerprint(),
+    settings: { ...SETTINGS, ...NUMERICS },
     rows_sha256: hash.toString(),
     ...reportGroups(
       { groups, rejected: [...unreadable, ...rejected] },

@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { parse } from "csv-parse/sync";
-import type { FitRow, RejectedRow } from "../model/fit/group.ts";
+import type { FitRow, RejectedRow } from "../model/fit/row.ts";
 import {
   type Form,
   formOf,

@@ -1,10 +1,12 @@
 import { type Bands, bandsAt } from "../model/fit/bands.ts";
 import type { AtlasFit } from "../model/fit/fit.ts";
-import type { FitSettings, GroupFit, RejectedRow } from "../model/fit/group.ts";
+import type { FitSettings, GroupFit } from "../model/fit/group.ts";
+import type { RejectedRow } from "../model/fit/row.ts";
 
 /** What the fit command says; as JSON its `groups` are the atlas's own, with rows and bands added. */
 export interface FitReport {
   code: string;
+  estimator: string;
   settings: FitSettings;
   rows_sha256: string;
   groups: GroupReport[];
@@ -39,11 +41,11 @@ function reasonOf({ row, reason }: RejectedRow): RowReason {
 }
 
 /** The same for reading. Coefficients in full: they are for comparing. */
-export function reportText({ code, settings, rows_sha256, groups, rejected }: FitReport): string {
+export function reportText({ code, estimator, settings, rows_sha256, groups, rejected }: FitReport): string {
   return [
     ...groups.flatMap(groupLines),
     ...rejected.map(asideLine),
-    `code ${code}, rows ${rows_sha256}`,
+    `code ${code}, estimator ${estimator}, rows ${rows_sha256}`,
     `settings ${Object.entries(settings)
       .map(([name, value]) => `${name} ${value}`)
       .join(", ")}`,
@@ -55,7 +57,7 @@ function groupLines(group: GroupReport): string[] {
   return [
     `${heat_kW} kW, ${end} end: ${tunes} tunes by ${contributors} contributors`,
     `  ln(Hz per 1,000 rpm) = ${intercept} + ${slope} · ln(density/1.225)`,
-    `  spread between heaters ${(spread * 100).toFixed(1)} %`,
+    `  one tune of one heater scatters by ${(spread * 100).toFixed(1)} %`,
     ...at.map(bandLine),
     ...rejected.map((row) => `  ${asideLine(row)}`),
     "",

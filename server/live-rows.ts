@@ -1,12 +1,10 @@
 import type { Database } from "../db/database.ts";
-import { acceptedFitRows, IDS_AT_ONCE, setAsideByFit } from "../db/tunes.ts";
-import { AtlasLedger } from "../model/fit/atlas-ledger.ts";
-import type { FitRow } from "../model/fit/group.ts";
+import { acceptedFitRows, IDS_AT_ONCE } from "../db/tunes.ts";
+import type { FitRow } from "../model/fit/row.ts";
 import { RowsHash } from "./rows-hash.ts";
 
-/** The rows of all accepted tunes in memory, counted for the fit, following the database one tune at a time. */
+/** The rows of all accepted tunes in memory, following the database one tune at a time. */
 export class LiveRows {
-  readonly ledger = new AtlasLedger();
   readonly hash = new RowsHash();
   readonly #byTune = new Map<string, readonly FitRow[]>();
 
@@ -14,17 +12,17 @@ export class LiveRows {
   static async read(db: Database): Promise<LiveRows> {
     const live = new LiveRows();
     const tunes = await acceptedFitRows(db);
-    const rows = tunes.flat();
-    live.ledger.load(rows);
     for (const pair of tunes) live.#byTune.set(String(pair[0].row), pair);
-    await live.hash.change(rows, 1n);
-    const aside = await setAsideByFit(db);
-    live.ledger.knownAside((row) => aside.has(`${row.row} ${row.end}`));
+    await live.hash.change(tunes.flat(), 1n);
     return live;
   }
 
   get empty(): boolean {
     return this.#byTune.size === 0;
+  }
+
+  get rows(): FitRow[] {
+    return [...this.#byTune.values()].flat();
   }
 
   /** Reads these tunes again: new, revised, decided on or withdrawn. */
@@ -39,10 +37,7 @@ export class LiveRows {
   }
 
   async #replace(id: string, rows: readonly FitRow[] | undefined): Promise<void> {
-    const before = this.#byTune.get(id) ?? [];
-    for (const row of before) this.ledger.drop(row);
-    for (const row of rows ?? []) this.ledger.put(row);
-    await this.hash.change(before, -1n);
+    await this.hash.change(this.#byTune.get(id) ?? [], -1n);
     await this.hash.change(rows ?? [], 1n);
     if (rows) this.#byTune.set(id, rows);
     else this.#byTune.delete(id);

@@ -1,18 +1,24 @@
 import type { Database } from "../db/database.ts";
 import { newestFit, publishFit } from "../db/fits.ts";
-import { appendDecisions, type NewDecision } from "../db/tunes.ts";
+import { appendDecisions, type NewDecision, setAsideByFit } from "../db/tunes.ts";
 import { alarmsOf } from "../model/fit/alarms.ts";
-import type { FitRow, GroupFit, PublishedFit } from "../model/fit/group.ts";
-import { FIT_SETTINGS } from "../model/fit/settings.ts";
-import { reasonAside } from "../model/fit/standing.ts";
+import type { PublishedFit } from "../model/fit/group.ts";
+import type { FitRow } from "../model/fit/row.ts";
+import { fingerprint } from "../model/fit/fingerprint.ts";
+import { type AtlasFit, fitAtlas } from "../model/fit/fit.ts";
+import { NUMERICS, SETTINGS } from "../model/fit/settings.ts";
 import { LiveRows } from "./live-rows.ts";
 import { CODE_VERSION } from "./version.ts";
+
+/** What made a version: another release, or another estimator, makes its own. */
+const MADE_BY = { code: CODE_VERSION, estimator: fingerprint() };
+const FIT_SETTINGS = { ...SETTINGS, ...NUMERICS };
 
 /** Before the first tune: physics alone. */
 const PRIOR_VERSION: PublishedFit = {
   version: "prior",
   published_at: null,
-  code: CODE_VERSION,
+  ...MADE_BY,
   settings: FIT_SETTINGS,
   rows_sha256: null,
   demo: false,
@@ -27,9 +33,6 @@ export interface FitKeeperOptions {
   /** How long a version read from the database is believed, ms: for ever where this process alone publishes. */
   believe_ms: number;
 }
-
-/** The rows whose standing a fit changes. */
-type Changes = { row: FitRow; aside: boolean }[];
 
 /** Waits so long after a write for more of them before the fit is made again, ms … */
 const SETTLE_ms = 150;
@@ -105,7 +108,9 @@ export class FitKeeper {
     const newest = await newestFit(this.#options.db);
     if (newest) this.#newest = newest.version;
     // What other code published may lack what this code asks of a fit; the next refresh replaces it.
-    if (newest?.code === CODE_VERSION) this.#version = newest;
+    if (newest?.code === MADE_BY.code && newest.estimator === MADE_BY.estimator) {
+      this.#version = newest;
+    }
     this.#read_at = this.#options.now().getTime();
   }
 
@@ -118,22 +123,22 @@ export class FitKeeper {
     const rows_sha256 = live.hash.toString();
     if (rows_sha256 === before.rows_sha256) return;
     if (live.empty && this.#newest === PRIOR_VERSION.version) return;
-    const changes: Changes = [];
-    const groups = live.ledger.fit(changes);
+    const { rows } = live;
+    const { groups, rejected } = fitAtlas(rows);
     const fit: PublishedFit = {
       version: nextVersion(this.#newest, now()),
       published_at: now().toISOString(),
-      code: CODE_VERSION,
+      ...MADE_BY,
       settings: FIT_SETTINGS,
       rows_sha256,
       demo,
       groups,
-      alarms: alarmsOf(before, groups, live.ledger.surges()),
+      alarms: alarmsOf(before, groups),
     };
     await publishFit(db, fit);
     this.#version = fit;
     this.#newest = fit.version;
-    await appendDecisions(db, changesOfMind(changes, groups, now()));
+    await appendDecisions(db, changesOfMind(rows, rejected, await setAsideByFit(db), now()));
     this.#lasted_ms = performance.now() - began;
   }
 
@@ -162,13 +167,22 @@ function nextVersion(version: string, now: Date): string {
 }
 
 /** What the fit now sets aside and did not before, or takes back: one decision a tune and change. */
-function changesOfMind(changes: Changes, groups: readonly GroupFit[], now: Date): NewDecision[] {
+function changesOfMind(
+  rows: readonly FitRow[],
+  rejected: AtlasFit["rejected"],
+  before: ReadonlySet<string>,
+  now: Date,
+): NewDecision[] {
   const decided_on = now.toISOString().slice(0, 10);
-  return changes.map(({ row, aside }) => {
-    const group = groups.find((g) => g.heat_kW === row.heat_kW && g.end === row.end);
-    const reason = aside && group ? reasonAside(group, row) : null;
-    const verdict = aside ? "rejected" : "accepted";
-    const sentence = reason ?? `Later tunes support the ${row.end} end: it counts again.`;
+  const name = ({ row, end }: Pick<FitRow, "row" | "end">) => `${row} ${end}`;
+  const reasons = new Map(rejected.map((row) => [name(row), row.reason]));
+  return rows.flatMap((row) => {
+    const reason = reasons.get(name(row));
+    if ((reason !== undefined) === before.has(name(row))) return [];
+    const verdict = reason === undefined ? "accepted" : "rejected";
+    const sentence =
+      reason ??
+      `Later tunes support the ${row.end === "low" ? "lowest" : "highest"} power: it counts again.`;
     return {
       tune: String(row.row),
       by: "fit",

@@ -1,4 +1,4 @@
-import type { FitRow } from "../model/fit/group.ts";
+import type { FitRow } from "../model/fit/row.ts";
 import { sha256 } from "./keys.ts";
 
 const MODULUS = 1n << 256n;
@@ -34,5 +34,10 @@ function lineOf(r: FitRow): string {
     r.pump_Hz,
     r.fan_rpm,
     r.co_ppm ?? "",
+    r.co_below_ppm ?? "",
+    r.temperature_assumed ? 1 : 0,
+    r.dose_uL ?? "",
+    r.found ?? "",
+    r.suggested_Hz_per_krpm ?? "",
   ].join(",");
 }

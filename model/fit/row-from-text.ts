@@ -1,4 +1,5 @@
-import { ENDS, type End, type FitRow, type RejectedRow } from "./group.ts";
+import { ENDS, type End } from "./group.ts";
+import { type FitRow, FOUND, type Found, type RejectedRow } from "./row.ts";
 
 /** One line of a CSV file by the names in its header; what is missing is empty. */
 export type Line = Readonly<Record<string, string>>;
@@ -18,7 +19,17 @@ export const NEEDED: Record<Form, readonly string[]> = {
 };
 
 /** Columns of the simple form that may be left out, or left empty. */
-export const OPTIONAL = ["cell", "month", "ln_density_sd", "co_ppm"] as const;
+export const OPTIONAL = [
+  "cell",
+  "month",
+  "ln_density_sd",
+  "density_assumed",
+  "dose_uL",
+  "co_ppm",
+  "co_below_ppm",
+  "found",
+  "suggested_Hz_per_krpm",
+] as const;
 
 /** The form of a file by its header; null when columns are missing for both. */
 export function formOf(columns: readonly string[]): Form | null {
@@ -64,12 +75,23 @@ function toRow(
       return reject(`${column} must be a positive number, not "${line[column] ?? ""}".`);
     }
   }
-  const [sd, co] = ["ln_density_sd", `${prefix}co_ppm`];
-  for (const column of [sd, co]) {
+  const co = `${prefix}co_ppm`;
+  const below = `${prefix}co_below_ppm`;
+  const suggested = `${prefix}suggested_Hz_per_krpm`;
+  for (const column of ["ln_density_sd", co, below]) {
     if (line[column] && !(number(line[column]) >= 0)) {
       return reject(`${column} must be empty or a number from 0 up, not "${line[column]}".`);
     }
   }
+  for (const column of ["dose_uL", suggested]) {
+    if (line[column] && !(number(line[column]) > 0)) {
+      return reject(`${column} must be empty or a positive number, not "${line[column]}".`);
+    }
+  }
+  if (line.found && !FOUND.includes(line.found as Found)) {
+    return reject(`found must be empty or one of: ${FOUND.join(", ")}; not "${line.found}".`);
+  }
+  const optional = (column: string) => (line[column] ? number(line[column]) : undefined);
   const month = line.month || line.tuned_on || line.submitted_on || undefined;
   if (month && !/^\d{4}-(0[1-9]|1[0-2])$/.test(month)) {
     return reject(`month must be empty or like 2026-10, not "${month}".`);
@@ -82,10 +104,15 @@ function toRow(
     heat_kW,
     end,
     density_kg_m3: number(line.density_kg_m3),
-    ln_density_sd: line[sd] ? number(line[sd]) : 0,
+    ln_density_sd: optional("ln_density_sd") ?? 0,
+    temperature_assumed: /\btemperature\b/.test(line.density_assumed ?? ""),
     pump_Hz: number(line[`${prefix}pump_Hz`]),
     fan_rpm: number(line[`${prefix}fan_rpm`]),
-    co_ppm: line[co] ? number(line[co]) : undefined,
+    dose_uL: optional("dose_uL"),
+    co_ppm: optional(co),
+    co_below_ppm: optional(below),
+    found: (line.found || undefined) as Found | undefined,
+    suggested_Hz_per_krpm: optional(suggested),
   };
 }
 

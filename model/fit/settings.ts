@@ -1,70 +1,64 @@
-import { USUAL_VOTES } from "./feet-for-metres.ts";
-import {
-  BIAS_AGAINST_STEPS,
-  BIAS_PER_SHARE,
-  FOLDS_AS_ONE,
-  HARMLESS,
-  HARMLESS_AGAINST_STEPS,
-  LEVEL_BIAS,
-  LEVEL_BIAS_HALF_AT,
-  MODEL_FOLDS,
-  UNTOLD_SLOPE,
-} from "./fit-group.ts";
-import { CORRECTED_FROM, LEFT_AS_VARIANCE, UNSTATED_DENSITY_SD } from "./flattening.ts";
-import type { FitSettings } from "./group.ts";
-import { MOST_BAND_SCATTER, STEPS_SURPRISE, TELLING_FEET } from "./joint.ts";
-import { LONGEST_LEAP } from "./leap.ts";
-import { MOST_FEET, SHARE_PRIOR } from "./mixture-of-rows.ts";
-import { PRIOR } from "./prior.ts";
-import { GROWTH_VOTES } from "./spread.ts";
-import { KEPT_SHARE } from "./standing.ts";
-import { NEAR_BANDS, OWN_SLOPE, START_SPREAD, START_STEP_SPREAD } from "./start-line.ts";
-import { FOLDS } from "./tally.ts";
-import { DOUBLES_AT, USUAL_CO_ppm } from "./voices.ts";
+import { ln } from "../ln-exp.ts";
 
-/** The numbers that were chosen, not fitted: published with every version. */
-export const FIT_SETTINGS: FitSettings = {
-  prior_intercept_low: PRIOR.intercept.low,
-  prior_intercept_high: PRIOR.intercept.high,
-  prior_intercept_sd: PRIOR.intercept_sd,
-  prior_slope: PRIOR.slope,
-  prior_slope_sd: PRIOR.slope_sd,
-  least_slope: PRIOR.slope_bounds[0],
-  most_slope: PRIOR.slope_bounds[1],
-  prior_spread: PRIOR.spread,
-  prior_spread_log_sd: PRIOR.spread_log_sd,
-  start_spread: START_SPREAD,
-  start_step_spread: START_STEP_SPREAD,
-  own_slope_sd: OWN_SLOPE,
-  prior_share_feet: SHARE_PRIOR.feet.share,
-  prior_share_feet_votes: SHARE_PRIOR.feet.votes,
-  prior_share_never_retuned: SHARE_PRIOR.never_retuned.share,
-  prior_share_never_retuned_votes: SHARE_PRIOR.never_retuned.votes,
-  prior_share_other: SHARE_PRIOR.background.share,
-  prior_share_other_votes: SHARE_PRIOR.background.votes,
-  most_feet: MOST_FEET,
-  feet_votes_everywhere: USUAL_VOTES,
-  feet_tell_from_spreads: TELLING_FEET,
-  most_band_scatter: MOST_BAND_SCATTER,
-  steps_surprise: STEPS_SURPRISE,
-  near_bands: NEAR_BANDS,
-  longest_leap_level: LONGEST_LEAP.a,
-  longest_leap_slope: LONGEST_LEAP.c,
-  model_folds: MODEL_FOLDS,
-  folds_as_one: FOLDS_AS_ONE,
-  untold_slope: UNTOLD_SLOPE,
-  growth_votes: GROWTH_VOTES,
-  unstated_density_sd: UNSTATED_DENSITY_SD,
-  flattening_corrected_from: CORRECTED_FROM,
-  flattening_left_as_variance: LEFT_AS_VARIANCE,
-  level_bias: LEVEL_BIAS,
-  level_bias_half_at: LEVEL_BIAS_HALF_AT,
-  harmless_share: HARMLESS,
-  bias_per_share: BIAS_PER_SHARE,
-  bias_against_steps: BIAS_AGAINST_STEPS,
-  harmless_against_steps: HARMLESS_AGAINST_STEPS,
-  kept_share: KEPT_SHARE,
-  usual_co_ppm: USUAL_CO_ppm,
-  co_doubles_at: DOUBLES_AT,
-  folds: FOLDS,
-};
+/**
+ * Every number of the estimator that was chosen and not fitted, with its origin. Published with each version of the
+ * fit; the sensitivity of the results to "our own values" is part of the study's report.
+ */
+export const SETTINGS = {
+  /** ln(Hz per 1,000 rpm) at density 1.225 by end, and its sd: common practice, no source (1.15 Hz at 1,700 rpm, 4.3 Hz at 4,400 rpm). */
+  level_low: ln(1.15 / 1.7),
+  level_high: ln(4.3 / 4.4),
+  level_sd: 0.3,
+  /** Slope on ln density: 1 by the fan law at an equal burn, a little less in crowds; our own value. */
+  slope: 0.92,
+  slope_sd: 0.1,
+  /** Sd of ln between heaters, between tunes of one heater, and of heaters' own slopes: common practice, no source. */
+  between: 0.08,
+  within: 0.05,
+  own_slope: 0.05,
+  /** A belief about a spread is worth so many heaters (scaled inverse χ², Gelman et al. 2013, ch. 3): our own value. */
+  spread_worth: 8,
+  /** Degrees of freedom of Student's t between heaters: median of the belief, sd of its logarithm less 4; our own values. */
+  tail_df: 20,
+  tail_log_sd: 2,
+  /** Expected share of each kind of mistake, worth so many owners (Dirichlet): our own values. */
+  mistake_share: 0.03,
+  mistake_worth: 10,
+  /** A mistaken row may lie anywhere in so wide a range of ln: a factor of e^±1.2, what the door lets through. */
+  mistake_range: 2.4,
+  /**
+   * Rise of the log-odds of an elevation in feet over one sd of air, and its sd: the higher the stated site, the fewer
+   * people really tune there; our own value (sd 1: Gelman et al. 2008).
+   */
+  feet_rise: 1,
+  feet_rise_sd: 1,
+  /** Intraclass correlation of owners at one place in one month (Kish 1965): our own value. */
+  place_correlation: 0.25,
+  /** Intraclass correlation of owners who may have copied the atlas's suggestion: our own value. */
+  copy_correlation: 0.05,
+  /** Sd of ln of a second crowd's shift, and of the change of its log-odds over one sd of air (weakly informative, Gelman et al. 2008). */
+  crowd_shift: 0.4,
+  crowd_odds: 2.5,
+  /** Sd of ln density that even a complete record leaves open: instruments (1 °C and 3 hPa are 0.5 %, a wind-blown intake as much). */
+  density_sd: 0.01,
+  /** Sd of ln density that all nights of unstated temperature share against the standard atmosphere: 6 K, our own value. */
+  night_sd: 0.02,
+  /** CO of a good tune, ppm, and how far from the best in ln a doubling means: common practice, no source. */
+  co_ppm: 30,
+  co_doubling: 0.1,
+  /** Sd between heater sizes in level and in slope: our own values, worth `size_worth` heater sizes. */
+  size_level_sd: 0.12,
+  size_slope_sd: 0.04,
+  size_worth: 3,
+} as const;
+
+/** Numbers of the computation: finer ones change no published digit that matters (a test says which). */
+export const NUMERICS = {
+  /** Nodes of the quadrature over a heater's own level: spacing and reach in standard deviations. */
+  node_step: 0.4,
+  node_reach: 5.6,
+  /** Rows of one owner beyond so many are weighted down to as many. */
+  rows_of_one: 8,
+  /** The search for starts and the curvature look at so many owners at most. */
+  searched: 3000,
+} as const;

@@ -1,40 +1,60 @@
-import { exp, ln } from "../ln-exp.ts";
-import { xOf } from "./grid.ts";
-import type { FitRow, GroupFit } from "./group.ts";
-import { studentFactor } from "./student.ts";
+import { exp } from "../ln-exp.ts";
+import { averageAt, heaterVariance, type Line } from "./bands.ts";
+import type { End, GroupFit } from "./group.ts";
+import { MISTAKEN } from "./likelihood.ts";
+import { type FitRow, xOf, yOf } from "./row.ts";
 
-/** So much of the scatter between heaters is kept: 2.8 standard deviations of the normal distribution. */
-export const KEPT_SHARE = 0.995;
-
-/** Robust spread between heaters at x, and how many of them a row may lie from the line and be kept. */
-export function robustSpread({ spread, spread_per_x }: GroupFit, x: number): number {
-  return Math.sqrt(spread ** 2 + (spread_per_x * x) ** 2);
+/** Why a row does not count, in figures. */
+export interface Aside {
+  code: "far_richer" | "far_leaner";
+  /** Pump rate per fan speed as a multiple of the average heater's in this air. */
+  times: number;
+  /** How many other owners tuned this size. */
+  others: number;
 }
 
-export function mostSpreads({ tail_df }: GroupFit): number {
-  return studentFactor(KEPT_SHARE, tail_df ?? Number.POSITIVE_INFINITY);
-}
+/** What of a published group tells where its rows stand. */
+type Standards = Line & Pick<GroupFit, "shares" | "second_crowd" | "contributors">;
 
-/** How far a row stands from the published line, in robust spreads: plus is rich, minus is lean. */
-export function spreadsFrom(group: GroupFit, row: FitRow): number {
+/** Residual of a row from the published line, and how it scatters, in ln. */
+export function residualOf(group: Line, row: FitRow): { residual: number; variance: number } {
   const x = xOf(row.density_kg_m3);
-  const y = ln((row.pump_Hz * 1000) / row.fan_rpm);
-  return (y - group.intercept - group.slope * x) / robustSpread(group, x);
+  return {
+    residual: yOf(row) - averageAt(group, x, row.dose_uL).centre,
+    variance: heaterVariance(group, x, row.dose_uL) + group.within ** 2,
+  };
 }
 
 /**
- * Why the published fit sets a row aside, in a sentence with the numbers; null when it counts. It depends on nothing
- * but the row and the fit: a row comes back by itself when later tunes support it.
+ * Why the published fit sets a row aside: taken alone, it is more probably a mistake, or of the second crowd, than a good
+ * tune. It depends on nothing but the row and the fit, so that a row comes back by itself when later tunes support it.
+ * Null when it counts.
  */
-export function reasonAside(group: GroupFit, row: FitRow): string | null {
-  const spreads = spreadsFrom(group, row);
-  if (Math.abs(spreads) <= mostSpreads(group)) return null;
-  const expected = exp(group.intercept + group.slope * xOf(row.density_kg_m3));
-  const got = (row.pump_Hz * 1000) / row.fan_rpm;
-  const others = Math.max(0, group.contributors - 1);
-  return (
-    `${Math.abs(spreads).toFixed(1)} robust spreads ${spreads > 0 ? "richer" : "leaner"} than ` +
-    `${others} others at this density (${row.density_kg_m3.toFixed(3)} kg/m³): ` +
-    `${got.toFixed(3)} against ${expected.toFixed(3)} Hz per 1,000 rpm at the ${row.end} end.`
-  );
+export function asideOf(group: Standards, row: FitRow): Aside | null {
+  const { residual, variance } = residualOf(group, row);
+  const { shares, second_crowd } = group;
+  let mistaken = (shares.anything + (1 - shares.anything) * shares.slips) * MISTAKEN;
+  if (second_crowd) {
+    const off = second_crowd.shift + second_crowd.tilt * xOf(row.density_kg_m3);
+    mistaken += shares.second_crowd * normal(residual - off, second_crowd.sd ** 2);
+  }
+  const good = (1 - shares.anything - shares.second_crowd) * (1 - shares.slips);
+  if (good * normal(residual, variance) >= mistaken) return null;
+  return {
+    code: residual > 0 ? "far_richer" : "far_leaner",
+    times: exp(residual),
+    others: Math.max(0, group.contributors - 1),
+  };
+}
+
+/** The reason in a sentence that a person can act on. */
+export function asideSentence({ code, times, others }: Aside, end: End): string {
+  const way = code === "far_richer" ? "richer" : "leaner";
+  const than = others > 0 ? `${others} similar tunes` : "usual tunes";
+  const share = `${Math.round(100 * times)} % of the pump rate they have at this fan speed`;
+  return `Far ${way} than ${than} at the ${end === "low" ? "lowest" : "highest"} power: ${share}. Check pump rate, fan speed and elevation.`;
+}
+
+function normal(residual: number, variance: number): number {
+  return exp((-0.5 * residual * residual) / variance) / Math.sqrt(2 * Math.PI * variance);
 }

@@ -1,5 +1,5 @@
 import { ENDS, type End, type PublishedFit } from "../fit/group.ts";
-import { PRIOR } from "../fit/prior.ts";
+import { SETTINGS } from "../fit/settings.ts";
 import { PUMP_STEP_Hz } from "../heater.ts";
 import type { EndSetting } from "../mixture.ts";
 import { isOnStep } from "../rounding.ts";
@@ -23,7 +23,7 @@ const PUMP_Hz: Record<End, Range> = { low: [0.8, 2.5], high: [3, 7] };
 const FAN_rpm: Record<End, Range> = { low: [1200, 2400], high: [3500, 5000] };
 
 /** Heaters, doses and people differ from the physics prior by up to 1.5 of its standard deviations: 57 % either way. */
-const TOLERANCE = Math.exp(1.5 * PRIOR.intercept_sd);
+const TOLERANCE = Math.exp(1.5 * SETTINGS.level_sd);
 
 /** How mixture follows density: from crews that never re-tune (0) to those that cut more than the density asks (1.2). */
 const SLOPES = [0, 1.2] as const;
@@ -39,7 +39,7 @@ const OUT_OF_ORDER = 100;
 export function usualIn(density_ratio: number, heat_kW: number, fit: PublishedFit | null): Usual {
   const shifts = SLOPES.map((slope) => density_ratio ** slope);
   const mixture = (end: End): Range => {
-    const expected = Math.exp(PRIOR.intercept[end]);
+    const expected = Math.exp(end === "low" ? SETTINGS.level_low : SETTINGS.level_high);
     const group = fit?.groups.find((g) => g.heat_kW === heat_kW && g.end === end);
     const seen = group && group.contributors > 0 ? Math.exp(group.intercept) : expected;
     return [

@@ -9,8 +9,9 @@ import {
   type TuneRow,
   tunesOfClass,
 } from "../../db/tunes.ts";
-import type { End, FitRow, GroupFit, PublishedFit } from "../../model/fit/group.ts";
-import { reasonAside } from "../../model/fit/standing.ts";
+import type { End, GroupFit, PublishedFit } from "../../model/fit/group.ts";
+import type { FitRow } from "../../model/fit/row.ts";
+import { asideOf, asideSentence } from "../../model/fit/standing.ts";
 import { SAFETY } from "../../model/safety.ts";
 import { scalingCurve } from "../../model/scaling-curve.ts";
 import { groupOf } from "../../model/start.ts";
@@ -83,7 +84,7 @@ function pointOf(row: TuneRow, end: End, group: GroupFit): ScalingPoint {
   const own = fitRows(row).find((r) => r.end === end) as FitRow;
   const { pump_Hz, fan_rpm } = own;
   const held = row.verdict === "held";
-  const reason = group.contributors > 0 ? reasonAside(group, own) : null;
+  const aside = group.contributors > 0 ? asideOf(group, own) : null;
   return {
     contributor: pseudonym(row.contributor),
     elevation_m: row.elevation_m,
@@ -91,7 +92,7 @@ function pointOf(row: TuneRow, end: End, group: GroupFit): ScalingPoint {
     pump_Hz,
     fan_rpm,
     pump_Hz_per_krpm: (pump_Hz * 1000) / fan_rpm,
-    status: held ? "held" : reason ? "rejected" : "kept",
+    status: held ? "held" : aside ? "rejected" : "kept",
     reason: held ? "Held at the door; its contributor knows why." : reason,
     aside: held ? HELD_AT_THE_DOOR : reason ? farOff(group, own) : null,
   };

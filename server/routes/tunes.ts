@@ -13,8 +13,8 @@ import {
 } from "../../db/tunes.ts";
 import { adviceOn } from "../../model/advice.ts";
 import { airAt } from "../../model/air.ts";
-import type { FitRow } from "../../model/fit/group.ts";
-import { reasonAside } from "../../model/fit/standing.ts";
+import type { FitRow } from "../../model/fit/row.ts";
+import { asideOf } from "../../model/fit/standing.ts";
 import type { Reason } from "../../model/screen.ts";
 import type { Tune } from "../../model/tune.ts";
 import { readTune } from "../body.ts";
@@ -185,7 +185,7 @@ export function tuneRoutes(services: Services): Hono {
     const standing = (end: FitRow) => {
       const group = fit.groups.find((g) => g.heat_kW === row.heat_kW && g.end === end.end);
       if (row.verdict === "held" || !group) return "not in it";
-      return reasonAside(group, end) === null ? "kept" : "rejected";
+      return asideOf(group, end) === null ? "kept" : "rejected";
     };
     const [low, high] = fitRows(row).map(standing) as [
       KeptTune["fit"]["low"],

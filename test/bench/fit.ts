@@ -1,6 +1,7 @@
 import { linearRegression } from "simple-statistics";
 import { AtlasLedger } from "../../model/fit/atlas-ledger.ts";
-import { ENDS, type FitRow } from "../../model/fit/group.ts";
+import { ENDS } from "../../model/fit/group.ts";
+import type { FitRow } from "../../model/fit/row.ts";
 import { seeded } from "../model/fit/simulated-crowd.ts";
 import type { Result } from "./run.ts";
 

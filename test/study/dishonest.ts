@@ -1,5 +1,5 @@
 import { standardDensity } from "../../model/air.ts";
-import type { FitRow } from "../../model/fit/group.ts";
+import type { FitRow } from "../../model/fit/row.ts";
 import { lnRatio } from "./airs.ts";
 import { crowd, rowOf, type SimulatedRow, someMonth, USUAL } from "./crowd.ts";
 import { FIXED, type Population, type Seeded, trueMean } from "./population.ts";

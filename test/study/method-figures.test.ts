@@ -17,7 +17,8 @@ import {
 import type { StudyReport, StudyResult } from "../../client/study/report.ts";
 import { alarmsOf } from "../../model/fit/alarms.ts";
 import { AtlasLedger } from "../../model/fit/atlas-ledger.ts";
-import type { FitRow, GroupFit, PublishedFit } from "../../model/fit/group.ts";
+import type { GroupFit, PublishedFit } from "../../model/fit/group.ts";
+import type { FitRow } from "../../model/fit/row.ts";
 import { FIT_SETTINGS as S } from "../../model/fit/settings.ts";
 import { METHOD_PAGE, withFigures } from "./method-figures.ts";
 import { FIXED, seeded } from "./population.ts";

@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import type { FitRow } from "../../model/fit/group.ts";
+import type { FitRow } from "../../model/fit/row.ts";
 import { leastSquares } from "../../model/fit/least-squares.ts";
 import { LEVELS } from "./airs.ts";
 import { bisquareByVotes } from "./rivals/bisquare-by-votes.ts";

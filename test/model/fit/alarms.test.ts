@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { alarmsOf, THRESHOLDS } from "../../../model/fit/alarms.ts";
 import { AtlasLedger } from "../../../model/fit/atlas-ledger.ts";
-import type { Alarm, FitRow, PublishedFit } from "../../../model/fit/group.ts";
+import type { Alarm, PublishedFit } from "../../../model/fit/group.ts";
+import type { FitRow } from "../../../model/fit/row.ts";
 import { FIXED } from "../../study/population.ts";
 import { CLEAN } from "../../study/scenarios/clean.ts";
 import { MISTAKES } from "../../study/scenarios/mistakes.ts";

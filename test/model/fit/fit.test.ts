@@ -3,7 +3,8 @@ import { describe, expect, test } from "vitest";
 import { standardDensity } from "../../../model/air.ts";
 import { bandsAt } from "../../../model/fit/bands.ts";
 import { fitAtlas } from "../../../model/fit/fit.ts";
-import type { FitRow, GroupFit } from "../../../model/fit/group.ts";
+import type { GroupFit } from "../../../model/fit/group.ts";
+import type { FitRow } from "../../../model/fit/row.ts";
 import { priorGroup } from "../../../model/fit/prior.ts";
 import { crowd, oneMore, type Seeded, seeded, trueMean, withFakes } from "./simulated-crowd.ts";
 

@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { AtlasLedger } from "../../../model/fit/atlas-ledger.ts";
 import { fitGroup } from "../../../model/fit/fit-group.ts";
 import { REFERENCE_SLOPE } from "../../../model/fit/grid.ts";
-import type { FitRow } from "../../../model/fit/group.ts";
+import type { FitRow } from "../../../model/fit/row.ts";
 import { PHYSICS, PRIOR } from "../../../model/fit/prior.ts";
 import { crowd, TARGET } from "../../study/crowd.ts";
 import { FIXED, seeded } from "../../study/population.ts";

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { AtlasLedger } from "../../../model/fit/atlas-ledger.ts";
-import type { FitRow } from "../../../model/fit/group.ts";
+import type { FitRow } from "../../../model/fit/row.ts";
 import { reasonAside } from "../../../model/fit/standing.ts";
 import { crowd, seeded } from "./simulated-crowd.ts";
 

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import { fitAtlas } from "../../../model/fit/fit.ts";
-import type { FitRow } from "../../../model/fit/group.ts";
+import type { FitRow } from "../../../model/fit/row.ts";
 import { studentDensity } from "../../../model/fit/spread.ts";
 
 /** Figures published outside the project, through the atlas's own fit. */

@@ -1,4 +1,4 @@
-import type { FitRow } from "../../../model/fit/group.ts";
+import type { FitRow } from "../../../model/fit/row.ts";
 import { lnRatio } from "../../study/airs.ts";
 import { crowd as honestCrowd } from "../../study/crowd.ts";
 import { withFakes as withLies } from "../../study/dishonest.ts";

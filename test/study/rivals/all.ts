@@ -1,4 +1,4 @@
-import type { FitRow } from "../../../model/fit/group.ts";
+import type { FitRow } from "../../../model/fit/row.ts";
 import { lnRatio } from "../airs.ts";
 import { bisquareByVotes } from "./bisquare-by-votes.ts";
 import type { Estimator, Point } from "./estimator.ts";

@@ -1,7 +1,7 @@
 import { densityAltitude, STANDARD_DENSITY_kg_m3, standardDensity } from "../air.ts";
 import { exp, ln } from "../ln-exp.ts";
 import { carbonMonoxideVariances } from "./carbon-monoxide.ts";
-import type { FitRow } from "./row.ts";
+import { type FitRow, xOf, yOf } from "./row.ts";
 import { NUMERICS, SETTINGS } from "./settings.ts";
 import { mayCopy, weightsOf } from "./weights.ts";
 
@@ -37,16 +37,6 @@ export interface Sample {
 }
 
 const FEET_PER_m = 3.280_84;
-
-/** x = ln(density/1.225). */
-export function xOf(density_kg_m3: number): number {
-  return ln(density_kg_m3 / STANDARD_DENSITY_kg_m3);
-}
-
-/** y = ln(Hz per 1,000 rpm). */
-export function yOf({ pump_Hz, fan_rpm }: Pick<FitRow, "pump_Hz" | "fan_rpm">): number {
-  return ln((pump_Hz * 1000) / fan_rpm);
-}
 
 /** Puts rows of one heater size and end in order of owner, x and y: the order in which they came leaves no trace. */
 export function sampleOf(given: readonly FitRow[]): Sample {
@@ -105,10 +95,8 @@ export function thinned(sample: Sample, most: number): Sample {
       rows[j] = (sample.first[i] as number) + j - (first[k] as number);
     }
   });
-  const ofRows = (column: Float64Array) =>
-    Float64Array.from(rows, (j) => column[j] as number);
-  const ofOwners = (column: Float64Array) =>
-    Float64Array.from(owners, (i) => column[i] as number);
+  const ofRows = (column: Float64Array) => Float64Array.from(rows, (j) => column[j] as number);
+  const ofOwners = (column: Float64Array) => Float64Array.from(owners, (i) => column[i] as number);
   const weight = ofOwners(sample.weight);
   return {
     ...sample,

@@ -26,7 +26,12 @@ const SHORTEST = 1e-4;
 export function maximise(
   objective: Objective,
   start: Float64Array,
-  { inverse, longest, rounds, tolerance }: {
+  {
+    inverse,
+    longest,
+    rounds,
+    tolerance,
+  }: {
     inverse: Matrix;
     longest: Float64Array;
     rounds: number;
@@ -36,10 +41,13 @@ export function maximise(
   let t = start;
   let gradient = new Float64Array(t.length);
   let value = objective(t, gradient);
-  let h = inverse.map((row) => row.slice());
+  let h: Matrix = inverse.map((row) => row.slice());
   for (let round = 0; round < rounds; round++) {
     const step = times(h, gradient);
-    const over = step.reduce((most, s, p) => Math.max(most, Math.abs(s) / (longest[p] as number)), 1);
+    const over = step.reduce(
+      (most, s, p) => Math.max(most, Math.abs(s) / (longest[p] as number)),
+      1,
+    );
     for (let p = 0; p < step.length; p++) step[p] = (step[p] as number) / over;
     const promised = dot(step, gradient);
     if (promised < tolerance) return { t, value, inverse: h, converged: promised >= 0 };

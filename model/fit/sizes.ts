@@ -1,11 +1,16 @@
 import { exp, ln } from "../ln-exp.ts";
 import { type Prior, physicsPrior } from "./belief.ts";
-import type { GroupFit } from "./published.ts";
-import type { End } from "./row.ts";
+import type { End, GroupFit } from "./group.ts";
 import { SETTINGS as S } from "./settings.ts";
 
 /** What other sizes found is Student's t of so few degrees of freedom, so that a size's own rows can contradict it. */
 const DOUBT_DF = 4;
+
+/** What of the other sizes' fits is used. */
+type Found = Pick<
+  GroupFit,
+  "end" | "intercept" | "slope" | "covariance" | "line_df" | "between" | "within"
+>;
 
 /** What a size's own rows say of a coefficient, with its variance. */
 type Estimate = readonly [value: number, variance: number];
@@ -14,12 +19,20 @@ type Estimate = readonly [value: number, variance: number];
  * The prior of one heater size and end given the fits of other sizes, each made alone: empirical Bayes of a normal
  * hierarchical model (Gelman et al. 2013, ch. 5). Slopes are alike at both ends, levels and spreads at one.
  */
-export function pooledPrior(end: End, others: readonly GroupFit[]): Prior {
+export function pooledPrior(end: End, others: readonly Found[]): Prior {
   const physics = physicsPrior(end);
   const same = others.filter((g) => g.end === end);
-  const slope = common(others.map((g) => ownEstimates(g).slope), [S.slope, S.slope_sd ** 2], S.size_slope_sd);
-  const level = common(same.map((g) => ownEstimates(g).level), [physics.level, S.level_sd ** 2], S.size_level_sd);
-  const pool = (of: (g: GroupFit) => number, usual: number) => {
+  const slope = common(
+    others.map((g) => ownEstimates(g).slope),
+    [S.slope, S.slope_sd ** 2],
+    S.size_slope_sd,
+  );
+  const level = common(
+    same.map((g) => ownEstimates(g).level),
+    [physics.level, S.level_sd ** 2],
+    S.size_level_sd,
+  );
+  const pool = (of: (g: Found) => number, usual: number) => {
     let [worth, sum] = [S.spread_worth, S.spread_worth * ln(usual)];
     for (const g of same) {
       worth += g.line_df ?? 0;
@@ -41,7 +54,10 @@ export function pooledPrior(end: End, others: readonly GroupFit[]): Prior {
 }
 
 /** Level and slope without the prior, which would otherwise be counted once for each size. */
-function ownEstimates({ intercept, slope, covariance, end }: GroupFit): { level: Estimate; slope: Estimate } {
+function ownEstimates({ intercept, slope, covariance, end }: Found): {
+  level: Estimate;
+  slope: Estimate;
+} {
   const prior = physicsPrior(end);
   const [[aa, ab], [, bb]] = covariance;
   const det = aa * bb - ab * ab;

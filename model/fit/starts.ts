@@ -94,7 +94,11 @@ const LONGEST: Record<Parameter, number> = {
 export const longestSteps = Float64Array.from(PARAMETERS, (name) => LONGEST[name]);
 
 /** A guess of the observed information of each parameter: what so many votes usually know, and the prior. */
-export function usualInformation({ votes, dose }: Sample, prior: Prior, length: number): Float64Array {
+export function usualInformation(
+  { votes, dose }: Sample,
+  prior: Prior,
+  length: number,
+): Float64Array {
   const variance = prior.between ** 2 + prior.within ** 2;
   const guess: Record<Parameter, number> = {
     level: votes / variance + prior.level_sd ** -2,

@@ -1,6 +1,6 @@
-/** One of the two ends of a heater's power range. */
-export type End = "low" | "high";
-export const ENDS: readonly End[] = ["low", "high"];
+import { STANDARD_DENSITY_kg_m3 } from "../air.ts";
+import { ln } from "../ln-exp.ts";
+import type { End } from "./group.ts";
 
 /** How a tune was found: its minimum bracketed by a sweep, stopped before that, or left as the atlas suggested. */
 export const FOUND = ["bracketed", "stopped early", "as suggested"] as const;
@@ -45,4 +45,14 @@ export interface RejectedRow {
   heat_kW: number;
   end: End;
   reason: string;
+}
+
+/** x = ln(density/1.225). */
+export function xOf(density_kg_m3: number): number {
+  return ln(density_kg_m3 / STANDARD_DENSITY_kg_m3);
+}
+
+/** y = ln(Hz per 1,000 rpm). */
+export function yOf({ pump_Hz, fan_rpm }: Pick<FitRow, "pump_Hz" | "fan_rpm">): number {
+  return ln((pump_Hz * 1000) / fan_rpm);
 }

@@ -1,12 +1,11 @@
 import { exp } from "../ln-exp.ts";
 import { type Prior, physicsPrior } from "./belief.ts";
+import type { End, GroupFit } from "./group.ts";
 import type { Model } from "./group-fit.ts";
 import { logistic } from "./likelihood.ts";
 import { at } from "./matrix.ts";
 import { LEAST_TAIL_DF } from "./nodes.ts";
 import { AT, valueOf } from "./parameters.ts";
-import type { GroupFit } from "./published.ts";
-import type { End } from "./row.ts";
 import type { Sample } from "./sample.ts";
 import { SETTINGS } from "./settings.ts";
 
@@ -34,8 +33,7 @@ export function summaryOf(models: readonly Model[], sample: Sample, prior: Prior
   const between2 = restricted * mean((m) => exp(2 * value(m, "ln_between")));
   const within2 = restricted * mean((m) => exp(2 * value(m, "ln_within")));
   const two = models.find((m) => m.t.length > AT.logit_crowd);
-  const share = (k: number) =>
-    mean((m) => m.components[k] as number) / sample.votes;
+  const share = (k: number) => mean((m) => m.components[k] as number) / sample.votes;
   return {
     intercept,
     slope,
@@ -44,6 +42,7 @@ export function summaryOf(models: readonly Model[], sample: Sample, prior: Prior
       [ab, bb],
     ],
     line_df,
+    spread: Math.sqrt(between2 + within2 + (sample.dose ? sample.dose.sd ** 2 : 0)),
     between: Math.sqrt(between2),
     own_slope: Math.sqrt(mean((m) => exp(2 * value(m, "ln_own_slope")))),
     within: Math.sqrt(within2),
@@ -110,6 +109,7 @@ export function priorGroup(heat_kW: number, end: End, prior: Prior = physicsPrio
       [0, prior.slope_sd ** 2],
     ],
     line_df: null,
+    spread: Math.sqrt(prior.between ** 2 + prior.within ** 2),
     between: prior.between,
     own_slope: prior.own_slope,
     within: prior.within,

@@ -99,7 +99,15 @@ export function logLikelihood(t: Float64Array, sample: Sample, asked: Asked = {}
       const step = STEP * tau;
       const bend = exp((-step * step) / s);
       bell(room.good, at, r, tau, s, height / (1 + of), bend);
-      bell(room.feet, at, r - b * (feet_shift[j] as number), tau, s, (height * of) / (1 + of), bend);
+      bell(
+        room.feet,
+        at,
+        r - b * (feet_shift[j] as number),
+        tau,
+        s,
+        (height * of) / (1 + of),
+        bend,
+      );
       for (let q = 0; q < Q; q++) {
         const m = (room.good[at + q] as number) + (room.feet[at + q] as number) + slipped;
         honestAt[q] = c < 1 ? (honestAt[q] as number) + c * ln(m) : (honestAt[q] as number) * m;
@@ -132,7 +140,8 @@ export function logLikelihood(t: Float64Array, sample: Sample, asked: Asked = {}
     }
     const other = exp(n * c * LN_MISTAKEN - scale);
     const crowd = two ? (c < 1 ? exp(crowdLog - scale) : crowdAt) : 0;
-    const like = (honest + several * odds_never * lazy + odds_other * other + odds_crowd * crowd) / all;
+    const like =
+      (honest + several * odds_never * lazy + odds_other * other + odds_crowd * crowd) / all;
     total += w * (ln(like) + scale);
     const pH = honest / (like * all);
     const pN = (several * odds_never * lazy) / (like * all);
@@ -227,8 +236,7 @@ export function logLikelihood(t: Float64Array, sample: Sample, asked: Asked = {}
         (rn * rn * n0 - 2 * rn * tau * n1 + tau2 * n2) / s;
       const by_s = (0.5 * (squares - g0 - f0 - n0)) / s;
       onNight += by_s * 2 * own2 * xj;
-      const by_tau =
-        (tau * (r * g1 + rf * f1 + rn * n1) - tau2 * (g2 + f2 + n2)) / s;
+      const by_tau = (tau * (r * g1 + rf * f1 + rn * n1) - tau2 * (g2 + f2 + n2)) / s;
       add(g, AT.ln_between, freeB * by_tau * (b2 / tau2));
       add(g, AT.ln_within, freeW * by_s * 2 * s2);
       add(g, AT.ln_own_slope, by_s * 2 * own2 * xj * xj);

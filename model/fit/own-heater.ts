@@ -1,7 +1,7 @@
 import { exp } from "../ln-exp.ts";
 import { averageAt, heaterVariance, type Student } from "./bands.ts";
+import type { GroupFit } from "./group.ts";
 import { MISTAKEN } from "./likelihood.ts";
-import type { GroupFit } from "./published.ts";
 import { SETTINGS } from "./settings.ts";
 import { studentCdf } from "./student.ts";
 
@@ -91,7 +91,9 @@ function updated(
     const kb = pab + row.x * pbb;
     const variance = ka + row.x * kb + group.within ** 2 + row.variance;
     const residual = row.y - level - slope * row.x;
-    weight *= ((1 - slip) * exp((-0.5 * residual * residual) / variance)) / Math.sqrt(2 * Math.PI * variance);
+    weight *=
+      ((1 - slip) * exp((-0.5 * residual * residual) / variance)) /
+      Math.sqrt(2 * Math.PI * variance);
     level += (ka * residual) / variance;
     slope += (kb * residual) / variance;
     paa -= (ka * ka) / variance;

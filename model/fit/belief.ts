@@ -1,9 +1,8 @@
 import { exp, ln } from "../ln-exp.ts";
-import { logistic } from "./likelihood.ts";
-import { AT, ONE_CROWD, type Parameter, valueOf } from "./parameters.ts";
-import type { End } from "./row.ts";
-import type { Sample } from "./sample.ts";
+import type { End } from "./group.ts";
 import { LEAST_TAIL_DF } from "./nodes.ts";
+import { AT, ONE_CROWD, type Parameter, valueOf } from "./parameters.ts";
+import type { Sample } from "./sample.ts";
 import { SETTINGS as S } from "./settings.ts";
 
 /** What is believed of one heater size and end before its own rows. */

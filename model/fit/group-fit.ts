@@ -1,6 +1,6 @@
 import { exp, ln } from "../ln-exp.ts";
 import type { Prior } from "./belief.ts";
-import { logLikelihood, logistic } from "./likelihood.ts";
+import { logistic, logLikelihood } from "./likelihood.ts";
 import { at, diagonal, type Matrix } from "./matrix.ts";
 import { type Maximum, maximise } from "./maximise.ts";
 import { AT, ONE_CROWD, TWO_CROWDS } from "./parameters.ts";
@@ -40,17 +40,22 @@ export function fitGroup(sample: Sample, prior: Prior): Model[] {
     .filter((m) => m !== null);
   const two = seconds.length > 0 ? climb(highest(seconds).t, 100, FINE) : null;
   const extra = TWO_CROWDS - ONE_CROWD;
-  const weight = two && honestIsMost(part, two.t) ? logistic(two.value - one.value - 0.5 * extra * ln(part.votes + 1)) : 0;
-  return [
-    { ...one, weight: 1 - weight },
-    ...(two ? [{ ...two, weight }] : []),
-  ]
+  const weight =
+    two && honestIsMost(part, two.t)
+      ? logistic(two.value - one.value - 0.5 * extra * ln(part.votes + 1))
+      : 0;
+  return [{ ...one, weight: 1 - weight }, ...(two ? [{ ...two, weight }] : [])]
     .filter((m) => m.weight > NEGLIGIBLE)
     .map((m) => onAll(m, part, sample, prior));
 }
 
 /** From the maximum of a part to that of all rows; the part's curvature serves, scaled up. */
-function onAll({ t, weight }: Maximum & { weight: number }, part: Sample, sample: Sample, prior: Prior): Model {
+function onAll(
+  { t, weight }: Maximum & { weight: number },
+  part: Sample,
+  sample: Sample,
+  prior: Prior,
+): Model {
   const length = t.length;
   const uncertainty = usualInformation(part, prior, length).map((v) => 1 / Math.sqrt(v));
   let covariance = covarianceAt(t, part, prior, uncertainty);
@@ -58,16 +63,32 @@ function onAll({ t, weight }: Maximum & { weight: number }, part: Sample, sample
   if (part !== sample) {
     const scale = part.votes / sample.votes;
     covariance = covariance.map((row) => row.map((v) => v * scale));
-    found = maximise(logPosterior(sample, prior), t, { inverse: covariance, longest: longestSteps, rounds: 20, tolerance: FINE }).t;
+    found = maximise(logPosterior(sample, prior), t, {
+      inverse: covariance,
+      longest: longestSteps,
+      rounds: 20,
+      tolerance: FINE,
+    }).t;
   }
   const components = new Float64Array(4);
   logLikelihood(found, sample, { components });
   return { t: found, covariance, weight, components };
 }
 
-function climbed(sample: Sample, prior: Prior, t: Float64Array, rounds: number, tolerance: number): Maximum {
+function climbed(
+  sample: Sample,
+  prior: Prior,
+  t: Float64Array,
+  rounds: number,
+  tolerance: number,
+): Maximum {
   const inverse = diagonal(usualInformation(sample, prior, t.length).map((v) => 1 / v));
-  return maximise(logPosterior(sample, prior), t, { inverse, longest: longestSteps, rounds, tolerance });
+  return maximise(logPosterior(sample, prior), t, {
+    inverse,
+    longest: longestSteps,
+    rounds,
+    tolerance,
+  });
 }
 
 function best(sample: Sample, prior: Prior, starts: Float64Array[], count: number): Float64Array[] {
