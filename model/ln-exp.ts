@@ -10,8 +10,8 @@ export const ln: (x: number) => number = stdlibLn;
 
 /** log₂ e, and ln 2 in two parts of which the first times a whole number is exact. */
 const LOG2_E = 1.442_695_040_888_963_4;
-const LN2_HIGH = 6.931_457_519_531_25e-1;
-const LN2_LOW = 1.428_606_820_309_417_2e-6;
+const LN2_HIGH = 0.693_145_751_953_125;
+const LN2_LOW = 0.000_001_428_606_820_309_417_3;
 /** Powers of two from 2^−1075 (which is 0) to 2^1023, by exponent + 1075. */
 const POWERS_OF_TWO = Float64Array.from({ length: 2099 }, (_, i) => {
   let power = 1;
@@ -28,13 +28,10 @@ export function exp(x: number): number {
   const n = Math.floor(LOG2_E * x + 0.5);
   const r = x - n * LN2_HIGH - n * LN2_LOW;
   const rr = r * r;
-  const p =
-    r *
-    ((1.261_771_930_748_105_9e-4 * rr + 3.029_944_077_074_419_6e-2) * rr +
-      1);
+  const p = r * ((0.000_126_177_193_074_810_58 * rr + 0.030_299_440_770_744_195) * rr + 1);
   const q =
-    ((3.001_985_051_386_644_6e-6 * rr + 2.524_483_403_496_841e-3) * rr +
-      2.272_655_482_081_550_3e-1) *
+    ((0.000_003_001_985_051_386_644_6 * rr + 0.002_524_483_403_496_841) * rr +
+      0.227_265_548_208_155_03) *
       rr +
     2;
   return (1 + (2 * p) / (q - p)) * (POWERS_OF_TWO[n + 1075] as number);

@@ -154,7 +154,9 @@ export const publishedFit = z.object({
       slope: num.describe("Per ln(density/1.225)"),
       covariance,
       line_df: num.nullable(),
-      spread: num.describe("Standard deviation in ln of one tune of one heater at sea-level density"),
+      spread: num.describe(
+        "Standard deviation in ln of one tune of one heater at sea-level density",
+      ),
       between: num.describe("Of it, between heaters of one dose"),
       own_slope: num.describe("Standard deviation of heaters' own slopes"),
       within: num.describe("Of it, between tunes of one heater"),

@@ -1,4 +1,5 @@
-import type { FitRow, GroupFit } from "../model/fit/group.ts";
+import type { GroupFit } from "../model/fit/group.ts";
+import type { FitRow } from "../model/fit/row.ts";
 import { residual_pct } from "../model/residual.ts";
 import type { AsideReason } from "./contract.ts";
 

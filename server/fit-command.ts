@@ -1,6 +1,6 @@
+import { fingerprint } from "../model/fit/fingerprint.ts";
 import { fitAtlas } from "../model/fit/fit.ts";
 import type { GroupFit } from "../model/fit/group.ts";
-import { fingerprint } from "../model/fit/fingerprint.ts";
 import { NUMERICS, SETTINGS } from "../model/fit/settings.ts";
 import { readFitFile } from "./fit-file.ts";
 import { CommandError, type FitOptions, readOptions } from "./fit-options.ts";

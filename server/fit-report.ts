@@ -41,7 +41,14 @@ function reasonOf({ row, reason }: RejectedRow): RowReason {
 }
 
 /** The same for reading. Coefficients in full: they are for comparing. */
-export function reportText({ code, estimator, settings, rows_sha256, groups, rejected }: FitReport): string {
+export function reportText({
+  code,
+  estimator,
+  settings,
+  rows_sha256,
+  groups,
+  rejected,
+}: FitReport): string {
   return [
     ...groups.flatMap(groupLines),
     ...rejected.map(asideLine),

@@ -1,7 +1,7 @@
 import { exp, ln } from "../ln-exp.ts";
 import type { End } from "./group.ts";
 import { LEAST_TAIL_DF } from "./nodes.ts";
-import { AT, ONE_CROWD, type Parameter, valueOf } from "./parameters.ts";
+import { AT, ONE_CROWD, type Parameter, parameter } from "./parameters.ts";
 import type { Sample } from "./sample.ts";
 import { SETTINGS as S } from "./settings.ts";
 
@@ -47,7 +47,7 @@ export function logPrior(
     if (gradient) gradient[AT[name]] = (gradient[AT[name]] as number) + value;
   };
   const student = (name: Parameter, mean: number, sd: number, df = Number.POSITIVE_INFINITY) => {
-    const z = (valueOf(t, name) - mean) / sd;
+    const z = (parameter(t, name) - mean) / sd;
     if (df === Number.POSITIVE_INFINITY) {
       total -= 0.5 * z * z;
       rise(name, -z / sd);
@@ -58,18 +58,18 @@ export function logPrior(
   };
   /** Scaled inverse χ² of a variance, in ln sd. */
   const spread = (name: Parameter, usual: number, worth: number) => {
-    const ratio = usual ** 2 * exp(-2 * valueOf(t, name));
-    total -= worth * (valueOf(t, name) - ln(usual)) + 0.5 * worth * (ratio - 1);
+    const ratio = usual ** 2 * exp(-2 * parameter(t, name));
+    total -= worth * (parameter(t, name) - ln(usual)) + 0.5 * worth * (ratio - 1);
     rise(name, worth * (ratio - 1));
   };
   /** Dirichlet of the mixing proportions whose log-odds against the first are given. */
   const proportions = (names: readonly Parameter[]) => {
-    const odds = names.map((name) => exp(valueOf(t, name)));
+    const odds = names.map((name) => exp(parameter(t, name)));
     const all = odds.reduce((sum, v) => sum + v, 1);
     const honest = 1 - names.length * S.mistake_share;
     total -= S.mistake_worth * (ln(all) + honest * ln(honest));
     names.forEach((name, k) => {
-      total += S.mistake_worth * S.mistake_share * (valueOf(t, name) - ln(S.mistake_share));
+      total += S.mistake_worth * S.mistake_share * (parameter(t, name) - ln(S.mistake_share));
       rise(name, S.mistake_worth * (S.mistake_share - (odds[k] as number) / all));
     });
   };
@@ -102,7 +102,7 @@ function doses(
   { dose, ln_dose, weight }: Sample,
   rise: (name: Parameter, value: number) => void,
 ): number {
-  const mean = valueOf(t, "ln_dose");
+  const mean = parameter(t, "ln_dose");
   if (!dose) {
     rise("ln_dose", -mean);
     return -0.5 * mean * mean;

@@ -1,6 +1,6 @@
 import { exp, ln } from "../ln-exp.ts";
 import { NODES, nodeWeights } from "./nodes.ts";
-import { AT, ONE_CROWD, valueOf } from "./parameters.ts";
+import { AT, ONE_CROWD, parameter } from "./parameters.ts";
 import type { Sample } from "./sample.ts";
 import { NUMERICS, SETTINGS } from "./settings.ts";
 
@@ -39,27 +39,27 @@ export function logLikelihood(t: Float64Array, sample: Sample, asked: Asked = {}
   const { gradient, feet, components } = asked;
   const { owners, first, x, y, variance, assumed, feet_shift, weight, power } = sample;
   const deep = gradient !== undefined || feet !== undefined;
-  const a = valueOf(t, "level");
-  const b = valueOf(t, "slope");
-  const night = valueOf(t, "night");
-  const never = valueOf(t, "never_level");
-  const ln_dose = valueOf(t, "ln_dose");
-  const between2 = exp(2 * valueOf(t, "ln_between"));
-  const within2 = exp(2 * valueOf(t, "ln_within"));
-  const own2 = exp(2 * valueOf(t, "ln_own_slope"));
+  const a = parameter(t, "level");
+  const b = parameter(t, "slope");
+  const night = parameter(t, "night");
+  const never = parameter(t, "never_level");
+  const ln_dose = parameter(t, "ln_dose");
+  const between2 = exp(2 * parameter(t, "ln_between"));
+  const within2 = exp(2 * parameter(t, "ln_within"));
+  const own2 = exp(2 * parameter(t, "ln_own_slope"));
   const floor2 = { between: SETTINGS.between ** 2, within: SETTINGS.within ** 2 };
   const dose2 = sample.dose ? sample.dose.sd ** 2 : 0;
-  const odds_never = exp(valueOf(t, "logit_never"));
-  const odds_other = exp(valueOf(t, "logit_other"));
-  const logit_feet = valueOf(t, "logit_feet");
-  const rise = valueOf(t, "feet_rise") / sample.x_sd;
-  const slip = logistic(valueOf(t, "logit_slip"));
+  const odds_never = exp(parameter(t, "logit_never"));
+  const odds_other = exp(parameter(t, "logit_other"));
+  const logit_feet = parameter(t, "logit_feet");
+  const rise = parameter(t, "feet_rise") / sample.x_sd;
+  const slip = logistic(parameter(t, "logit_slip"));
   const slipped = slip * MISTAKEN;
   const two = t.length > ONE_CROWD;
-  const shift = valueOf(t, "crowd_shift");
-  const tilt = valueOf(t, "crowd_tilt");
-  const crowd2 = exp(2 * valueOf(t, "ln_crowd"));
-  const nodes = nodeWeights(valueOf(t, "ln_tail"));
+  const shift = parameter(t, "crowd_shift");
+  const tilt = parameter(t, "crowd_tilt");
+  const crowd2 = exp(2 * parameter(t, "ln_crowd"));
+  const nodes = nodeWeights(parameter(t, "ln_tail"));
   const g = new Float64Array(t.length);
   let total = 0;
   for (let i = 0; i < owners; i++) {
@@ -82,7 +82,9 @@ export function logLikelihood(t: Float64Array, sample: Sample, asked: Asked = {}
     const tau = Math.sqrt(tau2);
     const offset = a - (dosed ? d - ln_dose : 0);
     const odds_crowd = two
-      ? exp(valueOf(t, "logit_crowd") + valueOf(t, "crowd_odds") * (sample.standing[i] as number))
+      ? exp(
+          parameter(t, "logit_crowd") + parameter(t, "crowd_odds") * (sample.standing[i] as number),
+        )
       : 0;
     const all = 1 + several * odds_never + odds_other + odds_crowd;
     honestAt.fill(c < 1 ? 0 : 1);

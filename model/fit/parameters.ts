@@ -46,6 +46,6 @@ export const ONE_CROWD = AT.logit_crowd;
 export const TWO_CROWDS = PARAMETERS.length;
 
 /** @returns the parameter's value; 0 where the vector is of the model without a second crowd */
-export function valueOf(t: Float64Array, name: Parameter): number {
+export function parameter(t: Float64Array, name: Parameter): number {
   return t[AT[name]] ?? 0;
 }

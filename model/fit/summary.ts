@@ -5,7 +5,7 @@ import type { Model } from "./group-fit.ts";
 import { logistic } from "./likelihood.ts";
 import { at } from "./matrix.ts";
 import { LEAST_TAIL_DF } from "./nodes.ts";
-import { AT, valueOf } from "./parameters.ts";
+import { AT, parameter } from "./parameters.ts";
 import type { Sample } from "./sample.ts";
 import { SETTINGS } from "./settings.ts";
 
@@ -17,7 +17,7 @@ type Summary = Omit<GroupFit, "heat_kW" | "end" | "tunes" | "rejected" | "densit
  */
 export function summaryOf(models: readonly Model[], sample: Sample, prior: Prior): Summary {
   const mean = (of: (m: Model) => number) => models.reduce((sum, m) => sum + m.weight * of(m), 0);
-  const value = (m: Model, p: keyof typeof AT) => valueOf(m.t, p);
+  const value = (m: Model, p: keyof typeof AT) => parameter(m.t, p);
   const intercept = mean((m) => value(m, "level"));
   const slope = mean((m) => value(m, "slope"));
   const [a, b, d] = [AT.level, AT.slope, AT.ln_dose];

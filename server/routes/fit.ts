@@ -93,7 +93,9 @@ function pointOf(row: TuneRow, end: End, group: GroupFit): ScalingPoint {
     fan_rpm,
     pump_Hz_per_krpm: (pump_Hz * 1000) / fan_rpm,
     status: held ? "held" : aside ? "rejected" : "kept",
-    reason: held ? "Held at the door; its contributor knows why." : reason,
-    aside: held ? HELD_AT_THE_DOOR : reason ? farOff(group, own) : null,
+    reason: held
+      ? "Held at the door; its contributor knows why."
+      : aside && asideSentence(aside, end),
+    aside: held ? HELD_AT_THE_DOOR : aside && farOff(group, own),
   };
 }

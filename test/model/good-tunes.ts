@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { airAt, standardPressure, stationPressureFromQnh } from "../../model/air.ts";
 import { ENDS, type End } from "../../model/fit/group.ts";
-import { PRIOR } from "../../model/fit/prior.ts";
+import { SETTINGS } from "../../model/fit/settings.ts";
 import type { ScreenContext } from "../../model/screen.ts";
 import type { Tune } from "../../model/tune.ts";
 
@@ -12,8 +12,8 @@ import type { Tune } from "../../model/tune.ts";
 
 /** Mixture of a well-tuned heater in standard sea-level air by the physics prior, Hz per 1,000 rpm. */
 export const PRIOR_MIXTURE: Record<End, number> = {
-  low: Math.exp(PRIOR.intercept.low),
-  high: Math.exp(PRIOR.intercept.high),
+  low: Math.exp(SETTINGS.level_low),
+  high: Math.exp(SETTINGS.level_high),
 };
 
 export interface GoodTune {

@@ -15,6 +15,7 @@ export const EMPTY_ATLAS: PublishedFit = {
   version: "prior",
   published_at: null,
   code: "test",
+  estimator: "test",
   settings: {},
   rows_sha256: null,
   demo: false,

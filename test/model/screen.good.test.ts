@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import type { GroupFit, PublishedFit } from "../../model/fit/group.ts";
-import { priorGroup } from "../../model/fit/prior.ts";
+import { priorGroup } from "../../model/fit/summary.ts";
 import { screen } from "../../model/screen.ts";
 import { type Tune, tuneSchema } from "../../model/tune.ts";
 import { goodTunes, PRIOR_MIXTURE } from "./good-tunes.ts";
@@ -121,6 +121,7 @@ function fitWith(heat_kW: number, intercepts: Record<"low" | "high", number>): P
     version: "2026-11-25.1",
     published_at: "2026-11-25T00:00:00Z",
     code: "test",
+    estimator: "test",
     settings: {},
     alarms: [],
     rows_sha256: null,

@@ -2,7 +2,6 @@ import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import { fitAtlas } from "../../../model/fit/fit.ts";
 import type { FitRow } from "../../../model/fit/row.ts";
-import { studentDensity } from "../../../model/fit/spread.ts";
 
 /** Figures published outside the project, through the atlas's own fit. */
 const read = (file: string) => JSON.parse(readFileSync(`test/reference/${file}`, "utf8"));
@@ -24,15 +23,4 @@ test("Rosner's 54 values hold three outliers, and the fit sets aside those three
   );
   const { rejected } = fitAtlas(rows);
   expect(rejected.map(({ row }) => values[row as number])).toEqual([5.34, 5.42, 6.01]);
-});
-
-test("density of Student's t against its closed forms", () => {
-  // ν = 3: 6√3/(π(3 + z²)²), ν = 5: 8/(3π√5(1 + z²/5)³) (Johnson, Kotz & Balakrishnan 1995, ch. 28).
-  for (const z of [0, 0.5, 1, 2, 4]) {
-    expect(studentDensity(z, 3)).toBeCloseTo((6 * Math.sqrt(3)) / (Math.PI * (3 + z * z) ** 2), 3);
-    expect(studentDensity(z, 5)).toBeCloseTo(
-      8 / (3 * Math.PI * Math.sqrt(5) * (1 + (z * z) / 5) ** 3),
-      4,
-    );
-  }
 });
