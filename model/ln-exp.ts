@@ -9,7 +9,7 @@ import stdlibLn from "@stdlib/math-base-special-ln";
 export const ln: (x: number) => number = stdlibLn;
 
 /** log₂ e, and ln 2 in two parts of which the first times a whole number is exact. */
-const LOG2_E = 1.442_695_040_888_963_4;
+const LOG2_E = Math.LOG2E;
 const LN2_HIGH = 0.693_145_751_953_125;
 const LN2_LOW = 0.000_001_428_606_820_309_417_3;
 /** Powers of two from 2^−1075 (which is 0) to 2^1023, by exponent + 1075. */

@@ -3,14 +3,17 @@
  * the truth is known, so errors and coverages are against it.
  */
 export interface StudyReport {
-  /** Version of the code that was studied. */
+  /** Version of the code that was studied, and hash of all files of the model. */
   code: string;
+  model_sha256: string;
   size: "quick" | "full";
   seed: number;
   /** The air that errors and bands are looked at: a cold night by the sea first, then the standard atmosphere. */
   airs: StudyAir[];
   levels: number[];
   scenarios: StudyScenario[];
+  /** How often the bands of heaters with own tunes held, by generator and number of own tunes. */
+  own_heaters: StudyOwnHeaters[];
   /** Kinds of mistakes that were simulated at several shares. */
   breakdown?: StudyBreakdown[];
 }
@@ -25,7 +28,7 @@ export interface StudyScenario {
   id: string;
   title: string;
   /** What family of question it belongs to. */
-  family: "clean" | "slips" | "lazy" | "flood" | "fakes" | "spread" | "air" | "pooling";
+  family: "clean" | "slips" | "lazy" | "flood" | "fakes" | "spread" | "air" | "pooling" | "trade";
   /** "fixed": every run has the same truth. "drawn": each run's truth is drawn from what the prior says. */
   truth: "fixed" | "drawn";
   contributors: number;
@@ -60,4 +63,19 @@ export interface StudyBreakdown {
   air: string;
   /** The largest such share; 0 when it does not hold even at the smallest. */
   holds_to_pct: { estimator: string; share_pct: number }[];
+}
+
+/** Heaters with own tunes in a clean crowd of 200: coverage and half-widths, %, by air (0, 3,000, 4,500 m). */
+export interface StudyOwnHeaters {
+  generator: "first" | "trade";
+  own_tunes: number;
+  /** One of the own tunes is twice what it should be. */
+  one_doubled: boolean;
+  heaters: number;
+  next_80_held_pct: number[];
+  next_95_held_pct: number[];
+  next_95_half_pct: number[];
+  best_80_held_pct: number[];
+  best_95_held_pct: number[];
+  best_95_half_pct: number[];
 }

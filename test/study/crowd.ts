@@ -143,13 +143,14 @@ function finalCo(random: Seeded, { stops_early, co_stated }: Reporting) {
 interface Stated {
   density_kg_m3: number;
   ln_density_sd?: number;
+  temperature_assumed?: boolean;
 }
 
 function statedAir(random: Seeded, r: Reporting, elevation_m: number, night: number): Stated {
   const small = Math.exp(r.density_sd * random.normal());
   if (r.no_temperature > 0 && random.uniform() < r.no_temperature) {
     const density_kg_m3 = standardDensity(elevation_m) * small;
-    return { density_kg_m3, ln_density_sd: LN_SD_NO_TEMPERATURE };
+    return { density_kg_m3, ln_density_sd: LN_SD_NO_TEMPERATURE, temperature_assumed: true };
   }
   if (r.vague_elevation > 0 && random.uniform() < r.vague_elevation) {
     const thought = Math.max(-400, elevation_m + ELEVATION_SD_m * random.normal());

@@ -33,14 +33,14 @@ export interface Lie {
   share: number;
   /** What they state against the true pump rate. */
   times: number;
-  /** All at one place of that elevation, or each at a high place of its own. */
-  at_m: number | "high places";
+  /** All at one place of that elevation, or each at a place of its own. */
+  at_m: number | "high places" | "the sea" | "anywhere";
   /** One row each; two high ones; or a true one by the sea and a false one up high. */
   rows?: "one" | "two high" | "true and false";
 }
 
-const HIGH_m = [2500, 4500] as const;
-const HIGH_PLACES = 400;
+const PLACES_m = { "high places": [2500, 4500], "the sea": [0, 500], anywhere: [0, 4500] } as const;
+const PLACES = 400;
 /** They agree to 3 %. */
 const AGREE = 0.03;
 /** Who lies from one place does so at one time; who takes the trouble to spread out picks months too. */
@@ -61,13 +61,14 @@ export function withFakes<Row extends FitRow>(
     const site = { cell, elevation_m };
     const stated = { density_kg_m3 };
     const contributor = `fake${fake}`;
-    const month = at_m === "high places" ? someMonth(random) : ONE_MONTH;
+    const month = typeof at_m === "number" ? ONE_MONTH : someMonth(random);
     return rowOf({ contributor, k, site, month, night: 1, y, stated, honest: lie === 1 });
   };
   const lie = (fake: number, k: number) => {
-    if (at_m !== "high places") return say(fake, k, at_m, "one place", times);
-    const elevation_m = HIGH_m[0] + (HIGH_m[1] - HIGH_m[0]) * random.uniform();
-    return say(fake, k, elevation_m, `high ${Math.floor(HIGH_PLACES * random.uniform())}`, times);
+    if (typeof at_m === "number") return say(fake, k, at_m, "one place", times);
+    const [lowest, highest] = PLACES_m[at_m];
+    const elevation_m = lowest + (highest - lowest) * random.uniform();
+    return say(fake, k, elevation_m, `lie ${Math.floor(PLACES * random.uniform())}`, times);
   };
   const lies = Array.from({ length: fakes }, (_, fake) => {
     if (told === "one") return [lie(fake, 0)];

@@ -9,7 +9,7 @@ import { BANDS } from "../../client/study/off-claim.ts";
 import type { StudyReport } from "../../client/study/report.ts";
 import { format } from "../../client/units.ts";
 import { THRESHOLDS } from "../../model/fit/alarms.ts";
-import { FIT_SETTINGS } from "../../model/fit/settings.ts";
+import { NUMERICS, SETTINGS } from "../../model/fit/settings.ts";
 
 export const METHOD_PAGE = "docs/method.md";
 
@@ -20,7 +20,8 @@ const list = (values: readonly number[]) => values.map((v) => format(v, 1)).join
 export function withFigures(document: string, report: StudyReport): string {
   const withStudy = replaced(document, "figures", figuresOf(report));
   const withBands = replaced(withStudy, "calibration", calibrationOf(report));
-  return replaced(withBands, "chosen numbers", chosenNumbers());
+  const withOwn = replaced(withBands, "own heaters", ownHeatersOf(report));
+  return replaced(withOwn, "chosen numbers", chosenNumbers());
 }
 
 /** What stands between the two comments of that name. */
@@ -54,13 +55,36 @@ function calibrationOf(report: StudyReport): string {
   return table([["contributors", "runs", ...header], ...rows]);
 }
 
+function ownHeatersOf({ own_heaters }: StudyReport): string {
+  const header = [
+    "generator",
+    "own tunes",
+    "next tune: held at 80 %",
+    "at 95 %",
+    "± % at 95 %",
+    "best setting: held at 80 %",
+    "at 95 %",
+    "± % at 95 %",
+  ];
+  const rows = own_heaters.map((of) => [
+    of.generator,
+    `${of.own_tunes}${of.one_doubled ? ", one doubled" : ""}`,
+    ...[of.next_80_held_pct, of.next_95_held_pct, of.next_95_half_pct].map(list),
+    ...[of.best_80_held_pct, of.best_95_held_pct, of.best_95_half_pct].map(list),
+  ]);
+  return table([header, ...rows]);
+}
+
 function cells({ id, title, errors_pct, held_pct }: MethodLine): string[] {
   const errors = errors_pct.map((values) => (values ? list(values) : "–"));
   return [`\`${id}\`: ${title}`, ...errors, ...held_pct.map(list)];
 }
 
 function chosenNumbers(): string {
-  const fit = Object.entries(FIT_SETTINGS).map(([name, value]) => [name, rounded(value)]);
+  const fit = Object.entries({ ...SETTINGS, ...NUMERICS }).map(([name, value]) => [
+    name,
+    rounded(value),
+  ]);
   const alarms = Object.entries(THRESHOLDS).map(([code, value]) => [`alarm: ${code}`, `${value}`]);
   const named = [...fit, ...alarms].map(([name, value]) => [`\`${name}\``, value ?? ""]);
   return table([["name", "value"], ...named]);

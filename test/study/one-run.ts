@@ -1,19 +1,11 @@
 import { AIRS, LEVELS, lnRatio } from "./airs.ts";
 import { type SimulatedRow, TARGET } from "./crowd.ts";
-import {
-  drawnPopulation,
-  FIXED,
-  heaterOf,
-  type Population,
-  type Seeded,
-  seeded,
-  trueMean,
-  tuned,
-} from "./population.ts";
+import { drawnPopulation, FIXED, seeded } from "./population.ts";
 import { ALONE, ESTIMATORS } from "./rivals/all.ts";
 import type { Answer, Estimator, Fitted, Interval } from "./rivals/estimator.ts";
 import { hypsotune, isOf } from "./rivals/hypsotune.ts";
 import type { Scenario } from "./scenarios/scenario.ts";
+import { truthOf } from "./truth.ts";
 
 /** Rows counted and, of them, rows set aside. */
 export interface Counted {
@@ -44,8 +36,9 @@ export function oneRun(scenario: Scenario, seed: number, run: number): RunFigure
   const random = seeded(mixed(`${seed} ${scenario.id} ${run}`));
   const drawn = scenario.truth === "drawn" ? drawnPopulation(random) : FIXED;
   const { rows, truth = drawn, target = TARGET } = scenario.make(random, drawn);
-  const means = X.map((x) => trueMean(truth, x));
-  const further = furtherHeaters(random, truth);
+  const known = truthOf(truth);
+  const means = X.map((x) => known.mean(x));
+  const further = Array.from({ length: FURTHER }, () => known.another(random, X));
   const own = rows.filter(isOf(target));
   return estimatorsOf(scenario, own.length < rows.length).flatMap((estimator) => {
     const fitted = estimator.fit(rows, target);
@@ -73,8 +66,8 @@ function figuresOf(estimator: string, fitted: Fitted, { means, further, rows }: 
     error: answers.map(({ centre }, air) => centre - (means[air] as number)),
     mean_held: by(({ mean }, level, air) => held(mean[level], means[air] as number)),
     new_held: by(({ another }, level, air) => {
-      const heaters = further[air] as number[];
-      return heaters.reduce((sum, y) => sum + held(another[level], y), 0) / heaters.length;
+      const count = further.reduce((sum, ys) => sum + held(another[level], ys[air] as number), 0);
+      return count / further.length;
     }),
     mean_half: by(({ mean }, level) => half(mean[level])),
     new_half: by(({ another }, level) => half(another[level])),
@@ -100,12 +93,6 @@ function held(band: Interval | undefined, y: number): number {
 
 function half(band: Interval | undefined): number {
   return band ? (band.upper - band.lower) / 2 : Number.NaN;
-}
-
-/** Further heaters of the population, each tuned once in every air: by air, then heater. */
-function furtherHeaters(random: Seeded, truth: Population): number[][] {
-  const heaters = Array.from({ length: FURTHER }, () => heaterOf(random, truth));
-  return X.map((x) => heaters.map((heater) => tuned(random, truth, heater, x)));
 }
 
 /** A 32-bit number from a text: FNV-1a, stirred once more so that neighbours have nothing in common. */

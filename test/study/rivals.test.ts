@@ -1,15 +1,12 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import type { FitRow } from "../../model/fit/row.ts";
-import { leastSquares } from "../../model/fit/least-squares.ts";
 import { LEVELS } from "./airs.ts";
 import { bisquareByVotes } from "./rivals/bisquare-by-votes.ts";
 import type { Fitted, Point } from "./rivals/estimator.ts";
-import { coefficientVariance, huberLine } from "./rivals/huber.ts";
+import { hierarchicalNormal } from "./rivals/hierarchical-normal.ts";
 import { leastSquaresLine } from "./rivals/least-squares.ts";
-import { madCutLine } from "./rivals/mad-cut.ts";
 import { answers, type StraightLine } from "./rivals/straight-line.ts";
-import { theilSenLine } from "./rivals/theil-sen.ts";
 
 const read = (file: string) => JSON.parse(readFileSync(`test/reference/${file}`, "utf8"));
 const intervals = read("stats_prediction_intervals.json");
@@ -36,50 +33,27 @@ describe.each(["cars", "toluca"])("least squares on %s", (name) => {
   });
 });
 
-test("Theil–Sen's slope on cars is R's median of pairwise slopes", () => {
-  const { slope } = theilSenLine(pointsOf(intervals.cars)) as StraightLine;
-  expect(slope).toBeCloseTo(read("stats_theilsen.json").cars, 12);
-});
-
-/** Stack loss (Brownlee, 1960), three predictors: residuals, scale and standard errors of R's Huber fit (MASS 7.3). */
-test("Huber's covariance gives the published standard errors of the stack loss data", () => {
-  const { data, huber_tight } = read("stats_robust.json").stackloss;
-  const { "stack.loss": y, ...predictors } = data as Record<string, number[]>;
-  const design = (y as number[]).map((_, i) => [
-    1,
-    ...Object.values(predictors).map((column) => column[i] as number),
-  ]);
-  const coefficients = Object.values(huber_tight.coef as Record<string, number>);
-  const residual = design.map((row, i) =>
-    row.reduce((left, v, j) => left - v * (coefficients[j] as number), y?.[i] as number),
+/**
+ * By hand: two owners' means stand apart by far more than their rows scatter, so the ratio is large and the slope is that
+ * within owners.
+ */
+test("the hierarchical normal model takes the slope within owners where owners differ", () => {
+  const rows = [0, 1, 2, 3].flatMap((owner) =>
+    [0, 1, 2].map((k) => {
+      const x = -0.1 * k - 0.05 * owner;
+      return {
+        row: `${owner} ${k}`,
+        contributor: `${owner}`,
+        heat_kW: 5,
+        end: "low" as const,
+        density_kg_m3: 1.225 * Math.exp(x),
+        pump_Hz: Math.exp(0.9 * x + 0.3 * (owner % 2) + 0.001 * (k % 2)),
+        fan_rpm: 1000,
+      };
+    }),
   );
-  const unit = coefficientVariance(residual, huber_tight.scale, 4);
-  const { unscaled_covariance } = leastSquares(design, y as number[]);
-  for (const [j, se] of Object.values(huber_tight.se as Record<string, number>).entries()) {
-    const got = Math.sqrt(unit * (unscaled_covariance[j]?.[j] as number));
-    expect(Math.abs(got / se - 1)).toBeLessThan(1e-6);
-  }
-});
-
-// By hand: at K·scale beyond the line a point pulls no more, so its distance does not matter.
-test("Huber's line is least squares' while nothing is far off, and bounded when something is", () => {
-  const x = Array.from({ length: 21 }, (_, i) => i / 10 - 1);
-  const wave = (i: number) => 0.1 * (i % 2 === 0 ? 1 : -1);
-  const line = (far: number) =>
-    huberLine(x.map((v, i) => [v, 1 + 2 * v + wave(i) + (i === 20 ? far : 0)])) as StraightLine;
-  const plain = leastSquaresLine(x.map((v, i) => [v, 1 + 2 * v + wave(i)])) as StraightLine;
-  expect(line(0).slope).toBeCloseTo(plain.slope, 10);
-  expect(line(1000).slope).toBeCloseTo(line(10).slope, 6);
-  expect(Math.abs(line(1000).slope - 2)).toBeLessThan(0.15);
-});
-
-test("the cut sets aside what is far off and nothing else", () => {
-  const points: Point[] = Array.from({ length: 30 }, (_, i) => [i, 3 + 2 * i + Math.sin(i)]);
-  const wrong = points.map(([x, y], i): Point => (i === 25 || i === 4 ? [x, y + 90] : [x, y]));
-  const cut = madCutLine(wrong);
-  expect(cut?.kept.flatMap((kept, i) => (kept ? [] : [i]))).toEqual([4, 25]);
-  const rest = leastSquaresLine(points.filter((_, i) => i !== 25 && i !== 4)) as StraightLine;
-  expect(cut?.line).toEqual(rest);
+  const fitted = hierarchicalNormal.fit(rows, { heat_kW: 5, end: "low" }) as Fitted;
+  expect(fitted.at(0).centre - fitted.at(-0.1).centre).toBeCloseTo(0.09, 3);
 });
 
 /** By hand: three of the four voices say 1·x, whatever the fourth says and however often. */
@@ -117,7 +91,7 @@ test("no line of two points, nor of points in the same air", () => {
     [1, 2],
     [1, 3],
   ];
-  for (const lineOf of [leastSquaresLine, theilSenLine, huberLine, madCutLine]) {
+  for (const lineOf of [leastSquaresLine]) {
     expect(lineOf(same)).toBeNull();
     expect(lineOf([same[0] as Point, [2, 2]])).toBeNull();
   }

@@ -1,8 +1,12 @@
 import { standardDensity, standardPressure, standardTemperature } from "../../model/air.ts";
+import { SETTINGS } from "../../model/fit/settings.ts";
 import type { SimulatedRow } from "./crowd.ts";
 import type { Seeded } from "./population.ts";
 
 type Slip = (row: SimulatedRow, random: Seeded) => Partial<SimulatedRow>;
+
+/** ln of the high end's mixture over the low end's. */
+const ENDS_APART = SETTINGS.level_high - SETTINGS.level_low;
 
 const ICE_POINT_K = 273.15;
 
@@ -18,8 +22,9 @@ export const SLIPS = {
   decimal: (row, random) => pump(row, upOrDown(random, 10)),
   half_or_double: (row, random) => pump(row, upOrDown(random, 2)),
   pulses_a_minute: (row) => pump(row, 60),
-  /** The low end's mixture is the high end's, scatter and all. */
-  ends_swapped: (row, random) => pump(row, 2.6 * Math.exp(0.1 * random.normal())),
+  /** The row holds the other end's mixture, which differs as common practice says, scatter and all. */
+  ends_swapped: (row, random) =>
+    pump(row, Math.exp((row.end === "low" ? ENDS_APART : -ENDS_APART) + 0.1 * random.normal())),
   fan_in_tens: (row) => ({ fan_rpm: row.fan_rpm / 10 }),
   fan_in_hundreds: (row) => ({ fan_rpm: row.fan_rpm / 100 }),
   /** The density of a night as many °C warm as it was °F. */

@@ -3,8 +3,10 @@ import { CODE_VERSION } from "../../server/version.ts";
 import { AIRS, LEVELS } from "./airs.ts";
 import { breakdownOf } from "./breakdown.ts";
 import type { Chunk } from "./chunk-worker.ts";
+import { modelHash } from "./model-hash.ts";
 import type { RunFigures } from "./one-run.ts";
 import { overCores } from "./over-cores.ts";
+import { ownHeaters } from "./own-heaters.ts";
 import type { Scenario } from "./scenarios/scenario.ts";
 import { tally } from "./tally.ts";
 
@@ -15,40 +17,39 @@ type Runs = readonly [contributors: number, runs: number][];
 
 const RUNS: Record<Size, Runs> = {
   quick: [
-    [60, 150],
-    [200, 120],
-    [1000, 40],
-    [Number.POSITIVE_INFINITY, 12],
+    [60, 40],
+    [600, 20],
+    [1000, 8],
+    [Number.POSITIVE_INFINITY, 2],
   ],
   full: [
-    [60, 2000],
-    [200, 1000],
-    [1000, 300],
-    [Number.POSITIVE_INFINITY, 60],
+    [60, 600],
+    [600, 300],
+    [1000, 100],
+    [Number.POSITIVE_INFINITY, 20],
   ],
 };
 
 /** Where bands are all that is asked: shares need more runs than errors. */
 const RUNS_OF_BANDS: Record<Size, Runs> = {
   quick: [
-    [200, 600],
-    [1000, 150],
-    [Number.POSITIVE_INFINITY, 30],
+    [60, 100],
+    [200, 40],
+    [Number.POSITIVE_INFINITY, 8],
   ],
   full: [
-    [60, 20_000],
-    [1000, 10_000],
-    [Number.POSITIVE_INFINITY, 4000],
+    [60, 2000],
+    [200, 600],
+    [Number.POSITIVE_INFINITY, 100],
   ],
 };
 
-/** On clean data bands are looked at too. */
-const CLEAN_TIMES = 2;
+/** Crowds beside which heaters with own tunes are simulated. */
+const OWN_HEATER_CROWDS: Record<Size, number> = { quick: 4, full: 40 };
 
-export function runsIn(size: Size, { contributors, family, bands_only }: Scenario): number {
+export function runsIn(size: Size, { contributors, bands_only }: Scenario): number {
   const table = bands_only ? RUNS_OF_BANDS : RUNS;
-  const runs = table[size].find(([most]) => contributors <= most)?.[1] as number;
-  return family === "clean" && !bands_only ? CLEAN_TIMES * runs : runs;
+  return table[size].find(([most]) => contributors <= most)?.[1] as number;
 }
 
 /** Small enough to share out evenly, large enough that handing over costs nothing. */
@@ -89,11 +90,13 @@ export async function study(plan: StudyPlan): Promise<StudyReport> {
   const results = scenarios.map(({ id }) => finished.get(id) as StudyScenario);
   return {
     code: CODE_VERSION,
+    model_sha256: modelHash(),
     size,
     seed,
     airs: [...AIRS],
     levels: [...LEVELS],
     scenarios: results,
+    own_heaters: ownHeaters(OWN_HEATER_CROWDS[size], seed),
     breakdown: breakdownOf(results),
   };
 }

@@ -1,8 +1,8 @@
 import quantile from "@stdlib/stats-base-dists-t-quantile";
 import { sum } from "simple-statistics";
-import { bisquareLoss, bisquareWeight } from "../../../model/fit/bisquare.ts";
 import type { FitRow } from "../../../model/fit/row.ts";
 import { LEVELS, lnRatio } from "../airs.ts";
+import { bisquareLoss, bisquareWeight } from "./bisquare.ts";
 import type { Estimator, Fitted } from "./estimator.ts";
 import { isOf } from "./hypsotune.ts";
 

@@ -3,6 +3,7 @@ import { MISTAKES } from "./mistakes.ts";
 import { POOLING } from "./pooling.ts";
 import type { Scenario } from "./scenario.ts";
 import { SPREAD_AND_AIR } from "./spread-and-air.ts";
+import { TRADE } from "./trade.ts";
 
 /** Every scenario of the study, in the order in which it is reported. */
 export const SCENARIOS: readonly Scenario[] = [
@@ -10,6 +11,7 @@ export const SCENARIOS: readonly Scenario[] = [
   ...MISTAKES,
   ...SPREAD_AND_AIR,
   ...POOLING,
+  ...TRADE,
 ];
 
 /** @throws RangeError when there is none of that id */

@@ -2,8 +2,8 @@ import { crowd } from "../crowd.ts";
 import { OTHER, otherCrowd } from "./other-crowd.ts";
 import type { Scenario } from "./scenario.ts";
 
-const FIXED_SIZES = [1, 2, 3, 5, 8, 15, 30, 50, 100, 200, 1000, 10_000];
-const DRAWN_SIZES = [0, 1, 2, 3, 5, 8, 15, 30, 50, 100, 200, 1000, 10_000];
+const FIXED_SIZES = [3, 8, 15, 50, 200, 1000, 10_000];
+const DRAWN_SIZES = [1, 3, 8, 30, 200, 1000];
 const OTHER_SIZES = [8, 30, 200];
 
 const people = (n: number) => `${n.toLocaleString("en")} contributor${n === 1 ? "" : "s"}`;

@@ -7,6 +7,9 @@ import type { Scenario } from "./scenario.ts";
 const CROWD = 200;
 const SHARES = [10, 20, 30, 40];
 
+/** Slips that are simulated at every share. */
+const TELLING: readonly string[] = ["feet", "ends_swapped"];
+
 type Contaminated = Pick<Scenario, "id" | "title" | "family" | "make">;
 
 const contaminated = (of: Contaminated): Scenario => ({
@@ -72,6 +75,10 @@ const onePlace = (times: number) => (pct: number) =>
   fakes(`one-place-${times}x`, "at one place at 4,000 m", pct, { times, at_m: 4000 });
 const spread = (times: number) => (pct: number) =>
   fakes(`spread-${times}x`, "spread over high places", pct, { times, at_m: "high places" });
+const everywhere = (times: number) => (pct: number) =>
+  fakes(`everywhere-${times}x`, "at all heights", pct, { times, at_m: "anywhere" });
+const bySea = (times: number) => (pct: number) =>
+  fakes(`by-the-sea-${times}x`, "by the sea", pct, { times, at_m: "the sea" });
 const leverage = (pct: number) =>
   fakes("leverage-1.6x", "at one place at 5,500 m", pct, { times: 1.6, at_m: 5500 });
 const sly = (rows: "two high" | "true and false", title: string) =>
@@ -103,16 +110,20 @@ const fakesAmongOthers = (pct: number): Scenario =>
 export const MISTAKES: readonly Scenario[] = [
   ...SHARES.map((pct) => slips("slips", "feet, decimal, half or double, junk", pct)),
   ...Object.entries(NAMED_SLIPS).flatMap(([kind, title]) =>
-    SHARES.map((pct) => slips(`slip-${kind.replaceAll("_", "-")}`, title, pct, [kind as SlipName])),
+    (TELLING.includes(kind) ? SHARES : [20, 40]).map((pct) =>
+      slips(`slip-${kind.replaceAll("_", "-")}`, title, pct, [kind as SlipName]),
+    ),
   ),
   ...SHARES.map(lazy),
   ...[30, 200].map(everyday),
   ...[30, 70, 90].map(flood),
-  ...[1.25, 1.6].flatMap((times) => SHARES.map(onePlace(times))),
-  ...[20, 30].map(onePlace(1.35)),
+  ...[1.25, 1.6].flatMap((times) => [20, 40].map(onePlace(times))),
   ...[20, 30].map(fakesAmongOthers),
   ...[1.25, 1.6].flatMap((times) => SHARES.map(spread(times))),
-  ...SHARES.map(leverage),
+  ...[20, 40].map(leverage),
+  ...[1.1, 1.35, 1.6].flatMap((times) => SHARES.map(everywhere(times))),
+  ...[1.1, 1.35].flatMap((times) => [20, 40].map(bySea(times))),
+  ...SHARES.map(spread(1.1)),
   sly("two high", "spread over high places, two tunes each"),
   sly("true and false", "spread over high places, each with a true tune by the sea"),
 ];

@@ -2,12 +2,13 @@ import type { StudyScenario } from "../../../client/study/report.ts";
 import type { End } from "../../../model/fit/group.ts";
 import type { SimulatedRow } from "../crowd.ts";
 import type { Population, Seeded } from "../population.ts";
+import type { KnownTruth } from "../truth.ts";
 
 /** What one run has to work with. */
 export interface Simulation {
   rows: SimulatedRow[];
-  /** The population that the average tune and further heaters are of; default the run's own truth. */
-  truth?: Population;
+  /** What the average tune and further heaters are; default the run's own truth. */
+  truth?: Population | KnownTruth;
   /** Which heat class and end is asked about; default 5 kW, low. */
   target?: { heat_kW: number; end: End };
 }

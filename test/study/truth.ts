@@ -1,0 +1,20 @@
+import { heaterOf, type Population, type Seeded, trueMean, tuned } from "./population.ts";
+
+/** What errors and bands are judged against, whatever generator made the rows. */
+export interface KnownTruth {
+  /** The average tune at x = ln(density/1.225). */
+  mean(x: number): number;
+  /** One more heater, tuned once in each air. */
+  another(random: Seeded, xs: readonly number[]): number[];
+}
+
+export function truthOf(of: Population | KnownTruth): KnownTruth {
+  if ("another" in of) return of;
+  return {
+    mean: (x) => trueMean(of, x),
+    another: (random, xs) => {
+      const heater = heaterOf(random, of);
+      return xs.map((x) => tuned(random, of, heater, x));
+    },
+  };
+}
