@@ -1,9 +1,9 @@
 import { parse } from "csv-parse/browser/esm/sync";
+import { fingerprint } from "../model/fit/fingerprint.ts";
 import { fitAtlas } from "../model/fit/fit.ts";
 import type { GroupFit, PublishedFit } from "../model/fit/group.ts";
 import type { FitRow } from "../model/fit/row.ts";
 import { formOf, isRejected, type Line, rowsFromText } from "../model/fit/row-from-text.ts";
-import { FIT_SETTINGS } from "../model/fit/settings.ts";
 import type { Health } from "../server/contract.ts";
 import { AtlasProblem, Unreachable } from "./api.ts";
 
@@ -42,7 +42,7 @@ export async function fitAgain(): Promise<FitAgain> {
     if (groups.length === 0) return "nothing";
     if (groups.every(({ same }) => same)) return "same";
     if (fit_pending || fit !== published.version) return "moving";
-    return sameFigures(published.settings, FIT_SETTINGS) ? "differs" : "other code";
+    return published.estimator === fingerprint() ? "differs" : "other code";
   };
   return { version: published.version, rows: rows.length, groups, outcome: outcome() };
 }

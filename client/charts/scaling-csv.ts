@@ -53,23 +53,6 @@ export function curveCsv({ heat_kW, end, fit, curve }: ScalingAnswer): string {
   );
 }
 
-/** Claimed against observed share of tunes that the new-heater bands held, by class and end. */
-export function coverageCsv(fit: string, groups: readonly GroupFit[]): string {
-  return csvOf(
-    ["fit", "heat_kW", "end", "contributors", "claimed_pct", "observed_pct"],
-    groups.flatMap(({ heat_kW, end, contributors, held }) =>
-      held.map(({ level, observed }) => [
-        fit,
-        heat_kW,
-        end,
-        contributors,
-        rounded(100 * level, 1),
-        rounded(100 * observed, 3),
-      ]),
-    ),
-  );
-}
-
 function rounded(value: number, decimals: number): number {
   return Number(value.toFixed(decimals));
 }

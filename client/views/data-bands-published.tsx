@@ -4,24 +4,28 @@ import { t } from "../texts/app.ts";
 import { b } from "../texts/bands.ts";
 import { format } from "../units.ts";
 
-/** What the published fit says of its own bands: claimed against observed, and what its votes were taken to be. */
+/** What the published fit found of its crowd: how far heaters and tunes scatter, and how many mistakes of each kind. */
 export function PublishedBands({ fit }: { fit: PublishedFit }) {
-  const groups = fit.groups.filter(({ held }) => held.length > 0);
-  const levels = groups[0]?.held.map(({ level }) => level) ?? [];
+  const words = b.published;
+  const groups = fit.groups.filter(({ contributors }) => contributors > 0);
   return (
     <section class="sheet" aria-labelledby="published-bands">
-      <h2 id="published-bands">{b.published.title}</h2>
-      <p>{groups.length > 0 ? b.published.means(fit.version) : b.published.none}</p>
+      <h2 id="published-bands">{words.title}</h2>
+      <p>{groups.length > 0 ? words.means(fit.version) : words.none}</p>
       {groups.length > 0 && (
         <FiguresTable
-          label={b.tableOf(b.published.title)}
+          label={b.tableOf(words.title)}
           columns={[
-            b.published.group,
-            b.published.contributors,
-            ...levels.map((level) => b.published.claimed(format(100 * level))),
-            b.published.honest,
-            b.published.air,
-            b.published.co,
+            words.group,
+            words.owners,
+            words.tunes,
+            words.between,
+            words.within,
+            words.never,
+            words.anything,
+            words.feet,
+            words.slips,
+            words.crowd,
           ]}
         >
           {groups.map((group) => (
@@ -34,22 +38,35 @@ export function PublishedBands({ fit }: { fit: PublishedFit }) {
 }
 
 function GroupLine({ group }: { group: GroupFit }) {
-  const { heat_kW, end, contributors, held, shares, discounts, votes } = group;
-  // Votes are counted after what doubt has cost.
-  const all = votes + discounts.air + discounts.co;
-  const lost = (part: number) => `${format((100 * part) / all, 1)} %`;
+  const { heat_kW, end, contributors, tunes, between, within, shares } = group;
   return (
     <tr>
       <th scope="row">
         {t.heater.heatOption(heat_kW)}, {t.endWord[end]}
       </th>
       <td>{format(contributors)}</td>
-      {held.map(({ level, observed }) => (
-        <td key={level}>{format(100 * observed, 1)}</td>
-      ))}
-      <td>{`${format(100 * shares.honest)} %`}</td>
-      <td>{lost(discounts.air)}</td>
-      <td>{lost(discounts.co)}</td>
+      <td>{format(tunes)}</td>
+      <td>±{percent(Math.expm1(between), 1)}</td>
+      <td>±{percent(Math.expm1(within), 1)}</td>
+      <td>{percent(shares.never_retuned)}</td>
+      <td>{percent(shares.anything)}</td>
+      <td>{percent(shares.feet)}</td>
+      <td>{percent(shares.slips)}</td>
+      <td>{crowdOf(group)}</td>
     </tr>
   );
 }
+
+function crowdOf({ second_crowd, shares }: GroupFit): string {
+  const words = b.published;
+  if (!second_crowd) return words.noCrowd;
+  const { probability, shift } = second_crowd;
+  const off = percent(Math.abs(Math.expm1(shift)));
+  return words.crowdIs(
+    percent(probability),
+    percent(shares.second_crowd),
+    shift > 0 ? words.richer(off) : words.leaner(off),
+  );
+}
+
+const percent = (share: number, decimals = 0) => `${format(100 * share, decimals)} %`;

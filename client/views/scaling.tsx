@@ -16,7 +16,6 @@ import { scalingWords } from "../texts/scaling.ts";
 import { format } from "../units.ts";
 import { Beyond, RateChart, ResidualChart } from "./scaling-charts.tsx";
 import { type Choice, Choices } from "./scaling-choices.tsx";
-import { Coverage } from "./scaling-coverage.tsx";
 
 const moment = new Intl.DateTimeFormat(locale, { dateStyle: "medium", timeStyle: "short" });
 const when = (time: string) => moment.format(new Date(time));
@@ -90,7 +89,6 @@ export function Scaling({ fit }: { fit: PublishedFit }) {
       </section>
       {scaling && !unseen && <AsideTable points={scaling.points} unit={unit} />}
       {scaling && group && <ResidualChart scaling={scaling} group={group} unit={unit} />}
-      <Coverage fit={fit} heat_kW={choice.heat_kW} />
       {scaling && group && !unseen && <PointsTable scaling={scaling} group={group} unit={unit} />}
       {scaling && <CurveTable scaling={scaling} unit={unit} />}
     </div>

@@ -216,22 +216,6 @@ test("the pointer reads the tune it is on, at its residual against the published
   await close();
 });
 
-test("coverage stands by class and end as the fit published it", async () => {
-  const { page, close } = await openScaling();
-  const fit = await atlas.get<PublishedFit>("/fit");
-  const checked = fit.groups.filter(({ held }) => held.length > 0);
-  expect(checked.length).toBeGreaterThanOrEqual(2);
-  await page.getByRole("img", { name: scalingWords.coverage.chart("5"), exact: true }).waitFor();
-  const rows = page.locator("section[aria-labelledby=coverage] tbody tr");
-  expect(await rows.count()).toBe(checked.length);
-  for (const [i, { heat_kW, end, held }] of checked.entries()) {
-    const text = await rows.nth(i).textContent();
-    expect(text).toContain(`${heat_kW} kW, ${t.endWord[end]}`);
-    for (const { observed } of held) expect(text).toContain(format(100 * observed, 1));
-  }
-  await close();
-});
-
 test("the figures behind each chart are saved as CSV, row for row", async () => {
   const { page, close } = await openScaling();
   const scaling = await atlas.get<ScalingAnswer>("/scaling?heat_kW=5&end=low");
@@ -256,8 +240,5 @@ test("the figures behind each chart are saved as CSV, row for row", async () => 
     scaling.curve[5]?.new_heater_bands[1]?.upper ?? 0,
     4,
   );
-  const fit = await atlas.get<PublishedFit>("/fit");
-  const coverage = await saved(scalingWords.csv.coverage);
-  expect(coverage).toHaveLength(fit.groups.flatMap(({ held }) => held).length);
   await close();
 });

@@ -62,21 +62,9 @@ export const scalingWords: typeof import("../en/scaling.ts").scalingWords = {
     read: "Abstimmung für Abstimmung, von dünner zu dichter Luft",
     reading: (off, tune) => `${off} %. ${tune}`,
   },
-  coverage: {
-    title: "Abdeckung: was die Bänder behaupten und was sie gehalten haben",
-    means:
-      "Jeder Teil der Beitragenden wird an der Linie aller anderen gemessen: So viele von 100 zählenden Abstimmungen lagen im Band für eine weitere Heizung. Getönt: bis 1,5 Punkte von der Behauptung; eine kleine Menge streut durch Zufall weiter.",
-    none: "Noch keine Abstimmungen, also nichts, woran sich die Bänder prüfen ließen.",
-    chart: (kW) => `Beobachtete weniger behauptete Abdeckung, Klasse ${kW} kW`,
-    claimedAxis: "Behauptet, von 100 Heizungen",
-    offAxis: "Beobachtet weniger behauptet, Punkte",
-    group: "Klasse und Ende",
-    claimed: (level) => `Behauptet ${level}, beobachtet`,
-  },
   csv: {
     points: "Abstimmungen als CSV sichern",
     curve: "Kurve als CSV sichern",
-    coverage: "Abdeckung als CSV sichern",
   },
   curveTable: "Die Kurve als Tabelle",
   curveColumns: [

@@ -65,21 +65,9 @@ export const scalingWords = {
     read: "Tune by tune, from thin air to dense",
     reading: (off: string, tune: string) => `${off} %. ${tune}`,
   },
-  coverage: {
-    title: "Coverage: what the bands claim, and what they held",
-    means:
-      "Each part of the contributors is judged by the line of all others: so many of 100 tunes that count lay in the band for one more heater. Shaded: within 1.5 points of the claim; a small crowd scatters further by chance.",
-    none: "No tunes yet, so nothing to check the bands against.",
-    chart: (kW: string) => `Observed less claimed coverage, ${kW} kW class`,
-    claimedAxis: "Claimed, in 100 heaters",
-    offAxis: "Observed less claimed, points",
-    group: "Class and end",
-    claimed: (level: string) => `Claimed ${level}, observed`,
-  },
   csv: {
     points: "Save the tunes as CSV",
     curve: "Save the curve as CSV",
-    coverage: "Save the coverage as CSV",
   },
   curveTable: "The curve as a table",
   curveColumns: [

@@ -66,21 +66,9 @@ export const scalingWords: typeof import("../en/scaling.ts").scalingWords = {
     read: "Ajuste por ajuste, del aire tenue al denso",
     reading: (off, tune) => `${off} %. ${tune}`,
   },
-  coverage: {
-    title: "Cobertura: lo que las bandas prometen y lo que cumplieron",
-    means:
-      "Cada parte de los colaboradores se juzga con la línea de todos los demás: tantos de cada 100 ajustes que cuentan quedaron en la banda para un calefactor más. En tono: a menos de 1,5 puntos de lo prometido; un grupo pequeño se dispersa más por azar.",
-    none: "Aún no hay ajustes con los que comprobar las bandas.",
-    chart: (kW) => `Cobertura observada menos prometida, clase de ${kW} kW`,
-    claimedAxis: "Prometida, de cada 100 calefactores",
-    offAxis: "Observada menos prometida, puntos",
-    group: "Clase y extremo",
-    claimed: (level) => `Prometido ${level}, observado`,
-  },
   csv: {
     points: "Guardar los ajustes en CSV",
     curve: "Guardar la curva en CSV",
-    coverage: "Guardar la cobertura en CSV",
   },
   curveTable: "La curva en una tabla",
   curveColumns: [
