@@ -2,6 +2,7 @@ import { fileURLToPath } from "node:url";
 import preact from "@preact/preset-vite";
 import { defineConfig, type Plugin } from "vite";
 import { VitePWA } from "vite-plugin-pwa";
+import { markdownPages } from "./markdown-page.ts";
 
 const server = `http://localhost:${process.env.PORT ?? 8787}`;
 
@@ -18,7 +19,7 @@ export default defineConfig({
       "@stdlib/string-format": inNumerics("plain-format.cjs"),
     },
   },
-  plugins: [preact(), installable(), fetchedAhead()],
+  plugins: [preact(), markdownPages(), installable(), fetchedAhead()],
   build: {
     outDir: "../dist",
     emptyOutDir: true,

@@ -8,7 +8,8 @@ const arrows: Record<string, Record<string, "all" | "types">> = {
   model: {},
   db: { model: "all" },
   server: { db: "all", model: "all" },
-  client: { model: "all", server: "types" },
+  // A document is made into HTML when the page is built.
+  client: { model: "all", server: "types", docs: "all" },
   "seed-demo": { model: "all" },
 };
 

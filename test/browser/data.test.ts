@@ -8,7 +8,6 @@ import { t } from "../../client/texts/app.ts";
 import { b } from "../../client/texts/bands.ts";
 import { dataWords } from "../../client/texts/data.ts";
 import { shortEstimatorName } from "../../client/texts/estimators.ts";
-import { m } from "../../client/texts/method.ts";
 import { format } from "../../client/units.ts";
 import { axeFinds, sideways } from "./faults.ts";
 import { openPage } from "./open-page.ts";
@@ -226,36 +225,24 @@ test("seed, size, runs, code version and the command are told", async () => {
   await close();
 });
 
-test("the method page shows the model as native mathematics and its sections", async () => {
+test("the method page is the project's document: its headings, tables, formulas and pictures", async () => {
   const { page, complaints, close } = await openPage(browser, `${atlas.url}/#/data/method`);
-  await page.locator("math").first().waitFor();
-  const math = await page
-    .locator("math")
-    .first()
-    .evaluate((element) => ({
-      native: element.namespaceURI,
-      text: element.textContent,
-      fractions: element.querySelectorAll("mfrac").length,
-      height: element.getBoundingClientRect().height,
-    }));
-  expect(math.native).toBe("http://www.w3.org/1998/Math/MathML");
-  expect(math.text).toBe("ln(pump ratefan speed)=a+b·ln(ρ1.225)+heater+noise");
-  expect(math.fractions).toBe(2);
-  expect(math.height).toBeGreaterThan(40);
-  for (const { title } of Object.values(m.formulas)) {
-    const formula = page.getByRole("region", { name: title, exact: true });
-    expect((await formula.locator("math").textContent())?.length, title).toBeGreaterThan(8);
-  }
-  const clean = STUDY.scenarios.find(({ id }) => id === "clean-200")?.results[0];
-  const own = clean?.rmse_pct.slice(1).map((v) => format(v, 1));
-  await expect
-    .poll(() => page.locator("tr[data-scenario=clean-200]").textContent())
-    .toContain(own?.join(" / "));
-  for (const { title, text } of Object.values(m.sections)) {
-    const heading = page.getByRole("heading", { name: title, exact: true });
-    expect(await heading.count(), title).toBe(text.length > 0 ? 1 : 0);
-  }
-  expect(await page.title()).toBe(`${m.title} · ${t.views.data} · ${t.name}`);
+  const document = await readFile("docs/method.md", "utf8");
+  await page.locator(".method table").first().waitFor();
+  const written = [...document.matchAll(/^#+ (.+)$/gm)].map(([, heading]) => heading);
+  expect(written.length).toBeGreaterThan(15);
+  expect(await page.locator(".method :is(h2, h3, h4)").allTextContents()).toEqual(written);
+  const tables = document.match(/^\| ?---/gm)?.length;
+  expect(await page.locator(".method table").count()).toBe(tables);
+  expect(await page.locator(".method pre").count()).toBe(
+    (document.match(/^```/gm)?.length ?? 0) / 2,
+  );
+  expect(await page.locator(".method svg").count()).toBe(2);
+  expect(await page.locator(".method [style]").count()).toBe(0);
+  // A row that the study wrote into the document.
+  const clean = STUDY.scenarios.find(({ id }) => id === "clean-200");
+  expect(await page.getByRole("cell", { name: `clean-200: ${clean?.title}` }).count()).toBe(1);
+  expect(await page.title()).toBe(`${dataWords.pages.method} · ${t.views.data} · ${t.name}`);
   expect(complaints).toEqual([]);
   await close();
 });
@@ -286,7 +273,7 @@ for (const name of ["bands", "method"] as const) {
     const { page, complaints, close } = await openPage(browser, `${atlas.url}/#/data/${name}`);
     await (name === "bands"
       ? page.locator(".study-chart").last()
-      : page.locator(".method-figures").last()
+      : page.locator(".method table").last()
     ).waitFor();
     for (const viewport of SIZES) {
       await page.setViewportSize(viewport);

@@ -27,7 +27,7 @@ const VIEWS: Record<string, string> = {
   scaling: ".scaling-chart",
   data: ".files",
   "data/bands": ".study-chart",
-  "data/method": ".method-figures",
+  "data/method": ".method table",
   "data/style": ".contrasts",
 };
 const AXE_HERE = ["data/style"];

@@ -26,7 +26,7 @@ export const VIEWS: Record<string, string> = {
   scaling: ".scaling-chart",
   data: ".files",
   "data/bands": ".study-chart",
-  "data/method": ".method-figures",
+  "data/method": ".method table",
   "data/style": ".contrasts",
 };
 const SHRINK = 8;

@@ -14,7 +14,6 @@ import {
   reasonWords as spanishReasons,
 } from "../../client/texts/es/reasons.ts";
 import { LANGUAGES } from "../../client/texts/language.ts";
-import { FIT_SETTINGS } from "../../model/fit/settings.ts";
 import { ACCEPTED_MEANS, SAFETY } from "../../model/safety.ts";
 
 const FOLDER = "client/texts";
@@ -33,9 +32,7 @@ async function wordsOf(language: string, section: string): Promise<Map<string, s
     } else found.set(path, value as string);
   };
   const words = await import(/* @vite-ignore */ `../../${FOLDER}/${language}/${section}`);
-  for (const [name, value] of Object.entries(words)) {
-    walk(name === "m" ? (value as (s: unknown) => unknown)(FIT_SETTINGS) : value, name);
-  }
+  for (const [name, value] of Object.entries(words)) walk(value, name);
   return found;
 }
 

@@ -20,9 +20,10 @@ export const dataWords: typeof import("../en/data.ts").dataWords = {
   ],
   method: "Wie es gemacht wird",
   methodText: [
-    "Je Leistungsklasse und Ende: ln(Pumpenfrequenz ÷ Lüfterdrehzahl) = a + b · ln(Luftdichte ÷ 1,225). Der Lüfter fördert Volumen, also folgt die Luftmasse der Drehzahl mal der Dichte; die Pumpe fördert Volumen je Takt. Vollkommenes Nachstimmen ergäbe b = 1; eine Menge von Leuten zeigt weniger.",
-    "Eine Stimme je Beitragenden; viele an einem Ort in einem Monat teilen sich Stimmen. Jede Zeile zählt so viel, wie sie wahrscheinlich ehrlich ist; was über die Streuung zwischen Heizungen hinausgeht, wird mit Begründung ausgenommen und kommt zurück, wenn spätere Abstimmungen es stützen. Die Seite Verfahren hat alles davon.",
+    "Je Heizungsgröße und Leistung: ln(Pumpenfrequenz ÷ Lüfterdrehzahl) = a + b · ln(Luftdichte ÷ 1,225). Der Lüfter fördert Volumen, also folgt die Luftmasse der Drehzahl mal der Dichte; die Pumpe fördert Volumen je Takt. Vollkommenes Nachstimmen ergäbe b = 1; eine Menge von Leuten zeigt weniger.",
+    "Alles Weitere ist ein einziges statistisches Modell: Heizungen unterscheiden sich, manche Besitzer stimmen nie nach, manche geben Fuß statt Meter an, manche machen andere Fehler, und einige haben sich vielleicht abgesprochen. Das Modell errechnet, wie wahrscheinlich jedes davon ist, und zählt jeden Besitzer einmal; viele an einem Ort in einem Monat zählen je weniger. Eine Abstimmung, die wahrscheinlich ein Fehler ist, wird mit Begründung ausgenommen und kommt zurück, wenn spätere sie stützen. Die Seite Verfahren erklärt es, erst in einfachen Worten, dann für Statistiker.",
   ],
+  methodLanguage: "Diese Seite gibt es nur auf Englisch.",
   privacy: "Was verborgen bleibt",
   privacyText:
     "Kein Konto, kein Name, keine Adresse. Ein Standort wird im Browser zu einer Kartenzelle von etwa 250 km². Der Schlüssel der Beitragenden ist zufällig und nur als Prüfsumme mit Geheimnis gespeichert. Monate statt Tage; Höhen auf 10 m; kein freier Text. Zellen mit weniger als drei Beitragenden werden in einer größeren gezeigt. Zurückgezogen heißt fort.",

@@ -20,9 +20,11 @@ export const dataWords = {
   ] as [string, string][],
   method: "How it is made",
   methodText: [
-    "Per heat class and end: ln(pump rate ÷ fan speed) = a + b · ln(air density ÷ 1.225). The fan moves volume, so air mass goes with fan speed times density; the pump moves volume per pulse. Perfect re-tuning would give b = 1; a crowd shows less.",
-    "One voice per contributor; many in one place in one month share votes. Each row counts by how likely it is an honest tune; what lies beyond the scatter between heaters is set aside, with the reason, and comes back when later tunes support it. The page Method has all of it.",
+    "Per heater size and power: ln(pump rate ÷ fan speed) = a + b · ln(air density ÷ 1.225). The fan moves volume, so air mass goes with fan speed times density; the pump moves volume per pulse. Perfect re-tuning would give b = 1; a crowd shows less.",
+    "Everything else is one statistical model: heaters differ, some owners never re-tune, some give feet for metres, some make other mistakes, and a few may have agreed on what to send. The model works out how likely each is and counts every owner once; many owners in one place in one month count less each. A tune that is probably a mistake is set aside, with the reason, and comes back when later tunes support it. The page Method explains it, first in plain words, then for statisticians.",
   ],
+  /** Said above the page on the method, which comes in English alone. */
+  methodLanguage: "",
   privacy: "Privacy",
   privacyText:
     "No account, no name, no address. A position becomes a map cell of about 250 km² in your browser. The contributor key is random and stored only as a keyed hash. Months, not dates; elevations to 10 m; no free text. Cells with fewer than three contributors are shown within a larger one. Withdrawn means gone.",

@@ -20,9 +20,10 @@ export const dataWords: typeof import("../en/data.ts").dataWords = {
   ],
   method: "Cómo se hace",
   methodText: [
-    "Por clase de potencia y extremo: ln(frecuencia de la bomba ÷ velocidad del ventilador) = a + b · ln(densidad del aire ÷ 1,225). El ventilador mueve volumen, así que la masa de aire va con su velocidad por la densidad; la bomba mueve volumen por pulso. Un reajuste perfecto daría b = 1; una multitud muestra menos.",
-    "Una voz por participante; muchos en un mismo lugar y mes comparten votos. Cada fila cuenta según lo probable que es que sea honesta; lo que excede la dispersión entre calefactores se aparta, con el motivo, y vuelve cuando ajustes posteriores lo apoyan. La página Método lo tiene todo.",
+    "Por tamaño de calefactor y potencia: ln(frecuencia de la bomba ÷ velocidad del ventilador) = a + b · ln(densidad del aire ÷ 1,225). El ventilador mueve volumen, así que la masa de aire va con su velocidad por la densidad; la bomba mueve volumen por pulso. Un reajuste perfecto daría b = 1; una multitud muestra menos.",
+    "Todo lo demás es un único modelo estadístico: los calefactores difieren, algunos propietarios nunca reajustan, otros dan pies por metros o cometen otros errores, y unos pocos quizá se pusieron de acuerdo. El modelo calcula la probabilidad de cada caso y cuenta a cada propietario una vez; muchos en un mismo lugar y mes cuentan menos cada uno. Un ajuste que probablemente es un error se aparta, con el motivo, y vuelve cuando otros posteriores lo apoyan. La página Método lo explica, primero con palabras sencillas y después para estadísticos.",
   ],
+  methodLanguage: "Esta página solo existe en inglés.",
   privacy: "Privacidad",
   privacyText:
     "Sin cuenta, sin nombre, sin dirección. Una posición se convierte en su navegador en una celda de unos 250 km². La clave del participante es aleatoria y solo se guarda como resumen cifrado. Meses, no días; altitudes a 10 m; ningún texto libre. Las celdas con menos de tres participantes se muestran dentro de otra mayor. Retirado quiere decir borrado.",

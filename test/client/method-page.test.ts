@@ -1,0 +1,59 @@
+import { readFileSync } from "node:fs";
+import { expect, test } from "vitest";
+import { partsOf } from "../../markdown-page.ts";
+import { NUMERICS, SETTINGS } from "../../model/fit/settings.ts";
+
+const DOCUMENT = readFileSync("docs/method.md", "utf8");
+const picture = (file: string) => readFileSync(`docs/${file}`, "utf8");
+const parts = partsOf(DOCUMENT, { below: 1, picture });
+const html = parts.map((part) => part.html).join("");
+
+test("every heading begins a part with an id of its own, under the page's own heading", () => {
+  const headings = [...DOCUMENT.matchAll(/^#{1,3} (.+)$/gm)];
+  expect(parts).toHaveLength(headings.length);
+  expect(new Set(parts.map(({ id }) => id)).size).toBe(parts.length);
+  for (const { id, html } of parts) expect(html).toMatch(new RegExp(`^<h[234] id="${id}">`));
+  expect(html).not.toContain("<h1");
+});
+
+test("tables and formulas scroll, can be focused and have names of their own", () => {
+  const wide = html.match(/<table>|<pre>/g) ?? [];
+  const names = [...html.matchAll(/<section class="scrolls" tabindex="0" aria-label="([^"]+)">/g)];
+  expect(wide.length).toBeGreaterThan(10);
+  expect(names).toHaveLength(wide.length);
+  expect(new Set(names.map(([, name]) => name)).size).toBe(wide.length);
+});
+
+test("nothing that the page's policy forbids, no comments, no marks left over", () => {
+  expect(html).not.toMatch(/ style=|<style|<script|<!--|\son\w+=|\| ---|\*\*/);
+  expect(partsOf("# A\n\n<img src=x onerror=alert(1)> <b>b</b>", { below: 1, picture })).toEqual([
+    { id: "method-a", html: expect.not.stringMatching(/<img|<b>/) },
+  ]);
+  const code = partsOf('# A\n\n```\na < b & "c"\n```', { below: 1, picture })[0]?.html;
+  expect(code).toContain("<code>a &lt; b &amp; &quot;c&quot;</code>");
+});
+
+test("pictures stand in the page with their words", () => {
+  const pictures = [...html.matchAll(/<svg role="img" aria-label="([^"]{40,})"/g)];
+  expect(pictures).toHaveLength(2);
+});
+
+test("the page for owners comes first and has no symbols", () => {
+  const owners = DOCUMENT.slice(
+    DOCUMENT.indexOf("## For owners"),
+    DOCUMENT.indexOf("## For statisticians"),
+  );
+  expect(owners.length).toBeGreaterThan(1500);
+  expect(owners).not.toMatch(/[=√Σ∫α-ωΑ-Ω]|\bln\b|```/);
+});
+
+test("every setting of the estimator is listed with its origin, and no other", () => {
+  const from = DOCUMENT.indexOf("| setting | what it is | origin |");
+  const table = DOCUMENT.slice(from, DOCUMENT.indexOf("\n\n", from));
+  const rows = table.split("\n").slice(2);
+  const named = rows.flatMap((row) =>
+    [...(row.split("|")[1] as string).matchAll(/`(\w+)`/g)].map(([, name]) => name),
+  );
+  expect(named.toSorted()).toEqual(Object.keys({ ...SETTINGS, ...NUMERICS }).toSorted());
+  for (const row of rows) expect(row.split("|")[3]?.trim().length, row).toBeGreaterThan(5);
+});
