@@ -9,6 +9,7 @@ import { b } from "../../client/texts/bands.ts";
 import { dataWords } from "../../client/texts/data.ts";
 import { shortEstimatorName } from "../../client/texts/estimators.ts";
 import { format } from "../../client/units.ts";
+import type { GroupFit, PublishedFit } from "../../model/fit/group.ts";
 import { axeFinds, sideways } from "./faults.ts";
 import { openPage } from "./open-page.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
@@ -222,6 +223,45 @@ test("seed, size, runs, code version and the command are told", async () => {
   for (const fact of [STUDY.code, String(STUDY.seed), STUDY.size, format(runs), "npm run study"]) {
     expect(told).toContain(fact);
   }
+  await close();
+});
+
+test("what the published fit found of its crowd stands by heater size and power", async () => {
+  const { page, complaints, close } = await openBands();
+  const fit = await atlas.get<PublishedFit>("/fit");
+  const pct = (share: number, decimals = 0) => `${format(100 * share, decimals)} %`;
+  const rows = () => tableRows(page, b.published.title);
+  await expect.poll(async () => (await rows()).length).toBe(fit.groups.length);
+  expect(fit.groups.length).toBeGreaterThanOrEqual(2);
+  const shown = await rows();
+  for (const [i, { contributors, tunes, between, within, shares }] of fit.groups.entries()) {
+    expect(shown[i]?.slice(1, -1)).toEqual([
+      format(contributors),
+      format(tunes),
+      `±${pct(Math.exp(between) - 1, 1)}`,
+      `±${pct(Math.exp(within) - 1, 1)}`,
+      ...[shares.never_retuned, shares.anything, shares.feet, shares.slips].map((v) => pct(v)),
+    ]);
+  }
+  // A second crowd, richer at one end and none at the other.
+  const [first, second] = fit.groups as [GroupFit, GroupFit];
+  const groups = [
+    {
+      ...first,
+      shares: { ...first.shares, second_crowd: 0.24 },
+      second_crowd: { probability: 0.97, shift: Math.log(1.3), tilt: 0, sd: 0.08 },
+    },
+    { ...second, second_crowd: null },
+  ];
+  await page.route("**/api/fit", (route) => route.fulfill({ json: { ...fit, groups } }));
+  await page.reload();
+  await expect
+    .poll(async () => (await rows()).map((row) => row.at(-1)))
+    .toEqual([
+      b.published.crowdIs("97 %", "24 %", b.published.richer("30 %")),
+      b.published.noCrowd,
+    ]);
+  expect(complaints).toEqual([]);
   await close();
 });
 

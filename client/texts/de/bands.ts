@@ -15,7 +15,7 @@ export const b: typeof import("../en/bands.ts").b = {
     title: "Was die veröffentlichte Anpassung sagt",
     none: "Noch hat niemand abgestimmt: Es gibt nichts zu berichten.",
     means: (version: string) =>
-      `Anpassung ${version}, aus wirklichen Abstimmungen. ±: So weit liegen zwei von drei Heizungen in gleicher Luft höchstens vom Mittel, und zwei von drei Abstimmungen einer Heizung. Eine zweite Gruppe sind Besitzer, deren Abstimmungen zueinander passen, aber nicht zu den übrigen.`,
+      `Anpassung ${version}, aus den Abstimmungen dieses Atlas. ±: So weit liegen zwei von drei Heizungen in gleicher Luft höchstens vom Mittel, und zwei von drei Abstimmungen einer Heizung. Eine zweite Gruppe sind Besitzer, deren Abstimmungen zueinander passen, aber nicht zu den übrigen.`,
     group: "Heizungsgröße, Leistung",
     owners: "Besitzer",
     tunes: "Zählende Abstimmungen",

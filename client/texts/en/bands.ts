@@ -15,7 +15,7 @@ export const b = {
     title: "What the published fit says",
     none: "Nobody has tuned yet: there is nothing to tell.",
     means: (version: string) =>
-      `Fit ${version}, from actual tunes. ±: two heaters in three are this close to the average in the same air, and two tunes in three of one heater this close to that heater's own average. A second crowd is a group of owners whose tunes agree with each other and not with the rest.`,
+      `Fit ${version}, from the tunes of this atlas. ±: two heaters in three are this close to the average in the same air, and two tunes in three of one heater this close to that heater's own average. A second crowd is a group of owners whose tunes agree with each other and not with the rest.`,
     group: "Heater size, power",
     owners: "Owners",
     tunes: "Tunes that count",

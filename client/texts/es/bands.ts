@@ -15,7 +15,7 @@ export const b: typeof import("../en/bands.ts").b = {
     title: "Qué dice el ajuste estadístico publicado",
     none: "Nadie ha ajustado todavía: no hay nada que contar.",
     means: (version: string) =>
-      `Ajuste estadístico ${version}, hecho con ajustes reales. ±: a esa distancia de la media, como mucho, están dos de cada tres calefactores en el mismo aire, y dos de cada tres ajustes de un mismo calefactor. Un segundo grupo son propietarios cuyos ajustes concuerdan entre sí y no con los demás.`,
+      `Ajuste estadístico ${version}, hecho con los ajustes de este atlas. ±: a esa distancia de la media, como mucho, están dos de cada tres calefactores en el mismo aire, y dos de cada tres ajustes de un mismo calefactor. Un segundo grupo son propietarios cuyos ajustes concuerdan entre sí y no con los demás.`,
     group: "Tamaño del calefactor, potencia",
     owners: "Propietarios",
     tunes: "Ajustes que cuentan",
