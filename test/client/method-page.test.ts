@@ -1,7 +1,11 @@
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import { partsOf } from "../../markdown-page.ts";
+import { bandsAt } from "../../model/fit/bands.ts";
+import type { GroupFit } from "../../model/fit/group.ts";
+import { ownHeaterAt, quantileOf } from "../../model/fit/own-heater.ts";
 import { NUMERICS, SETTINGS } from "../../model/fit/settings.ts";
+import { priorGroup } from "../../model/fit/summary.ts";
 
 const DOCUMENT = readFileSync("docs/method.md", "utf8");
 const picture = (file: string) => readFileSync(`docs/${file}`, "utf8");
@@ -56,4 +60,35 @@ test("every setting of the estimator is listed with its origin, and no other", (
   );
   expect(named.toSorted()).toEqual(Object.keys({ ...SETTINGS, ...NUMERICS }).toSorted());
   for (const row of rows) expect(row.split("|")[3]?.trim().length, row).toBeGreaterThan(5);
+});
+
+test("the worked example has the figures that the code makes", () => {
+  const from = DOCUMENT.indexOf("### A worked example");
+  const example = DOCUMENT.slice(from, DOCUMENT.indexOf("###", from + 3)).replaceAll(/\s+/g, " ");
+  const prior = priorGroup(5, "low");
+  const group: GroupFit = {
+    ...prior,
+    ...{ intercept: -0.39, slope: 0.9, between: 0.08, own_slope: 0.05, within: 0.05 },
+    ...{ line_df: 200, spread_df: 150, tail_df: 20 },
+    covariance: [
+      [0.0001, 0.0002],
+      [0.0002, 0.0016],
+    ],
+    shares: { ...prior.shares, slips: 0.04 },
+  };
+  const x = -0.3;
+  const { pump_Hz_per_krpm, mean_bands, new_heater_bands } = bandsAt(group, 1.225 * Math.exp(x), {
+    mean_levels: [0.95],
+    new_heater_levels: [0.95],
+  });
+  expect(example).toContain(`= ${pump_Hz_per_krpm.toFixed(3)} Hz per 1,000 rpm`);
+  for (const band of [...mean_bands, ...new_heater_bands]) {
+    expect(example).toContain(`${band.lower.toFixed(3)} to ${band.upper.toFixed(3)}`);
+  }
+  const { next, best, mistaken } = ownHeaterAt(group, [{ x: 0, y: -0.3, variance: 0 }], x);
+  expect(example).toContain(`${(100 * (mistaken[0] as number)).toFixed(1)} %`);
+  for (const mixture of [next, best]) {
+    const [lower, upper] = [0.025, 0.975].map((p) => Math.exp(quantileOf(mixture, p)).toFixed(3));
+    expect(example).toContain(`${lower} to ${upper}`);
+  }
 });
