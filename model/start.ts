@@ -2,7 +2,7 @@ import { type Air, airAt, type GivenAir, STANDARD_DENSITY_kg_m3 } from "./air.ts
 import { requirePositive } from "./finite.ts";
 import { type Band, type Bands, bandsAt } from "./fit/bands.ts";
 import { ENDS, type End, type GroupFit, type PublishedFit } from "./fit/group.ts";
-import { priorGroup } from "./fit/summary.ts";
+import { priorGroup } from "./fit/prior.ts";
 import { usualFans } from "./heater.ts";
 import { fuelFlow, heatOutput } from "./mixture.ts";
 import { settableFan, settablePump } from "./rounding.ts";

@@ -17,7 +17,14 @@ export async function buildMissing(dirs: { geographyDir: string; pageDir: string
   if (status !== 0) throw new Error(`The page could not be built:\n${stderr}`);
 }
 
-const SOURCES = ["client/**/*", "model/**/*.ts", "vite.config.ts", "package-lock.json"];
+const SOURCES = [
+  "client/**/*",
+  "model/**/*.ts",
+  "docs/*",
+  "markdown-page.ts",
+  "vite.config.ts",
+  "package-lock.json",
+];
 
 function isFresh(built: string): boolean {
   if (!existsSync(built)) return false;

@@ -1,39 +1,9 @@
 import { exp, ln } from "../ln-exp.ts";
-import type { End } from "./group.ts";
 import { LEAST_TAIL_DF } from "./nodes.ts";
 import { AT, ONE_CROWD, type Parameter, parameter } from "./parameters.ts";
+import type { Prior } from "./prior.ts";
 import type { Sample } from "./sample.ts";
 import { SETTINGS as S } from "./settings.ts";
-
-/** What is believed of one heater size and end before its own rows. */
-export interface Prior {
-  level: number;
-  level_sd: number;
-  slope: number;
-  slope_sd: number;
-  /** Student's t of level and slope; infinite for the normal distribution. */
-  df: number;
-  between: number;
-  within: number;
-  own_slope: number;
-  /** Owners that the belief about a spread is worth. */
-  spread_worth: number;
-}
-
-/** Physics and common practice alone. */
-export function physicsPrior(end: End): Prior {
-  return {
-    level: end === "low" ? S.level_low : S.level_high,
-    level_sd: S.level_sd,
-    slope: S.slope,
-    slope_sd: S.slope_sd,
-    df: Number.POSITIVE_INFINITY,
-    between: S.between,
-    within: S.within,
-    own_slope: S.own_slope,
-    spread_worth: S.spread_worth,
-  };
-}
 
 /** Log prior density against that of its mode, so that models of more and of fewer parameters compare; its gradient is added. */
 export function logPrior(

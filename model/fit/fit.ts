@@ -1,6 +1,6 @@
-import { type Prior, physicsPrior } from "./belief.ts";
 import { ENDS, type GroupFit } from "./group.ts";
 import { fitGroup } from "./group-fit.ts";
+import { type Prior, physicsPrior } from "./prior.ts";
 import type { FitRow, RejectedRow } from "./row.ts";
 import { sampleOf } from "./sample.ts";
 import { pooledPrior } from "./sizes.ts";

@@ -1,10 +1,10 @@
 import { exp, ln } from "../ln-exp.ts";
-import type { Prior } from "./belief.ts";
 import { logistic, logLikelihood } from "./likelihood.ts";
 import { at, diagonal, type Matrix } from "./matrix.ts";
 import { type Maximum, maximise } from "./maximise.ts";
 import { AT, ONE_CROWD, TWO_CROWDS } from "./parameters.ts";
 import { covarianceAt, logPosterior } from "./posterior.ts";
+import type { Prior } from "./prior.ts";
 import { type Sample, thinned } from "./sample.ts";
 import { NUMERICS } from "./settings.ts";
 import { crowdStarts, exchanged, lineStarts, longestSteps, usualInformation } from "./starts.ts";

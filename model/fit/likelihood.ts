@@ -2,10 +2,7 @@ import { exp, ln } from "../ln-exp.ts";
 import { NODES, nodeWeights } from "./nodes.ts";
 import { AT, ONE_CROWD, parameter } from "./parameters.ts";
 import type { Sample } from "./sample.ts";
-import { NUMERICS, SETTINGS } from "./settings.ts";
-
-/** Density of a mistaken row: anywhere in the range. */
-export const MISTAKEN = 1 / SETTINGS.mistake_range;
+import { MISTAKEN, NUMERICS, SETTINGS } from "./settings.ts";
 
 const Q = NODES.length;
 const STEP = NUMERICS.node_step;

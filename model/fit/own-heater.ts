@@ -1,9 +1,8 @@
 import { exp } from "../ln-exp.ts";
 import { averageAt, heaterVariance, type Student } from "./bands.ts";
 import type { GroupFit } from "./group.ts";
-import { MISTAKEN } from "./likelihood.ts";
-import { SETTINGS } from "./settings.ts";
-import { studentCdf } from "./student.ts";
+import { MISTAKEN, SETTINGS } from "./settings.ts";
+import { studentCdf } from "./student-cdf.ts";
 
 /** A tune of the heater itself, at one end. */
 export interface OwnRow {

@@ -1,6 +1,7 @@
-import { logPrior, type Prior } from "./belief.ts";
+import { logPrior } from "./belief.ts";
 import { logLikelihood } from "./likelihood.ts";
 import { diagonal, inverse, type Matrix } from "./matrix.ts";
+import type { Prior } from "./prior.ts";
 import type { Sample } from "./sample.ts";
 
 /** Log posterior density up to a constant, and its gradient. */
@@ -12,11 +13,11 @@ export function logPosterior(sample: Sample, prior: Prior) {
 }
 
 /** Steps of the differences: small against what the data leave open, large against rounding. */
-const DIFFERENCE = 0.01;
+const DIFFERENCE = 0.1;
 
 /**
  * Covariance of the parameters at the maximum: the inverse of the observed information, by central differences of the
- * gradient over a hundredth of each parameter's own uncertainty (Efron & Hinkley 1978).
+ * gradient over a tenth of each parameter's own uncertainty (Efron & Hinkley 1978).
  * @param uncertainty rough sd of each parameter
  */
 export function covarianceAt(
@@ -27,7 +28,7 @@ export function covarianceAt(
 ): Matrix {
   const objective = logPosterior(sample, prior);
   const rows = Array.from(t, (_, p) => {
-    const h = 10 * DIFFERENCE * (uncertainty[p] as number);
+    const h = DIFFERENCE * (uncertainty[p] as number);
     const gradientAt = (by: number) => {
       const at = t.slice();
       at[p] = (at[p] as number) + by;

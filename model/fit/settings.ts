@@ -62,3 +62,6 @@ export const NUMERICS = {
   /** The search for starts and the curvature look at so many owners at most. */
   searched: 3000,
 } as const;
+
+/** Density of a mistaken row: anywhere in the range. */
+export const MISTAKEN = 1 / SETTINGS.mistake_range;

@@ -1,6 +1,6 @@
 import { exp, ln } from "../ln-exp.ts";
-import { type Prior, physicsPrior } from "./belief.ts";
 import type { End, GroupFit } from "./group.ts";
+import { type Prior, physicsPrior } from "./prior.ts";
 import { SETTINGS as S } from "./settings.ts";
 
 /** What other sizes found is Student's t of so few degrees of freedom, so that a size's own rows can contradict it. */

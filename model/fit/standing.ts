@@ -1,8 +1,8 @@
 import { exp } from "../ln-exp.ts";
 import { averageAt, heaterVariance, type Line } from "./bands.ts";
 import type { End, GroupFit } from "./group.ts";
-import { MISTAKEN } from "./likelihood.ts";
 import { type FitRow, xOf, yOf } from "./row.ts";
+import { MISTAKEN } from "./settings.ts";
 
 /** Why a row does not count, in figures. */
 export interface Aside {

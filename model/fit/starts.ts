@@ -1,8 +1,8 @@
 import { weightedQuantile } from "simple-statistics";
 import { ln } from "../ln-exp.ts";
-import type { Prior } from "./belief.ts";
 import { LEAST_TAIL_DF } from "./nodes.ts";
 import { ONE_CROWD, PARAMETERS, type Parameter, TWO_CROWDS } from "./parameters.ts";
+import type { Prior } from "./prior.ts";
 import type { Sample } from "./sample.ts";
 import { SETTINGS as S } from "./settings.ts";
 

@@ -1,4 +1,3 @@
-import betainc from "@stdlib/math-base-special-betainc";
 import quantile from "@stdlib/stats-base-dists-t-quantile";
 
 /** Bands are asked for at a handful of degrees of freedom again and again; the map of them is kept small. */
@@ -22,13 +21,4 @@ export function studentFactor(level: number, freedom: number): number {
   const factor = quantile((1 + level) / 2, df);
   byDf.set(df, factor);
   return factor;
-}
-
-/**
- * Distribution function of Student's t, by the regularised incomplete beta function (Abramowitz & Stegun 1964, 26.7.1).
- * @param df degrees of freedom, > 0 and finite
- */
-export function studentCdf(t: number, df: number): number {
-  const tail = betainc(df / (df + t * t), df / 2, 0.5, true, false) / 2;
-  return t < 0 ? tail : 1 - tail;
 }

@@ -1,13 +1,12 @@
 import { exp } from "../ln-exp.ts";
-import { type Prior, physicsPrior } from "./belief.ts";
-import type { End, GroupFit } from "./group.ts";
+import type { GroupFit } from "./group.ts";
 import type { Model } from "./group-fit.ts";
 import { logistic } from "./likelihood.ts";
 import { at } from "./matrix.ts";
 import { LEAST_TAIL_DF } from "./nodes.ts";
 import { AT, parameter } from "./parameters.ts";
+import type { Prior } from "./prior.ts";
 import type { Sample } from "./sample.ts";
-import { SETTINGS } from "./settings.ts";
 
 type Summary = Omit<GroupFit, "heat_kW" | "end" | "tunes" | "rejected" | "density_range">;
 
@@ -92,38 +91,4 @@ function spreadFreedom(models: readonly Model[], between2: number, within2: numb
     variance += weight * (p * p * at(c, i, i) + 2 * p * q * at(c, i, j) + q * q * at(c, j, j));
   }
   return Math.max(4, 2 / variance);
-}
-
-/**
- * The fit of a heater size that nobody has tuned yet: the belief alone, with wide bands. It takes the place of a
- * published group, so every view and answer works from none.
- */
-export function priorGroup(heat_kW: number, end: End, prior: Prior = physicsPrior(end)): GroupFit {
-  return {
-    heat_kW,
-    end,
-    intercept: prior.level,
-    slope: prior.slope,
-    covariance: [
-      [prior.level_sd ** 2, 0],
-      [0, prior.slope_sd ** 2],
-    ],
-    line_df: null,
-    spread: Math.sqrt(prior.between ** 2 + prior.within ** 2),
-    between: prior.between,
-    own_slope: prior.own_slope,
-    within: prior.within,
-    spread_df: 2 * prior.spread_worth,
-    tail_df: SETTINGS.tail_df,
-    dose: null,
-    night: 0,
-    shares: { honest: 1, never_retuned: 0, anything: 0, second_crowd: 0, feet: 0, slips: 0 },
-    second_crowd: null,
-    contributors: 0,
-    votes: 0,
-    tunes: 0,
-    rejected: 0,
-    may_copy: 0,
-    density_range: null,
-  };
 }

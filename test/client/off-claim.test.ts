@@ -55,6 +55,8 @@ const reportOf = (...scenarios: StudyScenario[]): StudyReport => ({
   seed: 1,
   airs: AIRS,
   levels: [0.5, 0.95],
+  model_sha256: "",
+  own_heaters: [],
   scenarios,
 });
 

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import type { GroupFit, PublishedFit } from "../../model/fit/group.ts";
-import { priorGroup } from "../../model/fit/summary.ts";
+import { priorGroup } from "../../model/fit/prior.ts";
 import { screen } from "../../model/screen.ts";
 import { type Tune, tuneSchema } from "../../model/tune.ts";
 import { goodTunes, PRIOR_MIXTURE } from "./good-tunes.ts";

@@ -3,7 +3,7 @@ import { standardDensity } from "../../model/air.ts";
 import { fitAtlas } from "../../model/fit/fit.ts";
 import type { GroupFit } from "../../model/fit/group.ts";
 import { type Mixture, ownHeaterAt, quantileOf } from "../../model/fit/own-heater.ts";
-import { priorGroup } from "../../model/fit/summary.ts";
+import { priorGroup } from "../../model/fit/prior.ts";
 import { lnRatio } from "./airs.ts";
 import { crowd, TARGET } from "./crowd.ts";
 import { FIXED, heaterOf, type Seeded, seeded, tuned } from "./population.ts";

@@ -72,6 +72,7 @@ export const b: typeof import("../en/bands.ts").b = {
     spread: "Ungleiche Streuung",
     air: "Luft schlecht bekannt",
     pooling: "Eine Klasse neben anderen",
+    trade: "Nutzer, aus Heizungen und Gewohnheiten simuliert",
   },
   chosen: "Ein Szenario",
   counts: (contributors: number, runs: string) =>

@@ -71,6 +71,7 @@ export const b = {
     spread: "Unequal spread",
     air: "Air not well known",
     pooling: "A class beside others",
+    trade: "Crowds simulated from what heaters and owners do",
   },
   chosen: "One scenario",
   counts: (contributors: number, runs: string) =>

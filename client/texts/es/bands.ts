@@ -72,6 +72,7 @@ export const b: typeof import("../en/bands.ts").b = {
     spread: "Dispersión desigual",
     air: "Aire mal conocido",
     pooling: "Una clase junto a otras",
+    trade: "Usuarios simulados a partir de calefactores y costumbres",
   },
   chosen: "Un escenario",
   counts: (contributors: number, runs: string) =>

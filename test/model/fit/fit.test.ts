@@ -4,8 +4,8 @@ import { standardDensity } from "../../../model/air.ts";
 import { bandsAt } from "../../../model/fit/bands.ts";
 import { fitAtlas } from "../../../model/fit/fit.ts";
 import type { GroupFit } from "../../../model/fit/group.ts";
+import { priorGroup } from "../../../model/fit/prior.ts";
 import type { FitRow } from "../../../model/fit/row.ts";
-import { priorGroup } from "../../../model/fit/summary.ts";
 import { crowd, oneMore, type Seeded, seeded, trueMean, withFakes } from "./simulated-crowd.ts";
 
 const ELEVATIONS_m = [0, 1500, 3000, 4500];

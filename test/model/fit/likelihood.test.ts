@@ -1,7 +1,8 @@
 import { expect, test } from "vitest";
-import { logPrior, physicsPrior } from "../../../model/fit/belief.ts";
+import { logPrior } from "../../../model/fit/belief.ts";
 import { logLikelihood } from "../../../model/fit/likelihood.ts";
 import { ONE_CROWD, PARAMETERS, TWO_CROWDS } from "../../../model/fit/parameters.ts";
+import { physicsPrior } from "../../../model/fit/prior.ts";
 import type { FitRow } from "../../../model/fit/row.ts";
 import { sampleOf } from "../../../model/fit/sample.ts";
 import { crowd, seeded } from "./simulated-crowd.ts";

@@ -4,7 +4,7 @@ import { newHeaterAt } from "../../../model/fit/bands.ts";
 import { fitAtlas } from "../../../model/fit/fit.ts";
 import type { GroupFit } from "../../../model/fit/group.ts";
 import { type Mixture, ownHeaterAt, quantileOf } from "../../../model/fit/own-heater.ts";
-import { studentCdf } from "../../../model/fit/student.ts";
+import { studentCdf } from "../../../model/fit/student-cdf.ts";
 import { lnRatio } from "../../study/airs.ts";
 import { FIXED, heaterOf, tuned } from "../../study/population.ts";
 import { crowd, seeded } from "./simulated-crowd.ts";

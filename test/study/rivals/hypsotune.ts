@@ -1,7 +1,7 @@
 import { STANDARD_DENSITY_kg_m3 } from "../../../model/air.ts";
 import { bandsAt } from "../../../model/fit/bands.ts";
 import { fitAtlas } from "../../../model/fit/fit.ts";
-import { priorGroup } from "../../../model/fit/summary.ts";
+import { priorGroup } from "../../../model/fit/prior.ts";
 import { LEVELS } from "../airs.ts";
 import type { Estimator, Fitted } from "./estimator.ts";
 

@@ -1,8 +1,8 @@
 import { averageAt } from "../../../model/fit/bands.ts";
 import { fitAtlas } from "../../../model/fit/fit.ts";
 import type { GroupFit } from "../../../model/fit/group.ts";
+import { priorGroup } from "../../../model/fit/prior.ts";
 import { type FitRow, xOf } from "../../../model/fit/row.ts";
-import { priorGroup } from "../../../model/fit/summary.ts";
 import { type SimulatedRow, TARGET } from "../crowd.ts";
 import { tradeCrowd } from "../trade/crowd.ts";
 import type { Copies } from "../trade/options.ts";
