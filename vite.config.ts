@@ -17,6 +17,7 @@ export default defineConfig({
       "@stdlib/assert-has-generator-support": inNumerics("generators.cjs"),
       debug: inNumerics("no-logger.cjs"),
       "@stdlib/string-format": inNumerics("plain-format.cjs"),
+      "@stdlib/utils-define-property": inNumerics("define-property.cjs"),
     },
   },
   plugins: [preact(), markdownPages(), installable(), fetchedAhead()],

@@ -1,7 +1,7 @@
 import type { GroupFit } from "../../model/fit/group.ts";
 import { residual_pct } from "../../model/residual.ts";
 import type { ScalingAnswer } from "../../server/contract.ts";
-import { csvOf, csvWithCaution } from "../csv.ts";
+import { csvWithCaution } from "../csv.ts";
 
 /** The data behind the charts of the Scaling view: SI, units in the columns' names. */
 

@@ -34,6 +34,7 @@ test("screening needs no library at run time but a logarithm, and only a handful
     "fit/settings.ts",
     "heater.ts",
     "ln-exp.ts",
+    "rounding.ts",
     "screen.ts",
     "screen/bounds.ts",
     "screen/reason.ts",

@@ -138,7 +138,7 @@ test("a file of one's own gives what the export gives, with what it may leave ou
     ].join("\n"),
   );
   expect(plain.groups[0]?.contributors).toBe(20);
-  expect(full.groups[0]?.votes).not.toBe(plain.groups[0]?.votes);
+  expect(full.groups[0]?.intercept).not.toBe(plain.groups[0]?.intercept);
   expect(full.rows_sha256).not.toBe(plain.rows_sha256);
 });
 

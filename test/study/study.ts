@@ -17,10 +17,10 @@ type Runs = readonly [contributors: number, runs: number][];
 
 const RUNS: Record<Size, Runs> = {
   quick: [
-    [60, 40],
-    [600, 20],
-    [1000, 8],
-    [Number.POSITIVE_INFINITY, 2],
+    [60, 60],
+    [600, 24],
+    [1000, 4],
+    [Number.POSITIVE_INFINITY, 1],
   ],
   full: [
     [60, 600],
