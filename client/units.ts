@@ -2,7 +2,8 @@ import { PUMP_STEP_Hz } from "../model/heater.ts";
 import {
   decimalsOfFineRate,
   decimalsOfRate,
-  percentOutwards,
+  isOnStep,
+  onStep,
   stepsFrom,
   stepsUpTo,
   toStep,
@@ -107,19 +108,19 @@ export function formatPercent(pct: number): string {
   return format(wholePercent(pct));
 }
 
-/** How far something may be off, %: never less than it is. */
-export function formatReach(pct: number): string {
-  return format(percentOutwards(pct));
+/** What somebody set or is left of it: a whole number where it is whole, else to a tenth. */
+export function formatTenths(value: number): string {
+  return format(toStep(value, 0.1), isOnStep(value, 1) ? 0 : 1);
 }
 
-/** What has to be there, to a tenth: never less than is needed. */
-export function formatNeed(value: number): string {
-  return format(stepsFrom(value, 0.1) / 10, 1);
+/** Rounded up to tenths or to whole ones: what is needed, or how far something may be off, is never called less than it is. */
+export function formatUp(value: number, step: 0.1 | 1): string {
+  return format(onStep(stepsFrom(value, step), step), step === 1 ? 0 : 1);
 }
 
-/** What is left or lasts, in these steps: never more than there is. */
-export function formatLeft(value: number, step: 0.1 | 1 = 0.1): string {
-  return format(stepsUpTo(value, step) * step, step === 1 ? 0 : 1);
+/** Rounded down: what is left, or lasts, is never called more than it is. */
+export function formatDown(value: number, step: 0.1 | 1): string {
+  return format(onStep(stepsUpTo(value, step), step), step === 1 ? 0 : 1);
 }
 
 export function formatIn(si: number, unit: Unit): string {

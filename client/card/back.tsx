@@ -1,5 +1,5 @@
 import { cardWords as words } from "../texts/card.ts";
-import { format, formatIn } from "../units.ts";
+import { formatFineRate, formatIn, formatUp } from "../units.ts";
 import type { CardFigures, CardUnits } from "./card-figures.ts";
 import { NomogramDrawing } from "./nomogram-drawing.tsx";
 
@@ -17,10 +17,10 @@ export function Back({ figures, units }: { figures: CardFigures; units: CardUnit
         {nomogram.example(
           formatIn(example.elevation_m, units.elevation),
           formatIn(example.temperature_C, units.temperature),
-          format(example.low_Hz, 2),
-          format(example.high_Hz, 2),
+          formatFineRate(example.low_Hz),
+          formatFineRate(example.high_Hz),
         )}{" "}
-        {nomogram.error(format(Math.ceil(10 * drawing.greatest_error_pct) / 10, 1))}{" "}
+        {nomogram.error(formatUp(drawing.greatest_error_pct, 0.1))}{" "}
         {isPartlyUnknown(drawing) && nomogram.dashed}
       </p>
       <h4>{use.title}</h4>

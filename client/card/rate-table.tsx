@@ -2,7 +2,7 @@ import type { CardCell } from "../../model/card/card-table.ts";
 import type { End } from "../../model/fit/group.ts";
 import { t } from "../texts/app.ts";
 import { cardWords as words } from "../texts/card.ts";
-import { format, toShown, type Unit } from "../units.ts";
+import { format, formatPercent, formatRate, formatUp, toShown, type Unit } from "../units.ts";
 import type { CardFigures, CardUnits } from "./card-figures.ts";
 
 /** One end's start rates by elevation and night temperature, with the reach of the bands row by row. */
@@ -34,7 +34,7 @@ export function RateTable(props: { end: End; figures: CardFigures; units: CardUn
           ))}
           {levels.map((level) => (
             <th key={level} scope="col">
-              {words.share(format(100 * level))}
+              {words.share(formatPercent(100 * level))}
             </th>
           ))}
         </tr>
@@ -50,7 +50,7 @@ export function RateTable(props: { end: End; figures: CardFigures; units: CardUn
             ))}
             {reach.map(({ level, below_pct, above_pct }) => (
               <td key={level} class="card-reach">
-                {words.reach(format(Math.ceil(below_pct)), format(Math.ceil(above_pct)))}
+                {words.reach(formatUp(below_pct, 1), formatUp(above_pct, 1))}
               </td>
             ))}
           </tr>
@@ -62,7 +62,7 @@ export function RateTable(props: { end: End; figures: CardFigures; units: CardUn
 
 /** In brackets where nobody has tuned, unless nobody has anywhere. */
 function rateIn({ pump_Hz, extrapolated }: CardCell, everywhere: boolean): string {
-  const rate = format(pump_Hz, 1);
+  const rate = formatRate(pump_Hz);
   return extrapolated && !everywhere ? `(${rate})` : rate;
 }
 

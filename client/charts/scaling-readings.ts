@@ -1,6 +1,6 @@
 import type { ScalingAnswer, ScalingPoint } from "../../server/contract.ts";
 import { scalingWords } from "../texts/scaling.ts";
-import { format, formatIn, type Unit } from "../units.ts";
+import { format, formatIn, formatRate, type Unit } from "../units.ts";
 import { byContributor } from "./by-contributor.ts";
 import { type Place, placeWithin } from "./frame.ts";
 import type { Reading } from "./readable-chart.tsx";
@@ -65,7 +65,7 @@ function tuneText(point: ScalingPoint, unit: Unit): string {
   return scalingWords.tuneReading(
     format(point.density_kg_m3, 3),
     formatIn(point.elevation_m, unit),
-    format(point.pump_Hz, 2),
+    formatRate(point.pump_Hz),
     format(point.fan_rpm),
     format(point.pump_Hz_per_krpm, 3),
     scalingWords.status[point.status],

@@ -4,7 +4,7 @@ import type { ScalingAnswer, ScalingCurvePoint, ScalingPoint } from "../../serve
 import { CsvButton } from "../parts/csv-button.tsx";
 import { FiguresTable } from "../parts/figures-table.tsx";
 import { scalingWords } from "../texts/scaling.ts";
-import { format, formatIn, type Unit } from "../units.ts";
+import { format, formatIn, formatRate, type Unit } from "../units.ts";
 import { asideSentence } from "./aside-sentence.tsx";
 import { curveCsv, pointsCsv } from "./scaling-csv.ts";
 
@@ -115,7 +115,7 @@ function Table(props: {
           {props.withReason && <td class="reason">{asideSentence(point)}</td>}
           <td>{formatIn(point.elevation_m, props.unit)}</td>
           <td>{format(point.density_kg_m3, 3)}</td>
-          <td>{format(point.pump_Hz, 2)}</td>
+          <td>{formatRate(point.pump_Hz)}</td>
           <td>{format(point.fan_rpm)}</td>
           <td>{format(point.pump_Hz_per_krpm, 3)}</td>
           <td>{scalingWords.status[point.status]}</td>

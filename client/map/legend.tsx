@@ -1,6 +1,6 @@
 import { t } from "../texts/app.ts";
 import { mapWords } from "../texts/map.ts";
-import { format, formatIn, type Unit } from "../units.ts";
+import { format, formatFineRate, formatIn, type Unit } from "../units.ts";
 import type { Palette } from "./palette.ts";
 import { type Asked, elevationOfRate, stepsOf, tintRange } from "./tint.ts";
 
@@ -25,7 +25,7 @@ export function Legend({ asked, palette, unit }: LegendProps) {
             </svg>
             {aspect === "rate" ? (
               <>
-                <strong>{format(value, end === "low" ? 2 : 1)} Hz</strong>{" "}
+                <strong>{formatFineRate(value)} Hz</strong>{" "}
                 <span>{elevationWord(elevationOfRate(asked, value), unit)}</span>
               </>
             ) : (

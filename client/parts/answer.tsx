@@ -2,11 +2,10 @@ import { ENDS, type End } from "../../model/fit/group.ts";
 import type { StartEnd, StartTune } from "../../model/start.ts";
 import { averageReachesBeyond } from "../charts/average-band.ts";
 import { t } from "../texts/app.ts";
-import { format } from "../units.ts";
+import { format, formatFineRate, formatPercent, formatRate } from "../units.ts";
 import { BandDrawing } from "./band-drawing.tsx";
 
-const hz = (value: number) => format(value, 2);
-const percent = (level: number) => format(level * 100);
+const percent = (level: number) => formatPercent(level * 100);
 
 /** The start tune: both ends side by side, each a value inside its bands. */
 export function Answer({ tune }: { tune: StartTune }) {
@@ -25,19 +24,20 @@ function EndAnswer({ end, answer }: { end: End; answer: StartEnd }) {
     <section class="end" aria-labelledby={`answer-${end}`} data-end={end}>
       <h3 id={`answer-${end}`}>{t[end]}</h3>
       <p class="rate">
-        <output data-value={answer.pump_Hz_exact}>{format(answer.pump_Hz, 1)}</output> Hz
+        <output data-value={answer.pump_Hz_exact}>{formatRate(answer.pump_Hz)}</output> Hz
       </p>
       <p class="note">
-        {t.answer.fanAt(format(answer.fan_rpm))} · {t.answer.exact(hz(answer.pump_Hz_exact))}
+        {t.answer.fanAt(format(answer.fan_rpm))} ·{" "}
+        {t.answer.exact(formatFineRate(answer.pump_Hz_exact))}
       </p>
       {outer && (
         <p class="visually-hidden" aria-live="polite">
           {t.answer.spoken(
             t.endWord[end],
-            format(answer.pump_Hz, 1),
+            formatRate(answer.pump_Hz),
             percent(outer.level),
-            hz(outer.lower),
-            hz(outer.upper),
+            formatFineRate(outer.lower),
+            formatFineRate(outer.upper),
           )}
         </p>
       )}
@@ -53,14 +53,19 @@ function EndAnswer({ end, answer }: { end: End; answer: StartEnd }) {
           >
             {t.answer.meanBand(percent(answer.mean_band_Hz.level))}
           </dt>
-          <dd>{t.answer.range(hz(answer.mean_band_Hz.lower), hz(answer.mean_band_Hz.upper))}</dd>
+          <dd>
+            {t.answer.range(
+              formatFineRate(answer.mean_band_Hz.lower),
+              formatFineRate(answer.mean_band_Hz.upper),
+            )}
+          </dd>
         </div>
         {answer.new_heater_bands_Hz.map((band, i) => (
           <div key={band.level}>
             <dt class={i === 0 ? "key-inner" : "key-outer"}>
               {t.answer.heaters(percent(band.level))}
             </dt>
-            <dd>{t.answer.range(hz(band.lower), hz(band.upper))}</dd>
+            <dd>{t.answer.range(formatFineRate(band.lower), formatFineRate(band.upper))}</dd>
           </div>
         ))}
       </dl>

@@ -1,19 +1,19 @@
 import type { KeepFan, StartEnd, StartTune } from "../../model/start.ts";
 import { t } from "../texts/app.ts";
-import { format } from "../units.ts";
+import { format, formatPercent, formatRate } from "../units.ts";
 import { FiguresTable } from "./figures-table.tsx";
 
 /** Keep the fan or keep the heat, side by side. */
 export function Ways({ tune }: { tune: StartTune }) {
   const { keep_fan, keep_heat } = tune.strategies;
   const cell = ({ pump_Hz, fan_rpm }: StartEnd) =>
-    `${format(pump_Hz, 1)} Hz, ${format(fan_rpm)} ${t.rpm}`;
+    `${formatRate(pump_Hz)} Hz, ${format(fan_rpm)} ${t.rpm}`;
   const row = (name: string, way: KeepFan) => (
     <tr>
       <th scope="row">{name}</th>
       <td>{cell(way.low)}</td>
       <td>{cell(way.high)}</td>
-      <td>{format(way.heat_fraction * 100)} %</td>
+      <td>{formatPercent(way.heat_fraction * 100)} %</td>
     </tr>
   );
   return (

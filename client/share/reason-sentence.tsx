@@ -4,10 +4,9 @@ import type { Reason } from "../../server/contract.ts";
 import { InEnglish } from "../parts/in-english.tsx";
 import { t } from "../texts/app.ts";
 import { reasonWords } from "../texts/reasons.ts";
-import { format } from "../units.ts";
+import { format, formatPercent, formatRate } from "../units.ts";
 
 const UNIT_OF: Record<string, [unit: string, decimals: number]> = {
-  pump_Hz: ["Hz", 2],
   fan_rpm: [t.rpm, 0],
   dose_uL: ["µL", 1],
   elevation_m: ["m", 0],
@@ -17,6 +16,7 @@ const UNIT_OF: Record<string, [unit: string, decimals: number]> = {
 
 /** A suggestion with its unit. */
 export function withUnit(field: string, value: number): string {
+  if (field.endsWith("pump_Hz")) return `${formatRate(value)} Hz`;
   const [unit, decimals] = UNIT_OF[field.split(".").at(-1) ?? ""] ?? ["", 2];
   const places = Number.isInteger(value) ? 0 : decimals;
   return `${format(value, places)} ${unit}`;
@@ -33,7 +33,7 @@ export function reasonSentence({ code, field, sentence, suggestion }: Reason): C
 export function comparedSentence({ end, mixture_shift_pct, sentence }: Compared) {
   if (!reasonWords) return sentence;
   const way = mixture_shift_pct > 0 ? "rich" : "lean";
-  return reasonWords.compared(t[end], format(Math.abs(mixture_shift_pct)), way);
+  return reasonWords.compared(t[end], formatPercent(Math.abs(mixture_shift_pct)), way);
 }
 
 /** "low.pump_Hz" in words. */

@@ -5,7 +5,7 @@ import { api } from "../api.ts";
 import { whatWentWrong } from "../parts/in-english.tsx";
 import { saveFile } from "../save-file.ts";
 import { shareWords } from "../texts/share.ts";
-import { format } from "../units.ts";
+import { format, formatRate } from "../units.ts";
 import { HighCo } from "./high-co.tsx";
 import { dropReceipt, type KeptReceipt, receiptsFile } from "./receipts.ts";
 
@@ -95,8 +95,8 @@ function ReceiptItem(props: {
           format(kept.heat_kW, kept.heat_kW % 1 ? 1 : 0),
           kept.place,
           format(kept.elevation_m),
-          format(kept.low_pump_Hz, 1),
-          format(kept.high_pump_Hz, 1),
+          formatRate(kept.low_pump_Hz),
+          formatRate(kept.high_pump_Hz),
         )}
       </p>
       <HighCo advice={advice} />

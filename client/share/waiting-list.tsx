@@ -5,7 +5,7 @@ import { dropWaiting, type WaitingTune, waitingTunes } from "../offline/waiting-
 import { InEnglish } from "../parts/in-english.tsx";
 import { offline } from "../texts/offline.ts";
 import { shareWords } from "../texts/share.ts";
-import { format } from "../units.ts";
+import { format, formatRate } from "../units.ts";
 
 /** Tunes this browser has still to send: send, mend, discard. Nothing when there are none. */
 export function WaitingList({ onMend }: { onMend: (waiting: WaitingTune) => void }) {
@@ -40,8 +40,8 @@ function WaitingItem(props: { waiting: WaitingTune; onMend: (waiting: WaitingTun
           format(tune.heater.heat_kW, tune.heater.heat_kW % 1 ? 1 : 0),
           place,
           format(tune.site.elevation_m),
-          format(tune.low.pump_Hz, 1),
-          format(tune.high.pump_Hz, 1),
+          formatRate(tune.low.pump_Hz),
+          formatRate(tune.high.pump_Hz),
         )}
       </p>
       {problem !== null && (

@@ -4,7 +4,7 @@ import { tuneKeptFrom } from "../../model/trip/one-tune.ts";
 import type { TripAnswer } from "../../model/trip/trip.ts";
 import { type MixtureWindow, roomOf, type Standing, standingOf } from "../../model/trip/window.ts";
 import { trip } from "../texts/trip.ts";
-import { format, formatPercent } from "../units.ts";
+import { formatPercent, formatTenths } from "../units.ts";
 
 /** Which tunes the shifts on screen are of: one for all, the fewest, or that of the stop with this number. */
 export type Shown = "one" | "fewest" | number;
@@ -38,9 +38,8 @@ export function edgeInWords(
     : trip.result.beyond;
 }
 
-/** Windows may have halves of percents, and so may what is left of them. */
-export const roomInWords = (room_pct: number) =>
-  format(Math.abs(room_pct), Number.isInteger(room_pct) ? 0 : 1);
+/** What is left to the window's edge, or what is beyond it, %. */
+export const roomInWords = (room_pct: number) => formatTenths(Math.abs(room_pct));
 
 /** How the shifts of both ends stand at a stop: as the worse of them. */
 export function standingAt(

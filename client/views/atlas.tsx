@@ -10,7 +10,7 @@ import { Soon } from "../parts/soon.tsx";
 import { Ways } from "../parts/ways.tsx";
 import { answer, atPoint, type Question } from "../question.ts";
 import { t } from "../texts/app.ts";
-import { format, formatIn, type Unit } from "../units.ts";
+import { format, formatIn, formatPercent, type Unit } from "../units.ts";
 
 // The answer is painted first; the map with its libraries follows.
 const MapPanel = later(() => import("./map-panel.tsx").then((m) => m.MapPanel));
@@ -96,7 +96,7 @@ function StartSheet({
           <p class="note">
             {t.answer.air(
               format(tune.air.density_kg_m3, 3),
-              `${format(tune.air.density_ratio * 100)} %`,
+              `${formatPercent(tune.air.density_ratio * 100)} %`,
               formatIn(tune.air.density_altitude_m, unit),
             )}{" "}
             {tune.air.assumed.length > 0 &&

@@ -5,7 +5,7 @@ import type { LogbookEntry } from "../logbook/entry.ts";
 import { loggedOf } from "../logbook/logged.ts";
 import { t } from "../texts/app.ts";
 import { logbookWords } from "../texts/logbook.ts";
-import { format } from "../units.ts";
+import { format, formatPercent } from "../units.ts";
 
 const words = logbookWords.drift;
 
@@ -71,7 +71,7 @@ function linesOf({ co, mixture, readings, risen_above_floor, without_meter }: En
   if (readings.at_ceiling > 0) lines.push(quiet(words.ceiling(readings.at_ceiling)));
   if (without_meter > 0) lines.push(quiet(words.noMeter(without_meter)));
   if (mixture?.shown) {
-    const pct = format(Math.abs(mixture.factor - 1) * 100);
+    const pct = formatPercent(Math.abs(mixture.factor - 1) * 100);
     const said = mixture.factor > 1 ? words.richer : words.leaner;
     lines.push({ text: `${said(pct, amountOf(mixture))} ${pctRange(mixture)}`, loud: true });
   } else if (mixture) {
@@ -94,5 +94,5 @@ function rangeOf({ factor, interval: { lower, upper } }: Change): string {
 
 function pctRange({ interval: { lower, upper } }: Change): string {
   if (lower === 0 || upper > USELESS) return "";
-  return words.mixtureInterval(format((lower - 1) * 100), format((upper - 1) * 100));
+  return words.mixtureInterval(formatPercent((lower - 1) * 100), formatPercent((upper - 1) * 100));
 }

@@ -9,7 +9,7 @@ import { t } from "../texts/app.ts";
 import { locale } from "../texts/language.ts";
 import { logbookWords } from "../texts/logbook.ts";
 import { shareWords } from "../texts/share.ts";
-import { format, formatIn, UNITS } from "../units.ts";
+import { format, formatFineRate, formatIn, formatRate, UNITS } from "../units.ts";
 import type { Doing } from "./logbook.tsx";
 import { LogbookShare } from "./logbook-share.tsx";
 
@@ -114,16 +114,16 @@ function aboutLine(entry: LogbookEntry): string {
 function endLine({ pump_Hz, fan_rpm, power, sweep, ...reading }: LoggedEnd): string {
   const { co_ppm, co_below_ppm, co_above_ppm } = reading;
   return [
-    words.setTo(format(pump_Hz, pump_Hz * 10 - Math.round(pump_Hz * 10) ? 2 : 1), format(fan_rpm)),
+    words.setTo(formatRate(pump_Hz), format(fan_rpm)),
     co_ppm !== undefined && words.co(format(co_ppm)),
     co_below_ppm !== undefined && words.below(format(co_below_ppm)),
     co_above_ppm !== undefined && words.above(format(co_above_ppm)),
     power !== undefined && words.power(format(power, power % 1 ? 1 : 0)),
     sweep &&
       words.swept(
-        format(sweep.minimum_Hz, 2),
-        format(sweep.lower_Hz, 2),
-        format(sweep.upper_Hz, 2),
+        formatFineRate(sweep.minimum_Hz),
+        formatFineRate(sweep.lower_Hz),
+        formatFineRate(sweep.upper_Hz),
       ),
   ]
     .filter(Boolean)

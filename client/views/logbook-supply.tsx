@@ -8,7 +8,7 @@ import { TemperatureField } from "../parts/air-fields.tsx";
 import { NumberField, useUnit } from "../parts/number-field.tsx";
 import { t } from "../texts/app.ts";
 import { logbookWords } from "../texts/logbook.ts";
-import { format } from "../units.ts";
+import { format, formatDown, formatTenths, formatUp } from "../units.ts";
 
 const words = logbookWords.supply;
 
@@ -85,13 +85,13 @@ function Needs({ supply, hours }: { supply: Supply; hours: number }) {
     <>
       <ul class="needs">
         <li>
-          <strong>{words.fuel(format(fuel_L, 1), format(hours, hours % 1 ? 1 : 0))}</strong>,{" "}
+          <strong>{words.fuel(formatUp(fuel_L, 0.1), formatTenths(hours))}</strong>,{" "}
           {words.heat(format(heat_kW, 1))}
         </li>
-        <li>{tank_h === null ? words.noTank : words.tank(format(tank_h))}</li>
+        <li>{tank_h === null ? words.noTank : words.tank(formatDown(tank_h, 1))}</li>
         <li>
           <strong>
-            {words.battery(format(battery_Ah.at_12_V, 1), format(battery_Ah.at_24_V, 1))}
+            {words.battery(formatUp(battery_Ah.at_12_V, 0.1), formatUp(battery_Ah.at_24_V, 0.1))}
           </strong>
         </li>
         <li>{words.starts}</li>

@@ -15,7 +15,7 @@ import { recall, remember } from "../remember.ts";
 import { randomText } from "../share/random.ts";
 import { t } from "../texts/app.ts";
 import { onsite as words } from "../texts/onsite.ts";
-import { format } from "../units.ts";
+import { formatRate } from "../units.ts";
 import { MeterFields, PreparationNumber } from "./onsite-meter.tsx";
 import { OwnHeater } from "./onsite-own-heater.tsx";
 
@@ -138,7 +138,7 @@ export function Prepare(props: {
       </fieldset>
       <MeterFields {...field} />
       {tune ? (
-        <p>{words.prepare.start(format(tune.low.pump_Hz, 1), format(tune.high.pump_Hz, 1))}</p>
+        <p>{words.prepare.start(formatRate(tune.low.pump_Hz), formatRate(tune.high.pump_Hz))}</p>
       ) : (
         <p class="warning" role="alert" tabIndex={-1}>
           {words.prepare.cannot}

@@ -1,5 +1,6 @@
 import type { PublishedFit } from "../../model/fit/group.ts";
 import { usualFans } from "../../model/heater.ts";
+import { withoutDust } from "../../model/rounding.ts";
 import { SUPPLIES_V } from "../../model/trip/nights.ts";
 import { ChoiceField } from "../parts/choice-field.tsx";
 import { classesOf, HeatClassField } from "../parts/heat-class-field.tsx";
@@ -97,7 +98,7 @@ export function TripHeaterFields(props: {
         field="night.power_share"
         hint={words.heater.shareHint}
         {...within([0, 100])}
-        value={Number((night.power_share * 100).toFixed(6))}
+        value={withoutDust(night.power_share * 100)}
         onValue={(pct = 0) => onTrip({ ...trip, night: { ...night, power_share: pct / 100 } })}
       />
     </section>

@@ -6,7 +6,7 @@ import { FiguresTable } from "../parts/figures-table.tsx";
 import { OpensOnPaper } from "../parts/opens-on-paper.tsx";
 import { trip as words } from "../texts/trip.ts";
 import type { Trip } from "../trip/trip.ts";
-import { format, formatLeft, formatNeed, formatPercent } from "../units.ts";
+import { format, formatDown, formatPercent, formatTenths, formatUp } from "../units.ts";
 
 /** Litres against the tank and ampere-hours, by stop and in all, with what is taken for granted. */
 export function TripNights({ answer, trip }: { answer: TripAnswer; trip: Trip }) {
@@ -14,23 +14,23 @@ export function TripNights({ answer, trip }: { answer: TripAnswer; trip: Trip })
   const { supply_V = 12, tank_L } = trip.heater;
   const nights = stops.reduce((all, { stop }) => all + nightsAt(stop), 0);
   const volts = format(supply_V);
-  const litres = stops.map(({ night }) => formatNeed(night.fuel_L));
+  const litres = stops.map(({ night }) => formatUp(night.fuel_L, 0.1));
   return (
     <section class="sheet nights" aria-labelledby="nights">
       <h2 id="nights">{words.nights.title}</h2>
       <p>
-        {words.nights.count(nights)} {words.nights.fuel(formatNeed(total.fuel_L))},{" "}
-        {words.nights.battery(formatNeed(total.battery_Ah), volts)}
+        {words.nights.count(nights)} {words.nights.fuel(formatUp(total.fuel_L, 0.1))},{" "}
+        {words.nights.battery(formatUp(total.battery_Ah, 0.1), volts)}
       </p>
       <p>
         {words.nights.oneNight(
           litres.every((one) => one === litres[0])
             ? (litres[0] ?? "")
             : words.result.band(
-                formatNeed(Math.min(...stops.map(({ night }) => night.fuel_L))),
-                formatNeed(Math.max(...stops.map(({ night }) => night.fuel_L))),
+                formatUp(Math.min(...stops.map(({ night }) => night.fuel_L)), 0.1),
+                formatUp(Math.max(...stops.map(({ night }) => night.fuel_L)), 0.1),
               ),
-          formatNeed(stops[0]?.night.battery_Ah ?? 0),
+          formatUp(stops[0]?.night.battery_Ah ?? 0, 0.1),
         )}
       </p>
       {tank && tank_L !== undefined ? (
@@ -53,12 +53,12 @@ export function TripNights({ answer, trip }: { answer: TripAnswer; trip: Trip })
 function OnTheTank(props: { tank: TankPlan; tank_L: number; answer: TripAnswer }) {
   const { tank, tank_L, answer } = props;
   const name = (i: number) => answer.stops[i]?.stop.name ?? "";
-  const size = litresOf(tank_L);
-  const left = formatLeft(tank.left_L ?? 0);
+  const size = formatTenths(tank_L);
+  const left = formatDown(tank.left_L ?? 0, 0.1);
   const short = tank.lasts.indexOf(0);
   if (short >= 0) return <p class="warning">{words.nights.tankShort(size, name(short))}</p>;
   if (tank.refills.length === 0) {
-    const share = formatLeft((100 * (tank.left_L ?? 0)) / tank_L, 1);
+    const share = formatDown((100 * (tank.left_L ?? 0)) / tank_L, 1);
     return (
       <>
         <p data-tight={tank.tight}>
@@ -91,7 +91,7 @@ function refillSaid({ night, every, left_L, tight }: Refill, stop: string): stri
   return [
     words.nights.refill(stop, night),
     every === null ? "" : words.nights.refillEvery(every),
-    words.nights.leftThen(formatLeft(left_L)),
+    words.nights.leftThen(formatDown(left_L, 0.1)),
     tight ? words.nights.fillEarlier : "",
   ].join("");
 }
@@ -113,16 +113,16 @@ function NightsTable({ answer, nights }: { answer: TripAnswer; nights: number })
         <tr key={i}>
           <th scope="row">{stop.name}</th>
           <td>{format(nightsAt(stop))}</td>
-          <td>{formatNeed(needs.fuel_L)}</td>
-          <td>{formatNeed(needs.battery_Ah)}</td>
+          <td>{formatUp(needs.fuel_L, 0.1)}</td>
+          <td>{formatUp(needs.battery_Ah, 0.1)}</td>
           {tank && <td>{format(tank.lasts[i] ?? 0)}</td>}
         </tr>
       ))}
       <tr>
         <th scope="row">{words.nights.total}</th>
         <td>{format(nights)}</td>
-        <td>{formatNeed(total.fuel_L)}</td>
-        <td>{formatNeed(total.battery_Ah)}</td>
+        <td>{formatUp(total.fuel_L, 0.1)}</td>
+        <td>{formatUp(total.battery_Ah, 0.1)}</td>
         {tank && <td />}
       </tr>
     </FiguresTable>
@@ -136,7 +136,7 @@ function Assumed({ trip }: { trip: Trip }) {
   return (
     <>
       {words.nights.assumes(
-        format(hours, Number.isInteger(hours) ? 0 : 1),
+        formatTenths(hours),
         formatPercent(power_share * 100),
         amps(runCurrent(power_share)),
         format(supply_V),
@@ -149,5 +149,3 @@ function Assumed({ trip }: { trip: Trip }) {
     </>
   );
 }
-
-const litresOf = (value: number) => format(value, Number.isInteger(value) ? 0 : 1);

@@ -1,7 +1,13 @@
 import { expect, test } from "vitest";
 import {
   format,
+  formatDown,
+  formatFineRate,
   formatIn,
+  formatPercent,
+  formatRate,
+  formatTenths,
+  formatUp,
   isBegun,
   parseNumber,
   toShown,
@@ -68,4 +74,26 @@ test("what is below nothing carries a true minus sign, and reads back; what roun
   expect(formatIn(-500, UNITS.elevation[0])).toBe("−500 m");
   expect(parseNumber(format(-1234.5, 1))).toBe(-1234.5);
   expect(format(-0.04, 1)).toBe("0.0");
+});
+
+test("pump rates: those set as they are, a whole step with the step's decimals; those nobody sets one decimal finer", () => {
+  expect([1, 1.1, 4.2, 1.05, 0.955].map((rate) => formatRate(rate))).toEqual([
+    ...["1.0", "1.1", "4.2", "1.05", "0.955"],
+  ]);
+  expect([1, 1.1].map((rate) => formatRate(rate, 0.05))).toEqual(["1.00", "1.10"]);
+  expect([0.9549, 1.1234, 2].map((rate) => formatFineRate(rate))).toEqual(["0.95", "1.12", "2.00"]);
+  expect(formatFineRate(1.12345, 0.05)).toBe("1.123");
+});
+
+test("percentages whole, half of one away from 0; what is needed rounded up, what is left rounded down", () => {
+  expect([12.5, 12.4, -12.5, -0.4].map(formatPercent)).toEqual(["13", "12", "−13", "0"]);
+  expect([formatUp(10.01, 0.1), formatUp(10, 0.1), formatUp(3.01, 1)]).toEqual([
+    ...["10.1", "10.0", "4"],
+  ]);
+  expect([formatDown(0.19, 0.1), formatDown(0.3, 0.1), formatDown(9.9, 1)]).toEqual([
+    ...["0.1", "0.3", "9"],
+  ]);
+  // 0.1 + 0.2 is 0.30000000000000004.
+  expect([formatUp(0.1 + 0.2, 0.1), formatDown(3 * 0.1, 0.1)]).toEqual(["0.3", "0.3"]);
+  expect([12, 12.5, 12.34].map(formatTenths)).toEqual(["12", "12.5", "12.3"]);
 });
