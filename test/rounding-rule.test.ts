@@ -23,9 +23,10 @@ const NOT_SETTINGS: Record<string, string> = {
   "model/rounding.ts": "the rule",
   "client/units.ts": "the formats made of it",
   "model/fit/": "how the fit counts its rows, and what it says of itself",
-  "model/sweep/": "bins of a histogram, counts of moves",
+  "model/sweep/search.ts": "how many moves it takes",
   "client/onsite/figures.ts": "decimals by the heater's own step, rounded by the rule before",
   "client/onsite/chart-layout.ts": "pixels",
+  "client/views/onsite-night.tsx": "shifts that the model has rounded by the rule",
 };
 
 interface Node {
