@@ -1,6 +1,6 @@
 import { ENDS, type End } from "./fit/group.ts";
 import { say } from "./screen/reason.ts";
-import { COMMON_PRACTICE } from "./sweep/common-practice.ts";
+import { COMMON_PRACTICE, isHigh } from "./sweep/common-practice.ts";
 
 /** Something the owner of a heater should know of a tune, accepted or not: never a reason to hold it. */
 export interface Advice {
@@ -22,7 +22,7 @@ export function adviceOn(
 ): Advice[] {
   return ENDS.flatMap((end): Advice[] => {
     const value = tune[end]?.co_ppm;
-    if (value === undefined || !(value > usual_below_ppm)) return [];
+    if (value === undefined || !isHigh(value)) return [];
     const sentence =
       `The ${end} end's final CO of ${say(value)} ppm is high: below ${usual_below_ppm} ppm is usual (common practice, no ` +
       "source). Usual causes: soot in the burner, a blocked air intake, a leak in the exhaust, the meter too close to the " +

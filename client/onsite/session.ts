@@ -15,6 +15,8 @@ export interface EndResult {
   sweep?: LoggedSweep | undefined;
   /** Whether it is a minimum that was seen; missing in sessions from before this was kept. */
   found?: FoundBy | undefined;
+  /** The flame went out at this rate, only a little leaner. */
+  flame_out_Hz?: number | undefined;
   /** Settled readings it took. */
   settled: number;
 }

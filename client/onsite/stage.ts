@@ -109,9 +109,9 @@ function sweepSetup(plan: Plan, run: Run, end: End): SweepSetup {
 
 /** What an end is left at; undefined where the meter told nothing that could be noted. */
 function resultOf(answer: Outcome): EndResult | undefined {
-  const { pump_Hz, co_ppm, co_below_ppm, settled } = answer;
+  const { pump_Hz, co_ppm, co_below_ppm, flame_out_Hz, settled } = answer;
   if (co_ppm === undefined && co_below_ppm === undefined) return undefined;
-  const left = { pump_Hz, co_ppm, co_below_ppm, settled, found: foundBy(answer) };
+  const left = { pump_Hz, co_ppm, co_below_ppm, flame_out_Hz, settled, found: foundBy(answer) };
   if (answer.kind !== "found") return left;
   const { minimum_Hz, between_Hz, flat_Hz } = answer;
   const sweep = {

@@ -1,6 +1,6 @@
 import { type Advice, adviceOn } from "../../model/advice.ts";
 import { ENDS, type End } from "../../model/fit/group.ts";
-import { COMMON_PRACTICE } from "../../model/sweep/common-practice.ts";
+import { COMMON_PRACTICE, isHigh } from "../../model/sweep/common-practice.ts";
 import { t } from "../texts/app.ts";
 import { shareWords } from "../texts/share.ts";
 import { format } from "../units.ts";
@@ -24,18 +24,32 @@ export function highReadings(ends: Partial<Record<End, Reading | undefined>>): A
 
 /** That a final reading is high, at which end, and what is usual: for the field itself. */
 export function highReading({ field, value }: About): string {
-  const end = field.startsWith("low") ? t.low : t.high;
-  return shareWords.highCo(end, format(value), format(COMMON_PRACTICE.usual_below_ppm));
+  return high(field.startsWith("low") ? t.low : t.high, value);
+}
+
+function high(where: string, co_ppm: number): string {
+  return shareWords.highCo(where, format(co_ppm), format(COMMON_PRACTICE.usual_below_ppm));
 }
 
 /** Which readings are high, what usually causes it, and that the heater should be looked at. Nothing when none is. */
 export function HighCo({ advice }: { advice: readonly About[] }) {
-  if (advice.length === 0) return null;
+  return <HighLines lines={advice.map(highReading)} />;
+}
+
+/** The same of a single reading, wherever in the power range it was taken. */
+export function HighReading(props: { where: string; co_ppm: number | undefined }) {
+  const { where, co_ppm } = props;
+  if (co_ppm === undefined || !isHigh(co_ppm)) return null;
+  return <HighLines lines={[high(where, co_ppm)]} />;
+}
+
+function HighLines({ lines }: { lines: readonly string[] }) {
+  if (lines.length === 0) return null;
   return (
     <div class="warning high-co">
-      {advice.map((about) => (
-        <p key={about.field}>
-          <strong>{highReading(about)}</strong>
+      {lines.map((line) => (
+        <p key={line}>
+          <strong>{line}</strong>
         </p>
       ))}
       <p>{shareWords.highCoCauses}</p>

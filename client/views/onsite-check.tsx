@@ -1,9 +1,10 @@
 import { decimalsOf, hz } from "../onsite/figures.ts";
+import { HighReading } from "../share/high-co.tsx";
 import { onsite as words } from "../texts/onsite.ts";
 import { format } from "../units.ts";
 import type { StageProps } from "./onsite.tsx";
 import { Countdown, spanOf } from "./onsite-countdown.tsx";
-import { coOf, HighReading } from "./onsite-found.tsx";
+import { coOf } from "./onsite-found.tsx";
 import { Reading } from "./onsite-reading.tsx";
 
 /** A reading between the ends, or back at full power, beside what the ends led to expect. */
@@ -56,7 +57,9 @@ export function CheckStep({ session, stage, press }: StageProps<"check">) {
                 )}
           </p>
           {verdict === "poor" && <p>{words.check.poorMeans[which]}</p>}
-          {"co_ppm" in reading && <HighReading co_ppm={reading.co_ppm} />}
+          {"co_ppm" in reading && (
+            <HighReading where={words.check.title[which]} co_ppm={reading.co_ppm} />
+          )}
           <button type="button" class="main large" onClick={() => press({ is: "finish" })}>
             {which === "middle" ? words.check.next : words.check.finish}
           </button>

@@ -1,5 +1,5 @@
 import { useEffect, useState } from "preact/hooks";
-import { ENDS, type PublishedFit } from "../../model/fit/group.ts";
+import { ENDS, type End, type PublishedFit } from "../../model/fit/group.ts";
 import { isHigh } from "../../model/sweep/common-practice.ts";
 import { judgeCheck } from "../../model/sweep/middle.ts";
 import { decimalsOf, hz } from "../onsite/figures.ts";
@@ -7,11 +7,12 @@ import { logSweep } from "../onsite/logged.ts";
 import { type Run, runOf } from "../onsite/run.ts";
 import type { Session } from "../onsite/session.ts";
 import { expectationOf } from "../onsite/stage.ts";
+import { HighCo, highReadings } from "../share/high-co.tsx";
 import { t } from "../texts/app.ts";
 import { onsite as words } from "../texts/onsite.ts";
 import { format } from "../units.ts";
 import { Asked } from "./onsite-asked.tsx";
-import { coOf, HighReading } from "./onsite-found.tsx";
+import { coOf } from "./onsite-found.tsx";
 import { InNightAir } from "./onsite-night.tsx";
 import { ShareSweep } from "./onsite-share.tsx";
 
@@ -27,7 +28,7 @@ export function Done(props: {
   const [failed, setFailed] = useState(false);
   const { results } = runOf(session);
   const isFound = ENDS.every((end) => results[end]?.sweep);
-  const isAnyHigh = ENDS.some((end) => isHigh(results[end]?.co_ppm));
+  const high = highReadings(results);
   const log = async () => {
     try {
       await logSweep(session, words.done.heaterName, new Date());
@@ -50,10 +51,11 @@ export function Done(props: {
         <p>
           {words.done.checks}: {checksIn(session)}
         </p>
+        <HighCo advice={high} />
         {ENDS.map((end) => (
-          <HighEnd key={end} end={end} co_ppm={results[end]?.co_ppm} />
+          <BesideFlameOut key={end} end={end} session={session} />
         ))}
-        {!isAnyHigh && <p class="note">{words.found.practice}</p>}
+        {high.length === 0 && <p class="note">{words.found.practice}</p>}
         <p class="note">{words.done.recheck}</p>
         <p role="status">{session.logged ? words.done.logged : ""}</p>
         {failed && (
@@ -82,14 +84,14 @@ export function Done(props: {
   );
 }
 
-/** A final reading that is higher than usual, at the end it belongs to. */
-function HighEnd({ end, co_ppm }: { end: (typeof ENDS)[number]; co_ppm: number | undefined }) {
-  if (!isHigh(co_ppm)) return null;
+/** A margin beside a rate at which the flame went out. */
+function BesideFlameOut({ end, session }: { end: End; session: Session }) {
+  const out_Hz = runOf(session).results[end]?.flame_out_Hz;
+  if (out_Hz === undefined) return null;
   return (
-    <>
-      <h3>{t[end]}</h3>
-      <HighReading co_ppm={co_ppm} />
-    </>
+    <p class="warning">
+      {t[end]}: {words.found.besideFlameOut(hz(out_Hz, decimalsOf(session.plan.step_Hz)))}
+    </p>
   );
 }
 

@@ -1,7 +1,8 @@
 import type { BelowFloor, Found, NotBracketed, Outcome } from "../../model/sweep/answer.ts";
-import { COMMON_PRACTICE, isHigh } from "../../model/sweep/common-practice.ts";
+import { isHigh } from "../../model/sweep/common-practice.ts";
 import { decimalsOf, hz } from "../onsite/figures.ts";
 import type { Plan } from "../onsite/plan.ts";
+import { HighReading } from "../share/high-co.tsx";
 import { t } from "../texts/app.ts";
 import { onsite as words } from "../texts/onsite.ts";
 import { format } from "../units.ts";
@@ -33,7 +34,7 @@ export function Ended({ session, stage, press }: StageProps<"ended">) {
         {answer.flame_out_Hz !== undefined && (
           <p class="warning">{words.found.besideFlameOut(hz(answer.flame_out_Hz, decimals))}</p>
         )}
-        <HighReading co_ppm={result?.co_ppm} />
+        <HighReading where={t[end]} co_ppm={result?.co_ppm} />
         {result && (
           <button
             type="button"
@@ -65,16 +66,6 @@ export function Ended({ session, stage, press }: StageProps<"ended">) {
       <SweepChart stage={stage} plan={plan} next_Hz={undefined} />
       <Readings readings={stage.readings} decimals={decimals} plan={plan} />
     </>
-  );
-}
-
-/** A final reading above the usual is no good tune: that it is high, why, and what to do. */
-export function HighReading({ co_ppm }: { co_ppm: number | undefined }) {
-  if (!isHigh(co_ppm)) return null;
-  return (
-    <p class="warning" data-high>
-      {words.found.high(format(co_ppm as number), format(COMMON_PRACTICE.usual_below_ppm))}
-    </p>
   );
 }
 

@@ -1,5 +1,6 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test, vi } from "vitest";
+import { t } from "../../client/texts/app.ts";
 import { offline } from "../../client/texts/offline.ts";
 import { onsite } from "../../client/texts/onsite.ts";
 import { shareWords } from "../../client/texts/share.ts";
@@ -281,7 +282,8 @@ test("CO that falls until the flame goes out is no minimum, high CO is not calle
   for (const sentence of [
     onsite.ended["not bracketed"].means,
     onsite.found.besideFlameOut("1.0"),
-    onsite.found.high("46", "30"),
+    shareWords.highCo(t.low, "46", "30"),
+    shareWords.highCoCauses,
   ]) {
     await page.getByText(sentence).waitFor();
   }

@@ -163,6 +163,23 @@ test("an end that was bracketed says so, with where; one that was not says that,
       sweep: { lower_Hz: 1, upper_Hz: 1.2 },
     },
   });
+  const beside = after([
+    ...WARM,
+    ...readAt([
+      [1.4, 120],
+      [1.3, 70],
+      [1.2, 40],
+    ]),
+    [10, { is: "set", pump_Hz: 1.1 }],
+    [20, { is: "out" }],
+    [300, { is: "relight" }],
+    [30, { is: "burns", pump_Hz: 1.2 }],
+    [190, { is: "read", reading: { co_ppm: 40 }, still: true }],
+  ]);
+  expect(stageOf(beside)).toMatchObject({
+    is: "ended",
+    result: { pump_Hz: 1.2, flame_out_Hz: 1.1, found: "stopped early" },
+  });
   const flat = [
     1.4, 1.3, 1.2, 1.1, 1, 0.9, 0.8, 0.9, 1, 1.1, 1.2, 1.3, 1.5, 1.6, 1.7, 1.5, 1.3, 1.2,
   ];

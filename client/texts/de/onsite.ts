@@ -50,13 +50,13 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
     step: (step, most) => `Schritt ${step} von höchstens ${most}.`,
     lean: {
       rose: "Magerer: CO stieg ✓.",
-      open: "Magerer: noch nicht gesehen.",
+      open: "Magerer: noch kein Anstieg.",
       "flame-out": "Magerer: die Flamme ging aus.",
       limit: "Magerer: Grenze erreicht.",
     },
     rich: {
       rose: "Fetter: CO stieg ✓.",
-      open: "Fetter: noch nicht gesehen.",
+      open: "Fetter: noch kein Anstieg.",
       "flame-out": "Fetter: die Flamme ging aus.",
       limit: "Fetter: Grenze erreicht.",
     },
@@ -212,8 +212,6 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
     },
     besideFlameOut: (rate) =>
       `Bei ${rate} Hz, nur wenig magerer, ging die Flamme aus. Bei Wind oder in einer kälteren Nacht kann sie auch hier ausgehen: dann die Pumpe einen Schritt fetter stellen.`,
-    high: (co, usual) =>
-      `${co} ppm sind hoch für den niedrigsten Wert: unter ${usual} ist üblich (gängige Praxis, keine Quelle). Häufige Ursachen: Ruß im Brenner, verstopfte Luftansaugung, undichter Auspuff, Messgerät zu nah am Auspuff. Prüfen Sie das. Bleibt der Wert hoch, lassen Sie die Heizung prüfen, bevor jemand daneben schläft.`,
     practice:
       "Ein End-CO unter 30 ppm nahe am Auspuff ist üblich, 7–15 ppm gut (gängige Praxis, keine Quelle). Ein anderes Gerät oder eine andere Stelle zeigt eine andere Zahl.",
     nextHigh: "Weiter zum oberen Ende",

@@ -48,13 +48,13 @@ export const onsite = {
     step: (step: string, most: string) => `Step ${step} of at most ${most}.`,
     lean: {
       rose: "Leaner: CO rose ✓.",
-      open: "Leaner: not seen yet.",
+      open: "Leaner: no rise seen yet.",
       "flame-out": "Leaner: the flame went out.",
       limit: "Leaner: limit reached.",
     },
     rich: {
       rose: "Richer: CO rose ✓.",
-      open: "Richer: not seen yet.",
+      open: "Richer: no rise seen yet.",
       "flame-out": "Richer: the flame went out.",
       limit: "Richer: limit reached.",
     },
@@ -207,8 +207,6 @@ export const onsite = {
     },
     besideFlameOut: (rate: string) =>
       `The flame went out at ${rate} Hz, only a little leaner than this. In wind or on a colder night it may go out here too: then set the pump one step richer.`,
-    high: (co: string, usual: string) =>
-      `${co} ppm is high for a lowest reading: below ${usual} is usual (common practice, no source). Usual causes: soot in the burner, a blocked air intake, a leak in the exhaust, the meter too close to the exhaust. Check them. If it stays high, have the heater looked at before anyone sleeps beside it.`,
     practice:
       "Final CO below 30 ppm near the exhaust is usual, 7–15 ppm good (common practice, no source). Another meter or spot shows another figure.",
     nextHigh: "Go on to the high end",

@@ -49,13 +49,13 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
     step: (step, most) => `Paso ${step} de ${most} como máximo.`,
     lean: {
       rose: "Más pobre: el CO subió ✓.",
-      open: "Más pobre: aún no visto.",
+      open: "Más pobre: aún sin subida.",
       "flame-out": "Más pobre: la llama se apagó.",
       limit: "Más pobre: límite alcanzado.",
     },
     rich: {
       rose: "Más rico: el CO subió ✓.",
-      open: "Más rico: aún no visto.",
+      open: "Más rico: aún sin subida.",
       "flame-out": "Más rico: la llama se apagó.",
       limit: "Más rico: límite alcanzado.",
     },
@@ -211,8 +211,6 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
     },
     besideFlameOut: (rate) =>
       `A ${rate} Hz, apenas más pobre, la llama se apagó. Con viento o en una noche más fría puede apagarse también aquí: entonces ponga la bomba un paso más rica.`,
-    high: (co, usual) =>
-      `${co} ppm es mucho para la lectura más baja: lo habitual es menos de ${usual} (práctica común, sin fuente). Causas habituales: hollín en el quemador, toma de aire obstruida, una fuga en el escape, el medidor demasiado cerca del escape. Revíselas. Si sigue alto, haga revisar el calefactor antes de que alguien duerma a su lado.`,
     practice:
       "Un CO final de menos de 30 ppm junto al escape es habitual, 7–15 ppm bueno (práctica común, sin fuente). Otro medidor u otro punto muestra otra cifra.",
     nextHigh: "Seguir con el extremo alto",
