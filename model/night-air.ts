@@ -2,9 +2,15 @@ import type { Air, GivenAir } from "./air.ts";
 import { ENDS, type End, type PublishedFit } from "./fit/group.ts";
 import { usualFans } from "./heater.ts";
 import { type EndSetting, mixtureShift } from "./mixture.ts";
-import { settableFan, settablePump, wholePercent } from "./rounding.ts";
+import { percentOutwards, settableFan, settablePump, wholePercent } from "./rounding.ts";
 import { type StartSite, startTune } from "./start.ts";
-import { type MixtureWindow, WORKING_WINDOW } from "./trip/window.ts";
+import {
+  type MixtureWindow,
+  roomOf,
+  type Standing,
+  standingOf,
+  WORKING_WINDOW,
+} from "./trip/window.ts";
 
 /** A tune that was found in one air and is to run in another at the same place. */
 export interface NightQuestion {
@@ -38,8 +44,9 @@ export interface TuneAtNight extends Record<End, EndAtNight> {
   night: Air;
   /** The night's air against that of the tune, whole %: plus is denser. */
   denser_pct: number;
-  /** Whether both ends, left as they are, stay within the window. */
-  within: boolean;
+  /** How both ends, left as they are, stand in the window: as the worse of them; and what room it has, %. */
+  standing: Standing;
+  room_pct: number;
 }
 
 /**
@@ -78,14 +85,17 @@ export function tuneAtNight(
   };
   const ends = { low: endOf("low"), high: endOf("high") };
   const { density_kg_m3 } = now.air;
+  const shifts = ENDS.map((end) => ends[end].shift_pct);
+  // What both airs have in common falls out; what is left is a temperature that had to be assumed.
+  const ln_sd = Math.sqrt(Math.max(0, now.air.ln_density_sd ** 2 - night.air.ln_density_sd ** 2));
+  const unsure_pct = percentOutwards(196 * ln_sd);
+  const standings = shifts.map((shift) => standingOf(shift, unsure_pct, window));
   return {
     ...ends,
     found_in: now.air,
     night: night.air,
     denser_pct: wholePercent(mixtureShift(night.air.density_kg_m3, density_kg_m3)),
-    within: ENDS.every((end) => {
-      const { shift_pct } = ends[end];
-      return shift_pct <= window.rich_pct && shift_pct >= -window.lean_pct;
-    }),
+    standing: (["beyond", "tight"] as const).find((one) => standings.includes(one)) ?? "roomy",
+    room_pct: Math.min(...shifts.map((shift) => roomOf(shift, window))),
   };
 }

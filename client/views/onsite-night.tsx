@@ -90,7 +90,9 @@ function densityIn({ night, found_in, denser_pct }: TuneAtNight, shown: (C: numb
 
 function Advice({ at }: { at: TuneAtNight }) {
   const limits = [format(WORKING_WINDOW.rich_pct), format(WORKING_WINDOW.lean_pct)] as const;
-  if (!at.within) return <p class="warning">{words.set(...limits)}</p>;
+  if (at.standing === "beyond") return <p class="warning">{words.set(...limits)}</p>;
+  if (at.standing === "tight")
+    return <p class="warning">{words.tight(format(at.room_pct), ...limits)}</p>;
   const isAlike = ENDS.every((end) => at[end].shift_pct === 0);
   return <p>{isAlike ? words.well : words.stay(...limits)}</p>;
 }

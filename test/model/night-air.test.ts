@@ -43,7 +43,7 @@ test("the same temperature changes nothing; a tune richer or leaner than the fit
   const same = tuneAtNight(fit, { ...question, night_C: 12 });
   expect(same).toMatchObject({
     denser_pct: 0,
-    within: true,
+    standing: "roomy",
     low: { shift_pct: 0, pump_Hz: 1.1, pump_shift_pct: 0, fan_rpm: 1650, fan_change_pct: 0 },
     high: { shift_pct: 0, pump_Hz: 4, pump_shift_pct: 0, fan_rpm: 4400, fan_change_pct: 0 },
   });
@@ -90,14 +90,23 @@ test("a colder night is leaner, a warmer one richer; what is to be set is the ne
   );
 });
 
-test("within the window until an end is beyond it: 12 % rich, 25 % lean", () => {
+test("it may stay until an end is beyond 12 % rich or 25 % lean, and near the edge it is called tight, with the room that is left", () => {
   const from = (now_C: number, night_C: number) =>
     tuneAtNight(fit, { ...question, air: { temperature_C: now_C }, night_C });
-  expect(from(10, -10).within).toBe(true);
+  expect(from(10, -10).standing).toBe("roomy");
   const warm = from(-15, 22);
   expect(warm.low.shift_pct).toBeGreaterThan(12);
-  expect(warm.within).toBe(false);
-  expect(tuneAtNight(fit, question, { rich_pct: 12, lean_pct: 5 }).within).toBe(false);
+  expect(warm.standing).toBe("beyond");
+  expect(warm.room_pct).toBeLessThan(0);
+  expect(tuneAtNight(fit, question, { rich_pct: 12, lean_pct: 5 }).standing).toBe("beyond");
+  const { low, high } = from(-15, 15);
+  const worst_pct = Math.max(low.shift_pct, high.shift_pct);
+  expect(from(-15, 15)).toMatchObject({ standing: "tight", room_pct: 12 - worst_pct });
+  // A temperature that was guessed while tuning needs more room.
+  const guessed = tuneAtNight(fit, { ...question, air: {}, night_C: 15 });
+  const known = from(guessed.found_in.temperature_C, 15);
+  expect(known.low.shift_pct).toBe(guessed.low.shift_pct);
+  expect([known.standing, guessed.standing]).toEqual(["roomy", "tight"]);
   // A fan that is at its limit cannot go faster for the warm night.
   const fast = { ...question.tune, high: { pump_Hz: 4, fan_rpm: 5000 } };
   const at = tuneAtNight(fit, {

@@ -344,6 +344,8 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
       unchanged: "bleibt",
       stay: (rich, lean) =>
         `Es kann so bleiben: bis ${rich} % fetter oder ${lean} % magerer als das Beste ist unser eigenes Arbeitsfenster. Damit CO auch in der Nacht am niedrigsten ist, stellen Sie eines davon ein:`,
+      tight: (room, rich, lean) =>
+        `Es kann so bleiben, aber knapp: ${room} % bleiben bis zum Rand unseres eigenen Arbeitsfensters (${rich} % fetter bis ${lean} % magerer als das Beste). Stellen Sie besser an jedem Ende eines davon ein:`,
       set: (rich, lean) =>
         `Zu weit: mehr als ${rich} % fetter oder ${lean} % magerer als das Beste (unser eigenes Arbeitsfenster). Stellen Sie vor der Nacht an jedem Ende eines davon ein:`,
       well: "Lassen Sie es so.",

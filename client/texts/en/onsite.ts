@@ -338,6 +338,8 @@ export const onsite = {
       unchanged: "stays",
       stay: (rich: string, lean: string) =>
         `It can stay as it is: up to ${rich} % richer or ${lean} % leaner than the best is our own working window. To be at the lowest CO in the night too, set one of these:`,
+      tight: (room: string, rich: string, lean: string) =>
+        `It can stay, but it is tight: ${room} % is left to the edge of our own working window (${rich} % richer to ${lean} % leaner than the best). Better set one of these at each end:`,
       set: (rich: string, lean: string) =>
         `Too far: more than ${rich} % richer or ${lean} % leaner than the best (our own working window). Before the night, set one of these at each end:`,
       well: "Leave it as it is.",

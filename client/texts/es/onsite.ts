@@ -342,6 +342,8 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
       unchanged: "se queda",
       stay: (rich, lean) =>
         `Puede quedarse así: hasta un ${rich} % más rico o un ${lean} % más pobre que lo mejor es nuestro propio margen de trabajo. Para tener el CO más bajo también de noche, ponga una de estas cosas:`,
+      tight: (room, rich, lean) =>
+        `Puede quedarse así, pero justo: queda un ${room} % hasta el borde de nuestro propio margen de trabajo (de un ${rich} % más rico a un ${lean} % más pobre que lo mejor). Mejor ponga una de estas cosas en cada extremo:`,
       set: (rich, lean) =>
         `Demasiado: más de un ${rich} % más rico o un ${lean} % más pobre que lo mejor (nuestro propio margen de trabajo). Antes de la noche, ponga una de estas cosas en cada extremo:`,
       well: "Déjelo como está.",
