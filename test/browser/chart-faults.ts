@@ -94,3 +94,15 @@ export function cutChoices(page: Page): Promise<string[]> {
     });
   });
 }
+
+/** Figures of drawings, tables and formulas with another language's decimal mark. Three digits after it: a thousand. */
+export function foreignDecimals(page: Page, foreign: "." | ","): Promise<string[]> {
+  return page.locator("main :is(svg text, td, tbody th, mn, .rate output)").evaluateAll(
+    (figures, mark) =>
+      figures
+        .filter((figure) => !figure.closest("code") && !figure.querySelector("[lang=en]"))
+        .map((figure) => figure.textContent ?? "")
+        .filter((text) => new RegExp(`\\d\\${mark}(\\d{1,2}|\\d{4,})(?!\\d)`).test(text)),
+    foreign,
+  );
+}
