@@ -1,5 +1,5 @@
 /** So many letters stand on one line without making a column of figures wider than it need be. */
-const SHORT = 11;
+const SHORT = 8;
 
 /** A column's head on two lines at most: left to itself a narrow column breaks it at every word. */
 export function ColumnHead({ text }: { text: string }) {

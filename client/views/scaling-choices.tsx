@@ -41,8 +41,8 @@ export function Choices(props: {
         label={scalingWords.over}
         value={choice.over}
         options={[
-          ["density", scalingWords.density],
-          ["elevation", scalingWords.elevation],
+          ["density", scalingWords.overOptions.density],
+          ["elevation", scalingWords.overOptions.elevation],
         ]}
         onValue={(over) => change({ over })}
       />

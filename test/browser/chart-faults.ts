@@ -75,9 +75,9 @@ export function cutTables(page: Page): Promise<string[]> {
   );
 }
 
-/** Choices whose chosen option is wider than the field that shows it. */
+/** Choices of a chart whose chosen option is wider than the field that shows it. */
 export function cutChoices(page: Page): Promise<string[]> {
-  return page.locator("main select").evaluateAll((selects) => {
+  return page.locator("main .choices select").evaluateAll((selects) => {
     const pencil = document.createElement("canvas").getContext("2d") as CanvasRenderingContext2D;
     /** The arrow that opens it. */
     const ARROW_px = 16;

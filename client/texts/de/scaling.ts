@@ -5,6 +5,7 @@ export const scalingWords: typeof import("../en/scaling.ts").scalingWords = {
   over: "Über",
   density: "Luftdichte",
   elevation: "Höhe",
+  overOptions: { density: "Luftdichte", elevation: "Höhe" },
   densityAxis: "Luftdichte, kg/m³",
   elevationAxis: (unit: string) => `Höhe, ${unit} (Kurve: Normatmosphäre)`,
   rateAxis: "Pumpenfrequenz je Lüfterdrehzahl, Hz je 1.000 U/min",

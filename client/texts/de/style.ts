@@ -35,4 +35,6 @@ export const styleWords: typeof import("../en/style.ts").styleWords = {
   charts: "Diagramme",
   chartsNote:
     "Bänder liegen ineinander: je weiter die Behauptung, desto dünner und blasser der Balken. Zeichen unterscheiden sich zuerst in der Form, dann in der Farbe; jedes Diagramm hat seine Tabelle.",
+  byEdges:
+    "Ohne Abstimmungen oder mit wenigen reicht das Band des Mittels über das von 80 von 100 Heizungen hinaus und ist nur mit seinen Rändern gezeichnet, damit beide zu sehen sind.",
 };

@@ -5,6 +5,7 @@ export const scalingWords = {
   over: "Over",
   density: "air density",
   elevation: "elevation",
+  overOptions: { density: "air density", elevation: "elevation" },
   densityAxis: "Air density, kg/m³",
   elevationAxis: (unit: string) => `Elevation, ${unit} (curve: standard atmosphere)`,
   rateAxis: "Pump rate per fan speed, Hz per 1,000 rpm",

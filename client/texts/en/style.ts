@@ -35,4 +35,6 @@ export const styleWords = {
   charts: "Charts",
   chartsNote:
     "Bands nest: the wider the claim, the thinner and paler the bar. Marks differ in form before they differ in colour; every chart has its table.",
+  byEdges:
+    "With no tunes or few, the band of the average reaches beyond that of 80 in 100 heaters and is drawn by its edges, so that both are seen.",
 };

@@ -5,6 +5,7 @@ export const scalingWords: typeof import("../en/scaling.ts").scalingWords = {
   over: "Según",
   density: "densidad del aire",
   elevation: "altitud",
+  overOptions: { density: "densidad", elevation: "altitud" },
   densityAxis: "Densidad del aire, kg/m³",
   elevationAxis: (unit: string) => `Altitud, ${unit} (curva: atmósfera estándar)`,
   rateAxis: "Frecuencia de la bomba por velocidad del ventilador, Hz por 1000 rpm",

@@ -35,4 +35,6 @@ export const styleWords: typeof import("../en/style.ts").styleWords = {
   charts: "Gráficos",
   chartsNote:
     "Las bandas se anidan: cuanto más amplia la promesa, más fina y pálida la barra. Los signos se distinguen antes por la forma que por el color; cada gráfico tiene su tabla.",
+  byEdges:
+    "Sin ajustes, o con pocos, la banda de la media es más ancha que la de 80 de cada 100 calefactores y se dibuja solo con sus bordes, para que se vean las dos.",
 };
