@@ -130,7 +130,7 @@ function Table(props: {
   );
 }
 
-/** With its sign, one decimal unless told otherwise. */
-export function signed(value: number, decimals = 1): string {
-  return `${value < 0 ? "−" : "+"}${format(Math.abs(value), decimals)}`;
+/** With its sign, one decimal. */
+export function signed(value: number): string {
+  return `${value < 0 ? "−" : "+"}${format(Math.abs(value), 1)}`;
 }

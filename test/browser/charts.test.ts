@@ -52,7 +52,6 @@ const VIEWS: Record<string, string> = {
   scaling: ".scaling-chart",
   card: ".nomogram",
   "data/bands": ".study-chart",
-  "data/method": ".method-figures",
   "data/style": ".contrasts",
   [`trip/${TRIP}`]: ".trip-table",
 };
@@ -261,7 +260,7 @@ test("a wide table is shaded where it goes on, and no longer once its end is rea
     viewport: PHONE,
     deviceScaleFactor: 1,
   });
-  const table = "section[aria-labelledby=coverage] .scrolls";
+  const table = "section[aria-labelledby=aside] .scrolls";
   const place = page.locator(table);
   await place.waitFor();
   /** How far each edge differs from the sheet beside it, 0 to 255: the median of its points, few of which are letters. */
