@@ -1,5 +1,9 @@
 import { useState } from "preact/hooks";
-import type { PublishedFit } from "../../model/fit/group.ts";
+import type { GivenAir } from "../../model/air.ts";
+import { ENDS, type PublishedFit } from "../../model/fit/group.ts";
+import type { EndSetting } from "../../model/mixture.ts";
+import { type EndsSet, nightAsSet, retunedFor } from "../../model/own-night.ts";
+import { decimalsOfRate, settablePump } from "../../model/rounding.ts";
 import { startTune } from "../../model/start.ts";
 import { START_MINUTES, type Supply } from "../../model/supply.ts";
 import { nightAt, USUAL_NIGHT } from "../../model/trip/nights.ts";
@@ -7,10 +11,12 @@ import type { LogbookEntry, LogbookHeater } from "../logbook/entry.ts";
 import { TemperatureField } from "../parts/air-fields.tsx";
 import { NumberField, useUnit } from "../parts/number-field.tsx";
 import { t } from "../texts/app.ts";
+import { locale } from "../texts/language.ts";
 import { logbookWords } from "../texts/logbook.ts";
 import { format, formatDown, formatTenths, formatUp } from "../units.ts";
 
 const words = logbookWords.supply;
+const day = new Intl.DateTimeFormat(locale, { dateStyle: "medium" });
 
 interface Tonight {
   elevation_m: number | undefined;
@@ -19,7 +25,7 @@ interface Tonight {
   power_pct: number | undefined;
 }
 
-/** Litres, hours on the tank and charge for a night of one heater. */
+/** Litres, hours on the tank and charge for a night of one heater, as it was last set where that and its dose are known. */
 export function LogbookSupply(props: {
   heater: LogbookHeater;
   entries: readonly LogbookEntry[];
@@ -35,7 +41,8 @@ export function LogbookSupply(props: {
     power_pct: USUAL_NIGHT.power_share * 100,
     ...typed,
   };
-  const supply = supplyFor(fit, heater, tonight);
+  const tune = [...entries].reverse().find(({ low, high }) => low && high);
+  const plan = planFor(fit, heater, tonight, tune);
   const change = (part: Partial<Tonight>) => setTyped({ ...typed, ...part });
   const { temperature_C } = tonight;
   return (
@@ -70,8 +77,8 @@ export function LogbookSupply(props: {
           onValue={(power_pct) => change({ power_pct })}
         />
       </div>
-      {supply ? (
-        <Needs supply={supply} hours={tonight.hours ?? 0} />
+      {plan ? (
+        <Needs plan={plan} hours={tonight.hours ?? 0} />
       ) : (
         <p class="error">{words.cannot}</p>
       )}
@@ -79,7 +86,8 @@ export function LogbookSupply(props: {
   );
 }
 
-function Needs({ supply, hours }: { supply: Supply; hours: number }) {
+function Needs({ plan, hours }: { plan: Plan; hours: number }) {
+  const { supply, logged, retuned } = plan;
   const { fuel_L, heat_kW, tank_h, battery_Ah, fuel_from } = supply;
   return (
     <>
@@ -88,6 +96,9 @@ function Needs({ supply, hours }: { supply: Supply; hours: number }) {
           <strong>{words.fuel(formatUp(fuel_L, 0.1), formatTenths(hours))}</strong>,{" "}
           {words.heat(format(heat_kW, 1))}
         </li>
+        {retuned && (
+          <li>{words.retuned(...rates(retuned.ends), formatUp(retuned.supply.fuel_L, 0.1))}</li>
+        )}
         <li>{tank_h === null ? words.noTank : words.tank(formatDown(tank_h, 1))}</li>
         <li>
           <strong>
@@ -97,27 +108,71 @@ function Needs({ supply, hours }: { supply: Supply; hours: number }) {
         <li>{words.starts}</li>
       </ul>
       <p class="note">
-        {words[fuel_from]} {words.assumes(START_MINUTES)}
+        {logged
+          ? words.logged(day.format(new Date(logged.at)), ...rates(logged.ends))
+          : words[fuel_from]}{" "}
+        {words.assumes(START_MINUTES)}
       </p>
     </>
   );
 }
 
-function supplyFor(fit: PublishedFit, heater: LogbookHeater, tonight: Tonight): Supply | null {
+/** A night's needs, and how the heater is set for it. */
+interface Plan {
+  supply: Supply;
+  /** As it was last set, where its dose tells what that burns. */
+  logged?: { at: string; ends: EndsSet };
+  /** Set anew for tonight's air, where that is another setting. */
+  retuned?: { ends: EndsSet; supply: Supply } | undefined;
+}
+
+function planFor(
+  fit: PublishedFit,
+  heater: LogbookHeater,
+  tonight: Tonight,
+  tune: LogbookEntry | undefined,
+): Plan | null {
   const { elevation_m, temperature_C, hours, power_pct } = tonight;
   if (elevation_m === undefined || hours === undefined || power_pct === undefined) return null;
-  const { heat_kW, dose_uL, low_fan_rpm, high_fan_rpm } = heater;
-  try {
-    const start = startTune(fit, {
+  const { heat_kW, dose_uL, tank_L } = heater;
+  const night = { hours, power_share: power_pct / 100 };
+  const fans = {
+    low_fan_rpm: tune?.low?.fan_rpm ?? heater.low_fan_rpm,
+    high_fan_rpm: tune?.high?.fan_rpm ?? heater.high_fan_rpm,
+  };
+  const startAt = (site_m: number, air: GivenAir) =>
+    startTune(fit, {
       heat_kW,
       dose_uL,
-      low_fan_rpm,
-      high_fan_rpm,
-      site: { elevation_m, elevation_sd_m: 0, elevation_source: "given" },
-      air: temperature_C === undefined ? {} : { temperature_C },
+      ...fans,
+      site: { elevation_m: site_m, elevation_sd_m: 0, elevation_source: "given" },
+      air,
     });
-    return nightAt(start, heater, { hours, power_share: power_pct / 100 });
+  try {
+    const now = startAt(elevation_m, temperature_C === undefined ? {} : { temperature_C });
+    if (dose_uL === undefined || !tune?.low || !tune.high || !tune.site) {
+      return { supply: nightAt(now, heater, night) };
+    }
+    const ends = { low: settingOf(tune.low), high: settingOf(tune.high) };
+    const dosed = { heat_kW, dose_uL, tank_L };
+    const other = retunedFor(ends, startAt(tune.site.elevation_m, tune.air ?? {}), now);
+    const same = ENDS.every((end) => other[end].pump_Hz === settablePump(ends[end].pump_Hz));
+    return {
+      supply: nightAsSet(ends, dosed, night),
+      logged: { at: tune.at, ends },
+      retuned: same ? undefined : { ends: other, supply: nightAsSet(other, dosed, night) },
+    };
   } catch {
     return null;
   }
+}
+
+const settingOf = ({ pump_Hz, fan_rpm }: EndSetting): EndSetting => ({ pump_Hz, fan_rpm });
+
+/** Both pump rates with the decimals they were set with. */
+function rates({ low, high }: EndsSet): [low: string, high: string] {
+  return [low, high].map(({ pump_Hz }) => format(pump_Hz, decimalsOfRate(pump_Hz))) as [
+    string,
+    string,
+  ];
 }

@@ -186,6 +186,10 @@ export const logbookWords: typeof import("../en/logbook.ts").logbookWords = {
     noTank: "Mit der Größe des Tanks stünden hier seine Stunden.",
     battery: (at12: string, at24: string) => `${at12} Ah bei 12 V oder ${at24} Ah bei 24 V`,
     starts: "Jeder Start nimmt 8–12 A bei 12 V oder 4–6 A bei 24 V.",
+    logged: (day: string, low: string, high: string) =>
+      `Kraftstoff aus Ihrer Abstimmung vom ${day}, ${low} und ${high} Hz, und der Dosis dieser Heizung.`,
+    retuned: (low: string, high: string, litres: string) =>
+      `Auf die Luft dieser Nacht eingestellt, etwa ${low} und ${high} Hz, wären es ${litres} L.`,
     dose: "Kraftstoff aus der Pumpenfrequenz der Startabstimmung in der Luft dieser Nacht und der Dosis.",
     class:
       "Kraftstoff nach dem, was die Leistungsklasse in der Luft dieser Nacht üblicherweise verbrennt: Die Dosis wüsste es besser.",

@@ -177,6 +177,10 @@ export const logbookWords = {
     noTank: "With the tank's size there would be its hours here.",
     battery: (at12: string, at24: string) => `${at12} Ah at 12 V, or ${at24} Ah at 24 V`,
     starts: "Each start takes 8–12 A at 12 V, or 4–6 A at 24 V.",
+    logged: (day: string, low: string, high: string) =>
+      `Fuel from your tune of ${day}, ${low} and ${high} Hz, and the dose of this heater.`,
+    retuned: (low: string, high: string, litres: string) =>
+      `Set for tonight's air, about ${low} and ${high} Hz, it would take ${litres} L.`,
     dose: "Fuel from the start tune's pump rate in tonight's air and your dose.",
     class:
       "Fuel by what the heat class usually burns, in tonight's air: your dose would tell better.",

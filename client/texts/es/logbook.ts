@@ -185,6 +185,10 @@ export const logbookWords: typeof import("../en/logbook.ts").logbookWords = {
     noTank: "Con el tamaño del depósito, aquí estarían sus horas.",
     battery: (at12: string, at24: string) => `${at12} Ah a 12 V, o ${at24} Ah a 24 V`,
     starts: "Cada arranque toma 8–12 A a 12 V, o 4–6 A a 24 V.",
+    logged: (day: string, low: string, high: string) =>
+      `Combustible según su ajuste del ${day}, ${low} y ${high} Hz, y la dosis de este calefactor.`,
+    retuned: (low: string, high: string, litres: string) =>
+      `Ajustado al aire de esta noche, a unos ${low} y ${high} Hz, serían ${litres} L.`,
     dose: "Combustible según la frecuencia de bomba del ajuste de partida en el aire de esta noche y su dosis.",
     class:
       "Combustible según lo que suele quemar la clase, en el aire de esta noche: su dosis lo diría mejor.",
