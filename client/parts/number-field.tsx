@@ -38,7 +38,7 @@ interface NumberFieldProps {
   /** Unit chosen outside, where several parts share it. */
   unit?: Unit;
   onUnit?: (name: string) => void;
-  hint?: string | undefined;
+  hint?: ComponentChildren;
   error?: ComponentChildren;
   placeholder?: string | undefined;
 }
@@ -86,6 +86,7 @@ export function NumberField(props: NumberFieldProps) {
           value={text}
           placeholder={placeholder}
           aria-invalid={error ? "true" : undefined}
+          data-unread={text.trim() !== "" && parseNumber(text) === null ? "" : undefined}
           aria-describedby={error || hint ? `${id}-note` : undefined}
           onInput={(e) => onInput(e.currentTarget.value)}
           onBlur={() => setBad(text.trim() !== "" && parseNumber(text) === null)}

@@ -58,6 +58,7 @@ export function PlaceSearch(props: {
   useEffect(() => {
     if (!typed.current || text.trim().length < 2) {
       setAnswered(null);
+      setFailed(null);
       return;
     }
     const asked = text.trim();

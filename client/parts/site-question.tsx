@@ -1,4 +1,3 @@
-import { useState } from "preact/hooks";
 import { ELEVATION_RANGE_m } from "../../model/air.ts";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import { atElevation, atPlace, atPoint, type Question } from "../question.ts";
@@ -7,7 +6,7 @@ import { formatIn, type Unit } from "../units.ts";
 import { TemperatureField } from "./air-fields.tsx";
 import { estimateHint } from "./estimate-hint.ts";
 import { classesOf, HeatClassField } from "./heat-class-field.tsx";
-import { NumberField } from "./number-field.tsx";
+import { NumberWithin } from "./number-within.tsx";
 import { PlaceSearch } from "./place-search.tsx";
 import { PositionButton } from "./position-button.tsx";
 
@@ -22,18 +21,8 @@ export function SiteQuestion(props: {
   nightHint?: string;
 }) {
   const { fit, question, unit, onUnit, onQuestion, nightHint = t.air.temperatureShort } = props;
-  const [outOfRange, setOutOfRange] = useState(false);
   const { site, heat_kW, air } = question;
-  const ask = (next: Question) => {
-    setOutOfRange(false);
-    onQuestion(next);
-  };
-  const setElevation = (elevation_m: number | undefined) => {
-    const [lowest, highest] = ELEVATION_RANGE_m;
-    const good = elevation_m !== undefined && elevation_m >= lowest && elevation_m <= highest;
-    setOutOfRange(elevation_m !== undefined && !good);
-    if (good && elevation_m !== site.elevation_m) onQuestion(atElevation(question, elevation_m));
-  };
+  const [lowest, highest] = ELEVATION_RANGE_m;
   return (
     <section class="sheet question" aria-labelledby="where">
       <h2 id="where" class="visually-hidden">
@@ -42,19 +31,23 @@ export function SiteQuestion(props: {
       <PlaceSearch
         chosen={question.place}
         unit={unit}
-        onPlace={(place) => ask(atPlace(question, place))}
+        onPlace={(place) => onQuestion(atPlace(question, place))}
       />
-      <NumberField
+      <NumberWithin
         label={t.site.elevation}
         field="site.elevation_m"
         quantity="elevation"
         unit={unit}
         onUnit={onUnit}
         value={site.elevation_m}
-        onValue={setElevation}
-        error={
-          outOfRange ? t.site.outOfRange(formatIn(-500, unit), formatIn(6000, unit)) : undefined
-        }
+        range={ELEVATION_RANGE_m}
+        optional
+        outOfRange={() => t.site.outOfRange(formatIn(lowest, unit), formatIn(highest, unit))}
+        onValue={(elevation_m) => {
+          // Emptied to type another: the last one stands.
+          if (elevation_m === undefined || elevation_m === site.elevation_m) return;
+          onQuestion(atElevation(question, elevation_m));
+        }}
         hint={estimateHint(site.elevation_sd_m, unit)}
       />
       <TemperatureField
@@ -69,7 +62,7 @@ export function SiteQuestion(props: {
         classes={classesOf(fit, heat_kW)}
         onValue={(kW) => onQuestion({ ...question, heat_kW: kW })}
       />
-      <PositionButton onPosition={(found) => ask(atPoint(question, found))} />
+      <PositionButton onPosition={(found) => onQuestion(atPoint(question, found))} />
     </section>
   );
 }

@@ -35,7 +35,7 @@ export function EndFields({ end, form }: { end: End; form: TuneForm }) {
           key="reading"
           label={shareWords.co}
           {...field("co_ppm")}
-          hint={high ? highReading(high) : shareWords.coHint}
+          hint={high ? <strong>{highReading(high)}</strong> : shareWords.coHint}
         />
       )}
       <label class="check">

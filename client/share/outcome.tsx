@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import type { Submitted } from "../../server/contract.ts";
+import { goToHeading } from "../parts/go-to.ts";
 import { shareWords } from "../texts/share.ts";
 import { HighCo } from "./high-co.tsx";
 import { comparedSentence } from "./reason-sentence.tsx";
@@ -14,7 +15,7 @@ export function Outcome(props: {
 }) {
   const { answer, kept, onUse } = props;
   const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => heading.current?.focus(), [answer]);
+  useEffect(() => goToHeading(heading.current), [answer]);
   const held = answer.verdict === "held";
   return (
     <section class="sheet outcome" aria-labelledby="verdict" data-verdict={answer.verdict}>

@@ -16,8 +16,6 @@ export function ReceiptList(props: {
   onWithdrawn: () => void;
 }) {
   const { receipts } = props;
-  const [note, setNote] = useState<ComponentChildren>("");
-  const tell = (error: unknown) => setNote(whatWentWrong(error));
   return (
     <section class="sheet" aria-labelledby="mine">
       <h2 id="mine">{shareWords.mine}</h2>
@@ -31,16 +29,11 @@ export function ReceiptList(props: {
                 // A revised tune is looked up anew.
                 key={JSON.stringify(kept)}
                 kept={kept}
-                onRevise={() => props.onRevise(kept).catch(tell)}
+                onRevise={() => props.onRevise(kept)}
                 onWithdraw={async () => {
-                  try {
-                    await api.withdraw(kept.id, kept.receipt);
-                    dropReceipt(kept.id);
-                    setNote(shareWords.withdrawn);
-                    props.onWithdrawn();
-                  } catch (error) {
-                    tell(error);
-                  }
+                  await api.withdraw(kept.id, kept.receipt);
+                  dropReceipt(kept.id);
+                  props.onWithdrawn();
                 }}
               />
             ))}
@@ -57,22 +50,21 @@ export function ReceiptList(props: {
           </div>
         </>
       )}
-      <p class="hint" role="status">
-        {note}
-      </p>
     </section>
   );
 }
 
 function ReceiptItem(props: {
   kept: KeptReceipt;
-  onRevise: () => void;
+  onRevise: () => Promise<void>;
   onWithdraw: () => Promise<void>;
 }) {
   const { kept } = props;
   const [advice, setAdvice] = useState<Advice[]>(kept.advice ?? []);
   const [standing, setStanding] = useState<ComponentChildren>("");
   const [asked, setAsked] = useState(false);
+  // Beside the button that was pressed.
+  const tell = (error: unknown) => setStanding(whatWentWrong(error));
   const check = async () => {
     try {
       const { verdict, fit, advice: now } = await api.read(kept.id, kept.receipt);
@@ -84,7 +76,7 @@ function ReceiptItem(props: {
       setAdvice(now);
       setStanding(`${shareWords[verdict]}; ${sees}`);
     } catch (error) {
-      setStanding(whatWentWrong(error));
+      tell(error);
     }
   };
   return (
@@ -105,12 +97,16 @@ function ReceiptItem(props: {
         <button type="button" onClick={() => void check()}>
           {shareWords.check}
         </button>
-        <button type="button" onClick={props.onRevise}>
+        <button type="button" onClick={() => void props.onRevise().catch(tell)}>
           {shareWords.revise}
         </button>
         {asked ? (
           <>
-            <button type="button" class="danger" onClick={() => void props.onWithdraw()}>
+            <button
+              type="button"
+              class="danger"
+              onClick={() => void props.onWithdraw().catch(tell)}
+            >
               {shareWords.withdrawSure}
             </button>
             <button type="button" onClick={() => setAsked(false)}>

@@ -1,9 +1,9 @@
 import type { ComponentChildren } from "preact";
-import { useRef, useState } from "preact/hooks";
+import { useEffect, useRef, useState } from "preact/hooks";
 import { ENDS, type PublishedFit } from "../../model/fit/group.ts";
 import { AtlasProblem } from "../api.ts";
 import { AirFields } from "../parts/air-fields.tsx";
-import { goToFirstMarked } from "../parts/first-marked.ts";
+import { goToFirstMarked, hasUnread } from "../parts/first-marked.ts";
 import { classesOf } from "../parts/heat-class-field.tsx";
 import { InEnglish, whatWentWrong } from "../parts/in-english.tsx";
 import { t } from "../texts/app.ts";
@@ -37,11 +37,14 @@ export function TuneFields({ form, fit, revising, onSend, onCancel }: TuneFields
   const mustLook = judged.slips.length > 0 && slips !== slipsSeen;
   const ready = judged.tune !== null && consent;
 
+  // What the atlas refused was another tune than the one that stands here now.
+  useEffect(() => setProblem([]), [draft]);
+
   const submit = async () => {
     setTried(true);
     showMissing(true);
     setSlipsSeen(slips);
-    if (!ready || mustLook) return goToFirstMarked(element.current);
+    if (!ready || mustLook || hasUnread(element.current)) return goToFirstMarked(element.current);
     setSending(true);
     setProblem([]);
     try {

@@ -22,7 +22,9 @@ const between = (name: string, unit: string, least: number, most: number) => {
 };
 
 export const elevation_m = between("elevation", " m", ...ELEVATION_RANGE_m);
-export const temperature_C = between("temperature", " °C", -60, 45);
+/** Nights that anyone plans for. */
+export const TEMPERATURES_C = [-60, 45] as const;
+export const temperature_C = between("temperature", " °C", ...TEMPERATURES_C);
 export const lat = between("lat", "", -90, 90);
 export const lon = between("lon", "", -180, 180);
 export const elevation_sd_m = between("elevation's uncertainty", " m", 0, 2000);

@@ -1,4 +1,4 @@
-import { useEffect, useState } from "preact/hooks";
+import { useEffect, useRef, useState } from "preact/hooks";
 import { ENDS, type PublishedFit } from "../../model/fit/group.ts";
 import { densityOf } from "../logbook/density.ts";
 import { draftOfEntry, type EntryDraft } from "../logbook/draft.ts";
@@ -10,7 +10,7 @@ import { locale } from "../texts/language.ts";
 import { logbookWords } from "../texts/logbook.ts";
 import { shareWords } from "../texts/share.ts";
 import { format, formatFineRate, formatIn, formatRate, UNITS } from "../units.ts";
-import type { Doing } from "./logbook.tsx";
+import type { Doing, Landing } from "./logbook.tsx";
 import { LogbookShare } from "./logbook-share.tsx";
 
 const words = logbookWords.entry;
@@ -26,13 +26,25 @@ interface EntriesProps {
   onShared: () => void;
   editing: string | undefined;
   onEdit: (draft: EntryDraft) => void;
+  landing: Landing | null;
+  onLanded: () => void;
 }
 
 /** A heater's entries, the newest first. */
 export function LogbookEntries(props: EntriesProps) {
-  const newestFirst = [...props.entries].reverse();
+  const { entries, landing, onLanded } = props;
+  const newestFirst = [...entries].reverse();
+  const section = useRef<HTMLElement>(null);
+  // A new entry comes a moment after its form is gone.
+  useEffect(() => {
+    if (!landing || !entries.some(({ id }) => id === landing.on)) return;
+    const entry = section.current?.querySelector<HTMLElement>(`[data-entry="${landing.on}"]`);
+    entry?.scrollIntoView({ block: "nearest" });
+    entry?.querySelector("h3")?.focus({ preventScroll: true });
+    onLanded();
+  }, [landing, entries]);
   return (
-    <section class="sheet" aria-labelledby="entries">
+    <section class="sheet" aria-labelledby="entries" ref={section}>
       <h2 id="entries">{words.title}</h2>
       {newestFirst.length === 0 && <p>{words.none}</p>}
       <ul class="entries">
@@ -54,8 +66,8 @@ function Entry(props: EntriesProps & { entry: LogbookEntry }) {
       return { text: words.removed(title), undo: () => putEntry(entry) };
     });
   return (
-    <li data-kind={entry.kind}>
-      <h3>{title}</h3>
+    <li data-kind={entry.kind} data-entry={entry.id}>
+      <h3 tabIndex={-1}>{title}</h3>
       <p>{aboutLine(entry)}</p>
       {low && high && (
         <dl class="ends-line">

@@ -7,7 +7,8 @@ import { putEntry } from "../logbook/store.ts";
 import { AirFields } from "../parts/air-fields.tsx";
 import { ChoiceField } from "../parts/choice-field.tsx";
 import { estimateHint } from "../parts/estimate-hint.ts";
-import { goToFirstMarked } from "../parts/first-marked.ts";
+import { goToFirstMarked, hasUnread } from "../parts/first-marked.ts";
+import { goToHeading } from "../parts/go-to.ts";
 import { MeterKindField } from "../parts/meter-kind-field.tsx";
 import { NumberField, useUnit } from "../parts/number-field.tsx";
 import { PlaceSearch } from "../parts/place-search.tsx";
@@ -35,10 +36,13 @@ export function LogbookEntryForm(props: {
   onDone: () => void;
 }) {
   const { draft, onDraft, doing, onDone } = props;
-  const [errors, setErrors] = useState<Record<string, string>>({});
+  const [tried, setTried] = useState(false);
   const form = useRef<HTMLFormElement>(null);
   const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => heading.current?.focus(), []);
+  useEffect(() => goToHeading(heading.current), []);
+  // Judged at every change once keeping was tried: what is put right is marked no more.
+  const now = tried ? entryOf(draft, new Date()) : null;
+  const errors: Record<string, string> = now && "errors" in now ? now.errors : {};
   const fields: Fields = {
     draft,
     change: (part) => onDraft({ ...draft, ...part }),
@@ -46,11 +50,8 @@ export function LogbookEntryForm(props: {
   };
   const keep = async () => {
     const made = entryOf(draft, new Date());
-    setErrors("errors" in made ? made.errors : {});
-    if ("errors" in made) {
-      goToFirstMarked(form.current);
-      return;
-    }
+    setTried(true);
+    if ("errors" in made || hasUnread(form.current)) return goToFirstMarked(form.current);
     const kept = await doing(async () => {
       await putEntry(made.entry);
       return { text: words.kept };
@@ -236,7 +237,7 @@ function EndFields({ end, draft, change, errorOf }: Fields & { end: End }) {
       />
       <NumberField
         label={words.readingOf[values.reading]}
-        hint={high && highReading(high)}
+        hint={high && <strong>{highReading(high)}</strong>}
         field={`${end}.ppm`}
         value={values.ppm}
         onValue={(ppm) => set({ ppm })}
@@ -324,7 +325,13 @@ function WordsAndPhoto({ draft, change, errorOf }: Fields) {
         />
       </Labelled>
       {draft.photo && (
-        <button type="button" onClick={() => change({ photo: undefined })}>
+        <button
+          type="button"
+          onClick={() => {
+            change({ photo: undefined });
+            setBad(false);
+          }}
+        >
           {words.photoDrop}
         </button>
       )}

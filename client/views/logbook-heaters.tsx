@@ -1,11 +1,11 @@
-import { useRef, useState } from "preact/hooks";
+import { useEffect, useRef, useState } from "preact/hooks";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import { USUAL_CLASS_kW } from "../../model/heater.ts";
 import type { Logbook, LogbookHeater } from "../logbook/entry.ts";
 import { errorsOf, heaterSchema } from "../logbook/schema.ts";
 import { putAll, putHeater, removeHeater } from "../logbook/store.ts";
 import { ChoiceField } from "../parts/choice-field.tsx";
-import { goToFirstMarked } from "../parts/first-marked.ts";
+import { goToFirstMarked, hasUnread } from "../parts/first-marked.ts";
 import { classesOf, HeatClassField } from "../parts/heat-class-field.tsx";
 import { NumberField } from "../parts/number-field.tsx";
 import { randomText } from "../share/random.ts";
@@ -28,6 +28,7 @@ export function LogbookHeaters(props: {
   const { book, fit, chosen, choose, doing } = props;
   const [draft, setDraft] = useState<LogbookHeater | null>(null);
   const [asked, setAsked] = useState<string | null>(null);
+  const heading = useRef<HTMLHeadingElement>(null);
   const entries = book.entries.filter(({ heater_id }) => heater_id === chosen?.id);
   const remove = (heater: LogbookHeater) =>
     doing(async () => {
@@ -40,7 +41,9 @@ export function LogbookHeaters(props: {
     });
   return (
     <section class="sheet" aria-labelledby="heaters">
-      <h2 id="heaters">{words.title}</h2>
+      <h2 id="heaters" tabIndex={-1} ref={heading}>
+        {words.title}
+      </h2>
       {!chosen && !draft && <p>{logbookWords.empty}</p>}
       {chosen && (
         <ChoiceField
@@ -58,9 +61,13 @@ export function LogbookHeaters(props: {
           draft={draft}
           fit={fit}
           doing={doing}
-          onDraft={setDraft}
+          onDraft={(next) => {
+            setDraft(next);
+            if (next === null) heading.current?.focus();
+          }}
           onKept={(id) => {
             setDraft(null);
+            heading.current?.focus();
             choose(id);
           }}
         />
@@ -120,16 +127,22 @@ function HeaterForm(props: {
   onKept: (id: string) => void;
 }) {
   const { draft, fit, doing, onDraft, onKept } = props;
-  const [errors, setErrors] = useState<Record<string, string>>({});
+  const [tried, setTried] = useState(false);
   const form = useRef<HTMLFormElement>(null);
+  const name = useRef<HTMLInputElement>(null);
+  // Its button is gone; the form begins with the name.
+  useEffect(() => name.current?.focus(), []);
+  const parsed = heaterSchema.safeParse({
+    ...JSON.parse(JSON.stringify(draft)),
+    name: draft.name.trim(),
+    changed_at: new Date().toISOString(),
+  });
+  // Judged at every change once keeping was tried: what is put right is marked no more.
+  const errors: Record<string, string> =
+    tried && !parsed.success ? Object.fromEntries(errorsOf(parsed.error)) : {};
   const keep = async () => {
-    const parsed = heaterSchema.safeParse({
-      ...JSON.parse(JSON.stringify(draft)),
-      name: draft.name.trim(),
-      changed_at: new Date().toISOString(),
-    });
-    setErrors(parsed.success ? {} : Object.fromEntries(errorsOf(parsed.error)));
-    if (!parsed.success) return goToFirstMarked(form.current);
+    setTried(true);
+    if (!parsed.success || hasUnread(form.current)) return goToFirstMarked(form.current);
     const kept = await doing(async () => {
       await putHeater(parsed.data);
       return { text: logbookWords.entry.kept };
@@ -150,6 +163,7 @@ function HeaterForm(props: {
         <label for="heater-name">{words.name}</label>
         <input
           id="heater-name"
+          ref={name}
           name="heater.name"
           type="text"
           autoComplete="off"

@@ -1,10 +1,11 @@
-import { useState } from "preact/hooks";
+import { useEffect, useRef, useState } from "preact/hooks";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import { type EntryDraft, newDraft } from "../logbook/draft.ts";
 import { type Logbook as Book, ENTRY_KINDS, type LogbookHeater } from "../logbook/entry.ts";
 import { forgetLoss, NotKept } from "../logbook/store.ts";
 import { useLogbook } from "../logbook/use-logbook.ts";
 import { whatWentWrong } from "../parts/in-english.tsx";
+import { SaidBar } from "../parts/said-bar.tsx";
 import { recall, remember } from "../remember.ts";
 import "../style/logbook.css";
 import { logbookWords as words } from "../texts/logbook.ts";
@@ -21,6 +22,11 @@ export interface Said {
   undo?: () => Promise<void>;
 }
 
+/** The entry whose form was closed: its reader goes on there, or where new ones begin if it was not kept. */
+export interface Landing {
+  on: string;
+}
+
 /** Runs a change of the logbook, and says what came of it. */
 export type Doing = (work: () => Promise<Said | undefined>) => Promise<boolean>;
 
@@ -29,6 +35,7 @@ export function LogbookView({ fit, onShared }: { fit: PublishedFit; onShared: ()
   const [{ book, lost, gone, trouble }, lookAgain] = useLogbook();
   const [chosen, setChosen] = useState(() => recall<string>("logbook.heater"));
   const [draft, setDraft] = useState<EntryDraft | null>(null);
+  const [landing, setLanding] = useState<Landing | null>(null);
   const [said, setSaid] = useState<Said | null>(null);
   const [problem, setProblem] = useState<unknown>(null);
   const doing: Doing = async (work) => {
@@ -70,7 +77,15 @@ export function LogbookView({ fit, onShared }: { fit: PublishedFit; onShared: ()
             </button>
           </div>
         )}
-        <SaidLine said={said} problem={problem} doing={doing} />
+        <SaidLine
+          said={said}
+          problem={problem}
+          doing={doing}
+          onClose={() => {
+            setSaid(null);
+            setProblem(null);
+          }}
+        />
       </section>
       <div class="stack">
         {book && <LogbookHeaters book={book} fit={fit} chosen={heater} {...{ choose, doing }} />}
@@ -81,10 +96,19 @@ export function LogbookView({ fit, onShared }: { fit: PublishedFit; onShared: ()
               draft={draft}
               onDraft={setDraft}
               doing={doing}
-              onDone={() => setDraft(null)}
+              onDone={() => {
+                setDraft(null);
+                setLanding({ on: draft.id });
+              }}
             />
           ) : (
-            <NewEntry heater={heater} entries={entries} onDraft={setDraft} />
+            <NewEntry
+              heater={heater}
+              entries={entries}
+              onDraft={setDraft}
+              landing={landing}
+              onLanded={() => setLanding(null)}
+            />
           ))}
       </div>
       {heater && (
@@ -94,6 +118,8 @@ export function LogbookView({ fit, onShared }: { fit: PublishedFit; onShared: ()
             {...{ entries, heater, gone, fit, doing, onShared }}
             editing={draft?.id}
             onEdit={setDraft}
+            landing={landing}
+            onLanded={() => setLanding(null)}
           />
         </div>
       )}
@@ -117,16 +143,27 @@ function NewEntry(props: {
   heater: LogbookHeater;
   entries: Book["entries"];
   onDraft: (draft: EntryDraft) => void;
+  landing: Landing | null;
+  onLanded: () => void;
 }) {
-  const { heater, entries, onDraft } = props;
+  const { heater, entries, onDraft, landing, onLanded } = props;
+  const first = useRef<HTMLButtonElement>(null);
+  useEffect(() => {
+    if (!landing || entries.some(({ id }) => id === landing.on)) return;
+    first.current?.focus();
+  }, [landing]);
   return (
     <div class="row">
       {ENTRY_KINDS.map((kind) => (
         <button
           key={kind}
           type="button"
+          ref={kind === "tune" ? first : null}
           class={kind === "tune" ? "main" : undefined}
-          onClick={() => onDraft(newDraft(kind, heater, entries, new Date()))}
+          onClick={() => {
+            onLanded();
+            onDraft(newDraft(kind, heater, entries, new Date()));
+          }}
         >
           {words.entry.add[kind]}
         </button>
@@ -135,34 +172,32 @@ function NewEntry(props: {
   );
 }
 
-function SaidLine(props: { said: Said | null; problem: unknown; doing: Doing }) {
-  const { said, problem, doing } = props;
+function SaidLine(props: {
+  said: Said | null;
+  problem: unknown;
+  doing: Doing;
+  onClose: () => void;
+}) {
+  const { said, problem, doing, onClose } = props;
   const undo = said?.undo;
   return (
-    <div role="status" class="said">
-      {said && (
-        <p class="note">
-          {said.text}{" "}
-          {undo && (
-            <button
-              type="button"
-              onClick={() =>
-                void doing(async () => {
-                  await undo();
-                  return { text: words.entry.undone };
-                })
-              }
-            >
-              {words.entry.undo}
-            </button>
-          )}
-        </p>
-      )}
-      {problem !== null && (
-        <p class="error">
-          {problem instanceof NotKept ? words.store[problem.why] : whatWentWrong(problem)}
-        </p>
-      )}
-    </div>
+    <SaidBar
+      said={said?.text}
+      problem={
+        problem !== null &&
+        (problem instanceof NotKept ? words.store[problem.why] : whatWentWrong(problem))
+      }
+      undo={
+        undo && {
+          label: words.entry.undo,
+          onUndo: () =>
+            void doing(async () => {
+              await undo();
+              return { text: words.entry.undone };
+            }),
+        }
+      }
+      onClose={onClose}
+    />
   );
 }

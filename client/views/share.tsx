@@ -1,10 +1,13 @@
-import { useEffect, useState } from "preact/hooks";
+import type { ComponentChildren } from "preact";
+import { useEffect, useRef, useState } from "preact/hooks";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import type { Tune } from "../../model/tune.ts";
 import type { Submitted } from "../../server/contract.ts";
 import { api } from "../api.ts";
 import { type Sent, send as sendTune } from "../offline/deliver.ts";
 import { WAITING_CHANGED } from "../offline/names.ts";
+import { goToHeading } from "../parts/go-to.ts";
+import { SaidBar } from "../parts/said-bar.tsx";
 import { contributorKey } from "../share/contributor.ts";
 import { draftOf, emptyDraft, nextDraft, tuneOf, withValues } from "../share/draft.ts";
 import { KeyNote } from "../share/key-note.tsx";
@@ -28,6 +31,13 @@ export function Share({ fit, onShared }: { fit: PublishedFit; onShared: () => vo
     null,
   );
   const [receipts, setReceipts] = useState(keptReceipts);
+  const [said, setSaid] = useState<ComponentChildren>("");
+  // The form is filled from elsewhere on the page: its reader goes on at its beginning, once it is drawn.
+  const [filled, setFilled] = useState(0);
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => {
+    if (filled > 0) goToHeading(heading.current);
+  }, [filled]);
   const refresh = () => {
     setReceipts(keptReceipts());
     onShared();
@@ -54,6 +64,7 @@ export function Share({ fit, onShared }: { fit: PublishedFit; onShared: () => vo
   };
   const send = async () => {
     const tune = tuneOf(draft, contributorKey()) as Tune;
+    setSaid("");
     setOutcome(revising ? await sendRevision(tune, revising) : outcomeOf(await sendNew(tune)));
     forgetSendingKey();
     setRevising(null);
@@ -65,7 +76,8 @@ export function Share({ fit, onShared }: { fit: PublishedFit; onShared: () => vo
     setDraft(withValues(draftOf(tune, kept.place), changes));
     setRevising(kept);
     setOutcome(null);
-    document.getElementById("share")?.focus();
+    setSaid("");
+    setFilled((times) => times + 1);
   };
   const reviseSent = (changes: Suggestion[]) => {
     if (!outcome || outcome === "waits") return;
@@ -74,20 +86,17 @@ export function Share({ fit, onShared }: { fit: PublishedFit; onShared: () => vo
   };
   return (
     <div class="page">
-      {outcome === "waits" && (
-        <p class="sheet warning" role="status">
-          {offline.waits}
-        </p>
-      )}
+      {outcome === "waits" && <Waits />}
       {outcome && outcome !== "waits" && <Outcome {...outcome} onUse={reviseSent} />}
       <WaitingList
         onMend={({ tune, place }) => {
           setRevising(null);
           setDraft(draftOf(tune, place));
+          setFilled((times) => times + 1);
         }}
       />
       <section class="sheet" aria-labelledby="share">
-        <h2 id="share" tabIndex={-1}>
+        <h2 id="share" tabIndex={-1} ref={heading}>
           {revising ? shareWords.revising : shareWords.title}
         </h2>
         <p>{shareWords.intro}</p>
@@ -99,12 +108,35 @@ export function Share({ fit, onShared }: { fit: PublishedFit; onShared: () => vo
           onCancel={() => {
             setRevising(null);
             setDraft(emptyDraft());
+            setFilled((times) => times + 1);
           }}
         />
       </section>
-      <ReceiptList receipts={receipts} onRevise={(kept) => revise(kept)} onWithdrawn={refresh} />
+      <ReceiptList
+        receipts={receipts}
+        onRevise={(kept) => revise(kept)}
+        onWithdrawn={() => {
+          setSaid(shareWords.withdrawn);
+          refresh();
+        }}
+      />
       <KeyNote />
+      <SaidBar said={said} onClose={() => setSaid("")} />
     </div>
+  );
+}
+
+/** The tune waits to be sent: said where its sender looks, for the form is empty again. */
+function Waits() {
+  const place = useRef<HTMLParagraphElement>(null);
+  useEffect(() => {
+    place.current?.scrollIntoView({ block: "start" });
+    place.current?.focus({ preventScroll: true });
+  }, []);
+  return (
+    <p class="sheet warning" role="status" tabIndex={-1} ref={place}>
+      {offline.waits}
+    </p>
   );
 }
 

@@ -1,5 +1,6 @@
-import { useState } from "preact/hooks";
+import { useRef, useState } from "preact/hooks";
 import type { Stop } from "../../model/trip/stop.ts";
+import { goToFirstMarked, hasUnread } from "../parts/first-marked.ts";
 import { NumberField } from "../parts/number-field.tsx";
 import { trip as words } from "../texts/trip.ts";
 import { elevation_m, temperature_C, tidyName } from "../trip/stop-schema.ts";
@@ -16,16 +17,22 @@ export function TypedStop(props: {
   const [name, setName] = useState("");
   const [elevation, setElevation] = useState<number>();
   const [temperature, setTemperature] = useState<number>();
-  const [error, setError] = useState<string>();
+  const [tried, setTried] = useState(false);
+  const form = useRef<HTMLFormElement>(null);
+  const why = (judged: { error?: { issues: { message: string }[] } | undefined }) =>
+    judged.error?.issues[0]?.message;
+  // Judged at every change once adding was tried: what is put right is marked no more.
+  const errors = {
+    elevation:
+      elevation === undefined ? words.add.needElevation : why(elevation_m.safeParse(elevation)),
+    temperature: why(temperature_C.optional().safeParse(temperature)),
+  };
   const submit = () => {
-    const wrong = [
-      elevation_m.safeParse(elevation),
-      temperature_C.optional().safeParse(temperature),
-    ]
-      .map(({ error: e }) => e?.issues[0]?.message)
-      .find(Boolean);
-    if (elevation === undefined) return setError(words.add.needElevation);
-    if (wrong) return setError(wrong);
+    setTried(true);
+    const wrong = errors.elevation ?? errors.temperature;
+    if (elevation === undefined || wrong || hasUnread(form.current)) {
+      return goToFirstMarked(form.current);
+    }
     onStop({
       name: tidyName(name) || words.add.byName(number),
       elevation_m: elevation,
@@ -34,10 +41,11 @@ export function TypedStop(props: {
     setName("");
     setElevation(undefined);
     setTemperature(undefined);
-    setError(undefined);
+    setTried(false);
   };
   return (
     <form
+      ref={form}
       class="typed-stop"
       noValidate
       onSubmit={(e) => {
@@ -60,7 +68,7 @@ export function TypedStop(props: {
         onUnit={units.chooseUnit}
         value={elevation}
         onValue={setElevation}
-        error={error}
+        error={tried && errors.elevation}
       />
       <NumberField
         label={words.add.temperature}
@@ -70,6 +78,7 @@ export function TypedStop(props: {
         onUnit={units.chooseTemperature}
         value={temperature}
         onValue={setTemperature}
+        error={tried && errors.temperature}
       />
       <button type="submit">{words.add.button}</button>
     </form>

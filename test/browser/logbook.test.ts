@@ -203,7 +203,9 @@ test("a tune shared from its entry with the line cut arrives once, with nothing 
     .click();
   await field(page, "high.pump_Hz").fill("3.8");
   await button(page, words.entry.save).click();
-  await page.getByText(/3\.8 Hz/).waitFor();
+  await entries(page)
+    .getByText(/3\.8 Hz/)
+    .waitFor();
   await button(page, words.share.revise).click();
   await page.locator("[name=consent]").check();
   await button(page, shareWords.sendRevision).click();

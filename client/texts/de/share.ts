@@ -66,6 +66,7 @@ export const shareWords: typeof import("../en/share.ts").shareWords = {
     "Nur dieses Mal gezeigt, und dieser Browser konnte ihn nicht aufbewahren. Jetzt kopieren: Ohne ihn lässt sich die Abstimmung nie berichtigen oder zurückziehen.",
   receiptIs: (receipt: string) => `Beleg ${receipt}`,
   copy: "Beleg kopieren",
+  close: "Schließen",
   copied: "Kopiert",
   mine: "Aus diesem Browser geteilt",
   none: "Noch nichts.",

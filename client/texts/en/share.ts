@@ -65,6 +65,7 @@ export const shareWords = {
     "Shown once, and this browser could not keep it. Copy it now: without it the tune can never be revised or withdrawn.",
   receiptIs: (receipt: string) => `Receipt ${receipt}`,
   copy: "Copy the receipt",
+  close: "Close",
   copied: "Copied",
   mine: "Shared from this browser",
   none: "Nothing yet.",

@@ -65,6 +65,7 @@ export const shareWords: typeof import("../en/share.ts").shareWords = {
     "Se muestra una sola vez, y este navegador no pudo guardarlo. Cópielo ahora: sin él nunca se podrá corregir ni retirar el ajuste.",
   receiptIs: (receipt: string) => `Recibo ${receipt}`,
   copy: "Copiar el recibo",
+  close: "Cerrar",
   copied: "Copiado",
   mine: "Compartido desde este navegador",
   none: "Todavía nada.",
