@@ -17,6 +17,10 @@ export default defineConfig({
       "@stdlib/assert-has-generator-support": inNumerics("generators.cjs"),
       debug: inNumerics("no-logger.cjs"),
       "@stdlib/string-format": inNumerics("plain-format.cjs"),
+      // The function alone, without its factory.
+      "@stdlib/stats-base-dists-t-quantile": fileURLToPath(
+        new URL("node_modules/@stdlib/stats-base-dists-t-quantile/lib/main.js", import.meta.url),
+      ),
       "@stdlib/utils-define-property": inNumerics("define-property.cjs"),
     },
   },

@@ -33,7 +33,7 @@ test("a tune is set aside with figures, comes back when later tunes support it, 
   expect(aside.fit.high).toBe("kept");
   expect(ofFit(aside)).toHaveLength(1);
   expect(ofFit(aside)[0]?.reasons[0]?.sentence).toMatch(
-    /^\d\.\d robust spreads richer than 30 others at this density/,
+    /^Far richer than 30 similar tunes at the (lowest|highest) power: \d+ % of/,
   );
 
   // Another keeper over the same database, as after a restart, has nothing to add.
@@ -52,7 +52,7 @@ test("a tune is set aside with figures, comes back when later tunes support it, 
   expect(back.fit.low).toBe("kept");
   expect(ofFit(back).map((d) => d.verdict)).toEqual(["rejected", "accepted"]);
   expect(ofFit(back)[1]?.reasons[0]?.sentence).toBe(
-    "Later tunes support the low end: it counts again.",
+    "Later tunes support the lowest power: it counts again.",
   );
   await atlas.close();
 });
