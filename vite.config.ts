@@ -21,6 +21,12 @@ export default defineConfig({
       "@stdlib/stats-base-dists-t-quantile": fileURLToPath(
         new URL("node_modules/@stdlib/stats-base-dists-t-quantile/lib/main.js", import.meta.url),
       ),
+      ...Object.fromEntries(
+        ["uint8", "uint16", "uint32", "float64"].map((kind) => [
+          `@stdlib/array-${kind}`,
+          inNumerics(`array-${kind}.cjs`),
+        ]),
+      ),
       "@stdlib/utils-define-property": inNumerics("define-property.cjs"),
     },
   },

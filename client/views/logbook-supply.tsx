@@ -3,7 +3,7 @@ import type { GivenAir } from "../../model/air.ts";
 import { ENDS, type PublishedFit } from "../../model/fit/group.ts";
 import type { EndSetting } from "../../model/mixture.ts";
 import { type EndsSet, nightAsSet, retunedFor } from "../../model/own-night.ts";
-import { decimalsOfRate, settablePump } from "../../model/rounding.ts";
+import { settablePump } from "../../model/rounding.ts";
 import { startTune } from "../../model/start.ts";
 import { START_MINUTES, type Supply } from "../../model/supply.ts";
 import { nightAt, USUAL_NIGHT } from "../../model/trip/nights.ts";
@@ -13,7 +13,7 @@ import { NumberField, useUnit } from "../parts/number-field.tsx";
 import { t } from "../texts/app.ts";
 import { locale } from "../texts/language.ts";
 import { logbookWords } from "../texts/logbook.ts";
-import { format, formatDown, formatTenths, formatUp } from "../units.ts";
+import { format, formatDown, formatRate, formatTenths, formatUp } from "../units.ts";
 
 const words = logbookWords.supply;
 const day = new Intl.DateTimeFormat(locale, { dateStyle: "medium" });
@@ -171,8 +171,5 @@ const settingOf = ({ pump_Hz, fan_rpm }: EndSetting): EndSetting => ({ pump_Hz, 
 
 /** Both pump rates with the decimals they were set with. */
 function rates({ low, high }: EndsSet): [low: string, high: string] {
-  return [low, high].map(({ pump_Hz }) => format(pump_Hz, decimalsOfRate(pump_Hz))) as [
-    string,
-    string,
-  ];
+  return [low, high].map(({ pump_Hz }) => formatRate(pump_Hz)) as [string, string];
 }
