@@ -10,7 +10,8 @@ export default defineConfig({
     globalSetup: ["test/build-page.ts"],
     // A browser on a busy machine may need a while until it shows what is waited for.
     expect: { poll: { timeout: 15_000 } },
-    testTimeout: 60_000,
-    hookTimeout: 180_000,
+    // No verdict depends on speed: only a hang reaches these.
+    testTimeout: 600_000,
+    hookTimeout: 600_000,
   },
 });
