@@ -192,7 +192,7 @@ test("a tune shared without a network waits, arrives once, and its receipt is ke
   await notice(offline.arrived(1)).waitFor();
   await page
     .locator(".receipts li")
-    .getByText(/1\.1 Hz and 3\.7 Hz/)
+    .getByText(/1\.11 Hz and 3\.7 Hz/)
     .waitFor();
   await page.getByText(offline.waitingTitle).waitFor({ state: "detached" });
   expect(await tunes()).toBe(before + 1);
