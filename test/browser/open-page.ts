@@ -24,7 +24,8 @@ export async function openPage(
     ...options,
   });
   const page = await context.newPage();
-  page.setDefaultTimeout(30_000);
+  // Only a hang reaches it.
+  page.setDefaultTimeout(300_000);
   const complaints: string[] = [];
   page.on("console", (message) => {
     if (["error", "warning"].includes(message.type()) && !isDriverNoise(message.text()))

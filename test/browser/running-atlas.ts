@@ -7,7 +7,7 @@ import { buildMissing } from "../../server/build-missing.ts";
 import type { Health } from "../../server/contract.ts";
 import { openAtlas, settingsFrom } from "../../server/node.ts";
 
-const SETTLE_WITHIN_ms = 30_000;
+const SETTLE_WITHIN_ms = 300_000;
 
 /** A real atlas on a port of its own, over a database of its own in memory. */
 export interface RunningAtlas {

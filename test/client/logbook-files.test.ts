@@ -145,7 +145,8 @@ test("out as CSV and in again: the same without photos, whatever the texts hold"
 test("no cell of text begins like a formula", () => {
   assert(
     property(book, (kept) => {
-      expect(csvOfLogbook(kept)).not.toMatch(/(^|,)"?[=+@]/m);
+      const lines: string[][] = parse(csvOfLogbook(kept), { bom: true });
+      for (const cell of lines.flat()) expect(cell).not.toMatch(/^[=+@\t\r]/);
     }),
     { numRuns: 30 },
   );

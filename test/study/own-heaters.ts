@@ -27,6 +27,7 @@ interface World {
 
 /** Clean crowds of 200, and heaters beside them with a few tunes of their own. */
 export function ownHeaters(crowds: number, seed: number): StudyOwnHeaters[] {
+  if (crowds === 0) return [];
   return (["first", "trade"] as const).flatMap((generator) => {
     const worlds = Array.from({ length: crowds }, (_, run) => {
       const random = seeded(seed + run);

@@ -9,8 +9,8 @@ import { study } from "./study.ts";
 import { tally } from "./tally.ts";
 
 test("the same seed gives the same figures on one thread and on two", async () => {
-  const scenarios = ["clean-3", "slips-20pct", "pooling-alike-3"].map(scenarioOf);
-  const plan = { scenarios, size: "quick", seed: 5, runs: () => 4 } as const;
+  const scenarios = ["clean-3", "clean-8", "pooling-alike-3"].map(scenarioOf);
+  const plan = { scenarios, size: "quick", seed: 5, runs: () => 2, own_heater_crowds: 0 } as const;
   const [one, two, other] = await Promise.all([
     study({ ...plan, threads: 1 }),
     study({ ...plan, threads: 2 }),
@@ -27,9 +27,9 @@ test("a run that fails fails the study, naming the scenario", async () => {
   );
 });
 
-test("every third scenario gives finite figures, each estimator's within what can be", () => {
-  const most = SCENARIOS.filter(({ contributors }, i) => contributors <= 200 && i % 3 === 0);
-  expect(most.length).toBeGreaterThan(30);
+test("every fifth scenario gives finite figures, each estimator's within what can be", () => {
+  const most = SCENARIOS.filter(({ contributors }, i) => contributors <= 200 && i % 5 === 0);
+  expect(most.length).toBeGreaterThan(15);
   for (const scenario of most) {
     for (const result of tally([oneRun(scenario, 1, 0)])) {
       const { estimator, false_rejection_pct, caught_pct, ...lists } = result;
@@ -55,7 +55,8 @@ test("names of scenarios, and of rows within a run, are unique", () => {
 /** The textbook's promise under the textbook's conditions: independent normal rows, air known exactly. */
 test("least squares' bands hold as often as they say on clean normal data, one row per contributor", () => {
   const scenario: Scenario = {
-    ...scenarioOf("clean-30"),
+    ...scenarioOf("clean-3"),
+    contributors: 30,
     make: (random, truth) => ({
       rows: crowd(random, truth, 30, { ...USUAL, tunes: "one", density_sd: 0 }),
     }),

@@ -62,6 +62,8 @@ export interface StudyPlan {
   threads: number;
   /** Runs of a scenario; default by its size. */
   runs?: (scenario: Scenario) => number;
+  /** Crowds beside which heaters with own tunes are simulated; default by the size. */
+  own_heater_crowds?: number;
   /** Told after each chunk how many of all runs are done, and of a scenario when its last run is. */
   progress?: (done: number, all: number, finished?: StudyScenario) => void;
 }
@@ -96,7 +98,7 @@ export async function study(plan: StudyPlan): Promise<StudyReport> {
     airs: [...AIRS],
     levels: [...LEVELS],
     scenarios: results,
-    own_heaters: ownHeaters(OWN_HEATER_CROWDS[size], seed),
+    own_heaters: ownHeaters(plan.own_heater_crowds ?? OWN_HEATER_CROWDS[size], seed),
     breakdown: breakdownOf(results),
   };
 }
