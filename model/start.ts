@@ -93,6 +93,15 @@ export function groupOf(fit: PublishedFit, heat_kW: number, end: End): GroupFit 
  * @throws RangeError naming the field when a number is not finite or not positive
  */
 export function startTune(fit: PublishedFit, question: StartQuestion): StartTune {
+  return startFrom(fit, question, (group, air) => bandsFor(group, air, question.dose_uL));
+}
+
+/** The same from other bands than those of one more heater: from those of a heater that has tunes of its own. */
+export function startFrom(
+  fit: PublishedFit,
+  question: StartQuestion,
+  bandsOf: (group: GroupFit, air: Air, end: End) => Bands,
+): StartTune {
   const { heat_kW, site, dose_uL } = question;
   requirePositive({
     heat_kW,
@@ -109,8 +118,8 @@ export function startTune(fit: PublishedFit, question: StartQuestion): StartTune
   const limit = Math.max(usual.fan_limit_rpm, fans.low, fans.high);
   const groups = { low: groupOf(fit, heat_kW, "low"), high: groupOf(fit, heat_kW, "high") };
   const bands = {
-    low: bandsFor(groups.low, air, dose_uL),
-    high: bandsFor(groups.high, air, dose_uL),
+    low: bandsOf(groups.low, air, "low"),
+    high: bandsOf(groups.high, air, "high"),
   };
   const keepFan = {
     low: endAt(bands.low, fans.low, dose_uL),

@@ -169,6 +169,14 @@ export const tuneSchema = z.strictObject(
 
 export type Tune = z.infer<typeof tuneSchema>;
 
+/** A tune of the heater that is asked about: what of it bears on the answer, in the same words. */
+export const ownTuneSchema = z.strictObject(
+  tuneSchema.pick({ site: true, air: true, low: true, high: true, tuned_on: true }).shape,
+  asked("An own tune", "an object with site, low and high"),
+);
+
+export type OwnTune = z.infer<typeof ownTuneSchema>;
+
 /** One thing wrong with what was sent: where, a stable code, and a sentence with the remedy. */
 export interface FieldError {
   field: string;

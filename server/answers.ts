@@ -3,6 +3,7 @@ import type { Air } from "../model/air.ts";
 import type { Compared } from "../model/compare.ts";
 import type { Band } from "../model/fit/bands.ts";
 import type { GroupFit } from "../model/fit/group.ts";
+import type { OwnEnd, OwnHeater } from "../model/own-start.ts";
 import type { Safety } from "../model/safety.ts";
 import type { StartTune } from "../model/start.ts";
 import { tuneSchema } from "../model/tune.ts";
@@ -133,6 +134,32 @@ export const startTune = z.object({
     demo: z.boolean(),
   }) satisfies z.ZodType<StartTune["basis"]>,
   safety,
+});
+
+const ownEnd = z.object({
+  fan_rpm: num,
+  pump_Hz: num.describe("Rounded to what a controller can be set to"),
+  pump_Hz_exact: num,
+  next_tune_bands_Hz: z.array(band).describe("Where this heater's next tune is expected"),
+  best_bands_Hz: z.array(band).describe("Where its best setting lies: no tune hits it"),
+}) satisfies z.ZodType<OwnEnd>;
+const tuneNumber = num.describe("Which of own_tunes, counted from 1");
+
+export const ownStartTune = startTune.extend({
+  own_heater: z.object({
+    tunes: num.describe("How many own tunes count at one end at least"),
+    set_aside: z.array(
+      z.object({
+        tune: tuneNumber,
+        end: end.nullable().describe("Null: both"),
+        code: z.string(),
+        sentence: z.string(),
+      }),
+    ),
+    contradictions: z.array(z.object({ tunes: z.array(tuneNumber), end, sentence: z.string() })),
+    low: ownEnd,
+    high: ownEnd,
+  }) satisfies z.ZodType<OwnHeater>,
 });
 
 const pair = z.tuple([num, num]);

@@ -3,7 +3,7 @@ import { tuneSchema } from "../model/tune.ts";
 import * as answers from "./answers.ts";
 import { scalingQuery } from "./routes/fit.ts";
 import { elevationQuery, placesQuery } from "./routes/places.ts";
-import { startQuery } from "./routes/start.ts";
+import { startBody, startQuery } from "./routes/start.ts";
 import * as steward from "./steward-schemas.ts";
 import { CODE_VERSION } from "./version.ts";
 
@@ -70,6 +70,12 @@ const paths: Record<string, Record<string, Operation>> = {
       query: startQuery,
       answer: answers.startTune,
       problems: [404, 422],
+    },
+    post: {
+      summary: "The same for a heater that has tunes of its own; nothing is stored",
+      body: startBody,
+      answer: answers.ownStartTune,
+      problems: [400, 404, 413, 415, 422],
     },
   },
   "/api/fit": { get: { summary: "The published fit", answer: answers.publishedFit } },

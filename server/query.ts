@@ -13,6 +13,13 @@ export function fromText<S extends z.ZodType>(schema: S) {
   );
 }
 
+/** The same of every field of a shape. */
+export function fromTexts<S extends Record<string, z.ZodType>>(shape: S) {
+  return Object.fromEntries(
+    Object.entries(shape).map(([name, schema]) => [name, fromText(schema)]),
+  ) as { [Name in keyof S]: ReturnType<typeof fromText<S[Name]>> };
+}
+
 /** Query parameters by a strict schema; unknown, repeated and bad ones are all named in one 422. */
 export function readQuery<S extends z.ZodObject>(c: Context, schema: S): z.infer<S> {
   const values: Record<string, string> = {};

@@ -1,7 +1,9 @@
 import type { Band } from "../fit/bands.ts";
 import { ENDS, type End, type PublishedFit } from "../fit/group.ts";
 import { fuelFlow } from "../mixture.ts";
-import { type StartBasis, type StartEnd, type StartTune, startTune } from "../start.ts";
+import { startForHeater } from "../own-start.ts";
+import type { StartBasis, StartEnd, StartQuestion, StartTune } from "../start.ts";
+import type { OwnTune } from "../tune.ts";
 
 /** The heater that a card is for. */
 export interface CardHeater {
@@ -10,6 +12,8 @@ export interface CardHeater {
   low_fan_rpm?: number | undefined;
   high_fan_rpm?: number | undefined;
   dose_uL?: number | undefined;
+  /** Tunes found on it with a meter. */
+  own_tunes?: readonly OwnTune[] | undefined;
 }
 
 /** Elevations and night temperatures that a card speaks of, ascending. */
@@ -57,7 +61,7 @@ export interface CardTable {
 }
 
 /**
- * Start tunes of one heater by elevation and night temperature: each cell is the {@link startTune} of a site there
+ * Start tunes of one heater by elevation and night temperature: each cell is the {@link startForHeater} of a site there
  * with standard pressure and 50 % humidity, fan speeds kept.
  * @throws RangeError when the grid is empty, or naming the field that is no number it can use
  */
@@ -83,18 +87,19 @@ export function cardTable(fit: PublishedFit, heater: CardHeater, grid: CardGrid)
 /** The start tune that a card prints for an elevation, m, and a night temperature, °C. */
 export function tuneAt(
   fit: PublishedFit,
-  { heat_kW, low_fan_rpm, high_fan_rpm, dose_uL }: CardHeater,
+  { heat_kW, low_fan_rpm, high_fan_rpm, dose_uL, own_tunes }: CardHeater,
   elevation_m: number,
   temperature_C: number,
 ): StartTune {
-  return startTune(fit, {
+  const question: StartQuestion = {
     heat_kW,
     site: { elevation_m, elevation_sd_m: 0, elevation_source: "given" },
     air: { temperature_C },
     low_fan_rpm,
     high_fan_rpm,
     dose_uL,
-  });
+  };
+  return startForHeater(fit, question, own_tunes);
 }
 
 function endOf(tunes: StartTune[][], end: End, dose_uL: number | undefined): CardEnd {

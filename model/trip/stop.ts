@@ -1,6 +1,8 @@
 import { type Air, standardTemperature } from "../air.ts";
 import type { PublishedFit } from "../fit/group.ts";
-import { type StartTune, startTune } from "../start.ts";
+import { startForHeater } from "../own-start.ts";
+import type { StartQuestion, StartTune } from "../start.ts";
+import type { OwnTune } from "../tune.ts";
 import type { Supply_V } from "./nights.ts";
 
 /** A place to sleep at, in the order of the trip. */
@@ -33,6 +35,8 @@ export interface TripHeater {
   dose_uL?: number | undefined;
   supply_V?: Supply_V | undefined;
   tank_L?: number | undefined;
+  /** Tunes found on it with a meter. */
+  own_tunes?: readonly OwnTune[] | undefined;
 }
 
 /** A stop with the air of its night and the tune to begin from there. */
@@ -48,8 +52,8 @@ export interface StopStart {
  */
 export function startAt(fit: PublishedFit, heater: TripHeater, stop: Stop): StopStart {
   const { elevation_m, elevation_sd_m = 0, temperature_C } = stop;
-  const { heat_kW, low_fan_rpm, high_fan_rpm, dose_uL } = heater;
-  const start = startTune(fit, {
+  const { heat_kW, low_fan_rpm, high_fan_rpm, dose_uL, own_tunes } = heater;
+  const question: StartQuestion = {
     ...{ heat_kW, low_fan_rpm, high_fan_rpm, dose_uL },
     site: {
       elevation_m,
@@ -57,7 +61,8 @@ export function startAt(fit: PublishedFit, heater: TripHeater, stop: Stop): Stop
       elevation_source: elevation_sd_m > 0 ? "interpolated" : "given",
     },
     air: temperature_C === undefined ? {} : { temperature_C },
-  });
+  };
+  const start = startForHeater(fit, question, own_tunes);
   return { stop, air: start.air, start };
 }
 
