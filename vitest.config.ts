@@ -1,4 +1,10 @@
-import { defineConfig } from "vitest/config";
+import { configDefaults, defineConfig } from "vitest/config";
+import { TEST_ms, WAIT_ms } from "./test/limits.ts";
+
+/** Tests of what is built: in a browser, on workerd, by the server's own command. */
+const BUILT = ["test/browser/**/*.test.ts", "test/edge/**/*.test.ts", "test/built/**/*.test.ts"];
+/** Tests that simulate crowds by the hundred. */
+const SIMULATED = "test/**/*.simulated.test.ts";
 
 export default defineConfig({
   test: {
@@ -6,12 +12,24 @@ export default defineConfig({
     maxWorkers: 2,
     // No file changes what another imports, and so many fresh workers take their time to start.
     isolate: false,
-    include: ["test/**/*.test.ts", "test/**/*.test.tsx"],
-    globalSetup: ["test/build-page.ts"],
-    // A browser on a busy machine may need a while until it shows what is waited for.
-    expect: { poll: { timeout: 15_000 } },
-    // No verdict depends on speed: only a hang reaches these.
-    testTimeout: 600_000,
-    hookTimeout: 600_000,
+    testTimeout: TEST_ms,
+    hookTimeout: TEST_ms,
+    expect: { poll: { timeout: WAIT_ms } },
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: "unit",
+          include: ["test/**/*.test.ts", "test/**/*.test.tsx"],
+          exclude: [...configDefaults.exclude, ...BUILT, SIMULATED],
+          globalSetup: ["test/build-geography.ts"],
+        },
+      },
+      { extends: true, test: { name: "simulated", include: [SIMULATED] } },
+      {
+        extends: true,
+        test: { name: "browser", include: BUILT, globalSetup: ["test/build-page.ts"] },
+      },
+    ],
   },
 });

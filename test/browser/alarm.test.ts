@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import type { Browser, Page } from "playwright-core";
-import { beforeAll, expect, test, vi } from "vitest";
+import { beforeAll, expect, test } from "vitest";
 import { t as german } from "../../client/texts/de/app.ts";
 import { t as english } from "../../client/texts/en/app.ts";
 import { t as spanish } from "../../client/texts/es/app.ts";
@@ -11,8 +11,6 @@ import { axeFinds, sideways } from "./faults.ts";
 import { field, openPage } from "./open-page.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
 import { demoAtlas, plainBrowser } from "./shared.ts";
-
-vi.setConfig({ testTimeout: 120_000 });
 
 let browser: Browser;
 let atlas: RunningAtlas;

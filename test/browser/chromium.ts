@@ -3,6 +3,7 @@ import { existsSync, globSync } from "node:fs";
 import { homedir } from "node:os";
 import { delimiter, join } from "node:path";
 import { type Browser, chromium, type LaunchOptions } from "playwright-core";
+import { TEST_ms } from "../limits.ts";
 
 /** The one without windows first: it opens a page for about half the work of a whole browser. */
 const NAMES = [
@@ -50,7 +51,7 @@ function ensureChromium(): void {
   ];
   for (const [command, args] of attempts) {
     console.log(`No Chromium found; trying: ${command} ${args.join(" ")}`);
-    spawnSync(command, args, { stdio: ["ignore", "inherit", "inherit"], timeout: 600_000 });
+    spawnSync(command, args, { stdio: ["ignore", "inherit", "inherit"], timeout: TEST_ms });
     if (findChromium()) return;
   }
   console.error(

@@ -5,6 +5,7 @@ import { offline } from "../../client/texts/offline.ts";
 import { shareWords } from "../../client/texts/share.ts";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import type { Health } from "../../server/contract.ts";
+import { WAIT_ms } from "../limits.ts";
 import { inventedTunes } from "./crowd.ts";
 import { field, openPage, shownRates } from "./open-page.ts";
 import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
@@ -45,7 +46,7 @@ async function fillTune(page: Page, low_pump_Hz: number): Promise<void> {
 async function unopened(options: BrowserContextOptions = {}): Promise<Page> {
   const context = await browser.newContext({ serviceWorkers: "block", ...options });
   const page = await context.newPage();
-  page.setDefaultTimeout(30_000);
+  page.setDefaultTimeout(WAIT_ms);
   return page;
 }
 

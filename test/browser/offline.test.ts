@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import type { BrowserContext, BrowserContextOptions, Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, beforeEach, expect, test, vi } from "vitest";
+import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
 import { ANSWERS_CACHE } from "../../client/offline/names.ts";
 import { t } from "../../client/texts/app.ts";
 import { offline } from "../../client/texts/offline.ts";
@@ -8,14 +8,13 @@ import { scalingWords } from "../../client/texts/scaling.ts";
 import { shareWords } from "../../client/texts/share.ts";
 import type { Tune } from "../../model/tune.ts";
 import type { Health, ScalingAnswer } from "../../server/contract.ts";
+import { WAIT_ms } from "../limits.ts";
 import { inventedTunes } from "./crowd.ts";
 import { axeFinds } from "./faults.ts";
 import { type Line, openLine } from "./line.ts";
 import { askedRates, choosePlace, field, mapDrawn, shownRates } from "./open-page.ts";
 import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
 import { mapBrowser, plainBrowser } from "./shared.ts";
-
-vi.setConfig({ testTimeout: 150_000 });
 
 // A telephone: the map lies below the screen, and is drawn only for the test that goes there.
 const VIEWPORT = { viewport: { width: 360, height: 740 }, deviceScaleFactor: 0.5 };
@@ -65,7 +64,7 @@ async function neverHere(options: BrowserContextOptions = {}): Promise<void> {
 
 async function open(address = ""): Promise<Page> {
   const opened = await context.newPage();
-  opened.setDefaultTimeout(60_000);
+  opened.setDefaultTimeout(WAIT_ms);
   await opened.goto(`${line.url}/${address}`);
   return opened;
 }

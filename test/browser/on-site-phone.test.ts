@@ -1,5 +1,5 @@
 import type { Browser, Locator, Page } from "playwright-core";
-import { beforeAll, expect, test, vi } from "vitest";
+import { beforeAll, expect, test } from "vitest";
 import { onsite as german } from "../../client/texts/de/onsite.ts";
 import { onsite } from "../../client/texts/en/onsite.ts";
 import { onsite as spanish } from "../../client/texts/es/onsite.ts";
@@ -7,8 +7,6 @@ import { begin, installClock, press, typeReading } from "./at-the-heater.ts";
 import { field, openPage } from "./open-page.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
 import { demoAtlas, plainBrowser } from "./shared.ts";
-
-vi.setConfig({ testTimeout: 120_000 });
 
 let browser: Browser;
 let atlas: RunningAtlas;

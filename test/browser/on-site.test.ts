@@ -1,5 +1,5 @@
 import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test, vi } from "vitest";
+import { afterAll, beforeAll, expect, test } from "vitest";
 import { t } from "../../client/texts/app.ts";
 import { offline } from "../../client/texts/offline.ts";
 import { onsite } from "../../client/texts/onsite.ts";
@@ -23,8 +23,6 @@ import { type Line, openLine } from "./line.ts";
 import { field, openPage } from "./open-page.ts";
 import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
 import { plainBrowser } from "./shared.ts";
-
-vi.setConfig({ testTimeout: 120_000 });
 
 let browser: Browser;
 let atlas: RunningAtlas;

@@ -1,6 +1,7 @@
 import type { Browser, BrowserContextOptions, Locator, Page } from "playwright-core";
 import { t } from "../../client/texts/app.ts";
 import type { StartTune } from "../../model/start.ts";
+import { WAIT_ms } from "../limits.ts";
 
 export interface OpenPage {
   page: Page;
@@ -24,8 +25,7 @@ export async function openPage(
     ...options,
   });
   const page = await context.newPage();
-  // Only a hang reaches it.
-  page.setDefaultTimeout(300_000);
+  page.setDefaultTimeout(WAIT_ms);
   const complaints: string[] = [];
   page.on("console", (message) => {
     if (["error", "warning"].includes(message.type()) && !isDriverNoise(message.text()))

@@ -6,8 +6,7 @@ import type { Tune } from "../../model/tune.ts";
 import { buildMissing } from "../../server/build-missing.ts";
 import type { Health } from "../../server/contract.ts";
 import { openAtlas, settingsFrom } from "../../server/node.ts";
-
-const SETTLE_WITHIN_ms = 300_000;
+import { WAIT_ms } from "../limits.ts";
 
 /** A real atlas on a port of its own, over a database of its own in memory. */
 export interface RunningAtlas {
@@ -22,7 +21,7 @@ export interface RunningAtlas {
 
 /**
  * Opens an atlas as the server's own command does, in this process: one of its own takes most of a second to read all
- * modules. test/server/killed.test.ts has one.
+ * modules. test/built/killed.test.ts has one.
  */
 export async function runAtlas(
   args: readonly string[] = [],
@@ -91,7 +90,7 @@ async function submit(url: string, tune: Tune): Promise<void> {
 }
 
 async function until<T>(look: () => Promise<T | undefined>): Promise<T> {
-  const end = Date.now() + SETTLE_WITHIN_ms;
+  const end = Date.now() + WAIT_ms;
   for (;;) {
     const found = await look();
     if (found !== undefined) return found;

@@ -2,12 +2,13 @@ import { spawn, spawnSync } from "node:child_process";
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
 import * as answers from "../../server/answers.ts";
 import { assembleEdge } from "../../server/edge.ts";
 import { servePage } from "../../server/static-files.ts";
 import * as steward from "../../server/steward-schemas.ts";
-import { goodTune, openTestAtlas } from "./atlas.ts";
+import { WAIT_ms } from "../limits.ts";
+import { goodTune, openTestAtlas } from "../server/atlas.ts";
 
 /** One contract, two engines: libSQL in this process, and workerd with D1 as wrangler runs it. */
 type Ask = (path: string, init?: RequestInit) => Promise<Response>;
@@ -92,14 +93,16 @@ describe.each([
     });
   // Real terrain at the edge, flat country in process: a tune without a place suits both.
   const tune = (n: number) => ({ ...goodTune(n), site: { elevation_m: 1300 } });
-  async function fitOf(tunes: number) {
-    for (let tries = 0; tries < 150; tries++) {
-      const fit = await json("/api/fit");
-      if (fit.groups[0]?.tunes === tunes || (tunes === 0 && fit.groups.length === 0)) return fit;
-      await new Promise((later) => setTimeout(later, 100));
-    }
-    throw new Error(`No fit of ${tunes} tunes in time.`);
-  }
+  /** The published fit, once it rests on as many tunes. */
+  const fitOf = (tunes: number) =>
+    vi.waitFor(
+      async () => {
+        const fit = await json("/api/fit");
+        expect(fit.groups[0]?.tunes ?? 0).toBe(tunes);
+        return fit;
+      },
+      { timeout: WAIT_ms, interval: 100 },
+    );
 
   test("an empty atlas answers from the prior, labelled", async () => {
     const start = answers.startTune.parse(await json("/api/start?heat_kW=5&elevation_m=1500"));

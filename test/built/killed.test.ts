@@ -6,7 +6,7 @@ import { expect, test } from "vitest";
 import { openDatabase } from "../../db/open.ts";
 import { findTune } from "../../db/tunes.ts";
 import { ensureGeography } from "../../server/geography/build.ts";
-import { goodTune } from "./atlas.ts";
+import { goodTune } from "../server/atlas.ts";
 
 test("killed in the middle of submissions, every acknowledged one is there", async () => {
   await ensureGeography("data/geography", { log: () => {} });
