@@ -26,7 +26,6 @@ const NOT_SETTINGS: Record<string, string> = {
   "model/sweep/search.ts": "how many moves it takes",
   "client/onsite/figures.ts": "decimals by the heater's own step, rounded by the rule before",
   "client/onsite/chart-layout.ts": "pixels",
-  "client/views/onsite-night.tsx": "shifts that the model has rounded by the rule",
 };
 
 interface Node {

@@ -10,7 +10,7 @@ import { useUnit } from "../parts/number-field.tsx";
 import { NumberWithin } from "../parts/number-within.tsx";
 import { t } from "../texts/app.ts";
 import { onsite } from "../texts/onsite.ts";
-import { format, formatIn } from "../units.ts";
+import { format, formatIn, formatPercent } from "../units.ts";
 
 const words = onsite.done.night;
 
@@ -84,15 +84,18 @@ function nightOf(
 function densityIn({ night, found_in, denser_pct }: TuneAtNight, shown: (C: number) => string) {
   const [then, now] = [shown(night.temperature_C), shown(found_in.temperature_C)];
   if (denser_pct === 0) return words.same(then, now);
-  const size = format(Math.abs(denser_pct));
+  const size = formatPercent(Math.abs(denser_pct));
   return words.air(then, denser_pct > 0 ? words.denser(size) : words.thinner(size), now);
 }
 
 function Advice({ at }: { at: TuneAtNight }) {
-  const limits = [format(WORKING_WINDOW.rich_pct), format(WORKING_WINDOW.lean_pct)] as const;
+  const limits = [
+    formatPercent(WORKING_WINDOW.rich_pct),
+    formatPercent(WORKING_WINDOW.lean_pct),
+  ] as const;
   if (at.standing === "beyond") return <p class="warning">{words.set(...limits)}</p>;
   if (at.standing === "tight")
-    return <p class="warning">{words.tight(format(at.room_pct), ...limits)}</p>;
+    return <p class="warning">{words.tight(formatPercent(at.room_pct), ...limits)}</p>;
   const isAlike = ENDS.every((end) => at[end].shift_pct === 0);
   return <p>{isAlike ? words.well : words.stay(...limits)}</p>;
 }
@@ -145,12 +148,12 @@ function AtNight(props: { at: TuneAtNight & { tune: Record<End, EndSetting> }; s
 /** A shift in words: richer or leaner, never by sign alone. */
 function shiftIn(shift_pct: number): string {
   if (shift_pct === 0) return words.none;
-  const size = format(Math.abs(shift_pct));
+  const size = formatPercent(Math.abs(shift_pct));
   return shift_pct > 0 ? words.richer(size) : words.leaner(size);
 }
 
 function changeIn(change_pct: number): string {
   if (change_pct === 0) return words.unchanged;
-  const size = format(Math.abs(change_pct));
+  const size = formatPercent(Math.abs(change_pct));
   return change_pct > 0 ? words.faster(size) : words.slower(size);
 }

@@ -4,7 +4,7 @@ import { onsite as words } from "../texts/onsite.ts";
 import { Asked } from "./onsite-asked.tsx";
 import { PutBack } from "./onsite-put-back.tsx";
 
-/** The sweep is over without a tune: what to do first, and what to put back. */
+/** The sweep is over without a tune: what to do first, and what to put back. After the last attempt at a flame there is no way back into it. */
 export function Stopped(props: {
   session: Session;
   why: Exclude<StopReason, "alarm">;
@@ -30,9 +30,11 @@ export function Stopped(props: {
       <h3>{words.stopped.putBack}</h3>
       <PutBack session={session} />
       <div class="row">
-        <button type="button" onClick={onResume}>
-          {words.stopped.resume}
-        </button>
+        {why === "abort" && (
+          <button type="button" onClick={onResume}>
+            {words.stopped.resume}
+          </button>
+        )}
         <Asked
           ask={words.stopped.anew}
           sure={words.stopped.anewSure}

@@ -25,6 +25,7 @@ const BEYOND_WINDOW = 1.25;
 /** How far a side has been looked at, as seen from the best rate or the range below the floor. */
 export function sideOf(state: SweepState, way: Way): Side {
   if (roseOn(state, way)) return "rose";
+  if (state.rates.length === 0) return "open";
   if (onward(state, way) !== undefined) return "open";
   return way === "lean" && state.limits.out_Hz > 0 ? "flame-out" : "limit";
 }

@@ -96,6 +96,6 @@ function pointOf(row: TuneRow, end: End, group: GroupFit): ScalingPoint {
     reason: held
       ? "Held at the door; its contributor knows why."
       : aside && asideSentence(aside, end),
-    aside: held ? HELD_AT_THE_DOOR : aside && farOff(group, own),
+    aside: held ? HELD_AT_THE_DOOR : aside && farOff(aside, own),
   };
 }

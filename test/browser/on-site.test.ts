@@ -181,6 +181,7 @@ test("the flame goes out: richer, two attempts at most, then the manual and what
   await page.getByRole("heading", { name: onsite.stopped.flame.title }).waitFor();
   const putBack = await page.locator(".put-back td").allTextContents();
   expect(putBack).toEqual(["1.3", "4.6"]);
+  expect(await page.getByRole("button", { name: onsite.stopped.resume }).count()).toBe(0);
   expect(await faults(page, "flame", ["light"])).toEqual([]);
   expect(complaints).toEqual([]);
   await close();

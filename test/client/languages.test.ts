@@ -118,8 +118,12 @@ test("every reason that screening gives has words in German and Spanish", () => 
 });
 
 test("every reason for which a tune does not count has words in every language", () => {
-  const source = readFileSync("server/aside-reason.ts", "utf8");
-  const codes = [...source.matchAll(/"((?:far|held)_[a-z_]+)"/g)].map(([, code]) => code as string);
+  const source = ["server/aside-reason.ts", "model/fit/standing.ts"]
+    .map((file) => readFileSync(file, "utf8"))
+    .join("\n");
+  const codes = [
+    ...new Set([...source.matchAll(/"((?:far|held)_[a-z_]+)"/g)].map(([, code]) => code as string)),
+  ];
   expect(codes.length).toBeGreaterThan(2);
   for (const words of [englishAside, germanAside, spanishAside]) {
     expect(Object.keys(words).sort()).toEqual(codes.toSorted());

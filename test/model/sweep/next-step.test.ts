@@ -270,3 +270,10 @@ test("what is no reading is refused by name", () => {
   expect(() => nextStep({ ...high, step_Hz: 0 }, [])).toThrow("step_Hz");
   expect(() => nextStep({ ...high, present_Hz: Number.NaN }, [])).toThrow("present_Hz");
 });
+
+test("before anything was read no side is called done, wherever the heater begins", () => {
+  for (const present_Hz of [0.6, 1.3, 1.9]) {
+    const first = nextStep({ ...low, present_Hz }, []);
+    expect(first, String(present_Hz)).toMatchObject({ kind: "set", lean: "open", rich: "open" });
+  }
+});
