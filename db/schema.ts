@@ -1,4 +1,5 @@
 import { index, integer, real, sqliteTable, text } from "drizzle-orm/sqlite-core";
+import { FOUND } from "../model/fit/row.ts";
 
 /** One tune. Never finer than it must be: cell not position, month not date, keyed hashes not keys. */
 export const tunes = sqliteTable(
@@ -40,6 +41,13 @@ export const tunes = sqliteTable(
     high_co_ppm: real(),
     high_co_below_ppm: real(),
     high_power: real(),
+    /** How its owner found it: "bracketed", "stopped early" or "as suggested"; null where unknown. */
+    found: text({ enum: FOUND }),
+    /** Version of the fit that it was judged beside when it was sent. It tells the day, so the open data have it not. */
+    judged_version: text(),
+    /** What the atlas answered then for this heater in this air: the rate to set, Hz per 1,000 rpm of its fan. */
+    low_suggested_Hz_per_krpm: real(),
+    high_suggested_Hz_per_krpm: real(),
     meter_kind: text(),
     meter_distance_m: real(),
     /** Months, "YYYY-MM". */

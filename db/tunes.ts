@@ -97,6 +97,7 @@ export function fitRows(tune: Pick<TuneRow, FitColumn>): [FitRow, FitRow] {
     ln_density_sd: tune.ln_density_sd,
     temperature_assumed: tune.density_assumed.split(",").includes("temperature"),
     dose_uL: tune.dose_uL ?? undefined,
+    found: tune.found ?? undefined,
   };
   return [
     {
@@ -106,6 +107,7 @@ export function fitRows(tune: Pick<TuneRow, FitColumn>): [FitRow, FitRow] {
       fan_rpm: tune.low_fan_rpm,
       co_ppm: tune.low_co_ppm ?? undefined,
       co_below_ppm: tune.low_co_below_ppm ?? undefined,
+      suggested_Hz_per_krpm: tune.low_suggested_Hz_per_krpm ?? undefined,
     },
     {
       ...both,
@@ -114,6 +116,7 @@ export function fitRows(tune: Pick<TuneRow, FitColumn>): [FitRow, FitRow] {
       fan_rpm: tune.high_fan_rpm,
       co_ppm: tune.high_co_ppm ?? undefined,
       co_below_ppm: tune.high_co_below_ppm ?? undefined,
+      suggested_Hz_per_krpm: tune.high_suggested_Hz_per_krpm ?? undefined,
     },
   ];
 }
@@ -137,6 +140,9 @@ const fitColumns = {
   low_fan_rpm: tunes.low_fan_rpm,
   high_pump_Hz: tunes.high_pump_Hz,
   high_fan_rpm: tunes.high_fan_rpm,
+  found: tunes.found,
+  low_suggested_Hz_per_krpm: tunes.low_suggested_Hz_per_krpm,
+  high_suggested_Hz_per_krpm: tunes.high_suggested_Hz_per_krpm,
 };
 type FitColumn = keyof typeof fitColumns;
 

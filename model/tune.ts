@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { FOUND } from "./fit/row.ts";
 
 /**
  * One tune as a contributor sends it: the form, the API, the CSV and the API's description all use this schema.
@@ -149,6 +150,13 @@ export const tuneSchema = z.strictObject(
     air: air.optional(),
     low: end("low"),
     high: end("high"),
+    /** The worse of its two ends. */
+    found: z
+      .enum(FOUND, { error: `How it was found is one of: ${FOUND.join(", ")}.` })
+      .optional()
+      .describe(
+        "bracketed: CO was seen to rise on both sides of the lowest reading, at both ends; stopped early: not on both; as suggested: left at the atlas's rates",
+      ),
     meter: meter.optional(),
     tuned_on: z
       .string(asked("Month of the tune", 'year and month as text, like "2026-10"'))

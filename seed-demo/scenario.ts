@@ -31,8 +31,9 @@ interface Crew {
  */
 export function scenario(seed = SEED): Planted[] {
   const random = seeded(seed);
-  // A stream of its own: what is estimated changes nothing else of the society.
+  // Streams of their own: what is estimated, and how a tune was found, change nothing else of the society.
   const estimates = seeded(seed + 1);
+  const ways = seeded(seed + 2);
   const planted: Planted[] = [];
   const add = (kind: Planted["kind"], tune: Tune, reason?: string) =>
     planted.push({
@@ -45,7 +46,8 @@ export function scenario(seed = SEED): Planted[] {
     const crew = crewOf(random, c);
     const tunes = 1 + Math.floor(random.uniform() * 3);
     for (let k = 0; k < tunes; k++) {
-      add("good", perhapsOnTheMap(estimates, tuneOf(random, crew, siteOf(random))));
+      const tune = perhapsOnTheMap(estimates, tuneOf(random, crew, siteOf(random)));
+      add("good", { ...tune, found: foundIn(ways, tune) });
     }
   }
   for (let round = 0; round < 3; round++) {
@@ -61,7 +63,7 @@ export function scenario(seed = SEED): Planted[] {
     const there = tuneOf(random, lazy, site);
     add("lazy", { ...there, low: seaLevel.low, high: seaLevel.high });
   }
-  // One crew sends the same rich tune from 4,000 m again and again; a few friends agree on another.
+  // One crew sends the same rich tune from 4,000 m again and again; a few friends agree on another. All say they swept.
   const flooding = richer(tuneOf(random, crewOf(random, 3000, 5), 12), 1.5);
   for (let k = 0; k < 40; k++) add("flood", flooding);
   for (let c = 0; c < 8; c++) {
@@ -138,6 +140,14 @@ function perhapsOnTheMap({ uniform, normal }: Seeded, tune: Tune): Tune {
   return { ...tune, site: { ...tune.site, elevation_m: estimate_m, elevation_sd_m } };
 }
 
+/** Most sweep past the lowest reading on both sides; a meter that shows nothing there cannot tell, and some do not say. */
+function foundIn({ uniform }: Seeded, { low, high }: Tune): Tune["found"] {
+  const says = uniform() < 0.9;
+  if (!says) return undefined;
+  const isSilent = low.co_below_ppm !== undefined || high.co_below_ppm !== undefined;
+  return isSilent ? "stopped early" : "bracketed";
+}
+
 /** Each named slip: the reason it must be held for, and how it is made of a good tune. */
 const SLIPS: readonly [reason: string, slip: (tune: Tune) => Tune][] = [
   [
@@ -200,5 +210,5 @@ const SLIPS: readonly [reason: string, slip: (tune: Tune) => Tune][] = [
 
 function richer(tune: Tune, times: number): Tune {
   const rich = (end: Tune["low"]) => ({ ...end, pump_Hz: toStep(end.pump_Hz * times, 0.01) });
-  return { ...tune, low: rich(tune.low), high: rich(tune.high) };
+  return { ...tune, low: rich(tune.low), high: rich(tune.high), found: "bracketed" };
 }

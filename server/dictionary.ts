@@ -29,6 +29,12 @@ const end = (name: "low" | "high"): Column[] => [
     meaning: "The meter's floor when it showed nothing",
   },
   { name: `${name}_power`, unit: null, meaning: "Power setting as a plain number, where given" },
+  {
+    name: `${name}_suggested_Hz_per_krpm`,
+    unit: "Hz per 1,000 rpm",
+    meaning:
+      "What the atlas answered for this heater in this air when the tune was sent: the pump rate to set, by the tune's fan speed. Empty where it was not kept yet",
+  },
 ];
 
 /** The columns of /api/tunes.csv in their order; /api/tunes.geojson has the same as properties. Missing is empty (null), never 0. */
@@ -74,6 +80,12 @@ export const COLUMNS: readonly Column[] = [
   },
   ...end("low"),
   ...end("high"),
+  {
+    name: "found",
+    unit: null,
+    meaning:
+      "How its owner found the tune: bracketed (CO was seen to rise on both sides of the lowest reading, at both ends), stopped early, or as suggested (left at the atlas's rates). Empty where nobody said. Only a bracketed tune, or one without a suggestion, can make the published spread between heaters narrower",
+  },
   { name: "meter_kind", unit: null, meaning: "Kind of carbon monoxide meter" },
   {
     name: "meter_distance_m",

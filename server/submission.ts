@@ -2,9 +2,12 @@ import type { TuneRow } from "../db/tunes.ts";
 import { adviceOn } from "../model/advice.ts";
 import { type Air, airAt } from "../model/air.ts";
 import { compareWithAtlas } from "../model/compare.ts";
-import type { PublishedFit } from "../model/fit/group.ts";
+import { bandsAt } from "../model/fit/bands.ts";
+import type { End, PublishedFit } from "../model/fit/group.ts";
+import { settablePump } from "../model/rounding.ts";
 import { ACCEPTED_MEANS, SAFETY } from "../model/safety.ts";
 import { type Reason, screen } from "../model/screen.ts";
+import { groupOf } from "../model/start.ts";
 import type { Tune } from "../model/tune.ts";
 import { type CoarsePosition, cellCorners, coarsePosition } from "./cells.ts";
 import type { Services } from "./context.ts";
@@ -69,10 +72,31 @@ export async function judge(services: Services, tune: Tune): Promise<Judged> {
       elevation_m,
       cell: position?.cell ?? null,
       place: position?.place ?? null,
+      ...suggestion(fit, tune, air),
       submitted_on: month,
       verdict,
     },
     answer: { verdict, reasons, ...beside(fit, tune, air) },
+  };
+}
+
+/**
+ * The version a tune is judged beside, and what the atlas answers by it for this heater in this air and at these fan
+ * speeds: the rate that can be set, which is what somebody copies. A finer one would tell the version, and with it the day.
+ */
+function suggestion(fit: PublishedFit, { heater, low, high }: Tune, { density_kg_m3 }: Air) {
+  const perKrpm = (end: End, fan_rpm: number) => {
+    const { pump_Hz_per_krpm } = bandsAt(groupOf(fit, heater.heat_kW, end), density_kg_m3, {
+      dose_uL: heater.dose_uL,
+      mean_levels: [],
+      new_heater_levels: [],
+    });
+    return (settablePump((pump_Hz_per_krpm * fan_rpm) / 1000) * 1000) / fan_rpm;
+  };
+  return {
+    judged_version: fit.version,
+    low_suggested_Hz_per_krpm: perKrpm("low", low.fan_rpm),
+    high_suggested_Hz_per_krpm: perKrpm("high", high.fan_rpm),
   };
 }
 
@@ -116,7 +140,7 @@ async function terrainAt({ gazetteer }: Services, { cell, lat, lon }: CoarsePosi
   }
 }
 
-function columns({ heater, site, air: given, low, high, meter, tuned_on }: Tune, air: Air) {
+function columns({ heater, site, air: given, low, high, found, meter, tuned_on }: Tune, air: Air) {
   return {
     heat_kW: heater.heat_kW,
     dose_uL: heater.dose_uL ?? null,
@@ -139,6 +163,7 @@ function columns({ heater, site, air: given, low, high, meter, tuned_on }: Tune,
     high_co_ppm: high.co_ppm ?? null,
     high_co_below_ppm: high.co_below_ppm ?? null,
     high_power: high.power ?? null,
+    found: found ?? null,
     meter_kind: meter?.kind ?? null,
     meter_distance_m: meter?.distance_m ?? null,
     tuned_on: tuned_on ?? null,

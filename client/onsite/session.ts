@@ -1,5 +1,5 @@
 import type { End } from "../../model/fit/group.ts";
-import type { FoundBy } from "../../model/sweep/answer.ts";
+import type { Found } from "../../model/fit/row.ts";
 import type { CheckReading } from "../../model/sweep/middle.ts";
 import type { Verdict } from "../../server/contract.ts";
 import type { LoggedSweep } from "../logbook/entry.ts";
@@ -14,7 +14,7 @@ export interface EndResult {
   /** Missing where no minimum was bracketed. */
   sweep?: LoggedSweep | undefined;
   /** Whether it is a minimum that was seen; missing in sessions from before this was kept. */
-  found?: FoundBy | undefined;
+  found?: Found | undefined;
   /** The flame went out at this rate, only a little leaner. */
   flame_out_Hz?: number | undefined;
   /** Settled readings it took. */

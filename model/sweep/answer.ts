@@ -1,3 +1,5 @@
+import { FOUND, type Found as TuneFound } from "../fit/row.ts";
+
 /** How far one side has been looked at: CO was seen to rise there, the flame went out first, the limit was reached first, or not yet. */
 export type Side = "rose" | "flame-out" | "limit" | "open";
 
@@ -87,11 +89,8 @@ export interface Stopped extends Said {
 export type Outcome = Found | NotBracketed | BelowFloor | AboveScale;
 export type SweepAnswer = SetRate | Wait | Outcome | Stopped;
 
-/** How a tune came about. */
-export type FoundBy = "bracketed" | "stopped early" | "as suggested";
-
 /** Whether an end's setting is a minimum that was seen, one the sweep was left at, or the suggestion with nothing measured against it. */
-export function foundBy(outcome: Outcome): FoundBy {
+export function foundBy(outcome: Outcome): TuneFound {
   if (outcome.kind === "found") return "bracketed";
   const isBlind =
     outcome.kind === "below floor" && outcome.lean !== "rose" && outcome.rich !== "rose";
@@ -99,7 +98,6 @@ export function foundBy(outcome: Outcome): FoundBy {
 }
 
 /** How a tune of both ends came about: no better than its worse end. */
-export function foundTogether(low: FoundBy, high: FoundBy): FoundBy {
-  const order: FoundBy[] = ["bracketed", "stopped early", "as suggested"];
-  return order[Math.max(order.indexOf(low), order.indexOf(high))] as FoundBy;
+export function foundTogether(low: TuneFound, high: TuneFound): TuneFound {
+  return FOUND[Math.max(FOUND.indexOf(low), FOUND.indexOf(high))] as TuneFound;
 }

@@ -67,10 +67,13 @@ export function tuneRoutes(services: Services): Hono {
 
   app.put("/tunes/:id", async (c) => {
     await limit(clientAddress(c));
-    const { id, receipt_sha256 } = await authorised(c);
+    const sent = await authorised(c);
     const judged = await judge(services, await readTune(c));
-    const { kept, answer } = heldBySteward(await decisionsOn(db, id)) ? stillHeld(judged) : judged;
-    const row = { id, receipt_sha256, ...kept };
+    const { kept, answer } = heldBySteward(await decisionsOn(db, sent.id))
+      ? stillHeld(judged)
+      : judged;
+    const { id } = sent;
+    const row = { id, receipt_sha256: sent.receipt_sha256, ...kept, ...firstSuggestion(sent) };
     await commit(reviseTune(db, row, screeningDecision(id, row.verdict, answer.reasons)));
     afterWrite(c, id);
     return c.json({ id, ...answer } satisfies Submitted);
@@ -92,6 +95,12 @@ export function tuneRoutes(services: Services): Hono {
       reasons: JSON.stringify(reasons),
       decided_on: today(),
     };
+  }
+
+  /** A revision puts right what was said of a tune; it was found beside what the atlas answered when it was sent. */
+  function firstSuggestion(sent: TuneRow) {
+    const { judged_version, low_suggested_Hz_per_krpm, high_suggested_Hz_per_krpm } = sent;
+    return { judged_version, low_suggested_Hz_per_krpm, high_suggested_Hz_per_krpm };
   }
 
   /** Whether the last word a steward had on a tune was to hold it. */

@@ -50,6 +50,7 @@ export function inventedTunes(contributors = 48): Tune[] {
         air: { temperature_C },
         low: end("low"),
         high: end("high"),
+        found: "bracketed" as const,
         tuned_on: "2026-10",
         contributor: `invented-crew-${String(who).padStart(4, "0")}`,
       };

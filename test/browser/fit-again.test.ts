@@ -8,6 +8,7 @@ import { again } from "../../client/texts/again.ts";
 import { t } from "../../client/texts/app.ts";
 import { format } from "../../client/units.ts";
 import type { PublishedFit } from "../../model/fit/group.ts";
+import { FOUND } from "../../model/fit/row.ts";
 import type { Tune } from "../../model/tune.ts";
 import type { Health } from "../../server/contract.ts";
 import type { FitReport } from "../../server/fit-report.ts";
@@ -22,7 +23,7 @@ let atlas: RunningAtlas;
 let published: PublishedFit;
 let tunes: number;
 
-/** Two classes; some tunes without a temperature, place or month, some with high CO, one far off. */
+/** Two classes; some tunes without a temperature, place or month, some with high CO, found in every way, one far off. */
 function variedTunes(): Tune[] {
   const tunes = inventedTunes(90).map((tune, n) => ({
     ...tune,
@@ -31,6 +32,7 @@ function variedTunes(): Tune[] {
     site: n % 8 === 5 ? { elevation_m: tune.site.elevation_m } : tune.site,
     tuned_on: n % 5 === 0 ? undefined : `2026-${String(1 + (n % 10)).padStart(2, "0")}`,
     low: n % 4 === 1 ? { ...tune.low, co_ppm: 60 + n } : tune.low,
+    found: FOUND[n % 4],
   }));
   return [...tunes, tuneFarOff(91)];
 }
@@ -58,6 +60,7 @@ const SAME = () => again.same(published.version, format(2 * tunes), published.gr
 
 test("the browser makes the published fit again, every figure to the last digit", async () => {
   expect(published.groups).toHaveLength(4);
+  expect(published.groups.every(({ may_copy }) => may_copy > 0 && may_copy < 1)).toBe(true);
   const { page, complaints, close } = await open();
   await press(page, SAME());
   const rows = await page

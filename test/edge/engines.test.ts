@@ -92,7 +92,11 @@ describe.each([
       body: JSON.stringify(body),
     });
   // Real terrain at the edge, flat country in process: a tune without a place suits both.
-  const tune = (n: number) => ({ ...goodTune(n), site: { elevation_m: 1300 } });
+  const tune = (n: number) => ({
+    ...goodTune(n),
+    site: { elevation_m: 1300 },
+    found: "stopped early",
+  });
   /** The published fit, once it rests on as many tunes. */
   const fitOf = (tunes: number) =>
     vi.waitFor(
@@ -142,7 +146,13 @@ describe.each([
     answers.cells.parse(await json("/api/cells/world"));
     const csv = await (await engine.ask("/api/tunes.csv")).text();
     expect(csv.trim().split("\r\n").length).toBe(8);
-    expect((await json("/api/tunes.geojson")).features.length).toBe(7);
+    const { features } = await json("/api/tunes.geojson");
+    expect(features.length).toBe(7);
+    for (const { properties } of features) {
+      expect(properties.found).toBe("stopped early");
+      expect(properties.low_suggested_Hz_per_krpm).toBeGreaterThan(0);
+      expect(properties.high_suggested_Hz_per_krpm).toBeGreaterThan(0);
+    }
     const tag = (await engine.ask("/api/fit")).headers.get("ETag") ?? "";
     expect((await engine.ask("/api/fit", { headers: { "If-None-Match": tag } })).status).toBe(304);
   });

@@ -22,6 +22,14 @@ test("the same bodies every time", () => {
   const vague = good.filter(({ tune }) => tune.site.elevation_sd_m !== undefined);
   expect(vague.length / good.length).toBeGreaterThan(0.1);
   expect(vague.length / good.length).toBeLessThan(0.3);
+  // Most have swept, a few say nothing, and nobody has seen a minimum that the meter does not show.
+  const ways = Map.groupBy(good, ({ tune }) => tune.found);
+  const share = (found: Tune["found"]) => (ways.get(found)?.length ?? 0) / good.length;
+  expect(share("bracketed")).toBeGreaterThan(0.55);
+  expect(share("stopped early")).toBeGreaterThan(0.15);
+  expect(share(undefined)).toBeLessThan(0.15);
+  const swept = ways.get("bracketed") ?? [];
+  expect(swept.filter(({ tune }) => tune.low.co_below_ppm ?? tune.high.co_below_ppm)).toEqual([]);
 });
 
 test("loaded through the API: slips held for the right reason, good tunes not, coefficients recovered", async () => {

@@ -37,6 +37,9 @@ function variedTune(n: number): Tune {
   // Some elevations were worked out from a position, roughly and less so.
   if (n % 7 === 2) tune.site = { ...tune.site, elevation_sd_m: 37 * (n % 5) };
   if (n % 9 === 0) tune.heater = { heat_kW: 2 };
+  // Some say how they found it: of those who swept, the one or other stopped early.
+  if (n % 3 !== 1) tune.found = n % 8 === 4 ? "stopped early" : "bracketed";
+  if (n % 31 === 17) tune.found = "as suggested";
   if (n % 13 === 7) tune.high = { ...tune.high, pump_Hz: 6.2 };
   return tune;
 }
@@ -77,6 +80,8 @@ test("the export gives the published coefficients to the last digit", async () =
   expect(main.rejected).toBeGreaterThan(0);
   expect(main.night).not.toBe(0);
   expect(main.votes).toBeLessThan(main.contributors);
+  expect(main.may_copy).toBeGreaterThan(0);
+  expect(main.may_copy).toBeLessThan(0.5);
   expect({ ...own, groups: [], rejected: [] }).toEqual({
     code: published.code,
     estimator: published.estimator,
