@@ -4,6 +4,7 @@ import { airAt } from "../../model/air.ts";
 import { bandsAt } from "../../model/fit/bands.ts";
 import { fitAtlas } from "../../model/fit/fit.ts";
 import { ENDS } from "../../model/fit/group.ts";
+import type { Tune } from "../../model/tune.ts";
 import { load } from "../../seed-demo/load.ts";
 import { scenario } from "../../seed-demo/scenario.ts";
 import { TRUTH } from "../../seed-demo/truth.ts";
