@@ -1,15 +1,15 @@
 import { exp, ln } from "../ln-exp.ts";
-import { logistic, logLikelihood } from "./likelihood.ts";
-import { at, diagonal, type Matrix } from "./matrix.ts";
+import { logLikelihood } from "./likelihood.ts";
+import { diagonal, type Matrix } from "./matrix.ts";
 import { type Maximum, maximise } from "./maximise.ts";
-import { AT, ONE_CROWD, TWO_CROWDS } from "./parameters.ts";
+import { ONE_CROWD, parameter, TWO_CROWDS } from "./parameters.ts";
 import { covarianceAt, logPosterior } from "./posterior.ts";
 import type { Prior } from "./prior.ts";
 import { type Sample, thinned } from "./sample.ts";
 import { NUMERICS } from "./settings.ts";
 import { crowdStarts, exchanged, lineStarts, longestSteps, usualInformation } from "./starts.ts";
 
-/** The maximum of one model, with or without a second crowd, and its probability among the two. */
+/** A maximum, without a second crowd or with one to either side, and its probability among them. */
 export interface Model {
   t: Float64Array;
   covariance: Matrix;
@@ -38,16 +38,25 @@ export function fitGroup(sample: Sample, prior: Prior): Model[] {
     .flatMap(crowdStarts)
     .map((t) => honestFirst(part, prior, climb(t, 25, ROUGH)))
     .filter((m) => m !== null);
-  const two = seconds.length > 0 ? climb(highest(seconds).t, 100, FINE) : null;
-  const extra = TWO_CROWDS - ONE_CROWD;
-  const weight =
-    two && honestIsMost(part, two.t)
-      ? logistic(two.value - one.value - 0.5 * extra * ln(part.votes + 1))
-      : 0;
-  return [{ ...one, weight: 1 - weight }, ...(two ? [{ ...two, weight }] : [])]
+  // A crowd to the rich side and one to the lean may explain the same rows: both count, by their evidence.
+  const twos = [RICHER, LEANER].flatMap((side) => {
+    const there = seconds.filter(({ t }) => side(parameter(t, "crowd_shift")));
+    const two = there.length > 0 ? climb(highest(there).t, 100, FINE) : null;
+    return two && honestIsMost(part, two.t) ? [two] : [];
+  });
+  const schwarz = 0.5 * (TWO_CROWDS - ONE_CROWD) * ln(part.votes + 1);
+  const evidence = [one.value, ...twos.map(({ value }) => value - schwarz)];
+  const most = Math.max(...evidence);
+  const weights = evidence.map((v) => exp(v - most));
+  const all = weights.reduce((sum, v) => sum + v, 0);
+  return [one, ...twos]
+    .map((m, k) => ({ ...m, weight: (weights[k] as number) / all }))
     .filter((m) => m.weight > NEGLIGIBLE)
     .map((m) => onAll(m, part, sample, prior));
 }
+
+const RICHER = (shift: number) => shift >= 0;
+const LEANER = (shift: number) => shift < 0;
 
 /** From the maximum of a part to that of all rows; the part's curvature serves, scaled up. */
 function onAll(
@@ -116,5 +125,3 @@ function honestIsMost(sample: Sample, t: Float64Array): boolean {
 function highest(found: readonly Maximum[]): Maximum {
   return found.reduce((p, q) => (q.value > p.value ? q : p));
 }
-
-export { AT, at, exp };

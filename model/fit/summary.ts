@@ -31,7 +31,9 @@ export function summaryOf(models: readonly Model[], sample: Sample, prior: Prior
   const restricted = line_df / (line_df - paid);
   const between2 = restricted * mean((m) => exp(2 * value(m, "ln_between")));
   const within2 = restricted * mean((m) => exp(2 * value(m, "ln_within")));
-  const two = models.find((m) => m.t.length > AT.logit_crowd);
+  const [two] = models
+    .filter((m) => m.t.length > AT.logit_crowd)
+    .sort((p, q) => q.weight - p.weight);
   const share = (k: number) => mean((m) => m.components[k] as number) / sample.votes;
   return {
     intercept,
