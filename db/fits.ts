@@ -4,14 +4,21 @@ import type { Database } from "./database.ts";
 import { fits } from "./schema.ts";
 
 export async function newestFit(db: Database): Promise<PublishedFit | undefined> {
-  return parsed((await db.select().from(fits).orderBy(desc(fits.number)).limit(1))[0]);
+  return (await newestFits(db, 1))[0];
+}
+
+/** So many of the newest versions, newest first. */
+export async function newestFits(db: Database, count: number): Promise<PublishedFit[]> {
+  const found = await db.select().from(fits).orderBy(desc(fits.number)).limit(count);
+  return found.map(({ fit }) => JSON.parse(fit));
 }
 
 export async function fitByVersion(
   db: Database,
   version: string,
 ): Promise<PublishedFit | undefined> {
-  return parsed((await db.select().from(fits).where(eq(fits.version, version)).limit(1))[0]);
+  const [row] = await db.select().from(fits).where(eq(fits.version, version)).limit(1);
+  return row && JSON.parse(row.fit);
 }
 
 /**
@@ -24,8 +31,4 @@ export async function publishFit(db: Database, fit: PublishedFit): Promise<void>
     rows_sha256: fit.rows_sha256 ?? "",
     fit: JSON.stringify(fit),
   });
-}
-
-function parsed(row: typeof fits.$inferSelect | undefined): PublishedFit | undefined {
-  return row && JSON.parse(row.fit);
 }

@@ -213,7 +213,7 @@ export const publishedFit = z.object({
   ),
   alarms: z.array(
     z.object({
-      code: z.enum(["drift", "many_new_keys", "second_crowd", "copies", "curvature"]),
+      code: z.enum(["drift", "second_crowd", "copies", "curvature"]),
       heat_kW: num,
       end,
       sentence: z.string(),

@@ -1,7 +1,7 @@
 import type { Database } from "../db/database.ts";
-import { newestFit, publishFit } from "../db/fits.ts";
+import { newestFit, newestFits, publishFit } from "../db/fits.ts";
 import { appendDecisions, type NewDecision, setAsideByFit } from "../db/tunes.ts";
-import { alarmsOf } from "../model/fit/alarms.ts";
+import { alarmsOf, LOOKED_BACK } from "../model/alarms.ts";
 import { fingerprint } from "../model/fit/fingerprint.ts";
 import { type AtlasFit, fitAtlas } from "../model/fit/fit.ts";
 import type { PublishedFit } from "../model/fit/group.ts";
@@ -133,13 +133,19 @@ export class FitKeeper {
       rows_sha256,
       demo,
       groups,
-      alarms: alarmsOf(before, groups),
+      alarms: alarmsOf(await this.#history(), groups, rows),
     };
     await publishFit(db, fit);
     this.#version = fit;
     this.#newest = fit.version;
     await appendDecisions(db, changesOfMind(rows, rejected, await setAsideByFit(db), now()));
     this.#lasted_ms = performance.now() - began;
+  }
+
+  /** The newest versions by this estimator, oldest first. */
+  async #history(): Promise<PublishedFit[]> {
+    const newest = await newestFits(this.#options.db, LOOKED_BACK);
+    return newest.filter(({ estimator }) => estimator === MADE_BY.estimator).reverse();
   }
 
   /**

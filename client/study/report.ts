@@ -14,8 +14,39 @@ export interface StudyReport {
   scenarios: StudyScenario[];
   /** How often the bands of heaters with own tunes held, by generator and number of own tunes. */
   own_heaters: StudyOwnHeaters[];
+  /** How often alarms go off, by generator, in honest crowds and while somebody lies patiently. */
+  alarms: StudyAlarms[];
+  /** What single parts of the model are worth. */
+  ablation: StudyAblation[];
   /** Kinds of mistakes that were simulated at several shares. */
   breakdown?: StudyBreakdown[];
+}
+
+/** A part of the model, at 3,000 m: error of the average, and how often 95 % bands held and their half-width, %. */
+export interface StudyAblation {
+  part: string;
+  scenario: string;
+  runs: number;
+  with_it: StudyAblationFigures;
+  without_it: StudyAblationFigures;
+}
+
+export interface StudyAblationFigures {
+  rmse_pct: number;
+  mean_95_held_pct: number;
+  new_95_held_pct: number;
+  new_95_half_pct: number;
+}
+
+/** Alarms over versions of one owner more each; shares in % of the versions, and of the crowds. */
+export interface StudyAlarms {
+  generator: "first" | "trade";
+  /** Whether each new owner was one liar's new key, or another honest owner. */
+  liar: boolean;
+  fits: number;
+  with_alarm_pct: number;
+  by_code_pct: Record<string, number>;
+  crowds_with_alarm_pct: number;
 }
 
 export interface StudyAir {

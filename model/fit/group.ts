@@ -79,11 +79,11 @@ export interface PublishedFit {
 
 /** A test that the published fit failed: something changed that honest tunes seldom change so. */
 export interface Alarm {
-  code: "drift" | "many_new_keys" | "second_crowd" | "copies" | "curvature";
+  code: "drift" | "second_crowd" | "copies" | "curvature";
   heat_kW: number;
   end: End;
   sentence: string;
-  /** The figure tested, and the threshold that simulated honest crowds cross less than once in a hundred fits. */
+  /** The figure tested, and the threshold it has crossed. */
   value: number;
   threshold: number;
 }

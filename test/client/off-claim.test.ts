@@ -57,6 +57,8 @@ const reportOf = (...scenarios: StudyScenario[]): StudyReport => ({
   levels: [0.5, 0.95],
   model_sha256: "",
   own_heaters: [],
+  alarms: [],
+  ablation: [],
   scenarios,
 });
 

@@ -8,7 +8,7 @@ import {
 import { BANDS } from "../../client/study/off-claim.ts";
 import type { StudyReport } from "../../client/study/report.ts";
 import { format } from "../../client/units.ts";
-import { THRESHOLDS } from "../../model/fit/alarms.ts";
+import { THRESHOLDS } from "../../model/alarms.ts";
 import { NUMERICS, SETTINGS } from "../../model/fit/settings.ts";
 
 export const METHOD_PAGE = "docs/method.md";
@@ -21,7 +21,9 @@ export function withFigures(document: string, report: StudyReport): string {
   const withStudy = replaced(document, "figures", figuresOf(report));
   const withBands = replaced(withStudy, "calibration", calibrationOf(report));
   const withOwn = replaced(withBands, "own heaters", ownHeatersOf(report));
-  return replaced(withOwn, "chosen numbers", chosenNumbers());
+  const withParts = replaced(withOwn, "ablation", ablationOf(report));
+  const withAlarms = replaced(withParts, "alarms", alarmsOf(report));
+  return replaced(withAlarms, "chosen numbers", chosenNumbers());
 }
 
 /** What stands between the two comments of that name. */
@@ -71,6 +73,48 @@ function ownHeatersOf({ own_heaters }: StudyReport): string {
     `${of.own_tunes}${of.one_doubled ? ", one doubled" : ""}`,
     ...[of.next_80_held_pct, of.next_95_held_pct, of.next_95_half_pct].map(list),
     ...[of.best_80_held_pct, of.best_95_held_pct, of.best_95_half_pct].map(list),
+  ]);
+  return table([header, ...rows]);
+}
+
+function ablationOf({ ablation }: StudyReport): string {
+  const header = [
+    "part",
+    "crowd",
+    "runs",
+    "error, %",
+    "95 % mean band held",
+    "95 % new-heater band held",
+    "its ± %",
+  ];
+  const rows = ablation.map(({ part, scenario, runs, with_it, without_it }) => [
+    part,
+    `\`${scenario}\``,
+    format(runs),
+    ...(["rmse_pct", "mean_95_held_pct", "new_95_held_pct", "new_95_half_pct"] as const).map(
+      (figure) => `${format(without_it[figure], 1)} → ${format(with_it[figure], 1)}`,
+    ),
+  ]);
+  return table([header, ...rows]);
+}
+
+function alarmsOf({ alarms }: StudyReport): string {
+  const codes = Object.keys(THRESHOLDS);
+  const header = [
+    "generator",
+    "who comes",
+    "versions",
+    "any alarm",
+    ...codes,
+    "crowds with an alarm",
+  ];
+  const rows = alarms.map((of) => [
+    of.generator,
+    of.liar ? "one liar, key by key" : "honest owners",
+    format(of.fits),
+    format(of.with_alarm_pct, 1),
+    ...codes.map((code) => format(of.by_code_pct[code] ?? 0, 1)),
+    format(of.crowds_with_alarm_pct, 1),
   ]);
   return table([header, ...rows]);
 }

@@ -10,7 +10,15 @@ import { tally } from "./tally.ts";
 
 test("the same seed gives the same figures on one thread and on two", async () => {
   const scenarios = ["clean-3", "clean-8", "pooling-alike-3"].map(scenarioOf);
-  const plan = { scenarios, size: "quick", seed: 5, runs: () => 2, own_heater_crowds: 0 } as const;
+  const plan = {
+    scenarios,
+    size: "quick",
+    seed: 5,
+    runs: () => 2,
+    own_heater_crowds: 0,
+    alarm_crowds: 0,
+    ablation_runs: 0,
+  } as const;
   const [one, two, other] = await Promise.all([
     study({ ...plan, threads: 1 }),
     study({ ...plan, threads: 2 }),

@@ -1,6 +1,8 @@
 import type { StudyReport, StudyScenario } from "../../client/study/report.ts";
 import { CODE_VERSION } from "../../server/version.ts";
+import { ablation } from "./ablation.ts";
 import { AIRS, LEVELS } from "./airs.ts";
+import { alarmsOfCrowds } from "./alarms.ts";
 import { breakdownOf } from "./breakdown.ts";
 import type { Chunk } from "./chunk-worker.ts";
 import { modelHash } from "./model-hash.ts";
@@ -47,6 +49,12 @@ const RUNS_OF_BANDS: Record<Size, Runs> = {
 /** Crowds beside which heaters with own tunes are simulated. */
 const OWN_HEATER_CROWDS: Record<Size, number> = { quick: 4, full: 40 };
 
+/** Growing crowds in which alarms are counted. */
+const ALARM_CROWDS: Record<Size, number> = { quick: 2, full: 20 };
+
+/** Runs of each part of the model with and without it. */
+const ABLATION_RUNS: Record<Size, number> = { quick: 10, full: 100 };
+
 export function runsIn(size: Size, { contributors, bands_only }: Scenario): number {
   const table = bands_only ? RUNS_OF_BANDS : RUNS;
   return table[size].find(([most]) => contributors <= most)?.[1] as number;
@@ -64,6 +72,10 @@ export interface StudyPlan {
   runs?: (scenario: Scenario) => number;
   /** Crowds beside which heaters with own tunes are simulated; default by the size. */
   own_heater_crowds?: number;
+  /** Growing crowds in which alarms are counted; default by the size. */
+  alarm_crowds?: number;
+  /** Runs of each part of the model with and without it; default by the size. */
+  ablation_runs?: number;
   /** Told after each chunk how many of all runs are done, and of a scenario when its last run is. */
   progress?: (done: number, all: number, finished?: StudyScenario) => void;
 }
@@ -99,6 +111,8 @@ export async function study(plan: StudyPlan): Promise<StudyReport> {
     levels: [...LEVELS],
     scenarios: results,
     own_heaters: ownHeaters(plan.own_heater_crowds ?? OWN_HEATER_CROWDS[size], seed),
+    alarms: alarmsOfCrowds(plan.alarm_crowds ?? ALARM_CROWDS[size], seed),
+    ablation: ablation(plan.ablation_runs ?? ABLATION_RUNS[size], seed),
     breakdown: breakdownOf(results),
   };
 }

@@ -6,6 +6,8 @@ export interface KnownTruth {
   mean(x: number): number;
   /** One more heater, tuned once in each air. */
   another(random: Seeded, xs: readonly number[]): number[];
+  /** One more heater tuned once, with its dose where the owner states it; missing where doses play no part. */
+  one?(random: Seeded, x: number): { y: number; dose_uL?: number | undefined };
 }
 
 export function truthOf(of: Population | KnownTruth): KnownTruth {

@@ -26,6 +26,10 @@ export const TRADE: readonly Scenario[] = TRADE_SCENARIOS.map((of) => ({
       truth: {
         mean: (x) => average(heat_kW, end, x),
         another: (more, xs) => xs.map((x) => truth.newHeater(more, heat_kW, end, x).lnRatio),
+        one: (more, x) => {
+          const { lnRatio, dose_uL } = truth.newHeater(more, heat_kW, end, x);
+          return { y: lnRatio, dose_uL };
+        },
       },
     };
   },
