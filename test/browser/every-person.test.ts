@@ -154,7 +154,7 @@ test("the answer is heard as one sentence for each end", async () => {
   const { page, close } = await openPage(browser, demo.url);
   await page.locator(".end output").first().waitFor();
   const heard = await page.locator(".ends").ariaSnapshot();
-  for (const end of ["low end", "high end"]) {
+  for (const end of [t.endWord.low, t.endWord.high]) {
     expect(heard).toMatch(
       new RegExp(
         `Start at \\d\\.\\d hertz at the ${end}; 95 in 100 heaters between \\d\\.\\d\\d and \\d+\\.\\d\\d\\.`,

@@ -1,5 +1,6 @@
 import type { Browser, Locator, Page } from "playwright-core";
 import { beforeAll, expect, test } from "vitest";
+import { t } from "../../client/texts/app.ts";
 import { onsite as german } from "../../client/texts/de/onsite.ts";
 import { onsite } from "../../client/texts/en/onsite.ts";
 import { onsite as spanish } from "../../client/texts/es/onsite.ts";
@@ -101,9 +102,9 @@ test("while the meter settles the page says to wait, and no longer why the pump 
   await reasons.waitFor();
   for (const co_ppm of ["48", "29"]) {
     const why = await page.locator("[data-step] h2 + p").textContent();
-    await page.getByRole("heading", { name: onsite.step.title("Low end") }).waitFor();
+    await page.getByRole("heading", { name: onsite.step.title(t.low) }).waitFor();
     await press(page, onsite.step.isSet);
-    await page.getByRole("heading", { name: onsite.step.titleWait("Low end") }).waitFor();
+    await page.getByRole("heading", { name: onsite.step.titleWait(t.low) }).waitFor();
     const settling = page.getByText(onsite.step.settling, { exact: true });
     expect(await settling.isVisible()).toBe(true);
     expect(await page.locator("[data-step]").textContent()).not.toContain(why);

@@ -107,7 +107,7 @@ test("a shared tune is looked up, revised and withdrawn from the list in this br
   const mine = page.locator(".receipts li");
   await mine.getByText(/5 kW near Leadville.* at 3,100 m, 0.9 Hz and 3.3 Hz/).waitFor();
   await button(page, shareWords.check).click();
-  await mine.getByText(/Accepted; low end/).waitFor();
+  await mine.getByText(/Accepted; lowest power/).waitFor();
 
   await button(page, shareWords.revise).click();
   await expect.poll(() => field(page, "high.pump_Hz").inputValue()).toBe("3.3");
@@ -250,7 +250,7 @@ test("a high final CO is said before it is sent, with the verdict, and beside th
   const mine = page.locator(".receipts li");
   await mine.getByText(said(t.high, "600")).waitFor();
   await button(page, shareWords.check).click();
-  await mine.getByText(/Accepted; low end/).waitFor();
+  await mine.getByText(/Accepted; lowest power/).waitFor();
   expect(await mine.getByText(shareWords.highCoCauses).count()).toBe(1);
   // Put right, it is silent.
   await button(page, shareWords.revise).click();

@@ -1,7 +1,7 @@
 /** Words of the page itself and of its first views. */
 export const t = {
   name: "Hypsotune",
-  tagline: "Start tunes for diesel air heaters",
+  tagline: "Starting settings for diesel air heaters",
   skip: "Skip to the content",
   language: "Language",
   demo: "Invented data: no tune here is real.",
@@ -15,18 +15,18 @@ export const t = {
     scaling: "Scaling",
     data: "Data",
   },
-  low: "Low end",
-  high: "High end",
-  endWord: { low: "low end", high: "high end" },
+  low: "Lowest power",
+  high: "Highest power",
+  endWord: { low: "lowest power", high: "highest power" },
   unit: "unit",
   rpm: "rpm",
   loading: "Asking the atlas …",
-  partMissing:
-    "This part of the page could not be fetched. With a connection, reload the page to get it.",
-  unreachable: "The atlas cannot be reached. Figures shown rest on the fit kept in this browser.",
+  partMissing: "This part of the page could not be loaded. Reload the page when you are online.",
+  unreachable:
+    "The atlas cannot be reached. These figures come from the fit saved in this browser.",
   notReached: "The atlas cannot be reached. Check the connection and try again.",
   noFit:
-    "The atlas cannot be reached, and this browser has kept no fit yet. Try again with a connection.",
+    "The atlas cannot be reached, and no fit is saved in this browser yet. Try again when you are online.",
   retry: "Try again",
   alarm: {
     open: "CO alarm indoors!",
@@ -63,7 +63,7 @@ export const t = {
     positionLabel: "Or where you are",
     position: "Use my position",
     positionNote: "Your position stays on this device.",
-    positionDenied: "This device does not tell its position. Type an elevation or a place instead.",
+    positionDenied: "Location is off or blocked. Type an elevation or a place instead.",
     positionWait: "Waiting for the position …",
     noPlace: (name: string) =>
       `No place called “${name}”. Check the spelling, or type the elevation instead.`,
@@ -72,7 +72,7 @@ export const t = {
     results: (n: number) => (n === 1 ? "1 place" : `${n} places`),
     unknownElevation: "elevation unknown",
     estimate: (half: string) =>
-      `Estimated, within ± ${half} for 95 in 100 such points. A sign, a map or a phone's GPS knows better: type it in.`,
+      `Estimated, ±${half}. If a sign, a map or your phone's GPS says otherwise, type that.`,
     outOfRange: (lowest: string, highest: string) =>
       `The atlas answers from ${lowest} to ${highest}.`,
     notNumber: "Type a number.",
@@ -82,42 +82,42 @@ export const t = {
     tunedTitle: "Air while tuning",
     tuned: "Temperature while tuning",
     temperature: "Night temperature",
-    temperatureShort: "Counts like height does.",
+    temperatureShort: "Cold air is denser: it matters as much as altitude.",
     temperatureWhy:
-      "It counts as much as height: −20 against +20 °C is 16 % of density, like 1,500 m. Left empty, the standard atmosphere's is taken and the bands widen.",
+      "Air at −20 °C is 16 % denser than at +20 °C: as much as 1,500 m of altitude make. Without a temperature the standard atmosphere's is used, and the bands are wider.",
     pressure: "Pressure",
     pressureKind: "This pressure is",
     station: "station pressure",
     qnh: "sea-level (QNH)",
     pressureWhy:
-      "Station pressure is what a barometer shows where you stand. Weather reports give sea-level pressure (QNH): taking one for the other costs over 20 % at 1,700 m.",
+      "Station pressure is what a barometer shows where you stand. Weather reports give sea-level pressure (QNH): mixing them up puts the answer off by over 20 % at 1,700 m.",
     looksQnh: (standard: string) =>
       `At this elevation a barometer shows about ${standard}. Is this the sea-level figure? Then choose sea-level (QNH).`,
     humidity: "Relative humidity, %",
   },
   heater: {
     title: "Heater",
-    heat: "Heat class",
+    heat: "Heater size",
     heatOption: (kW: number) => `${kW} kW`,
-    lowFan: "Fan speed, low end, rpm",
-    highFan: "Fan speed, high end, rpm",
+    lowFan: "Fan speed, lowest power, rpm",
+    highFan: "Fan speed, highest power, rpm",
     fanWhy:
-      "The heat class is the full output on the label. Left empty, its usual fan speeds are taken: your own are better.",
-    dose: "Dose, µL per pulse",
-    doseWhy: "Fuel per pump pulse, if you know it: adds fuel use and heat.",
+      "The size is the full output on the label. Type your own fan speeds if you can: otherwise the usual ones for the size are used.",
+    dose: "Fuel per pulse, µL",
+    doseWhy: "What the pump delivers per pulse. If you know it, you also see fuel use and heat.",
   },
   answer: {
-    title: "Start tune",
+    title: "Starting settings",
     at: (place: string, elevation: string) => `${place}, ${elevation}`,
     elevationOnly: (elevation: string) => `at ${elevation}`,
     air: (density: string, ratio: string, altitude: string) =>
-      `Air ${density} kg/m³, ${ratio} of the standard at sea level: like ${altitude} in standard air.`,
+      `Air ${density} kg/m³, ${ratio} of standard air at sea level: as at ${altitude} on a standard day.`,
     assumed: { temperature: "temperature", pressure: "pressure", humidity: "humidity" },
     assumes: (what: string) => `Assumed from the standard atmosphere or usual values: ${what}.`,
     fanAt: (rpm: string) => `fan at ${rpm} rpm`,
     exact: (hz: string) => `exactly ${hz} Hz`,
     mean: "Average tune",
-    meanBand: (level: string) => `average, ${level} % sure`,
+    meanBand: (level: string) => `average heater, ${level} % sure`,
     heaters: (level: string) => `${level} in 100 heaters`,
     range: (lower: string, upper: string) => `${lower} to ${upper} Hz`,
     spoken: (end: string, hz: string, level: string, lower: string, upper: string) =>
@@ -126,22 +126,22 @@ export const t = {
       `${litres} L/h, about ${kW} kW to the room (80 % efficiency assumed)`,
     waysTitle: "Two ways to get there",
     way: "Way",
-    heatLeft: "Heat, of sea level's",
+    heatLeft: "Heat, compared with sea level",
     keepFan: "Keep the fan, cut the pump",
     keepHeat: "Keep the heat, raise the fan",
     fanShort: (limit: string) =>
-      `The fan ends at about ${limit} rpm: full heat is out of reach here.`,
-    cannot: "These figures cannot stand together. Check fan speeds and pressure.",
+      `The fan's limit is about ${limit} rpm: full heat isn't possible here.`,
+    cannot: "These figures do not fit together. Check fan speeds and pressure.",
   },
   basis: {
-    title: "What it rests on",
+    title: "Based on",
     tunes: (tunes: string, contributors: string, kW: string) =>
-      `${tunes} tunes by ${contributors} contributors of the ${kW} kW class.`,
+      `${tunes} tunes by ${contributors} owners of ${kW} kW heaters.`,
     prior: (kW: string) =>
-      `No tunes of the ${kW} kW class yet: this is physics and common practice alone, and the bands are wide.`,
-    range: (from: string, to: string) => `Their air: ${from} to ${to} kg/m³.`,
-    extrapolated: "Outside the air anyone has tuned in: extrapolated. Trust the bands less here.",
-    inside: "This air lies within it.",
+      `No tunes of ${kW} kW heaters yet: this is an estimate from physics and common practice, so the bands are wide.`,
+    range: (from: string, to: string) => `They were found in air of ${from} to ${to} kg/m³.`,
+    extrapolated: "Nobody has tuned in such air yet. This is extrapolated: trust the bands less.",
+    inside: "The air here is within that range.",
     fit: (version: string, age: string) => `Fit ${version}, ${age}.`,
     priorFit: "No fit published yet.",
     ages: {
