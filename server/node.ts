@@ -9,6 +9,7 @@ import { NewerDatabase, type OpenDatabase, openDatabase } from "../db/open.ts";
 import { createApp } from "./app.ts";
 import { buildMissing } from "./build-missing.ts";
 import { clientAddress } from "./client-address.ts";
+import { FitThread } from "./fit-in-thread.ts";
 import { openGeography } from "./geography/geography.ts";
 import { readFrom } from "./geography/read-files.ts";
 import { openKeys, randomReceipt } from "./keys.ts";
@@ -45,7 +46,8 @@ export async function openAtlas(settings: Settings): Promise<Atlas> {
   const now = () => new Date();
   // This process alone publishes, so what it holds is the newest.
   const believe_ms = Number.POSITIVE_INFINITY;
-  const fit = new FitKeeper({ db, now, demo: settings.demo, believe_ms });
+  const thread = new FitThread();
+  const fit = new FitKeeper({ db, now, demo: settings.demo, believe_ms, fit: thread.fit });
   const { map, origins, tiles } = mapSources(settings.elevationTiles, settings.basemapStyle);
   const app = createApp({
     db,
@@ -67,12 +69,15 @@ export async function openAtlas(settings: Settings): Promise<Atlas> {
     map,
   });
   servePage(app, { ...settings, mapOrigins: origins });
-  // What was accepted just before the last stop may not be in the published version yet.
-  await fit.refresh();
+  // What was accepted just before the last stop may not be in the published version yet: it follows, while that one answers.
+  const caughtUp = fit.refresh();
+  if ((await fit.current()).rows_sha256 === null) await caughtUp;
+  else caughtUp.catch((error) => console.error("The fit was not refreshed:", error));
   return {
     app,
     close: async () => {
       await fit.settle();
+      await thread.close();
       close();
     },
   };

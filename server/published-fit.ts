@@ -1,12 +1,13 @@
 import type { Database } from "../db/database.ts";
 import { newestFit, newestFits, publishFit } from "../db/fits.ts";
 import { appendDecisions, type NewDecision, setAsideByFit } from "../db/tunes.ts";
-import { alarmsOf, LOOKED_BACK } from "../model/alarms.ts";
+import { LOOKED_BACK } from "../model/alarms.ts";
 import { fingerprint } from "../model/fit/fingerprint.ts";
-import { type AtlasFit, fitAtlas } from "../model/fit/fit.ts";
+import type { AtlasFit } from "../model/fit/fit.ts";
 import type { PublishedFit } from "../model/fit/group.ts";
 import type { FitRow } from "../model/fit/row.ts";
 import { NUMERICS, SETTINGS } from "../model/fit/settings.ts";
+import { fitted, type MakeFit } from "./fitted.ts";
 import { LiveRows } from "./live-rows.ts";
 import { CODE_VERSION } from "./version.ts";
 
@@ -32,6 +33,8 @@ export interface FitKeeperOptions {
   demo: boolean;
   /** How long a version read from the database is believed, ms: for ever where this process alone publishes. */
   believe_ms: number;
+  /** Where fits are made; here, unless said otherwise. */
+  fit?: MakeFit;
 }
 
 /** Waits so long after a write for more of them before the fit is made again, ms … */
@@ -124,7 +127,10 @@ export class FitKeeper {
     if (rows_sha256 === before.rows_sha256) return;
     if (live.empty && this.#newest === PRIOR_VERSION.version) return;
     const { rows } = live;
-    const { groups, rejected } = fitAtlas(rows);
+    const { groups, rejected, alarms } = await (this.#options.fit ?? fitted)(
+      rows,
+      await this.#history(),
+    );
     const fit: PublishedFit = {
       version: nextVersion(this.#newest, now()),
       published_at: now().toISOString(),
@@ -133,7 +139,7 @@ export class FitKeeper {
       rows_sha256,
       demo,
       groups,
-      alarms: alarmsOf(await this.#history(), groups, rows),
+      alarms,
     };
     await publishFit(db, fit);
     this.#version = fit;
