@@ -1,4 +1,4 @@
-import { and, asc, eq, gt, inArray, isNotNull, sql } from "drizzle-orm";
+import { and, asc, desc, eq, gt, inArray, isNotNull, sql } from "drizzle-orm";
 import type { FitRow } from "../model/fit/row.ts";
 import type { Database, Statement } from "./database.ts";
 import { decisions, idempotencyKeys, tunes } from "./schema.ts";
@@ -195,6 +195,47 @@ export async function* acceptedTunes(db: Database, page = 1000): AsyncGenerator<
     yield rows;
     after = last.id;
   }
+}
+
+/** A tune's month: its own, or that of its submission. */
+const monthOfTune = sql<string>`coalesce(${tunes.tuned_on}, ${tunes.submitted_on})`;
+
+/** Accepted tunes of at most {@link IDS_AT_ONCE} kept cells, newest month first, with how many there are and how high. */
+export async function tunesOfCells(db: Database, cells: readonly string[], most: number) {
+  const inThem = and(eq(tunes.verdict, "accepted"), inArray(tunes.cell, [...cells]));
+  const [all] = await db
+    .select({
+      count: sql<number>`count(*)`,
+      lowest_m: sql<number>`min(${tunes.elevation_m})`,
+      highest_m: sql<number>`max(${tunes.elevation_m})`,
+    })
+    .from(tunes)
+    .where(inThem);
+  const newest = await db
+    .select({
+      month: monthOfTune,
+      heat_kW: tunes.heat_kW,
+      elevation_m: tunes.elevation_m,
+      temperature_C: tunes.temperature_C,
+      density_kg_m3: tunes.density_kg_m3,
+      low: {
+        pump_Hz: tunes.low_pump_Hz,
+        fan_rpm: tunes.low_fan_rpm,
+        co_ppm: tunes.low_co_ppm,
+        co_below_ppm: tunes.low_co_below_ppm,
+      },
+      high: {
+        pump_Hz: tunes.high_pump_Hz,
+        fan_rpm: tunes.high_fan_rpm,
+        co_ppm: tunes.high_co_ppm,
+        co_below_ppm: tunes.high_co_below_ppm,
+      },
+    })
+    .from(tunes)
+    .where(inThem)
+    .orderBy(desc(monthOfTune), asc(tunes.id))
+    .limit(most);
+  return { count: 0, lowest_m: 0, highest_m: 0, ...all, newest };
 }
 
 /** Tunes of one heat class, accepted and held, at most so many, in an even sample by id (ids are random). */

@@ -305,6 +305,34 @@ export const cells = z.object({
   safety,
 }) satisfies z.ZodType<contract.CellsAnswer>;
 
+const setEnd = z.object({
+  pump_Hz: num,
+  fan_rpm: num,
+  co_ppm: num.nullable(),
+  co_below_ppm: num.nullable().describe("The meter's floor where it showed nothing"),
+}) satisfies z.ZodType<contract.SetEnd>;
+
+export const cellTunes = z.object({
+  cell: z.string(),
+  tunes_total: num,
+  elevation_range_m: pair,
+  tunes: z
+    .array(
+      z.object({
+        heat_kW: num,
+        elevation_m: num,
+        temperature_C: num.nullable(),
+        density_kg_m3: num,
+        month: z.string(),
+        low: setEnd,
+        high: setEnd,
+      }),
+    )
+    .describe("Newest month first, at most 200"),
+  demo: z.boolean(),
+  safety,
+}) satisfies z.ZodType<contract.CellTunesAnswer>;
+
 export const health = z.object({
   ok: z.boolean(),
   demo: z.boolean(),

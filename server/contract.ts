@@ -207,6 +207,42 @@ export interface CellsAnswer {
   safety: Safety;
 }
 
+/** One end of an accepted tune as it was set. */
+export interface SetEnd {
+  pump_Hz: number;
+  fan_rpm: number;
+  /** Lowest steady reading, ppm; null where the meter showed nothing or none was given. */
+  co_ppm: number | null;
+  /** The meter's floor where it showed nothing, ppm. */
+  co_below_ppm: number | null;
+}
+
+/** An accepted tune as its cell shows it: no finer in place and time than the open data, and of nobody. */
+export interface CellTune {
+  heat_kW: number;
+  elevation_m: number;
+  /** Null where it was not given. */
+  temperature_C: number | null;
+  density_kg_m3: number;
+  /** Month of the tune, or of its submission where that was not given. */
+  month: string;
+  low: SetEnd;
+  high: SetEnd;
+}
+
+/** The tunes of one shown cell. */
+export interface CellTunesAnswer {
+  cell: string;
+  /** How many there are in all; `tunes` holds the newest of them. */
+  tunes_total: number;
+  /** Over all of them, m. */
+  elevation_range_m: [lowest: number, highest: number];
+  /** Newest month first. */
+  tunes: CellTune[];
+  demo: boolean;
+  safety: Safety;
+}
+
 /** The published fit as the API answers it, with the cautions. */
 export type FitAnswer = PublishedFit & { safety: Safety };
 

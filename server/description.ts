@@ -101,6 +101,13 @@ const paths: Record<string, Record<string, Operation>> = {
       problems: [404],
     },
   },
+  "/api/cells/{cell}/tunes": {
+    get: {
+      summary: "Accepted tunes shown under one cell of those that /api/cells names",
+      answer: answers.cellTunes,
+      problems: [404],
+    },
+  },
   "/api/places": {
     get: {
       summary: "Places by name, with elevation",

@@ -1,22 +1,58 @@
 import { cellToParent, getResolution, isValidCell } from "h3-js";
 import { Hono } from "hono";
 import { median } from "simple-statistics";
-import { acceptedTunes, cellContributors, dataRevision, type TuneRow } from "../../db/tunes.ts";
+import {
+  acceptedTunes,
+  cellContributors,
+  dataRevision,
+  type TuneRow,
+  tunesOfCells,
+} from "../../db/tunes.ts";
 import { compareWithAtlas } from "../../model/compare.ts";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import { SAFETY } from "../../model/safety.ts";
 import { centre, KEPT_RESOLUTION, PLACE_RESOLUTION, shownCells } from "../cells.ts";
 import type { Services } from "../context.ts";
-import type { Cell, CellsAnswer } from "../contract.ts";
+import type { Cell, CellsAnswer, CellTunesAnswer } from "../contract.ts";
 import { unchangedSince } from "../freshness.ts";
 import { RequestProblem } from "../problem.ts";
 
 /** Name of the whole world where a parent cell is asked for. */
 const WORLD = "world";
 
-/** Accepted tunes summed per cell, under a parent cell or over the whole world. */
+/** Tunes of one cell that an answer holds at most. */
+const TUNES_MOST = 200;
+
+/** Accepted tunes summed per cell, under a parent cell or over the whole world; and those of one cell. */
 export function cellRoutes(services: Services): Hono {
-  return new Hono().get("/cells/:parent", async (c) => {
+  const { db, demo } = services;
+  const app = new Hono();
+
+  app.get("/cells/:cell/tunes", async (c) => {
+    const cell = c.req.param("cell");
+    const shown = shownCells(await cellContributors(db));
+    // A cell is shown at a place's resolution at the coarsest: 49 kept cells, which one statement takes.
+    const kept = [...shown].filter(([, as]) => as === cell).map(([own]) => own);
+    if (kept.length === 0) {
+      throw new RequestProblem(
+        404,
+        `No tunes are shown under this cell. GET /api/cells/${WORLD} names those that have some.`,
+      );
+    }
+    const unchanged = unchangedSince(c, `tunes.${await dataRevision(db)}`);
+    if (unchanged) return unchanged;
+    const { count, lowest_m, highest_m, newest } = await tunesOfCells(db, kept, TUNES_MOST);
+    return c.json({
+      cell,
+      tunes_total: count,
+      elevation_range_m: [lowest_m, highest_m],
+      tunes: newest,
+      demo,
+      safety: SAFETY,
+    } satisfies CellTunesAnswer);
+  });
+
+  app.get("/cells/:parent", async (c) => {
     const parent = c.req.param("parent");
     if (parent !== WORLD && !(isValidCell(parent) && getResolution(parent) < KEPT_RESOLUTION)) {
       throw new RequestProblem(
@@ -25,11 +61,11 @@ export function cellRoutes(services: Services): Hono {
       );
     }
     const fit = await services.fit.current();
-    const unchanged = unchangedSince(c, `${fit.version}.${await dataRevision(services.db)}`);
+    const unchanged = unchangedSince(c, `${fit.version}.${await dataRevision(db)}`);
     if (unchanged) return unchanged;
-    const shown = shownCells(await cellContributors(services.db));
+    const shown = shownCells(await cellContributors(db));
     const members = new Map<string, TuneRow[]>();
-    for await (const page of acceptedTunes(services.db)) {
+    for await (const page of acceptedTunes(db)) {
       for (const tune of page) {
         const cell = tune.cell && shown.get(tune.cell);
         if (!cell || !isUnder(tune.cell as string, parent)) continue;
@@ -39,8 +75,10 @@ export function cellRoutes(services: Services): Hono {
       }
     }
     const cells = [...members].map(([cell, tunes]) => summed(cell, tunes, fit));
-    return c.json({ parent, cells, demo: services.demo, safety: SAFETY } satisfies CellsAnswer);
+    return c.json({ parent, cells, demo, safety: SAFETY } satisfies CellsAnswer);
   });
+
+  return app;
 }
 
 /** A cell is looked for in its place at the finest: what is shown coarser must not come apart again. */

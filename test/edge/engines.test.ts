@@ -143,7 +143,11 @@ describe.each([
   test("reads: scaling, cells, open data, tags", async () => {
     const scaling = answers.scaling.parse(await json("/api/scaling?heat_kW=5&end=low"));
     expect(scaling.points.length).toBe(7);
-    answers.cells.parse(await json("/api/cells/world"));
+    const { cells } = answers.cells.parse(await json("/api/cells/world"));
+    for (const { cell, tunes } of cells) {
+      const { tunes_total } = answers.cellTunes.parse(await json(`/api/cells/${cell}/tunes`));
+      expect(tunes_total).toBe(tunes);
+    }
     const csv = await (await engine.ask("/api/tunes.csv")).text();
     expect(csv.trim().split("\r\n").length).toBe(8);
     const { features } = await json("/api/tunes.geojson");

@@ -2,6 +2,8 @@ import { parse } from "csv-parse/sync";
 import { afterEach, beforeEach, expect, test } from "vitest";
 import { formOf } from "../../model/fit/row-from-text.ts";
 import { SAFETY } from "../../model/safety.ts";
+import { cellTunes } from "../../server/answers.ts";
+import type { CellsAnswer } from "../../server/contract.ts";
 import { LICENCE } from "../../server/dictionary.ts";
 import { goodTune, openTestAtlas, post, type TestAtlas } from "./atlas.ts";
 
@@ -50,3 +52,61 @@ test("the CSV itself stays plain RFC 4180: a header and rows, nothing a reader o
       expect(`${name}: ${typeof values[name]}`).toBe(`${name}: ${datatype}`);
   }
 });
+
+test("the tunes of a cell are those that the open data show under it, no finer in place or time, and nobody's", async () => {
+  // Two neighbours of one contributor each: shown together. Far off, one alone: shown by its place.
+  const elsewhere = (n: number, lat: number, lon: number, elevation_m: number) => ({
+    ...goodTune(n),
+    site: { elevation_m, lat, lon },
+    tuned_on: `2026-0${1 + (n % 9)}`,
+  });
+  for (const tune of [
+    elsewhere(1, 41.21, 74.91, 1310),
+    elsewhere(2, 41.22, 74.92, 1290),
+    elsewhere(3, 41.45, 74.95, 1500),
+    elsewhere(4, -20.1, -68.2, 3700),
+    { ...goodTune(5), tuned_on: undefined },
+  ])
+    expect((await post(atlas.app, tune)).status).toBe(201);
+  const get = async (path: string) => (await atlas.app.request(`/api${path}`)).json();
+  const { cells } = (await get("/cells/world")) as CellsAnswer;
+  const { features } = await get("/tunes.geojson");
+  expect(cells.length).toBeGreaterThan(1);
+  for (const { cell, tunes } of cells) {
+    const answer = cellTunes.parse(await get(`/cells/${cell}/tunes`));
+    const open = features
+      .map(({ properties }: { properties: Record<string, unknown> }) => properties)
+      .filter((row: Record<string, unknown>) => row.cell === cell);
+    expect(answer.tunes_total).toBe(tunes);
+    expect(answer.tunes).toHaveLength(tunes);
+    const heights = open.map((row: { elevation_m: number }) => row.elevation_m);
+    expect(answer.elevation_range_m).toEqual([Math.min(...heights), Math.max(...heights)]);
+    const months = answer.tunes.map(({ month }) => month);
+    expect(months).toEqual(months.toSorted().toReversed());
+    const told = ({ low, high, month, ...rest }: (typeof answer.tunes)[number]) =>
+      JSON.stringify([month, rest.elevation_m, rest.temperature_C, low.pump_Hz, high.co_ppm]);
+    const shown = (row: Record<string, unknown>) =>
+      JSON.stringify([
+        row.tuned_on ?? row.submitted_on,
+        row.elevation_m,
+        row.temperature_C,
+        row.low_pump_Hz,
+        row.high_co_ppm,
+      ]);
+    expect(answer.tunes.map(told).toSorted()).toEqual(open.map(shown).toSorted());
+    const text = JSON.stringify(answer.tunes);
+    for (const { id, contributor } of open) {
+      expect(text).not.toContain(contributor);
+      expect(text).not.toContain(id ?? "no id among the properties");
+    }
+  }
+});
+
+test.each(["world", "85283473fffffff", "nowhere"])(
+  "no tunes are shown under %s: 404, and where to look",
+  async (cell) => {
+    const answer = await atlas.app.request(`/api/cells/${cell}/tunes`);
+    expect(answer.status).toBe(404);
+    expect((await answer.json()).detail).toContain("/api/cells/world");
+  },
+);
