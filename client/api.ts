@@ -2,6 +2,7 @@ import type { End, PublishedFit } from "../model/fit/group.ts";
 import type { Tune } from "../model/tune.ts";
 import type {
   CellsAnswer,
+  CellTunesAnswer,
   ElevationAnswer,
   KeptTune,
   MapConfiguration,
@@ -127,6 +128,7 @@ export const api = {
     ),
   scaling,
   cells: () => call<CellsAnswer>("/cells/world"),
+  cellTunes: (cell: string) => call<CellTunesAnswer>(`/cells/${cell}/tunes`),
   map: () => call<MapConfiguration>("/map"),
   submit: (tune: Tune, key: string) =>
     call<Submitted>("/tunes", json("POST", tune, { "Idempotency-Key": key })),

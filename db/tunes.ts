@@ -200,12 +200,14 @@ export async function* acceptedTunes(db: Database, page = 1000): AsyncGenerator<
 /** A tune's month: its own, or that of its submission. */
 const monthOfTune = sql<string>`coalesce(${tunes.tuned_on}, ${tunes.submitted_on})`;
 
-/** Accepted tunes of at most {@link IDS_AT_ONCE} kept cells, newest month first, with how many there are and how high. */
+/** Accepted tunes of at most {@link IDS_AT_ONCE} kept cells, newest month first, and over how many, how high and from when. */
 export async function tunesOfCells(db: Database, cells: readonly string[], most: number) {
   const inThem = and(eq(tunes.verdict, "accepted"), inArray(tunes.cell, [...cells]));
   const [all] = await db
     .select({
       count: sql<number>`count(*)`,
+      oldest: sql<string>`min(${monthOfTune})`,
+      newest: sql<string>`max(${monthOfTune})`,
       lowest_m: sql<number>`min(${tunes.elevation_m})`,
       highest_m: sql<number>`max(${tunes.elevation_m})`,
     })
@@ -235,7 +237,8 @@ export async function tunesOfCells(db: Database, cells: readonly string[], most:
     .where(inThem)
     .orderBy(desc(monthOfTune), asc(tunes.id))
     .limit(most);
-  return { count: 0, lowest_m: 0, highest_m: 0, ...all, newest };
+  // An aggregate without groups is one row.
+  return { all: all as NonNullable<typeof all>, tunes: newest };
 }
 
 /** Tunes of one heat class, accepted and held, at most so many, in an even sample by id (ids are random). */

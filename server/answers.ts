@@ -316,6 +316,7 @@ export const cellTunes = z.object({
   cell: z.string(),
   tunes_total: num,
   elevation_range_m: pair,
+  month_range: z.tuple([z.string(), z.string()]),
   tunes: z
     .array(
       z.object({

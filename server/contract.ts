@@ -237,6 +237,7 @@ export interface CellTunesAnswer {
   tunes_total: number;
   /** Over all of them, m. */
   elevation_range_m: [lowest: number, highest: number];
+  month_range: [oldest: string, newest: string];
   /** Newest month first. */
   tunes: CellTune[];
   demo: boolean;

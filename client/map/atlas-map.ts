@@ -1,15 +1,18 @@
 import "maplibre-gl/dist/maplibre-gl.css";
+import type { Point } from "geojson";
 import {
   type GeoJSONSource,
   Map as GlMap,
   Marker,
   NavigationControl,
+  ScaleControl,
   setWorkerUrl,
 } from "maplibre-gl";
 import workerUrl from "maplibre-gl/dist/maplibre-gl-worker.mjs?url";
 import type { Cell, MapConfiguration } from "../../server/contract.ts";
 import { drawBasemap } from "./basemap.ts";
 import { cellBoundaries, cellCentres } from "./cell-features.ts";
+import { DISCS } from "./cell-layers.ts";
 import { Drag } from "./drag.ts";
 import { DEEPEST_BUILT_IN_ZOOM } from "./ground.ts";
 import { channels, type Palette } from "./palette.ts";
@@ -22,6 +25,8 @@ registerProtocols();
 
 const DEEPEST_CONFIGURED_ZOOM = 12;
 const STRIPE_ALPHA = 150;
+/** A thumb this far off a disc means the disc. */
+const THUMB_px = 8;
 
 /** What the map shows and tells. */
 export interface AtlasMapOptions {
@@ -33,6 +38,8 @@ export interface AtlasMapOptions {
   /** Where to open; the whole world otherwise. */
   view?: MapPlace | undefined;
   onPoint: (lat: number, lon: number) => void;
+  /** The disc of a cell was pressed. */
+  onCell: (cell: string) => void;
   /** The drawing context is gone, or back. */
   onLost: () => void;
   onRestored: () => void;
@@ -53,6 +60,7 @@ export class AtlasMap {
   readonly #seen: HTMLElement;
   readonly #map: GlMap;
   readonly #drag: Drag;
+  readonly #scale = new ScaleControl({ maxWidth: 120 });
   readonly #ready: Promise<void>;
   #look: Look;
   #lost = false;
@@ -93,15 +101,19 @@ export class AtlasMap {
     });
     map.touchZoomRotate.disableRotation();
     map.addControl(new NavigationControl({ showCompass: false }), "top-right");
+    map.addControl(this.#scale, "bottom-left");
     map.getCanvas().setAttribute("aria-label", label);
     map.on("styledata", () => {
       if (map.hasImage(STRIPES)) return;
       map.addImage(STRIPES, stripes(channels(palette.stripe), STRIPE_ALPHA));
     });
     // Not the map's own click: a press that may become a drag is kept from it.
-    map.getCanvasContainer().addEventListener("click", ({ clientX, clientY }) => {
+    map.getCanvasContainer().addEventListener("click", (event) => {
       const { left, top } = map.getCanvas().getBoundingClientRect();
-      tell(options, map.unproject([clientX - left, clientY - top]).wrap());
+      const at = { x: event.clientX - left, y: event.clientY - top };
+      const thumb = (event as PointerEvent).pointerType === "touch";
+      if (!this.#openDisc(at, thumb ? THUMB_px : 0, options))
+        tell(options, map.unproject([at.x, at.y]).wrap());
     });
     map.getCanvas().addEventListener("keydown", ({ key }) => {
       if (key === "Enter") tell(options, map.getCenter().wrap());
@@ -171,6 +183,39 @@ export class AtlasMap {
     if (this.#lost) return;
     this.#map.getSource<GeoJSONSource>("cell-centres")?.setData(cellCentres(cells));
     this.#map.getSource<GeoJSONSource>("cells")?.setData(boundaries);
+  }
+
+  /** Opens the disc at a point: its cell, or of several counted together the map from nearer. False where there is none. */
+  #openDisc(
+    { x, y }: { x: number; y: number },
+    reach: number,
+    { onCell }: AtlasMapOptions,
+  ): boolean {
+    const [disc] = this.#map.queryRenderedFeatures(
+      [
+        [x - reach, y - reach],
+        [x + reach, y + reach],
+      ],
+      { layers: DISCS.filter((id) => this.#map.getLayer(id)) },
+    );
+    if (!disc) return false;
+    const { cell, cluster_id } = disc.properties;
+    if (cell) onCell(cell);
+    else void this.#comeNearer(cluster_id, disc.geometry as Point);
+    return true;
+  }
+
+  /** As near as discs that are counted together come apart. */
+  async #comeNearer(cluster: number, { coordinates }: Point): Promise<void> {
+    const source = this.#map.getSource<GeoJSONSource>("cell-centres");
+    const zoom = await source?.getClusterExpansionZoom(cluster);
+    if (zoom !== undefined)
+      this.#map.easeTo({ center: coordinates as [lon: number, lat: number], zoom });
+  }
+
+  /** The scale bar in metres or feet. */
+  scale(unit: "metric" | "imperial"): void {
+    this.#scale.setUnit(unit);
   }
 
   /** Marks the chosen point and brings it into view. */

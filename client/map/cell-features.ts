@@ -5,9 +5,9 @@ import type { Cell } from "../../server/contract.ts";
 export function cellCentres(cells: readonly Cell[]): FeatureCollection {
   return {
     type: "FeatureCollection",
-    features: cells.map(({ lat, lon, tunes }) => ({
+    features: cells.map(({ cell, lat, lon, tunes }) => ({
       type: "Feature",
-      properties: { tunes },
+      properties: { cell, tunes },
       geometry: { type: "Point", coordinates: [lon, lat] },
     })),
   };

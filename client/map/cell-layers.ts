@@ -1,7 +1,7 @@
 import type { StyleSpecification } from "maplibre-gl";
 import type { Palette } from "./palette.ts";
 
-/** Zoom from which a cell of about 250 km² is wider than its disc. */
+/** Zoom from which a cell of about 250 km² is wider than its disc: none are counted together any more. */
 const CELLS_FROM_ZOOM = 6;
 
 /** Community cells, and their centres: cells whose discs would lie upon each other are counted together. */
@@ -20,8 +20,13 @@ export function cellSources(): StyleSpecification["sources"] {
   };
 }
 
-/** A disc with the number of tunes from afar, the cell itself from near. */
-export function cellLayers({ mark }: Palette): StyleSpecification["layers"] {
+/** Layers of the discs that open: the numbers lie on them. */
+export const DISCS = ["cell-discs", "cell-counts"];
+/** Names of places keep so far off a number as its disc is wide. */
+const DISC_px = 12;
+
+/** The cells themselves, which are seen from near. */
+export function cellAreas({ mark }: Palette): StyleSpecification["layers"] {
   return [
     {
       id: "cells",
@@ -35,11 +40,19 @@ export function cellLayers({ mark }: Palette): StyleSpecification["layers"] {
       source: "cells",
       paint: { "line-color": mark, "line-width": 1.2 },
     },
+  ];
+}
+
+/**
+ * A disc with the number of tunes, above the names of places: numbers are placed before names, which keep clear of
+ * them.
+ */
+export function cellDiscs({ mark }: Palette): StyleSpecification["layers"] {
+  return [
     {
       id: "cell-discs",
       type: "circle",
       source: "cell-centres",
-      maxzoom: CELLS_FROM_ZOOM,
       paint: {
         "circle-color": mark,
         "circle-radius": ["interpolate", ["linear"], ["sqrt", ["get", "tunes"]], 1, 8, 10, 16],
@@ -56,6 +69,7 @@ export function cellLayers({ mark }: Palette): StyleSpecification["layers"] {
         "text-font": ["Noto Sans"],
         "text-size": 12,
         "text-overlap": "always",
+        "text-padding": DISC_px,
       },
       paint: { "text-color": "#ffffff", "text-halo-color": mark, "text-halo-width": 1.2 },
     },

@@ -2,9 +2,16 @@ import type { CellsAnswer } from "../../server/contract.ts";
 import { FiguresTable } from "../parts/figures-table.tsx";
 import { mapWords } from "../texts/map.ts";
 import { format, formatIn, type Unit } from "../units.ts";
+import { nameOf } from "./cell-tunes.tsx";
 
-/** Every fact of the cells as text. */
-export function CellList({ cells, unit }: { cells: CellsAnswer | null; unit: Unit }) {
+interface CellListProps {
+  cells: CellsAnswer | null;
+  unit: Unit;
+  onOpen: (cell: string) => void;
+}
+
+/** Every fact of the cells as text, and the keyboard's way to their tunes. */
+export function CellList({ cells, unit, onOpen }: CellListProps) {
   if (!cells) return null;
   return (
     <details>
@@ -18,7 +25,14 @@ export function CellList({ cells, unit }: { cells: CellsAnswer | null; unit: Uni
           {cells.cells.map((cell) => (
             <tr key={cell.cell}>
               <th scope="row">
-                {format(cell.lat, 1)}, {format(cell.lon, 1)}
+                <button
+                  type="button"
+                  class="plain"
+                  aria-label={nameOf(cell)}
+                  onClick={() => onOpen(cell.cell)}
+                >
+                  {format(cell.lat, 1)}, {format(cell.lon, 1)}
+                </button>
               </th>
               <td>{formatIn(cell.elevation_m, unit)}</td>
               <td>{cell.tunes}</td>

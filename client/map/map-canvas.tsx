@@ -1,3 +1,4 @@
+import type { ComponentChildren } from "preact";
 import { useEffect, useRef, useState } from "preact/hooks";
 import type { Cell } from "../../server/contract.ts";
 import { api } from "../api.ts";
@@ -19,13 +20,16 @@ interface MapCanvasProps {
   /** What the keyboard's way to a point is called. */
   takeMiddle: string;
   onPoint: (lat: number, lon: number) => void;
+  onCell?: (cell: string) => void;
+  /** What a tap has come to. */
+  children?: ComponentChildren;
 }
 
 type State = "loading" | "ready" | "lost" | "none";
 
 /** The map; a still picture and a word where it cannot be drawn. Its library is fetched when it is near the screen. */
 export function MapCanvas(props: MapCanvasProps) {
-  const { asked, palette, unit, cells, point, takeMiddle, onPoint } = props;
+  const { asked, palette, unit, cells, point, takeMiddle, onPoint, onCell } = props;
   const container = useRef<HTMLDivElement>(null);
   const map = useRef<AtlasMap | null>(null);
   const place = useRef<MapPlace | undefined>(undefined);
@@ -33,8 +37,8 @@ export function MapCanvas(props: MapCanvasProps) {
   const [tries, setTries] = useState(0);
   const [instead, setInstead] = useState<{ ground?: boolean; basemap?: boolean }>({});
   const look = { stops: tintStops(asked, palette), tuned: tunedElevations(asked) };
-  const now = useRef({ look, onPoint });
-  now.current = { look, onPoint };
+  const now = useRef({ look, onPoint, onCell });
+  now.current = { look, onPoint, onCell };
 
   useEffect(() => {
     let gone = false;
@@ -55,6 +59,7 @@ export function MapCanvas(props: MapCanvasProps) {
         look: now.current.look,
         view: place.current,
         onPoint: (lat, lon) => now.current.onPoint(lat, lon),
+        onCell: (cell) => now.current.onCell?.(cell),
         onLost: () => setState("lost"),
         onRestored: () => setState("ready"),
         onFallback: (of) => setInstead((known) => (known[of] ? known : { ...known, [of]: true })),
@@ -74,6 +79,7 @@ export function MapCanvas(props: MapCanvasProps) {
   const ready = state === "ready" ? map.current : null;
   useEffect(() => void ready?.tint(look), [ready, JSON.stringify(look)]);
   useEffect(() => void ready?.label((m) => formatIn(m, unit)), [ready, unit]);
+  useEffect(() => ready?.scale(unit.name === "ft" ? "imperial" : "metric"), [ready, unit]);
   useEffect(() => void ready?.showCells(cells), [ready, cells]);
   useEffect(() => {
     const { lat, lon, near } = point;
@@ -92,6 +98,7 @@ export function MapCanvas(props: MapCanvasProps) {
           <LandPicture look={look} palette={palette} {...point} onPoint={onPoint} />
         </>
       )}
+      {props.children}
       {(state === "lost" || (state === "none" && drawsMaps())) && (
         <button type="button" onClick={() => setTries(tries + 1)}>
           {mapWords.again}

@@ -1,5 +1,5 @@
 import type { StyleSpecification } from "maplibre-gl";
-import { cellLayers, cellSources } from "./cell-layers.ts";
+import { cellAreas, cellDiscs, cellSources } from "./cell-layers.ts";
 import { TILE_px } from "./ground.ts";
 import type { Palette } from "./palette.ts";
 import { seaTiles } from "./protocols.ts";
@@ -81,7 +81,7 @@ export function sheetStyle(options: SheetOptions): StyleSpecification {
           "line-opacity": 0.6,
         },
       },
-      ...cellLayers(palette),
+      ...cellAreas(palette),
       {
         id: "labels",
         type: "symbol",
@@ -103,6 +103,7 @@ export function sheetStyle(options: SheetOptions): StyleSpecification {
           "text-halo-width": 1.4,
         },
       },
+      ...cellDiscs(palette),
     ],
   };
 }

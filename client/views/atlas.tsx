@@ -78,7 +78,7 @@ function StartSheet({
   const elevation = formatIn(question.site.elevation_m, unit);
   return (
     <section class="sheet" aria-labelledby="tune">
-      <h2 id="tune">
+      <h2 id="tune" tabIndex={-1}>
         {t.answer.title}{" "}
         <span class="at">
           {question.place

@@ -3,9 +3,12 @@ import type { End, PublishedFit } from "../../model/fit/group.ts";
 import type { CellsAnswer, ElevationAnswer } from "../../server/contract.ts";
 import { api } from "../api.ts";
 import { CellList } from "../map/cell-list.tsx";
+import { CellFoot, CellTunes, useCellTunes } from "../map/cell-tunes.tsx";
 import { Legend } from "../map/legend.tsx";
 import { MapCanvas } from "../map/map-canvas.tsx";
+import { MapFoot } from "../map/map-foot.tsx";
 import { NightField } from "../map/night-field.tsx";
+import { PointFoot } from "../map/point-foot.tsx";
 import type { Aspect } from "../map/tint.ts";
 import { usePalette } from "../map/use-palette.ts";
 import type { Question } from "../question.ts";
@@ -23,13 +26,21 @@ interface MapPanelProps {
 
 const NO_CELLS: CellsAnswer["cells"] = [];
 
+/** What the last tap on the map has come to. */
+type Tapped =
+  | { is: "asking" }
+  | { is: "point"; found: ElevationAnswer }
+  | { is: "failed"; why: string }
+  | { is: "cell" };
+
 /** The map, loaded after the answer: what it shows and for which night, its legend and its twin in text. */
 export function MapPanel({ fit, question, unit, onPoint, onQuestion }: MapPanelProps) {
   const palette = usePalette();
   const [end, setEnd] = useState<End>("low");
   const [aspect, setAspect] = useState<Aspect>("rate");
   const [cells, setCells] = useState<CellsAnswer | null>(null);
-  const [failed, setFailed] = useState<string | null>(null);
+  const [tapped, setTapped] = useState<Tapped | null>(null);
+  const [open, setOpen] = useState<{ cell: string; listed: boolean } | null>(null);
   const asked = { fit, question, end, aspect };
   const { lat, lon, place, air } = question;
 
@@ -37,12 +48,22 @@ export function MapPanel({ fit, question, unit, onPoint, onQuestion }: MapPanelP
     api.cells().then(setCells, () => {});
   }, [fit.version]);
 
+  const openCell = cells?.cells.find(({ cell }) => cell === open?.cell);
+  const seen = useCellTunes(openCell?.cell);
+  const aboutCell = openCell && { cell: openCell, seen, unit };
+  const list = (cell: string) => {
+    setTapped(null);
+    setOpen({ cell, listed: true });
+  };
+
   const pick = async (pickedLat: number, pickedLon: number) => {
+    setTapped({ is: "asking" });
     try {
-      setFailed(null);
-      onPoint(await api.elevation(pickedLat, pickedLon));
+      const found = await api.elevation(pickedLat, pickedLon);
+      onPoint(found);
+      setTapped({ is: "point", found });
     } catch (error) {
-      setFailed((error as Error).message);
+      setTapped({ is: "failed", why: (error as Error).message });
     }
   };
   const setNight = (temperature_C: number | undefined) => {
@@ -52,6 +73,30 @@ export function MapPanel({ fit, question, unit, onPoint, onQuestion }: MapPanelP
       air: temperature_C === undefined ? rest : { ...rest, temperature_C },
     });
   };
+
+  const foot = () => {
+    switch (tapped?.is) {
+      case "asking":
+        return <p>{mapWords.foot.asking}</p>;
+      case "failed":
+        return (
+          <p class="error" role="alert">
+            {tapped.why}
+          </p>
+        );
+      case "cell":
+        return aboutCell && <CellFoot {...aboutCell} onShow={() => list(aboutCell.cell.cell)} />;
+      case "point": {
+        // Another place may have been asked for since, by its name.
+        const { found } = tapped;
+        if (found.lat !== lat || found.lon !== lon) return null;
+        return <PointFoot fit={fit} question={question} found={found} unit={unit} />;
+      }
+      default:
+        return null;
+    }
+  };
+  const shownFoot = foot();
 
   return (
     <section class="map-side sheet" aria-labelledby="map">
@@ -85,13 +130,19 @@ export function MapPanel({ fit, question, unit, onPoint, onQuestion }: MapPanelP
         point={{ lat, lon, near: place !== null }}
         takeMiddle={mapWords.takeMiddle}
         onPoint={(pickedLat, pickedLon) => void pick(pickedLat, pickedLon)}
-      />
-      {failed && <p class="error">{failed}</p>}
+        onCell={(cell) => {
+          setTapped({ is: "cell" });
+          setOpen({ cell, listed: false });
+        }}
+      >
+        {shownFoot && <MapFoot onClose={() => setTapped(null)}>{shownFoot}</MapFoot>}
+      </MapCanvas>
+      {aboutCell && open?.listed && <CellTunes {...aboutCell} onClose={() => setOpen(null)} />}
       <Legend asked={asked} palette={palette} unit={unit} />
       <p class="hint">
         {mapWords.click} {mapWords.credit}.
       </p>
-      <CellList cells={cells} unit={unit} />
+      <CellList cells={cells} unit={unit} onOpen={list} />
     </section>
   );
 }

@@ -41,12 +41,13 @@ export function cellRoutes(services: Services): Hono {
     }
     const unchanged = unchangedSince(c, `tunes.${await dataRevision(db)}`);
     if (unchanged) return unchanged;
-    const { count, lowest_m, highest_m, newest } = await tunesOfCells(db, kept, TUNES_MOST);
+    const { all, tunes } = await tunesOfCells(db, kept, TUNES_MOST);
     return c.json({
       cell,
-      tunes_total: count,
-      elevation_range_m: [lowest_m, highest_m],
-      tunes: newest,
+      tunes_total: all.count,
+      elevation_range_m: [all.lowest_m, all.highest_m],
+      month_range: [all.oldest, all.newest],
+      tunes,
       demo,
       safety: SAFETY,
     } satisfies CellTunesAnswer);

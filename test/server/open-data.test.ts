@@ -83,6 +83,7 @@ test("the tunes of a cell are those that the open data show under it, no finer i
     expect(answer.elevation_range_m).toEqual([Math.min(...heights), Math.max(...heights)]);
     const months = answer.tunes.map(({ month }) => month);
     expect(months).toEqual(months.toSorted().toReversed());
+    expect(answer.month_range).toEqual([months.at(-1), months[0]]);
     const told = ({ low, high, month, ...rest }: (typeof answer.tunes)[number]) =>
       JSON.stringify([month, rest.elevation_m, rest.temperature_C, low.pump_Hz, high.co_ppm]);
     const shown = (row: Record<string, unknown>) =>

@@ -43,7 +43,31 @@ export const mapWords: typeof import("../en/map.ts").mapWords = {
     Math.abs(pct) < 0.5
       ? "wie angepasst"
       : `${Math.abs(pct).toFixed(0)} % ${pct > 0 ? "fett" : "mager"}`,
-  use: "Nehmen",
+  foot: {
+    close: "Schließen",
+    asking: "Die Höhe wird nachgeschlagen …",
+    position: (lat: string, lon: string) => `${lat}, ${lon}`,
+    from: (distance: string, name: string) => `${distance} von ${name}`,
+    goToAnswer: "Zur Antwort",
+  },
+  cell: {
+    title: (lat: string, lon: string) => `Abstimmungen bei ${lat}, ${lon}`,
+    count: (tunes: number, contributors: number) =>
+      `${tunes === 1 ? "1 Abstimmung" : `${tunes} Abstimmungen`} von ${contributors === 1 ? "1 Person" : `${contributors} Personen`}`,
+    between: (lowest: string, highest: string) => `${lowest} bis ${highest}`,
+    since: (oldest: string, newest: string) => `${oldest} bis ${newest}`,
+    loading: "Sie werden geholt …",
+    show: "Diese Abstimmungen zeigen",
+    columns: ["Monat", "Höhe", "Lufttemperatur", "Leistungsklasse", "Unteres Ende", "Oberes Ende"],
+    set: (hz: string, rpm: string) => `${hz} Hz bei ${rpm} U/min`,
+    co: (ppm: string) => `${ppm} ppm`,
+    coBelow: (ppm: string) => `unter ${ppm} ppm`,
+    coUnknown: "kein CO-Wert",
+    unknown: "nicht angegeben",
+    newest: (shown: number, of: string) => `Die neuesten ${shown} von ${of}.`,
+    meters:
+      "Niedrigstes CO, wie es das eigene Messgerät gezeigt hat: vergleichbar nur mit demselben Gerät an derselben Stelle.",
+  },
   credit: "GeoNames (CC BY 4.0), Natural Earth",
   label: "Karte der vorgeschlagenen Pumpenfrequenzen",
 };

@@ -34,7 +34,31 @@ export const mapWords = {
     Math.abs(pct) < 0.5
       ? "as fitted"
       : `${Math.abs(pct).toFixed(0)} % ${pct > 0 ? "rich" : "lean"}`,
-  use: "Use",
+  foot: {
+    close: "Close",
+    asking: "Looking up the elevation …",
+    position: (lat: string, lon: string) => `${lat}, ${lon}`,
+    from: (distance: string, name: string) => `${distance} from ${name}`,
+    goToAnswer: "Go to the answer",
+  },
+  cell: {
+    title: (lat: string, lon: string) => `Tunes near ${lat}, ${lon}`,
+    count: (tunes: number, contributors: number) =>
+      `${tunes === 1 ? "1 tune" : `${tunes} tunes`} by ${contributors === 1 ? "1 contributor" : `${contributors} contributors`}`,
+    between: (lowest: string, highest: string) => `${lowest} to ${highest}`,
+    since: (oldest: string, newest: string) => `${oldest} to ${newest}`,
+    loading: "Fetching them …",
+    show: "Show these tunes",
+    columns: ["Month", "Elevation", "Air temperature", "Heat class", "Low end", "High end"],
+    set: (hz: string, rpm: string) => `${hz} Hz at ${rpm} rpm`,
+    co: (ppm: string) => `${ppm} ppm`,
+    coBelow: (ppm: string) => `below ${ppm} ppm`,
+    coUnknown: "no CO reading",
+    unknown: "not given",
+    newest: (shown: number, of: string) => `The newest ${shown} of ${of}.`,
+    meters:
+      "Lowest CO as each owner's meter showed it: it compares only with the same meter at the same spot.",
+  },
   credit: "GeoNames (CC BY 4.0), Natural Earth",
   label: "Map of suggested pump rates",
 };

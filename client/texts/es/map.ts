@@ -42,7 +42,38 @@ export const mapWords: typeof import("../en/map.ts").mapWords = {
     Math.abs(pct) < 0.5
       ? "como el cálculo"
       : `${Math.abs(pct).toFixed(0)} % ${pct > 0 ? "rico" : "pobre"}`,
-  use: "Usar",
+  foot: {
+    close: "Cerrar",
+    asking: "Buscando la altura …",
+    position: (lat: string, lon: string) => `${lat}, ${lon}`,
+    from: (distance: string, name: string) => `A ${distance} de ${name}`,
+    goToAnswer: "Ir a la respuesta",
+  },
+  cell: {
+    title: (lat: string, lon: string) => `Ajustes cerca de ${lat}, ${lon}`,
+    count: (tunes: number, contributors: number) =>
+      `${tunes === 1 ? "1 ajuste" : `${tunes} ajustes`} de ${contributors === 1 ? "1 participante" : `${contributors} participantes`}`,
+    between: (lowest: string, highest: string) => `de ${lowest} a ${highest}`,
+    since: (oldest: string, newest: string) => `de ${oldest} a ${newest}`,
+    loading: "Trayéndolos …",
+    show: "Mostrar estos ajustes",
+    columns: [
+      "Mes",
+      "Altura",
+      "Temperatura del aire",
+      "Clase de potencia",
+      "Extremo bajo",
+      "Extremo alto",
+    ],
+    set: (hz: string, rpm: string) => `${hz} Hz a ${rpm} rpm`,
+    co: (ppm: string) => `${ppm} ppm`,
+    coBelow: (ppm: string) => `menos de ${ppm} ppm`,
+    coUnknown: "sin lectura de CO",
+    unknown: "no indicada",
+    newest: (shown: number, of: string) => `Los ${shown} más recientes de ${of}.`,
+    meters:
+      "CO más bajo tal como lo mostró el medidor de cada uno: solo se compara con el mismo medidor en el mismo punto.",
+  },
   credit: "GeoNames (CC BY 4.0), Natural Earth",
   label: "Mapa de las frecuencias de bomba sugeridas",
 };

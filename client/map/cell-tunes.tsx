@@ -1,0 +1,134 @@
+import { useEffect, useRef, useState } from "preact/hooks";
+import type { Cell, CellTune, CellTunesAnswer, SetEnd } from "../../server/contract.ts";
+import { api } from "../api.ts";
+import { FiguresTable } from "../parts/figures-table.tsx";
+import { goToHeading } from "../parts/go-to.ts";
+import { useUnit } from "../parts/number-field.tsx";
+import { locale } from "../texts/language.ts";
+import { mapWords } from "../texts/map.ts";
+import { format, formatIn, formatRate, type Unit } from "../units.ts";
+
+const words = mapWords.cell;
+const month = new Intl.DateTimeFormat(locale, { year: "numeric", month: "short", timeZone: "UTC" });
+
+/** The tunes of the cell that is open; why they are not to be had. */
+export type CellTunesSeen = CellTunesAnswer | { failed: string } | null;
+
+export function useCellTunes(cell: string | undefined): CellTunesSeen {
+  const [seen, setSeen] = useState<CellTunesSeen>(null);
+  useEffect(() => {
+    let gone = false;
+    setSeen(null);
+    if (cell)
+      api.cellTunes(cell).then(
+        (answer) => !gone && setSeen(answer),
+        (error: Error) => !gone && setSeen({ failed: error.message }),
+      );
+    return () => {
+      gone = true;
+    };
+  }, [cell]);
+  return seen;
+}
+
+interface CellProps {
+  cell: Cell;
+  seen: CellTunesSeen;
+  unit: Unit;
+}
+
+/** A cell in brief: how many tunes, how high, from when; and the way to them. */
+export function CellFoot({ cell, seen, unit, onShow }: CellProps & { onShow: () => void }) {
+  return (
+    <>
+      <p>
+        <strong>{nameOf(cell)}</strong>
+      </p>
+      <p>{summary({ cell, seen, unit })}</p>
+      <button type="button" onClick={onShow}>
+        {words.show}
+      </button>
+    </>
+  );
+}
+
+/** Each tune of a cell as its owner set it. */
+export function CellTunes({ cell, seen, unit, onClose }: CellProps & { onClose: () => void }) {
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => goToHeading(heading.current), [cell.cell]);
+  const [temperature] = useUnit("temperature", "map.temperature");
+  const tunes = seen && "tunes" in seen ? seen : null;
+  return (
+    <section class="cell-tunes" aria-labelledby="cell-tunes">
+      <h3 id="cell-tunes" ref={heading} tabIndex={-1}>
+        {nameOf(cell)}
+      </h3>
+      <p role="status">{summary({ cell, seen, unit })}</p>
+      {tunes && (
+        <>
+          <FiguresTable label={nameOf(cell)} columns={words.columns}>
+            {tunes.tunes.map((tune, i) => (
+              <TuneRow key={i} tune={tune} elevation={unit} temperature={temperature} />
+            ))}
+          </FiguresTable>
+          {tunes.tunes_total > tunes.tunes.length && (
+            <p class="note">{words.newest(tunes.tunes.length, format(tunes.tunes_total))}</p>
+          )}
+          <p class="hint">{words.meters}</p>
+        </>
+      )}
+      <button type="button" onClick={onClose}>
+        {mapWords.foot.close}
+      </button>
+    </section>
+  );
+}
+
+function TuneRow(props: { tune: CellTune; elevation: Unit; temperature: Unit }) {
+  const { tune, elevation, temperature } = props;
+  return (
+    <tr>
+      <th scope="row">{monthName(tune.month)}</th>
+      <td>{formatIn(tune.elevation_m, elevation)}</td>
+      <td>
+        {tune.temperature_C === null ? words.unknown : formatIn(tune.temperature_C, temperature)}
+      </td>
+      <td>{tune.heat_kW} kW</td>
+      {[tune.low, tune.high].map((end, i) => (
+        <td key={i}>
+          {words.set(formatRate(end.pump_Hz), format(end.fan_rpm))}, {reading(end)}
+        </td>
+      ))}
+    </tr>
+  );
+}
+
+function reading({ co_ppm, co_below_ppm }: SetEnd): string {
+  if (co_ppm !== null) return words.co(format(co_ppm));
+  return co_below_ppm === null ? words.coUnknown : words.coBelow(format(co_below_ppm));
+}
+
+/** How many, how high and from when. */
+function summary({ cell, seen, unit }: CellProps): string {
+  const count = words.count(cell.tunes, cell.contributors);
+  if (!seen) return `${count}. ${words.loading}`;
+  if ("failed" in seen) return `${count}. ${seen.failed}`;
+  const [lowest, highest] = seen.elevation_range_m;
+  const [oldest, newest] = seen.month_range;
+  return [
+    count,
+    lowest === highest
+      ? mapWords.atElevation(formatIn(lowest, unit))
+      : words.between(formatIn(lowest, unit), formatIn(highest, unit)),
+    `${oldest === newest ? monthName(newest) : words.since(monthName(oldest), monthName(newest))}.`,
+  ].join(", ");
+}
+
+function monthName(named: string): string {
+  return month.format(new Date(`${named}-01T00:00:00Z`));
+}
+
+/** What a cell is called: where it is. */
+export function nameOf({ lat, lon }: Cell): string {
+  return words.title(format(lat, 1), format(lon, 1));
+}
