@@ -66,7 +66,7 @@ export function CellTunes({ cell, seen, unit, onClose }: CellProps & { onClose: 
       <p role="status">{summary({ cell, seen, unit })}</p>
       {tunes && (
         <>
-          <FiguresTable label={nameOf(cell)} columns={words.columns}>
+          <FiguresTable label={words.list} columns={words.columns}>
             {tunes.tunes.map((tune, i) => (
               <TuneRow key={i} tune={tune} elevation={unit} temperature={temperature} />
             ))}

@@ -2,13 +2,15 @@ import { useState } from "preact/hooks";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import type { Stop } from "../../model/trip/stop.ts";
 import { MapCanvas } from "../map/map-canvas.tsx";
+import { MapFoot } from "../map/map-foot.tsx";
 import { usePalette } from "../map/use-palette.ts";
+import { NORMAL_95 } from "../parts/estimate-hint.ts";
 import { FIRST_QUESTION } from "../question.ts";
 import { mapWords } from "../texts/map.ts";
 import { trip as words } from "../texts/trip.ts";
 import { groundStop } from "../trip/ground-stop.ts";
 import type { Trip } from "../trip/trip.ts";
-import { format, type Unit } from "../units.ts";
+import { format, formatIn, type Unit } from "../units.ts";
 
 interface TripMapProps {
   fit: PublishedFit;
@@ -22,7 +24,7 @@ const NO_CELLS: never[] = [];
 /** The map of the heater that goes along; a point on it becomes a stop, its elevation worked out here. */
 export function TripMap({ fit, trip, unit, onStop }: TripMapProps) {
   const palette = usePalette();
-  const [failed, setFailed] = useState(false);
+  const [tapped, setTapped] = useState<Stop | "failed" | null>(null);
   const { heat_kW, low_fan_rpm, high_fan_rpm } = trip.heater;
   const question = { ...FIRST_QUESTION, heat_kW, low_fan_rpm, high_fan_rpm };
   const last = trip.stops.findLast(({ lat }) => lat !== undefined);
@@ -30,7 +32,7 @@ export function TripMap({ fit, trip, unit, onStop }: TripMapProps) {
     const name = words.map.name(format(lat, 2), format(lon, 2));
     const position = { lat: Number(lat.toFixed(5)), lon: Number(lon.toFixed(5)) };
     const stop = await groundStop({ name, ...position }).catch(() => null);
-    setFailed(stop === null);
+    setTapped(stop ?? "failed");
     if (stop) onStop(stop);
   };
   return (
@@ -44,12 +46,24 @@ export function TripMap({ fit, trip, unit, onStop }: TripMapProps) {
         point={{ lat: last?.lat ?? null, lon: last?.lon ?? null, near: false }}
         takeMiddle={words.map.middle}
         onPoint={(lat, lon) => void add(lat, lon)}
-      />
-      {failed && (
-        <p class="error" role="alert">
-          {words.map.noTerrain}
-        </p>
-      )}
+      >
+        {tapped && (
+          <MapFoot onClose={() => setTapped(null)}>
+            {tapped === "failed" ? (
+              <p class="error" role="alert">
+                {words.map.noTerrain}
+              </p>
+            ) : (
+              <p>
+                <strong>{words.add.added(1)}</strong> {tapped.name} ·{" "}
+                {formatIn(tapped.elevation_m, unit)}
+                {tapped.elevation_sd_m !== undefined &&
+                  ` ± ${formatIn(NORMAL_95 * tapped.elevation_sd_m, unit)}`}
+              </p>
+            )}
+          </MapFoot>
+        )}
+      </MapCanvas>
       <p class="hint">{mapWords.credit}.</p>
     </>
   );

@@ -58,6 +58,7 @@ export const mapWords: typeof import("../en/map.ts").mapWords = {
     since: (oldest: string, newest: string) => `${oldest} bis ${newest}`,
     loading: "Sie werden geholt …",
     show: "Diese Abstimmungen zeigen",
+    list: "Einstellungen dieser Abstimmungen",
     columns: ["Monat", "Höhe", "Lufttemperatur", "Leistungsklasse", "Unteres Ende", "Oberes Ende"],
     set: (hz: string, rpm: string) => `${hz} Hz bei ${rpm} U/min`,
     co: (ppm: string) => `${ppm} ppm`,

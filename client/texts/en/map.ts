@@ -49,6 +49,7 @@ export const mapWords = {
     since: (oldest: string, newest: string) => `${oldest} to ${newest}`,
     loading: "Fetching them …",
     show: "Show these tunes",
+    list: "Settings of these tunes",
     columns: ["Month", "Elevation", "Air temperature", "Heat class", "Low end", "High end"],
     set: (hz: string, rpm: string) => `${hz} Hz at ${rpm} rpm`,
     co: (ppm: string) => `${ppm} ppm`,

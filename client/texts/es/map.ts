@@ -57,6 +57,7 @@ export const mapWords: typeof import("../en/map.ts").mapWords = {
     since: (oldest: string, newest: string) => `de ${oldest} a ${newest}`,
     loading: "Trayéndolos …",
     show: "Mostrar estos ajustes",
+    list: "Valores de estos ajustes",
     columns: [
       "Mes",
       "Altura",

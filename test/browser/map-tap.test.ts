@@ -1,0 +1,301 @@
+import { decode } from "fast-png";
+import type { Browser, BrowserContextOptions, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { channels, PALETTES } from "../../client/map/palette.ts";
+import { t } from "../../client/texts/app.ts";
+import { mapWords } from "../../client/texts/map.ts";
+import { trip } from "../../client/texts/trip.ts";
+import type { StartTune } from "../../model/start.ts";
+import type { CellsAnswer, CellTunesAnswer } from "../../server/contract.ts";
+import { axeFinds } from "./faults.ts";
+import {
+  askedRates,
+  choosePlace,
+  mapDrawn,
+  type OpenPage,
+  openPage,
+  pointOnMap,
+  shownRates,
+} from "./open-page.ts";
+import type { RunningAtlas } from "./running-atlas.ts";
+import { demoAtlas, mapBrowser, plainBrowser } from "./shared.ts";
+
+let browser: Browser;
+let plain: Browser;
+let atlas: RunningAtlas;
+
+beforeAll(async () => {
+  [browser, plain, atlas] = await Promise.all([mapBrowser(), plainBrowser(), demoAtlas()]);
+});
+
+const PHONE = { viewport: { width: 360, height: 740 }, hasTouch: true } as const;
+/** Where no line is looked at: drawing in software takes its time by the pixel. */
+const COARSE_PHONE: BrowserContextOptions = { ...PHONE, deviceScaleFactor: 0.5 };
+
+/** Scrolls as somebody who looks at the map: its heading at the top of the screen. */
+async function lookAtMap(page: Page): Promise<void> {
+  await mapDrawn(page);
+  await page.locator("#map").evaluate((heading) => heading.scrollIntoView({ block: "start" }));
+}
+
+async function tap(page: Page, lat: number, lon: number): Promise<void> {
+  const { x, y } = await pointOnMap(page, lat, lon);
+  await page.touchscreen.tap(x, y);
+}
+
+/** What lies beyond the screen's edges, px on any side. */
+async function outOfSight(page: Page, selector: string): Promise<number> {
+  const box = await page.locator(selector).boundingBox();
+  const { width, height } = page.viewportSize() ?? { width: 0, height: 0 };
+  if (!box) return Number.POSITIVE_INFINITY;
+  return Math.max(0, -box.x, -box.y, box.x + box.width - width, box.y + box.height - height);
+}
+
+/** What a cell's list says of each tune: month, elevation, air, heater, both ends. */
+const rowsOf = ({ tunes }: CellTunesAnswer) =>
+  tunes.map(({ elevation_m, temperature_C, heat_kW, low, high }) =>
+    [
+      "Oct 2026",
+      `${elevation_m.toLocaleString("en")} m`,
+      `${temperature_C} °C`.replace("-", "−"),
+      `${heat_kW} kW`,
+      ...[low, high].map(
+        ({ pump_Hz, fan_rpm, co_ppm }) =>
+          `${mapWords.cell.set(pump_Hz.toFixed(1), fan_rpm.toLocaleString("en"))}, ${mapWords.cell.co(String(co_ppm))}`,
+      ),
+    ].join("|"),
+  );
+
+/** The cell's list as it is read. */
+async function listed(page: Page): Promise<string[]> {
+  const rows = await page.locator(".cell-tunes tbody tr").all();
+  return Promise.all(
+    rows.map(async (row) => (await row.locator("th, td").allTextContents()).join("|")),
+  );
+}
+
+const focused = (page: Page) => page.evaluate(() => document.activeElement?.id);
+
+describe("a phone's map", () => {
+  let opened: OpenPage;
+
+  beforeAll(async () => {
+    opened = await openPage(browser, atlas.url, COARSE_PHONE);
+    await lookAtMap(opened.page);
+  });
+
+  afterAll(() => opened?.close());
+
+  test("a tap on a disc opens its cell: how many tunes, how high, from when, and each of them", async () => {
+    const { page, complaints } = opened;
+    const { cells } = await atlas.get<CellsAnswer>("/cells/world");
+    const north = cells.toSorted((a, b) => b.lat - a.lat)[0] as CellsAnswer["cells"][0];
+    const answer = await atlas.get<CellTunesAnswer>(`/cells/${north.cell}/tunes`);
+    await tap(page, north.lat, north.lon);
+    const foot = page.locator(".map-foot");
+    const summary = `${mapWords.cell.count(north.tunes, north.contributors)}, ${mapWords.atElevation("10 m")}, Oct 2026.`;
+    await foot.getByText(summary).waitFor();
+    expect(await outOfSight(page, ".map-foot")).toBeLessThan(1);
+    // It asks for nothing there.
+    expect(await page.evaluate(() => localStorage.getItem("hypsotune.question"))).toBe(null);
+    await foot.getByRole("button", { name: mapWords.cell.show }).click();
+    expect(await focused(page)).toBe("cell-tunes");
+    await page.locator(".cell-tunes tbody tr").first().waitFor();
+    expect(await listed(page)).toEqual(rowsOf(answer));
+    expect(await outOfSight(page, ".cell-tunes h3")).toBe(0);
+    expect(await axeFinds(page, { within: ".cell-tunes" })).toEqual([]);
+    await page.locator(".cell-tunes").getByRole("button", { name: mapWords.foot.close }).click();
+    expect(complaints).toEqual([]);
+  });
+
+  test("by keyboard a cell opens from its row in the table", async () => {
+    const { page, complaints } = opened;
+    const { cells } = await atlas.get<CellsAnswer>("/cells/world");
+    const high = cells.toSorted((a, b) => b.elevation_m - a.elevation_m)[0];
+    const answer = await atlas.get<CellTunesAnswer>(`/cells/${high?.cell}/tunes`);
+    await page.getByText(`${mapWords.cells} (${cells.length})`).click();
+    const name = mapWords.cell.title(
+      `${high?.lat.toFixed(1)}`.replace("-", "−"),
+      `${high?.lon.toFixed(1)}`.replace("-", "−"),
+    );
+    await page.getByRole("button", { name }).focus();
+    await page.keyboard.press("Enter");
+    await expect.poll(() => focused(page)).toBe("cell-tunes");
+    expect(await page.locator(".cell-tunes h3").textContent()).toBe(name);
+    await expect.poll(() => listed(page)).toEqual(rowsOf(answer));
+    expect(complaints).toEqual([]);
+  });
+
+  test("a tap says where, how high and what to set there, in sight without scrolling; the answer is a press away", async () => {
+    const { page, complaints } = opened;
+    await lookAtMap(page);
+    await tap(page, 21, 1);
+    const foot = page.locator(".map-foot");
+    const goToAnswer = foot.getByRole("button", { name: mapWords.foot.goToAnswer });
+    await goToAnswer.waitFor();
+    expect(await outOfSight(page, ".map-foot")).toBeLessThan(1);
+    const { lat, lon, site } = JSON.parse(
+      (await page.evaluate(() => localStorage.getItem("hypsotune.question"))) ?? "{}",
+    );
+    expect(lat).toBeCloseTo(21, 0);
+    const said = (await foot.textContent()) ?? "";
+    expect(said).toContain(t.answer.elevationOnly(`${site.elevation_m} m`));
+    const { low, high } = await atlas.get<StartTune>(`/start?heat_kW=5&lat=${lat}&lon=${lon}`);
+    expect(await shownRates(page)).toEqual(await askedRates(atlas.get, { heat_kW: 5, lat, lon }));
+    for (const { pump_Hz, fan_rpm, new_heater_bands_Hz } of [low, high]) {
+      expect(said).toContain(`${pump_Hz.toFixed(1)} Hz`);
+      expect(said).toContain(t.answer.fanAt(fan_rpm.toLocaleString("en")));
+      const outer = new_heater_bands_Hz.find(({ level }) => level === 0.95);
+      expect(said).toContain(
+        t.answer.range(String(outer?.lower.toFixed(2)), String(outer?.upper.toFixed(2))),
+      );
+    }
+    expect(said).toContain(t.safety.brief);
+    expect(await axeFinds(page, { within: ".map-foot" })).toEqual([]);
+    await goToAnswer.click();
+    expect(await outOfSight(page, "#tune")).toBe(0);
+    expect(await focused(page)).toBe("tune");
+    expect(complaints).toEqual([]);
+  });
+
+  test("discs counted together come apart when they are pressed; a place found by name puts the tapped one away", async () => {
+    const { page, complaints } = opened;
+    await lookAtMap(page);
+    const { cells } = await atlas.get<CellsAnswer>("/cells/world");
+    const europe = cells.filter(({ lat, lon }) => lat > 40 && lat < 60 && lon > 0 && lon < 20);
+    const mean = (of: "lat" | "lon") =>
+      europe.reduce((sum, cell) => sum + cell[of], 0) / europe.length;
+    const scale = page.locator(".maplibregl-ctrl-scale");
+    const before = (await scale.textContent()) ?? "";
+    await tap(page, mean("lat"), mean("lon"));
+    await page.locator(".maplibregl-ctrl-scale", { hasNotText: before }).waitFor();
+    await choosePlace(page, "Leadville", /Leadville, Colorado/);
+    await page.locator(".map-foot").waitFor({ state: "detached" });
+    expect(complaints).toEqual([]);
+  });
+});
+
+test("a tap on a trip's map says in sight what stop it has added", async () => {
+  const { page, complaints, close } = await openPage(browser, `${atlas.url}/#/trip`, COARSE_PHONE);
+  await page.getByText(trip.map.open).click();
+  await mapDrawn(page);
+  await tap(page, 21, 1);
+  await page.locator(".map-foot").getByText(trip.add.added(1)).waitFor();
+  const stop = await page.locator('[name="stops.0.elevation_m"]').inputValue();
+  expect(await page.locator(".map-foot").textContent()).toContain(`${stop} m`);
+  expect(await outOfSight(page, ".map-foot")).toBeLessThan(1);
+  expect(complaints).toEqual([]);
+  await close();
+});
+
+/** The map's pixels, a colour each. */
+async function pixels(page: Page) {
+  const { data, channels, width, height } = decode(await page.locator(".map").screenshot());
+  return Array.from({ length: width * height }, (_, i) =>
+    [0, 1, 2].map((c) => Number(data[i * channels + c])),
+  );
+}
+
+const SMALL = { viewport: { width: 1040, height: 720 }, deviceScaleFactor: 1 } as const;
+
+test("no name lies over a disc or its number", async () => {
+  const drawn = async (labels: boolean) => {
+    const { page, close } = await openPage(browser, "about:blank", SMALL);
+    if (!labels)
+      await page.route("**/geography/labels.json", (route) =>
+        route.fulfill({ json: { type: "FeatureCollection", features: [] } }),
+      );
+    await page.goto(atlas.url);
+    await mapDrawn(page);
+    const seen = await pixels(page);
+    await close();
+    return seen;
+  };
+  const [bare, named] = [await drawn(false), await drawn(true)];
+  const mark = channels(PALETTES.light.mark);
+  const apart = (a: number[] = [], b: number[] = []) =>
+    Math.max(...a.map((value, i) => Math.abs(value - (b[i] as number))));
+  const discs = bare.flatMap((colour, i) => (apart(colour, mark) < 12 ? [i] : []));
+  expect(discs.length).toBeGreaterThan(300);
+  expect(discs.filter((i) => apart(bare[i], named[i]) > 12)).toEqual([]);
+  // There are names on it.
+  expect(named.filter((colour, i) => apart(colour, bare[i]) > 60).length).toBeGreaterThan(1000);
+});
+
+test("until the map is drawn its place is dark in the dark theme, and what it says can be read", async () => {
+  const { page, close } = await openPage(browser, "about:blank", { ...SMALL, colorScheme: "dark" });
+  let free = () => {};
+  const held = new Promise<void>((done) => {
+    free = done;
+  });
+  await page.route("**/assets/atlas-map*", async (route) => {
+    await held;
+    await route.abort();
+  });
+  await page.goto(atlas.url);
+  await page.locator(".map").scrollIntoViewIfNeeded();
+  await page.getByText(mapWords.loading).waitFor();
+  // Relative luminance (WCAG 2.2): the page's own dark paper has 0.01.
+  const linear = (c: number) => (c <= 0.04045 ? c / 12.92 : ((c + 0.055) / 1.055) ** 2.4);
+  const luminances = (await pixels(page)).map(([r = 0, g = 0, b = 0]) => {
+    const [red, green, blue] = [r, g, b].map((c) => linear(c / 255)) as [number, number, number];
+    return 0.2126 * red + 0.7152 * green + 0.0722 * blue;
+  });
+  expect(luminances.reduce((a, b) => a + b) / luminances.length).toBeLessThan(0.08);
+  expect(await axeFinds(page, { within: ".map", themes: ["dark"] })).toEqual([]);
+  free();
+  await close();
+});
+
+test("the scale bar is as long as it says, in the elevation's units", async () => {
+  const { page, complaints, close } = await openPage(browser, atlas.url, {
+    ...SMALL,
+    deviceScaleFactor: 0.5,
+  });
+  await mapDrawn(page);
+  const scale = page.locator(".maplibregl-ctrl-scale");
+  // WGS 84: equatorial radius 6,378,137 m. The map opens on 25° north with the world 1,024 px wide.
+  const metres_a_px = (2 * Math.PI * 6_378_137 * Math.cos((25 * Math.PI) / 180)) / 1024;
+  const told = async (metres: Record<string, number>) => {
+    const [, number, unit = ""] =
+      /^([\d.]+)\s*(\w+)$/.exec((await scale.textContent()) ?? "") ?? [];
+    const width = await scale.evaluate((bar) => Number.parseFloat(getComputedStyle(bar).width));
+    const says = Number(number) * (metres[unit] ?? Number.NaN);
+    expect(Math.abs((width * metres_a_px) / says - 1)).toBeLessThan(0.03);
+  };
+  await told({ km: 1000 });
+  await page.getByLabel(`${t.site.elevation}: ${t.unit}`).selectOption("ft");
+  await expect.poll(() => scale.textContent()).toContain("mi");
+  await told({ mi: 1609.344 });
+  expect(complaints).toEqual([]);
+  await close();
+});
+
+test.each(["en", "de", "es"])(
+  "at 360 px no choice above the map is cut short, in %s",
+  async (locale) => {
+    const { page, close } = await openPage(plain, atlas.url, { ...PHONE, locale });
+    await page.locator(".map-head select").first().waitFor();
+    await page.evaluate(() => document.fonts.ready);
+    const cut = await page.locator(".map-head select").evaluateAll((selects) =>
+      (selects as HTMLSelectElement[]).flatMap((select) => {
+        const context = document.createElement("canvas").getContext("2d");
+        const style = getComputedStyle(select);
+        if (!context) throw new Error("This browser draws no canvas.");
+        context.font = `${style.fontWeight} ${style.fontSize} ${style.fontFamily}`;
+        // The arrow takes as much of the right as the padding leaves it, at least 16 px.
+        const ARROW_px = 20;
+        const room =
+          select.clientWidth -
+          Number.parseFloat(style.paddingLeft) -
+          Number.parseFloat(style.paddingRight) -
+          ARROW_px;
+        return [...select.options].flatMap(({ text }) =>
+          context.measureText(text).width > room ? [text] : [],
+        );
+      }),
+    );
+    expect(cut).toEqual([]);
+    await close();
+  },
+);
