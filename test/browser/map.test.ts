@@ -229,6 +229,7 @@ describe("one map, drawn once", () => {
     expect(await shownRates(page)).toEqual(
       await askedRates(atlas.get, { heat_kW: 5, elevation_m: 321 }),
     );
+    await page.locator(".map-foot").getByRole("button", { name: mapWords.foot.close }).click();
   });
 
   test("axe finds nothing in the map; the dark theme draws it in colours of its own, in the same place", async () => {
