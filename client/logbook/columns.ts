@@ -59,6 +59,7 @@ export const COLUMNS: readonly Column[] = [
   entry("air.humidity_pct"),
   ...end("low"),
   ...end("high"),
+  entry("found", true),
   entry("meter.name", true),
   entry("meter.kind", true),
   entry("meter.distance_m"),

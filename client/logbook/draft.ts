@@ -33,6 +33,7 @@ export interface EntryDraft {
   air: GivenAir;
   low: EndDraft;
   high: EndDraft;
+  found?: LogbookEntry["found"];
   meter: LoggedMeter;
   hours?: number | undefined;
   fuel_L?: number | undefined;
@@ -123,6 +124,7 @@ export function entryOf(
     air: isTune && Object.keys(draft.air).length > 0 ? draft.air : undefined,
     low: isTune ? end(low) : undefined,
     high: isTune ? end(high) : undefined,
+    found: isTune ? draft.found : undefined,
     meter:
       isTune && Object.values(draft.meter).some((v) => v !== undefined) ? draft.meter : undefined,
     notes: notes.trim() || undefined,

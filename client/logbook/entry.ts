@@ -1,4 +1,5 @@
 import type { GivenAir } from "../../model/air.ts";
+import type { Found } from "../../model/fit/row.ts";
 import type { MeterKind } from "../../model/tune.ts";
 
 /** What the logbook keeps, in this browser alone. SI throughout; times are ISO 8601 in UTC, ending in Z. */
@@ -85,6 +86,8 @@ export interface LogbookEntry {
   air?: GivenAir | undefined;
   low?: LoggedEnd | undefined;
   high?: LoggedEnd | undefined;
+  /** How both ends were found; what is not known is left out. */
+  found?: Found | undefined;
   meter?: LoggedMeter | undefined;
   /** On the heater's counter. */
   hours?: number | undefined;

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { ELEVATION_RANGE_m } from "../../model/air.ts";
+import { FOUND } from "../../model/fit/row.ts";
 import { METER_KINDS } from "../../model/tune.ts";
 import { logbookWords } from "../texts/logbook.ts";
 import { format } from "../units.ts";
@@ -109,6 +110,7 @@ export const entrySchema = z
     air: air.optional(),
     low: end.optional(),
     high: end.optional(),
+    found: z.enum(FOUND, choice).optional(),
     meter: z
       .strictObject({
         name: text(80).optional(),

@@ -25,7 +25,7 @@ export async function shareable(
   { heat_kW, dose_uL, supply_V }: LogbookHeater,
   contributor: string,
 ): Promise<Shareable> {
-  const { site, air, low, high, meter, at } = entry;
+  const { site, air, low, high, found, meter, at } = entry;
   if (!site || !low || !high) return { why: "incomplete" };
   if ([low, high].some(({ co_above_ppm }) => co_above_ppm !== undefined)) return { why: "ceiling" };
   const { lat, lon } = site;
@@ -36,6 +36,7 @@ export async function shareable(
     air: air && Object.keys(air).length > 0 ? air : undefined,
     low: endOf(low),
     high: endOf(high),
+    found,
     meter: meter && { kind: meter.kind, distance_m: meter.distance_m },
     tuned_on: monthOf(at),
     contributor,

@@ -1,7 +1,7 @@
 import { ENDS, type End } from "../../model/fit/group.ts";
 import type { LogbookEntry, LogbookHeater, LoggedEnd } from "../logbook/entry.ts";
 import { logbook, putAll } from "../logbook/store.ts";
-import { runOf } from "./run.ts";
+import { foundIn, runOf } from "./run.ts";
 import type { Session } from "./session.ts";
 
 /** What a heater gets called that the logbook does not know yet. */
@@ -41,14 +41,14 @@ function heaterOf({ id, plan }: Session, nameOf: Naming, now: Date): LogbookHeat
 /** The logbook's entry of a finished sweep. */
 export function entryOf(session: Session, heater_id: string, now: Date): LogbookEntry {
   const { plan, presses, begun_at, id, shared } = session;
-  const { results } = runOf(session);
+  const run = runOf(session);
   const end = (which: End): LoggedEnd => {
     const {
       pump_Hz = plan.ends[which].before_Hz,
       co_ppm,
       co_below_ppm,
       sweep,
-    } = results[which] ?? {};
+    } = run.results[which] ?? {};
     return { pump_Hz, fan_rpm: plan.ends[which].fan_rpm, co_ppm, co_below_ppm, sweep };
   };
   const [low, high] = ENDS.map(end) as [LoggedEnd, LoggedEnd];
@@ -67,6 +67,7 @@ export function entryOf(session: Session, heater_id: string, now: Date): Logbook
     air,
     low,
     high,
+    found: foundIn(run),
     meter: { kind: meter.kind, distance_m: meter.distance_m },
     ...(shared === "waits" && { shared: { key: id } }),
     ...(shared !== undefined &&

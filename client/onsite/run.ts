@@ -1,4 +1,6 @@
 import type { End } from "../../model/fit/group.ts";
+import type { Found } from "../../model/fit/row.ts";
+import { foundTogether } from "../../model/sweep/answer.ts";
 import type { CheckReading } from "../../model/sweep/middle.ts";
 import type { SweepReading } from "../../model/sweep/setup.ts";
 import type { EndResult, Press, Session } from "./session.ts";
@@ -143,6 +145,11 @@ function onward(run: Run): Run {
 /** Nothing has been set yet here. */
 function standing({ set: _, read_at: __, ...run }: Run): Run {
   return run;
+}
+
+/** How both ends came about; unknown while one is missing, or from before this was kept. */
+export function foundIn({ results: { low, high } }: Run): Found | undefined {
+  return low?.found && high?.found && foundTogether(low.found, high.found);
 }
 
 export function isEnd(phase: Phase): phase is End {

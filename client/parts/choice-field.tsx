@@ -8,9 +8,10 @@ export function ChoiceField<T extends string | number>(props: {
   name?: string;
   value: T;
   options: readonly (readonly [value: T, text: string])[];
+  hint?: string;
   onValue: (value: T) => void;
 }) {
-  const { label, name, value, options, onValue } = props;
+  const { label, name, value, options, hint, onValue } = props;
   const made = useId();
   const id = props.id ?? made;
   return (
@@ -20,6 +21,7 @@ export function ChoiceField<T extends string | number>(props: {
         id={id}
         name={name}
         value={value}
+        aria-describedby={hint && `${id}-note`}
         onChange={({ currentTarget: { selectedIndex } }) => {
           const chosen = options[selectedIndex];
           if (chosen) onValue(chosen[0]);
@@ -31,6 +33,11 @@ export function ChoiceField<T extends string | number>(props: {
           </option>
         ))}
       </select>
+      {hint && (
+        <p id={`${id}-note`} class="hint">
+          {hint}
+        </p>
+      )}
     </div>
   );
 }

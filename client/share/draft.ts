@@ -1,5 +1,6 @@
 import type { GivenAir } from "../../model/air.ts";
 import type { End } from "../../model/fit/group.ts";
+import type { Found } from "../../model/fit/row.ts";
 import { USUAL_CLASS_kW } from "../../model/heater.ts";
 import type { MeterKind, Tune } from "../../model/tune.ts";
 import { coarseElevation } from "./coarse-position.ts";
@@ -29,6 +30,7 @@ export interface Draft {
   air: GivenAir;
   low: DraftEnd;
   high: DraftEnd;
+  found?: Found | undefined;
   meter: { kind?: MeterKind | undefined; distance_m?: number | undefined };
   tuned_on?: string | undefined;
 }
@@ -64,12 +66,13 @@ export function tuneOf(draft: Draft, contributor: string): unknown {
     ...settings,
     ...(nothing_shown ? { co_below_ppm } : { co_ppm }),
   });
-  const { heater, air, low, high, meter } = draft;
+  const { heater, air, low, high, found, meter } = draft;
   const { elevation_m, elevation_sd_m, ...position } = draft.site;
   const tuned_on = draft.tuned_on && monthOf(draft.tuned_on);
   const site = { ...coarseElevation({ elevation_m, elevation_sd_m }), ...position };
   // Undefined fields fall away in JSON; empty parts are left out with them.
-  const said = { heater, site, air, low: end(low), high: end(high), meter, tuned_on, contributor };
+  const ends = { low: end(low), high: end(high), found };
+  const said = { heater, site, air, ...ends, meter, tuned_on, contributor };
   const plain = JSON.parse(JSON.stringify(said));
   for (const part of ["air", "meter"]) {
     if (Object.keys(plain[part]).length === 0) delete plain[part];
@@ -97,6 +100,7 @@ export function draftOf(tune: Omit<Tune, "contributor">, place: string | null): 
     air: tune.air ?? {},
     low: end("low"),
     high: end("high"),
+    found: tune.found,
     meter: tune.meter ?? {},
     tuned_on: tune.tuned_on,
   };

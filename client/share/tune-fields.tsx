@@ -4,6 +4,7 @@ import { ENDS, type PublishedFit } from "../../model/fit/group.ts";
 import { AtlasProblem } from "../api.ts";
 import { AirFields } from "../parts/air-fields.tsx";
 import { goToFirstMarked, hasUnread } from "../parts/first-marked.ts";
+import { FoundField } from "../parts/found-field.tsx";
 import { classesOf } from "../parts/heat-class-field.tsx";
 import { InEnglish, whatWentWrong } from "../parts/in-english.tsx";
 import { t } from "../texts/app.ts";
@@ -92,6 +93,7 @@ export function TuneFields({ form, fit, revising, onSend, onCancel }: TuneFields
       <div aria-live="polite">
         <HighCo advice={highReadings(shownReadings(draft))} />
       </div>
+      <FoundField value={draft.found} onValue={(found) => setDraft({ ...draft, found })} />
       <fieldset class="columns">
         <legend>{shareWords.meter}</legend>
         <MeterFields form={form} />

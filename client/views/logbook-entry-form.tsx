@@ -8,6 +8,7 @@ import { AirFields } from "../parts/air-fields.tsx";
 import { ChoiceField } from "../parts/choice-field.tsx";
 import { estimateHint } from "../parts/estimate-hint.ts";
 import { goToFirstMarked, hasUnread } from "../parts/first-marked.ts";
+import { FoundField } from "../parts/found-field.tsx";
 import { goToHeading } from "../parts/go-to.ts";
 import { MeterKindField } from "../parts/meter-kind-field.tsx";
 import { NumberField, useUnit } from "../parts/number-field.tsx";
@@ -101,6 +102,7 @@ export function LogbookEntryForm(props: {
                 advice={highReadings({ low: reading(draft.low), high: reading(draft.high) })}
               />
             </div>
+            <FoundField value={draft.found} onValue={(found) => fields.change({ found })} />
             <fieldset class="columns">
               <legend>{words.meter}</legend>
               <MeterFields {...fields} />

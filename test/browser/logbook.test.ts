@@ -59,6 +59,7 @@ async function logTune(page: Page, change: Record<string, string> = {}): Promise
   };
   for (const [name, value] of Object.entries(fields)) await field(page, name).fill(value);
   await field(page, "meter.kind").selectOption("portable meter");
+  await field(page, "found").selectOption("bracketed");
   await button(page, words.entry.save).click();
   await page.getByText(words.entry.kept).waitFor();
 }
@@ -195,6 +196,7 @@ test("a tune shared from its entry with the line cut arrives once, with nothing 
   expect(line.keys.filter((key) => key !== "undefined")).toHaveLength(1);
   expect(await tunes()).toBe(before + 1);
   expect(JSON.stringify(body)).not.toMatch(/private|Hut|hours|T\d\d:/);
+  expect(body.found).toBe("bracketed");
   expect(body.tuned_on).toMatch(/^\d{4}-\d\d$/);
 
   await entries(page)

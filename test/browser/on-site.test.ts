@@ -127,13 +127,15 @@ test("both ends without a network, one by keyboard alone, a reload on the way: m
   const logged = () =>
     page.evaluate(
       () =>
-        new Promise<{ id: string; low: { pump_Hz: number }; shared?: object }[]>((done) => {
-          const asking = indexedDB.open("hypsotune-logbook");
-          asking.onsuccess = () => {
-            const all = asking.result.transaction("entries").objectStore("entries").getAll();
-            all.onsuccess = () => done(all.result);
-          };
-        }),
+        new Promise<{ id: string; low: { pump_Hz: number }; found?: string; shared?: object }[]>(
+          (done) => {
+            const asking = indexedDB.open("hypsotune-logbook");
+            asking.onsuccess = () => {
+              const all = asking.result.transaction("entries").objectStore("entries").getAll();
+              all.onsuccess = () => done(all.result);
+            };
+          },
+        ),
     );
   const [entry, ...more] = await logged();
   expect(more).toEqual([]);
@@ -143,9 +145,15 @@ test("both ends without a network, one by keyboard alone, a reload on the way: m
   const arriving = page.waitForRequest((request) => request.method() === "POST");
   line.mend();
   await page.reload();
-  const { low: sentLow, high: sentHigh, meter } = (await arriving).postDataJSON() as Tune;
+  const {
+    low: sentLow,
+    high: sentHigh,
+    meter,
+    found: by,
+  } = (await arriving).postDataJSON() as Tune;
   expect([sentLow.pump_Hz, sentHigh.pump_Hz]).toEqual([low, high]);
   expect(meter).toEqual({ kind: "portable meter", distance_m: 0.3 });
+  expect([by, entry?.found]).toEqual(["bracketed", "bracketed"]);
   await page.locator(".onsite [data-verdict=accepted]").waitFor();
   await expect.poll(tunes).toBe(before + 1);
   await expect

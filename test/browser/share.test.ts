@@ -83,6 +83,7 @@ test("a slip is caught before sending and mended; verdict, comparison and receip
   });
   expect(JSON.stringify(body)).not.toContain("Leadville");
   expect(body.contributor).toMatch(/^[\w-]{16,64}$/);
+  expect(body).not.toHaveProperty("found");
   expect(sent[0]?.headers()["idempotency-key"]).toMatch(/^[\w-]{16,}$/);
 
   const version = await atlas.movedFrom(fitBefore);
@@ -99,9 +100,14 @@ test("a shared tune is looked up, revised and withdrawn from the list in this br
   const before = await tunes();
   await choosePlace(page, "Leadville", /Leadville, Colorado/);
   await fillSettings(page);
+  // How it was found is nobody's to guess: until it is said nothing is sent of it.
+  const found = page.getByLabel(shareWords.found);
+  expect(await found.inputValue()).toBe("");
+  await found.selectOption(shareWords.foundWays["stopped early"]);
   await field(page, "consent").check();
   await button(page, shareWords.send).click();
   await page.locator(".outcome[data-verdict=accepted]").waitFor();
+  expect(await found.inputValue()).toBe("");
   await page.reload();
   expect(await page.locator(".outcome").count()).toBe(0);
   const mine = page.locator(".receipts li");
@@ -111,9 +117,13 @@ test("a shared tune is looked up, revised and withdrawn from the list in this br
 
   await button(page, shareWords.revise).click();
   await expect.poll(() => field(page, "high.pump_Hz").inputValue()).toBe("3.3");
+  expect(await found.inputValue()).toBe("stopped early");
   await field(page, "high.pump_Hz").fill("3.4");
+  await found.selectOption(shareWords.foundWays.bracketed);
   await field(page, "consent").check();
+  const revision = page.waitForRequest((request) => request.method() === "PUT");
   await button(page, shareWords.sendRevision).click();
+  expect(((await revision).postDataJSON() as Tune).found).toBe("bracketed");
   await page.locator(".outcome[data-verdict=accepted]").waitFor();
   await mine.getByText(/0.9 Hz and 3.4 Hz/).waitFor();
   expect(await tunes()).toBe(before + 1);

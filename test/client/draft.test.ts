@@ -1,7 +1,15 @@
 import { expect, test } from "vitest";
-import { draftOf, emptyDraft, tuneOf, withValue, withValues } from "../../client/share/draft.ts";
+import {
+  draftOf,
+  emptyDraft,
+  nextDraft,
+  tuneOf,
+  withValue,
+  withValues,
+} from "../../client/share/draft.ts";
 import { judge } from "../../client/share/judge.ts";
 import { shareWords } from "../../client/texts/share.ts";
+import { FOUND } from "../../model/fit/row.ts";
 import { tuneSchema } from "../../model/tune.ts";
 import { inventedTunes } from "../browser/crowd.ts";
 import { EMPTY_ATLAS } from "../model/invented-fit.ts";
@@ -18,6 +26,16 @@ test("a tune put into the form and taken out again is the same tune", () => {
   const below = { ...inventedTunes(1)[0], low: { pump_Hz: 1, fan_rpm: 1600, co_below_ppm: 30 } };
   const { contributor, ...rest } = tuneSchema.parse(below);
   expect(tuneOf(draftOf(rest, null), contributor)).toEqual(below);
+});
+
+test("how a tune was found goes with it, is not taken for known, and is asked again of the next one", () => {
+  const [{ contributor, ...tune } = {} as never] = inventedTunes(1);
+  const sent = (draft: ReturnType<typeof emptyDraft>) => tuneOf(draft, contributor);
+  for (const found of FOUND) {
+    expect(sent({ ...draftOf(tune, null), found })).toMatchObject({ found });
+  }
+  expect(sent({ ...draftOf(tune, null), found: undefined })).not.toHaveProperty("found");
+  expect(nextDraft(draftOf(tune, null)).found).toBeUndefined();
 });
 
 test("an estimated elevation goes with its uncertainty, both to 10 m; one that is typed in its place goes as typed", () => {

@@ -22,6 +22,7 @@ import { logbookOfText } from "../../client/logbook/read-file.ts";
 import { csvOfLogbook, jsonOfLogbook } from "../../client/logbook/write-file.ts";
 import { logbookWords } from "../../client/texts/logbook.ts";
 import { Refused } from "../../client/trip/refused.ts";
+import { FOUND } from "../../model/fit/row.ts";
 import { METER_KINDS } from "../../model/tune.ts";
 
 const figure = (min: number, max: number) =>
@@ -81,6 +82,7 @@ const entryOf = (heater_id: string) =>
     air: maybe(record({ temperature_C: figure(-60, 50), humidity_pct: maybe(figure(0, 100)) })),
     low: end,
     high: end,
+    found: maybe(constantFrom(...FOUND)),
     meter: maybe(record({ kind: constantFrom(...METER_KINDS), distance_m: figure(0.01, 10) })),
     hours: maybe(figure(0, 1e6)),
     notes: maybe(text),
@@ -229,6 +231,9 @@ test("what is wrong with a JSON file is said with its line", async () => {
     message: files.field("kind", check.choice),
     line: 6,
   });
+  expect(why(json.replace('"notes":"old"', '"found":"by ear"')).message).toBe(
+    files.field("found", check.choice),
+  );
   expect(why(json.replace('"heat_kW":5', '"heat_kW":500'))).toEqual({
     message: files.field("heat_kW", check.between("1", "15")),
     line: 3,

@@ -265,6 +265,29 @@ test("the tune and the logbook's entry say what was found, with nothing typed ag
   });
 });
 
+test("tune and entry say how they were found: no better than the worse end, and nothing where an end does not say", () => {
+  const left = (low: string | undefined, high: string | undefined) =>
+    after([
+      ...WARM,
+      [900, { is: "accept", end: "low", result: { ...result(1.2, 15), found: low } }],
+      [900, { is: "accept", end: "high", result: { ...result(4.1, 10), found: high } }],
+    ]);
+  const cases = [
+    ["bracketed", "bracketed", "bracketed"],
+    ["bracketed", "stopped early", "stopped early"],
+    ["as suggested", "bracketed", "as suggested"],
+    ["bracketed", undefined, undefined],
+    [undefined, undefined, undefined],
+  ] as const;
+  for (const [low, high, found] of cases) {
+    const session = left(low, high);
+    expect(tuneOfSweep(session, "invented-contributor").found).toBe(found);
+    expect(entryOf(session, "heater-1", new Date(BEGUN)).found).toBe(found);
+  }
+  // One end is still being swept.
+  expect(entryOf(after(BOTH.slice(0, 3)), "heater-1", new Date(BEGUN)).found).toBeUndefined();
+});
+
 test("a place found on the map or by name: tune and entry keep how good its elevation is", () => {
   const at = { lat: 46.9, lon: 9.7, elevation_m: 1873, sd_m: 64, source: "interpolated" };
   const place = { name: "Pass", region: null, country: null, population: 0, kind: "pass" as const };

@@ -39,3 +39,18 @@ test("it stays with the entry through the form, and with the next entry at the s
   const next = newDraft("tune", heater, [entry], NOW);
   expect(next).toMatchObject({ elevation_m: 2243, elevation_sd_m: 31 });
 });
+
+test("how it was found is shared with it, stays through the form, and is not said of the next tune or of a note", async () => {
+  const swept: LogbookEntry = { ...entry, found: "bracketed" };
+  const foundSent = async (of: LogbookEntry) => {
+    const said = await shareable(of, heater, "key-made-on-sending");
+    return "tune" in said ? said.tune.found : said.why;
+  };
+  expect(await foundSent(swept)).toBe("bracketed");
+  expect(await foundSent(entry)).toBeUndefined();
+  const again = entryOf(draftOfEntry(swept), NOW);
+  expect("entry" in again && again.entry.found).toBe("bracketed");
+  expect(newDraft("tune", heater, [swept], NOW).found).toBeUndefined();
+  const note = entryOf({ ...draftOfEntry(swept), kind: "note" }, NOW);
+  expect("entry" in note && note.entry).not.toHaveProperty("found");
+});

@@ -111,7 +111,7 @@ export const logbookWords: typeof import("../en/logbook.ts").logbookWords = {
     share: "Diese Abstimmung teilen",
     shareThis: (what: string) => `Diese Abstimmung teilen: ${what}`,
     what: (elevation: string) =>
-      `Gesendet werden: Heizung, Luft, beide Enden mit ihrem CO, Messgerät, Monat und ${elevation}; vom Standort nur die Mitte der Kartenzelle. Nicht gesendet: Name des Ortes, Tag, Notizen, Foto, Stunden.`,
+      `Gesendet werden: Heizung, Luft, beide Enden mit ihrem CO, wie sie gefunden wurden, Messgerät, Monat und ${elevation}; vom Standort nur die Mitte der Kartenzelle. Nicht gesendet: Name des Ortes, Tag, Notizen, Foto, Stunden.`,
     cannot:
       "Eine Anzeige am Ende des Messgeräts ist kein End-CO: Diese Abstimmung lässt sich nicht teilen.",
     looks:

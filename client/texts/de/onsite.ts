@@ -356,7 +356,7 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
     },
     shareTitle: "Diese Abstimmung teilen",
     shareIntro:
-      "So, wie sie oben steht, mit Messgerät, Luft und Monat. Du musst nichts neu tippen.",
+      "So, wie sie oben steht, mit Messgerät, Luft, Monat und wie du darauf gekommen bist. Du musst nichts neu tippen.",
     sharePlace:
       "Auch den Ort senden, als Mitte einer Kartenzelle von etwa 250 km²; nichts Genaueres verlässt diesen Browser.",
     wrong: "So lässt sie sich nicht teilen:",

@@ -20,6 +20,15 @@ export const shareWords: typeof import("../en/share.ts").shareWords = {
   coFloor: "Anzeigegrenze des Messgeräts, ppm",
   power: "Leistungseinstellung, eine bloße Zahl (freiwillig)",
   doseHint: "Falls bekannt: Das Schild einer Pumpe oder ein Messbecher sagt es. Freiwillig.",
+  found: "Wie bist du auf diese Werte gekommen?",
+  foundWays: {
+    bracketed: "Auf beiden Seiten über die niedrigste Anzeige hinaus",
+    "stopped early": "Vorher aufgehört",
+    "as suggested": "Beim Vorschlag belassen",
+  },
+  foundUnknown: "Weiß ich nicht",
+  foundHint:
+    "Auf beiden Seiten: CO stieg wieder, magerer wie fetter eingestellt, bei kleinster wie bei größter Leistung. Eine nur übernommene Einstellung sagt dem Atlas nichts Neues.",
   meter: "Messgerät und Monat (freiwillig)",
   meterKind: "Art des Messgeräts",
   meterKinds: {

@@ -107,7 +107,7 @@ export const logbookWords = {
     share: "Share this tune",
     shareThis: (what: string) => `Share this tune: ${what}`,
     what: (elevation: string) =>
-      `Sent: heater, air, both ends with their CO, meter, month, and ${elevation}; of the position only the middle of its map cell. Not sent: name of the place, date, notes, photo, hours.`,
+      `Sent: heater, air, both ends with their CO, how they were found, meter, month, and ${elevation}; of the position only the middle of its map cell. Not sent: name of the place, date, notes, photo, hours.`,
     cannot: "A reading at the meter's end is no final CO: this tune cannot be shared.",
     looks: "This looks like a slip. Change the entry, or send it as it is: it would be held.",
     cancel: "Do not share",

@@ -349,7 +349,8 @@ export const onsite = {
         "Worked out from the density of the air, not measured. If you can, read the meter again outdoors in the cold air, and set it back when it gets warmer.",
     },
     shareTitle: "Share this tune",
-    shareIntro: "As it stands above, with meter, air and month. You need not type anything again.",
+    shareIntro:
+      "As it stands above, with meter, air, month and how it was found. You need not type anything again.",
     sharePlace:
       "Send the place too, as the middle of a map cell of about 250 km²; nothing finer leaves this browser.",
     wrong: "It cannot be shared as it is:",

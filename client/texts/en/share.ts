@@ -20,6 +20,15 @@ export const shareWords = {
   coFloor: "Floor of the meter, ppm",
   power: "Power setting, a plain number (optional)",
   doseHint: "If you know it: a pump's label or a measured cup tells. Optional.",
+  found: "How did you find it?",
+  foundWays: {
+    bracketed: "Went past the lowest reading on both sides",
+    "stopped early": "Stopped before that",
+    "as suggested": "Left it at the suggested settings",
+  },
+  foundUnknown: "I do not know",
+  foundHint:
+    "On both sides: CO rose again when set leaner and when set richer, at lowest and at highest power. A setting that was only copied tells the atlas nothing new.",
   meter: "Meter and month (optional)",
   meterKind: "Kind of meter",
   meterKinds: {

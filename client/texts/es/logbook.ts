@@ -111,7 +111,7 @@ export const logbookWords: typeof import("../en/logbook.ts").logbookWords = {
     share: "Compartir este ajuste",
     shareThis: (what: string) => `Compartir este ajuste: ${what}`,
     what: (elevation: string) =>
-      `Se envía: calefactor, aire, ambos extremos con su CO, medidor, mes y ${elevation}; de la posición, solo el centro de su celda del mapa. No se envía: nombre del lugar, día, notas, foto, horas.`,
+      `Se envía: calefactor, aire, ambos extremos con su CO, cómo se encontraron, medidor, mes y ${elevation}; de la posición, solo el centro de su celda del mapa. No se envía: nombre del lugar, día, notas, foto, horas.`,
     cannot:
       "Una lectura en el tope del medidor no es un CO final: este ajuste no se puede compartir.",
     looks: "Esto parece un descuido. Cambie la entrada o envíela tal cual: quedaría retenida.",

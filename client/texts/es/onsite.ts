@@ -353,7 +353,8 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
         "Calculado con la densidad del aire, no medido. Si puedes, lee el medidor otra vez al aire libre con el frío, y vuelve a los ajustes de ahora cuando haga menos frío.",
     },
     shareTitle: "Compartir este ajuste",
-    shareIntro: "Como está arriba, con medidor, aire y mes. No hay que escribir nada otra vez.",
+    shareIntro:
+      "Como está arriba, con medidor, aire, mes y cómo lo encontraste. No hay que escribir nada otra vez.",
     sharePlace:
       "Enviar también el lugar, como el centro de una celda del mapa de unos 250 km²; nada más preciso sale de este navegador.",
     wrong: "Así no se puede compartir:",

@@ -20,6 +20,15 @@ export const shareWords: typeof import("../en/share.ts").shareWords = {
   coFloor: "Mínimo que marca el medidor, ppm",
   power: "Nivel de potencia, un simple número (opcional)",
   doseHint: "Si la sabe: la dice la etiqueta de la bomba o un vaso medidor. Opcional.",
+  found: "¿Cómo encontraste este ajuste?",
+  foundWays: {
+    bracketed: "Pasé la lectura más baja por ambos lados",
+    "stopped early": "Paré antes",
+    "as suggested": "Lo dejé en los ajustes sugeridos",
+  },
+  foundUnknown: "No lo sé",
+  foundHint:
+    "Por ambos lados: el CO volvió a subir con un ajuste más pobre y con uno más rico, a la potencia mínima y a la máxima. Un ajuste solo copiado no dice nada nuevo al atlas.",
   meter: "Medidor y mes (opcional)",
   meterKind: "Tipo de medidor",
   meterKinds: {
