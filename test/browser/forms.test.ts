@@ -92,7 +92,7 @@ async function fillShare(page: Page): Promise<void> {
 }
 
 test("a night's fuel is that of the rates logged last and the heater's dose, and it is said what it would be set for tonight's air", async () => {
-  const { page, complaints, close } = await open("logbook");
+  const { page, close } = await open("logbook");
   await addHeater(page, { "heater.dose_uL": "22" });
   const needs = page.locator(".needs li");
   const about = page.locator(".needs + .note");
@@ -124,12 +124,11 @@ test("a night's fuel is that of the rates logged last and the heater's dose, and
   await inForm(page, "heater.dose_uL").fill("");
   await button(page, words.heater.save).click();
   await about.getByText(words.supply.class).waitFor();
-  expect(complaints).toEqual([]);
   await close();
 });
 
 test("logbook: a field put right is marked no more, and what is no number is not kept as the number before it", async () => {
-  const { page, complaints, close } = await open("logbook");
+  const { page, close } = await open("logbook");
   await button(page, words.heater.add).click();
   await page.locator('[name="heater.name"]:focus').waitFor();
   await button(page, words.heater.save).click();
@@ -165,12 +164,11 @@ test("logbook: a field put right is marked no more, and what is no number is not
     .locator(".entries > li")
     .getByText(/4\.1 Hz/)
     .waitFor();
-  expect(complaints).toEqual([]);
   await close();
 });
 
 test("logbook: an entry's form is seen from its beginning, what was kept is gone on from, and Undo is in sight and in focus", async () => {
-  const { page, complaints, close } = await open("logbook");
+  const { page, close } = await open("logbook");
   await addHeater(page);
   for (const hours of ["10", "20", "30", "40"]) await logTune(page, { hours });
   const entries = page.locator(".entries > li");
@@ -204,12 +202,11 @@ test("logbook: an entry's form is seen from its beginning, what was kept is gone
   await page.locator("button:focus", { hasText: shareWords.close }).waitFor();
   await page.keyboard.press("Enter");
   await page.getByText(words.entry.undone).waitFor({ state: "detached" });
-  expect(complaints).toEqual([]);
   await close();
 });
 
 test("logbook: a high final reading is said while it is typed, with the entry, and before it is shared", async () => {
-  const { page, complaints, close } = await open("logbook");
+  const { page, close } = await open("logbook");
   await addHeater(page);
   await button(page, words.entry.add.tune).click();
   const form = page.locator("form .high-co");
@@ -233,12 +230,11 @@ test("logbook: a high final reading is said while it is typed, with the entry, a
     .waitFor();
   await button(page, /^Share this tune:/).click();
   await expect.poll(() => entry.locator(".shared .high-co").count()).toBe(1);
-  expect(complaints).toEqual([]);
   await close();
 });
 
 test("share: revising begins at the form's heading; a withdrawal is said in sight; what is no number is not sent", async () => {
-  const { page, complaints, close } = await open("share");
+  const { page, close } = await open("share");
   await fillShare(page);
   await field(page, "high.pump_Hz").fill("3.7");
   await field(page, "high.pump_Hz").fill("3.7o");
@@ -261,7 +257,6 @@ test("share: revising begins at the form's heading; a withdrawal is said in sigh
   const said = page.getByText(shareWords.withdrawn);
   await said.waitFor();
   expect(await isInSight(said)).toBe(true);
-  expect(complaints).toEqual([]);
   await close();
 });
 
@@ -291,11 +286,11 @@ test("share: a tune that waits says so in sight; one to mend begins at the form'
   await page.getByText(shareWords.keptForm).waitFor();
   await field(page, "low.co_ppm").fill("13");
   await page.getByText(shareWords.keptForm).waitFor({ state: "detached" });
-  await close();
+  await close(/Failed to load resource: (net::|.* 422)/);
 });
 
 test("trip: what is missing or out of bounds is said at its own field until it is put right", async () => {
-  const { page, complaints, close } = await open("trip");
+  const { page, close } = await open("trip");
   await button(page, trip.add.button).click();
   await page.locator('[name="new.elevation_m"]:focus').waitFor();
   await page.getByText(trip.add.needElevation).waitFor();
@@ -318,12 +313,11 @@ test("trip: what is missing or out of bounds is said at its own field until it i
     await nights.fill(typed);
     expect([typed, await isMarked(nights)]).toEqual([typed, wrong]);
   }
-  expect(complaints).toEqual([]);
   await close();
 });
 
 test("card: an end of a range that the other end kept out is taken once the other makes room", async () => {
-  const { page, complaints, close } = await open("card");
+  const { page, close } = await open("card");
   const [from, to] = [field(page, "elevation.from_m"), field(page, "elevation.to_m")];
   await from.fill("4400");
   await page.getByText(cardWords.fields.atMost("4,200 m")).waitFor();
@@ -334,18 +328,16 @@ test("card: an end of a range that the other end kept out is taken once the othe
   const choice = () =>
     page.evaluate(() => JSON.parse(localStorage.getItem("hypsotune.card") ?? "{}").elevation_m);
   await expect.poll(choice).toEqual([4400, 5200]);
-  expect(complaints).toEqual([]);
   await close();
 });
 
 test("atlas: an elevation out of bounds is marked no more once a place is chosen in its stead", async () => {
-  const { page, complaints, close } = await open("atlas");
+  const { page, close } = await open("atlas");
   const elevation = field(page, "site.elevation_m");
   await elevation.fill("9999");
   expect(await isMarked(elevation)).toBe(true);
   await choosePlace(page, "Leadville", /Leadville, Colorado/);
   await expect.poll(() => elevation.inputValue()).toBe("3097");
   expect(await isMarked(elevation)).toBe(false);
-  expect(complaints).toEqual([]);
   await close();
 });

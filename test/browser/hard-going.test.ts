@@ -1,13 +1,12 @@
-import type { Browser, BrowserContextOptions, Page } from "playwright-core";
+import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { t } from "../../client/texts/app.ts";
 import { offline } from "../../client/texts/offline.ts";
 import { shareWords } from "../../client/texts/share.ts";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import type { Health } from "../../server/contract.ts";
-import { WAIT_ms } from "../limits.ts";
 import { inventedTunes } from "./crowd.ts";
-import { field, openPage, shownRates } from "./open-page.ts";
+import { CUT_OFF, field, openPage, shownRates } from "./open-page.ts";
 import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
 import { plainBrowser } from "./shared.ts";
 
@@ -42,14 +41,6 @@ async function fillTune(page: Page, low_pump_Hz: number): Promise<void> {
   await field(page, "consent").check();
 }
 
-/** A page before its first address, so that clock and line can be set. */
-async function unopened(options: BrowserContextOptions = {}): Promise<Page> {
-  const context = await browser.newContext({ serviceWorkers: "block", ...options });
-  const page = await context.newPage();
-  page.setDefaultTimeout(WAIT_ms);
-  return page;
-}
-
 test.each([
   // Already 1 December there, still 30 November here.
   { timezoneId: "Pacific/Kiritimati", now: "2026-11-30T11:00:00Z", december: true },
@@ -57,7 +48,7 @@ test.each([
   { timezoneId: "America/Anchorage", now: "2026-12-01T05:00:00Z", december: false },
 ])("in $timezoneId the fit's age and the month of a tune are right", async (there) => {
   const { published_at } = await atlas.get<PublishedFit>("/fit");
-  const page = await unopened({ timezoneId: there.timezoneId });
+  const { page, close } = await openPage(browser, "about:blank", { timezoneId: there.timezoneId });
   await page.clock.setFixedTime(Date.parse(published_at ?? "") + 3 * 3_600_000);
   await page.goto(atlas.url);
   await page.getByText(t.basis.ages.hours(3)).waitFor();
@@ -72,11 +63,13 @@ test.each([
     .toBe(!there.december);
   await field(page, "tuned_on").fill("2026-11");
   await expect.poll(async () => (await note.textContent())?.includes("not come yet")).toBe(false);
-  await page.context().close();
+  await close(CUT_OFF);
 });
 
 test("with a slow atlas the page says it is asking, and nothing in sight moves when the answer comes", async () => {
-  const page = await unopened({ viewport: { width: 360, height: 740 } });
+  const { page, close } = await openPage(browser, "about:blank", {
+    viewport: { width: 360, height: 740 },
+  });
   const held = Promise.withResolvers<void>();
   await page.route("**/api/fit", async (route) => {
     await held.promise;
@@ -97,7 +90,7 @@ test("with a slow atlas the page says it is asking, and nothing in sight moves w
   await page.locator(".offline").waitFor();
   // "Good" by web.dev's Core Web Vitals is a layout shift of at most 0.1.
   expect(await page.evaluate(() => (globalThis as { moved?: number }).moved)).toBeLessThan(0.1);
-  await page.context().close();
+  await close();
 });
 
 test("while an answer is awaited a tune is not sent again, however often one presses", async () => {

@@ -23,7 +23,7 @@ beforeAll(async () => {
 });
 
 test("German: numbers with a comma, read and written; slips in German; nothing English that is not marked", async () => {
-  const { page, complaints, close } = await openPage(browser, atlas.url, { locale: "de-DE" });
+  const { page, close } = await openPage(browser, atlas.url, { locale: "de-DE" });
   await page.locator(".end output").first().waitFor();
   expect(
     await page.evaluate(() => [document.documentElement.lang, document.documentElement.dir]),
@@ -83,12 +83,11 @@ test("German: numbers with a comma, read and written; slips in German; nothing E
   expect(figures).toContain("1.500 m");
   expect(figures).toContain("Kleinste Quadrate");
   expect(figures.filter((text) => /\d,\d{3} m/.test(text))).toEqual([]);
-  expect(complaints).toEqual([]);
   await close();
 });
 
 test("Spanish by choice, each language named in itself; the choice is remembered", async () => {
-  const { page, complaints, close } = await openPage(browser, atlas.url);
+  const { page, close } = await openPage(browser, atlas.url);
   await page.getByText(english.safety.notice).waitFor();
   const choice = page.getByRole("group", { name: english.language });
   expect(
@@ -113,7 +112,6 @@ test("Spanish by choice, each language named in itself; the choice is remembered
   await page.locator(".end output").first().waitFor();
   expect(await page.evaluate(() => document.documentElement.lang)).toBe("es");
   expect(await page.locator(".rate output").first().textContent()).toMatch(/^\d,\d$/);
-  expect(complaints).toEqual([]);
   await close();
 });
 

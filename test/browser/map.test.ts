@@ -104,13 +104,12 @@ describe("one map, drawn once", () => {
 
   // As it was found.
   afterEach(async () => {
-    const { page, complaints } = drawn;
+    const { page } = drawn;
     await page.getByLabel(mapWords.end).selectOption("low");
     await page.getByLabel(mapWords.shown).selectOption("rate");
     await field(page, "air.temperature_C").fill("");
     await page.waitForTimeout(100);
     await mapDrawn(page);
-    expect(complaints).toEqual([]);
   });
 
   afterAll(() => drawn?.close());
@@ -246,7 +245,7 @@ describe("one map, drawn once", () => {
 test("this device's position, asked for only on a press, gives the tune that search and the API give", async () => {
   const { places } = await atlas.get<PlacesAnswer>("/places?q=Leadville&limit=1");
   const { lat, lon, elevation_m } = places[0] as PlacesAnswer["places"][0];
-  const { page, complaints, close } = await openPage(plain, atlas.url, {
+  const { page, close } = await openPage(plain, atlas.url, {
     ...SMALL,
     permissions: ["geolocation"],
     geolocation: { latitude: lat, longitude: lon },
@@ -271,7 +270,6 @@ test("this device's position, asked for only on a press, gives the tune that sea
   await choosePlace(page, "Leadville", /Leadville, Colorado/);
   expect(await field(page, "site.elevation_m").inputValue()).toBe(String(elevation_m));
   expect(await shownRates(page)).toEqual(byPosition);
-  expect(complaints).toEqual([]);
   await close();
 });
 
@@ -295,7 +293,7 @@ test("every cell of the map is also a row of text", async () => {
 });
 
 test("a lost drawing context: a word and a still picture, and the same map when it is back", async () => {
-  const { page, complaints, close } = await openPage(browser, atlas.url, COARSE);
+  const { page, close } = await openPage(browser, atlas.url, COARSE);
   await mapDrawn(page);
   const before = middle(await coloursAt(page, GROUND.sahara));
   await page.evaluate(() => {
@@ -314,12 +312,11 @@ test("a lost drawing context: a word and a still picture, and the same map when 
   await expect
     .poll(async () => apart(middle(await coloursAt(page, GROUND.sahara)), before))
     .toBeGreaterThan(8);
-  expect(complaints.filter((text) => !text.includes("CONTEXT_LOST"))).toEqual([]);
-  await close();
+  await close(/CONTEXT_LOST/);
 });
 
 test("the trip fetches its map when that is opened; a tap, or Enter for its middle, adds a stop", async () => {
-  const { page, complaints, close } = await openPage(browser, `${atlas.url}/#/trip`, COARSE);
+  const { page, close } = await openPage(browser, `${atlas.url}/#/trip`, COARSE);
   await page.getByText(trip.map.open).waitFor();
   const library = () =>
     page.evaluate(() =>
@@ -342,7 +339,6 @@ test("the trip fetches its map when that is opened; a tap, or Enter for its midd
   const { elevation_m } = await atlas.get<ElevationAnswer>("/elevation?lat=50&lon=60");
   await expect.poll(async () => Number(await third.inputValue())).toBeGreaterThan(0);
   expect(Math.abs(Number(await third.inputValue()) - elevation_m)).toBeLessThan(150);
-  expect(complaints).toEqual([]);
   await close();
 });
 
@@ -357,11 +353,9 @@ test("without WebGL the page says so in a word and everything else works", async
   expect(await page.locator(".map-side tbody tr").count()).toBeGreaterThan(5);
   // The still picture has the legend's colours, and a click on it asks like one on the map.
   await page.locator('.land-picture[data-drawn="yes"]').waitFor();
-  const [, , siberia] = await page.locator(".land-picture canvas").evaluate((canvas) => {
+  const siberia = await page.locator(".land-picture canvas").evaluate((canvas) => {
     const context = (canvas as HTMLCanvasElement).getContext("2d");
-    return [0, 1, 2].map((i) =>
-      [...(context?.getImageData(367 + i, 88, 1, 1).data ?? [])].slice(0, 3),
-    );
+    return [...(context?.getImageData(369, 88, 1, 1).data ?? [])].slice(0, 3);
   });
   const legend = await legendOf(page);
   const { elevation_m } = await atlas.get<ElevationAnswer>("/elevation?lat=61&lon=79");

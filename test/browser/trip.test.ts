@@ -71,7 +71,7 @@ async function expectShown(page: Page, answer: TripAnswer): Promise<void> {
 }
 
 test("three stops typed: start tunes, one tune, the fewest with the change-over, fuel; the link opens the same elsewhere", async () => {
-  const { page, complaints, close } = await openTrip();
+  const { page, close } = await openTrip();
   await page.getByText(words.list.empty).waitFor();
   for (const stop of STOPS) await typeStop(page, stop);
   await field(page, "heater.dose_uL").fill("22");
@@ -118,7 +118,6 @@ test("three stops typed: start tunes, one tune, the fewest with the change-over,
   );
   await fresh.page.getByText((await nights.textContent()) ?? "").waitFor();
   await fresh.page.getByText(words.keep.opened(3)).waitFor();
-  expect([...complaints, ...fresh.complaints]).toEqual([]);
   await fresh.close();
 
   await page.reload();
@@ -127,7 +126,7 @@ test("three stops typed: start tunes, one tune, the fewest with the change-over,
 });
 
 test("order by keyboard, shifts of a stop's own tune, a place by search, one removed", async () => {
-  const { page, complaints, close } = await openTrip();
+  const { page, close } = await openTrip();
   for (const stop of STOPS.slice(0, 2)) await typeStop(page, stop);
   await button(page, words.list.earlierThan("Pass")).press("Enter");
   await expectShown(page, await asked([STOPS[1] as object, STOPS[0] as object]));
@@ -149,7 +148,6 @@ test("order by keyboard, shifts of a stop's own tune, a place by search, one rem
   await page.getByText(words.list.empty).waitFor();
   await button(page, words.list.bringBack).click();
   await expect.poll(() => page.locator(".trip-table tbody tr").count()).toBe(2);
-  expect(complaints).toEqual([]);
   await close();
 });
 
@@ -166,7 +164,7 @@ const GPX = `<?xml version="1.0"?>
 </gpx>`;
 
 test("a bad CSV is refused with its line and leaves the trip as it was; mended it is taken", async () => {
-  const { page, complaints, close } = await openTrip();
+  const { page, close } = await openTrip();
   const bad = "name,elevation_m,temperature_C\nHarbour,5,8\nPass,high,-9\n";
   await field(page, "file").setInputFiles(fileOf("trip.csv", bad));
   await page.getByText(/^Line 3: elevation_m is not a number: “high”/).waitFor();
@@ -174,7 +172,6 @@ test("a bad CSV is refused with its line and leaves the trip as it was; mended i
   await field(page, "file").setInputFiles(fileOf("trip.csv", bad.replace("high", "2300")));
   await page.getByText(words.add.added(2)).first().waitFor();
   await expectShown(page, await asked(STOPS.slice(0, 2)));
-  expect(complaints).toEqual([]);
   await close();
 });
 
@@ -197,7 +194,8 @@ test("GPX: waypoints and route points; an elevation is estimated and widens the 
   await page.getByText(/Estimated from the position, within ±/).waitFor();
   const elevation = Number(await field(page, "stops.1.elevation_m").inputValue());
   expect(Math.abs(elevation - 3097)).toBeLessThan(300);
-  await close();
+  // What Chromium makes of bad XML is a page with a style of its own, which our policy refuses.
+  await close(/inline style/);
 });
 
 test("a hostile or damaged link is refused in words, and the trip kept here stays", async () => {
@@ -208,7 +206,6 @@ test("a hostile or damaged link is refused in words, and the trip kept here stay
   expect(await first.page.locator(".stops li").count()).toBe(1);
   await first.page.goto(`${atlas.url}/#/trip/9.AAAA`);
   await first.page.getByRole("alert").getByText(words.refused.linkNewer).waitFor();
-  expect(first.complaints).toEqual([]);
   await first.close();
 });
 
@@ -261,7 +258,7 @@ function shiftsIn(text: string): number[] {
 }
 
 test("verdict, tune, table, chart, paper and file say the same figures, of rates that can be set", async () => {
-  const { page, complaints, close } = await openTrip(`/${textOf({ ...NEW_TRIP, stops: FOUR })}`);
+  const { page, close } = await openTrip(`/${textOf({ ...NEW_TRIP, stops: FOUR })}`);
   await page.getByText(words.plan.yes("12", "25")).waitFor();
   const low = await numbers(page, ".trip-table td[data-shift]", "shift");
   const ends = { low: low.filter((_, i) => i % 2 === 0), high: low.filter((_, i) => i % 2 === 1) };
@@ -303,7 +300,6 @@ test("verdict, tune, table, chart, paper and file say the same figures, of rates
   for (const text of [...facts, ...cells, ...drawn]) {
     expect(letters).toContain(text.replaceAll(/\s/g, ""));
   }
-  expect(complaints).toEqual([]);
   await close();
 });
 
@@ -381,8 +377,7 @@ for (const locale of ["en-US", "de-DE", "es-ES"]) {
 
 // test/browser/views.test.ts looks at the whole view in both themes, wide and narrow.
 test("cautions of the road stand below the trip", async () => {
-  const { page, complaints, close } = await openTrip();
+  const { page, close } = await openTrip();
   for (const line of words.cautions.lines) await page.getByText(line).waitFor();
-  expect(complaints).toEqual([]);
   await close();
 });
