@@ -55,7 +55,7 @@ export const tunes = sqliteTable(
     submitted_on: text().notNull(),
     verdict: text({ enum: ["accepted", "held"] }).notNull(),
   },
-  (t) => [index("tunes_by_class").on(t.heat_kW)],
+  (t) => [index("tunes_by_class").on(t.heat_kW, t.verdict, t.density_kg_m3)],
 );
 
 /** Who or what decided on a tune, and why: append-only while the tune exists. */

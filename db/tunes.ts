@@ -1,4 +1,4 @@
-import { and, asc, desc, eq, gt, inArray, isNotNull, sql } from "drizzle-orm";
+import { and, asc, desc, eq, gt, gte, inArray, isNotNull, lt, type SQL, sql } from "drizzle-orm";
 import type { FitRow } from "../model/fit/row.ts";
 import type { Database, Statement } from "./database.ts";
 import { decisions, idempotencyKeys, tunes } from "./schema.ts";
@@ -200,6 +200,55 @@ export async function* acceptedTunes(db: Database, page = 1000): AsyncGenerator<
 /** A tune's month: its own, or that of its submission. */
 const monthOfTune = sql<string>`coalesce(${tunes.tuned_on}, ${tunes.submitted_on})`;
 
+/** What is shown of a tune where it is one of many: no finer in time than the open data, and nothing of where. */
+const shownOfTune = {
+  month: monthOfTune,
+  heat_kW: tunes.heat_kW,
+  elevation_m: tunes.elevation_m,
+  temperature_C: tunes.temperature_C,
+  density_kg_m3: tunes.density_kg_m3,
+  low: {
+    pump_Hz: tunes.low_pump_Hz,
+    fan_rpm: tunes.low_fan_rpm,
+    co_ppm: tunes.low_co_ppm,
+    co_below_ppm: tunes.low_co_below_ppm,
+  },
+  high: {
+    pump_Hz: tunes.high_pump_Hz,
+    fan_rpm: tunes.high_fan_rpm,
+    co_ppm: tunes.high_co_ppm,
+    co_below_ppm: tunes.high_co_below_ppm,
+  },
+};
+
+/**
+ * Accepted tunes of a size that may be the nearest to some air, or were tuned in some places: so many to either side of
+ * the density, and so many of the places, the same tune perhaps twice.
+ */
+export async function tunesAbout(
+  db: Database,
+  about: { heat_kW: number; density_kg_m3: number; places: readonly string[] },
+  most: number,
+) {
+  const { heat_kW, density_kg_m3, places } = about;
+  const columns = { id: tunes.id, cell: tunes.cell, place: tunes.place, dose_uL: tunes.dose_uL };
+  const some = (where: SQL | undefined, order: SQL) =>
+    db
+      .select({ ...columns, ...shownOfTune })
+      .from(tunes)
+      .where(and(eq(tunes.heat_kW, heat_kW), eq(tunes.verdict, "accepted"), where))
+      .orderBy(order, asc(tunes.id))
+      .limit(most);
+  const { density_kg_m3: density } = tunes;
+  return [
+    ...(await some(gte(density, density_kg_m3), asc(density))),
+    ...(await some(lt(density, density_kg_m3), desc(density))),
+    ...(places.length > 0
+      ? await some(inArray(tunes.place, [...places]), sql`abs(${density} - ${density_kg_m3})`)
+      : []),
+  ];
+}
+
 /** Accepted tunes of at most {@link IDS_AT_ONCE} kept cells, newest month first, and over how many, how high and from when. */
 export async function tunesOfCells(db: Database, cells: readonly string[], most: number) {
   const inThem = and(eq(tunes.verdict, "accepted"), inArray(tunes.cell, [...cells]));
@@ -214,25 +263,7 @@ export async function tunesOfCells(db: Database, cells: readonly string[], most:
     .from(tunes)
     .where(inThem);
   const newest = await db
-    .select({
-      month: monthOfTune,
-      heat_kW: tunes.heat_kW,
-      elevation_m: tunes.elevation_m,
-      temperature_C: tunes.temperature_C,
-      density_kg_m3: tunes.density_kg_m3,
-      low: {
-        pump_Hz: tunes.low_pump_Hz,
-        fan_rpm: tunes.low_fan_rpm,
-        co_ppm: tunes.low_co_ppm,
-        co_below_ppm: tunes.low_co_below_ppm,
-      },
-      high: {
-        pump_Hz: tunes.high_pump_Hz,
-        fan_rpm: tunes.high_fan_rpm,
-        co_ppm: tunes.high_co_ppm,
-        co_below_ppm: tunes.high_co_below_ppm,
-      },
-    })
+    .select(shownOfTune)
     .from(tunes)
     .where(inThem)
     .orderBy(desc(monthOfTune), asc(tunes.id))

@@ -312,24 +312,41 @@ const setEnd = z.object({
   co_below_ppm: num.nullable().describe("The meter's floor where it showed nothing"),
 }) satisfies z.ZodType<contract.SetEnd>;
 
+const cellTune = z.object({
+  heat_kW: num,
+  elevation_m: num,
+  temperature_C: num.nullable(),
+  density_kg_m3: num,
+  month: z.string(),
+  low: setEnd,
+  high: setEnd,
+});
+
+export const near = z.object({
+  heat_kW: num,
+  density_kg_m3: num,
+  fit: z.string(),
+  tunes: z
+    .array(
+      cellTune.extend({
+        id: z.string(),
+        cell: z.string().nullable(),
+        against_average_pct: z
+          .object({ low: num, high: num })
+          .describe("Against the average heater in the tune's own air: plus is richer"),
+      }),
+    )
+    .describe("Nearest first, at most 10; those that the fit sets aside are left out"),
+  demo: z.boolean(),
+  safety,
+}) satisfies z.ZodType<contract.NearAnswer>;
+
 export const cellTunes = z.object({
   cell: z.string(),
   tunes_total: num,
   elevation_range_m: pair,
   month_range: z.tuple([z.string(), z.string()]),
-  tunes: z
-    .array(
-      z.object({
-        heat_kW: num,
-        elevation_m: num,
-        temperature_C: num.nullable(),
-        density_kg_m3: num,
-        month: z.string(),
-        low: setEnd,
-        high: setEnd,
-      }),
-    )
-    .describe("Newest month first, at most 200"),
+  tunes: z.array(cellTune).describe("Newest month first, at most 200"),
   demo: z.boolean(),
   safety,
 }) satisfies z.ZodType<contract.CellTunesAnswer>;

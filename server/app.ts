@@ -9,6 +9,7 @@ import { RequestProblem, renderProblem } from "./problem.ts";
 import { aboutRoutes } from "./routes/about.ts";
 import { cellRoutes } from "./routes/cells.ts";
 import { fitRoutes } from "./routes/fit.ts";
+import { nearRoutes } from "./routes/near.ts";
 import { openDataRoutes } from "./routes/open-data.ts";
 import { placeRoutes } from "./routes/places.ts";
 import { startRoutes } from "./routes/start.ts";
@@ -41,6 +42,7 @@ export function createApp(services: Services): Hono {
   app.options("/api/*", preflight);
   app.on(["POST", "PUT"], "/api/*", limitBody);
   for (const routes of [
+    nearRoutes,
     tuneRoutes,
     startRoutes,
     fitRoutes,

@@ -230,6 +230,27 @@ export interface CellTune {
   high: SetEnd;
 }
 
+/** An accepted tune in air like that asked about. */
+export interface NearTune extends CellTune {
+  id: string;
+  /** The cell it is shown in; null without a place. */
+  cell: string | null;
+  /** Its pump rates against the average heater's in its air, of its dose where stated: plus is richer. */
+  against_average_pct: Record<End, number>;
+}
+
+/** The tunes nearest in air, and in place where one was asked about; those the fit sets aside are left out. */
+export interface NearAnswer {
+  heat_kW: number;
+  /** Of the air asked about. */
+  density_kg_m3: number;
+  fit: string;
+  /** Nearest first. */
+  tunes: NearTune[];
+  demo: boolean;
+  safety: Safety;
+}
+
 /** The tunes of one shown cell. */
 export interface CellTunesAnswer {
   cell: string;

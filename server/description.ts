@@ -2,6 +2,7 @@ import { z } from "zod";
 import { tuneSchema } from "../model/tune.ts";
 import * as answers from "./answers.ts";
 import { scalingQuery } from "./routes/fit.ts";
+import { nearQuery } from "./routes/near.ts";
 import { elevationQuery, placesQuery } from "./routes/places.ts";
 import { startBody, startQuery } from "./routes/start.ts";
 import * as steward from "./steward-schemas.ts";
@@ -76,6 +77,14 @@ const paths: Record<string, Record<string, Operation>> = {
       body: startBody,
       answer: answers.ownStartTune,
       problems: [400, 404, 413, 415, 422],
+    },
+  },
+  "/api/tunes/near": {
+    get: {
+      summary: "Accepted tunes of a size, nearest in air, and in place where lat and lon are given",
+      query: nearQuery,
+      answer: answers.near,
+      problems: [404, 422],
     },
   },
   "/api/fit": { get: { summary: "The published fit", answer: answers.publishedFit } },

@@ -352,6 +352,7 @@ test("answers are what the description says, and every route is described", asyn
   await atlas.fit.refresh();
   const checks: [string, ZodType, Record<string, string>?][] = [
     ["/api/start?heat_kW=5&lat=41.2&lon=74.9&dose_uL=22", answers.startTune],
+    ["/api/tunes/near?heat_kW=5&elevation_m=1200", answers.near],
     ["/api/fit", answers.publishedFit],
     ["/api/scaling?heat_kW=5&end=high", answers.scaling],
     ["/api/cells/world", answers.cells],
@@ -418,5 +419,49 @@ describe("a heater with tunes of its own", () => {
 
   test("no elevation and no place is 422 too", async () => {
     expect((await ask([ownTune()], { heat_kW: 5 })).status).toBe(422);
+  });
+});
+
+describe("tunes in air like this", () => {
+  const near = async (query: string) =>
+    answers.near.parse(await (await get(`/api/tunes/near?heat_kW=5&${query}`)).json());
+
+  test("nearest in air first, of that size, counted ones alone, with how they stand against the average", async () => {
+    for (let n = 0; n < 12; n++) {
+      const at = 200 + 300 * n;
+      const tune = goodTune(n);
+      await post(atlas.app, { ...tune, site: { elevation_m: at }, air: { temperature_C: 0 } });
+    }
+    const other = goodTune(20);
+    await post(atlas.app, { ...other, heater: { heat_kW: 2 }, site: { elevation_m: 1400 } });
+    await atlas.fit.refresh();
+    const { tunes } = await near("elevation_m=1400&temperature_C=0");
+    expect(tunes).toHaveLength(10);
+    const off = tunes.map(({ elevation_m }) => Math.abs(elevation_m - 1400));
+    expect(off).toEqual(off.toSorted((p, q) => p - q));
+    expect(tunes.every(({ heat_kW, cell }) => heat_kW === 5 && cell === null)).toBe(true);
+    for (const { against_average_pct } of tunes) {
+      expect(Math.abs(against_average_pct.low)).toBeLessThan(60);
+    }
+  });
+
+  test("of tunes in the same air those of the place come first; nothing tells more of where than the open data", async () => {
+    for (let n = 0; n < 6; n++) {
+      const site = n < 3 ? { elevation_m: 1300, lat: 41.2, lon: 74.9 } : { elevation_m: 1300 };
+      await post(atlas.app, { ...goodTune(n), site, air: { temperature_C: -3 } });
+    }
+    const far = { elevation_m: 1300, lat: 41.2, lon: 60 };
+    await post(atlas.app, { ...goodTune(9), site: far, air: { temperature_C: -3 } });
+    const { tunes } = await near("elevation_m=1300&temperature_C=-3&lat=41.2&lon=74.9");
+    expect(tunes.at(-1)?.cell).not.toBe(tunes[0]?.cell);
+    const open = await (await get("/api/tunes.geojson")).json();
+    const cells = open.features.map((f: { properties: { cell: string } }) => f.properties.cell);
+    for (const { cell } of tunes) expect([...cells, null]).toContain(cell);
+  });
+
+  test("none yet: an empty list; a bad question: 422", async () => {
+    expect((await near("elevation_m=1400")).tunes).toEqual([]);
+    expect((await get("/api/tunes/near?heat_kW=5")).status).toBe(422);
+    expect((await get("/api/tunes/near?heat_kW=5&elevation_m=1&dose_uL=20")).status).toBe(422);
   });
 });

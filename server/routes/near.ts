@@ -1,0 +1,102 @@
+import { greatCircleDistance, gridDisk } from "h3-js";
+import { Hono } from "hono";
+import { z } from "zod";
+import { cellContributors, dataRevision, tunesAbout } from "../../db/tunes.ts";
+import { airAt } from "../../model/air.ts";
+import { ENDS, type End, type PublishedFit } from "../../model/fit/group.ts";
+import { asideOf, residualOf } from "../../model/fit/standing.ts";
+import { exp, ln } from "../../model/ln-exp.ts";
+import { SAFETY } from "../../model/safety.ts";
+import { groupOf } from "../../model/start.ts";
+import { centre, coarsePosition, shownCells } from "../cells.ts";
+import type { Services } from "../context.ts";
+import type { NearAnswer, NearTune } from "../contract.ts";
+import { unchangedSince } from "../freshness.ts";
+import { fromTexts, readQuery } from "../query.ts";
+import { questionFields, questionOf } from "../question.ts";
+
+const { low_fan_rpm: _, high_fan_rpm: __, dose_uL: ___, ...siteAndAir } = questionFields;
+
+/** What GET /api/tunes/near understands: a heater size, a site and its air. */
+export const nearQuery = z.strictObject(fromTexts(siteAndAir));
+
+const TUNES_MOST = 10;
+/** Looked at to either side of the air, and about the place, to find the nearest among. */
+const LOOKED_AT = 60;
+
+/** As far in air as in place, our own working values: 3 % of density count like 300 km. */
+const AIR_SCALE = 0.03;
+const PLACE_SCALE_km = 300;
+
+type Candidate = Awaited<ReturnType<typeof tunesAbout>>[number];
+
+/** The accepted tunes nearest in air, and in place where one is asked about. */
+export function nearRoutes(services: Services): Hono {
+  const { db, demo } = services;
+  return new Hono().get("/tunes/near", async (c) => {
+    const query = readQuery(c, nearQuery);
+    const { heat_kW, site, air: given } = await questionOf(services, query);
+    const fit = await services.fit.current();
+    const unchanged = unchangedSince(c, `${fit.version}.${await dataRevision(db)}`);
+    if (unchanged) return unchanged;
+    const { density_kg_m3 } = airAt(site.elevation_m, given, site.elevation_sd_m);
+    const here =
+      query.lat === undefined || query.lon === undefined
+        ? null
+        : coarsePosition(query.lat, query.lon);
+    const places = here ? gridDisk(here.place, 1) : [];
+    const found = await tunesAbout(db, { heat_kW, density_kg_m3, places }, LOOKED_AT);
+    const shown = shownCells(await cellContributors(db));
+    const away = (tune: Candidate) => {
+      const inAir = ln(tune.density_kg_m3 / density_kg_m3) / AIR_SCALE;
+      // A tune without a place may be anywhere: air alone speaks for it.
+      const km = here && tune.place ? kmBetween(here, centre(tune.place)) : 0;
+      return Math.hypot(inAir, km / PLACE_SCALE_km);
+    };
+    const tunes = [...new Map(found.map((tune) => [tune.id, tune])).values()]
+      .filter((tune) => ENDS.every((end) => counts(fit, tune, end)))
+      .map((tune) => ({ tune, away: away(tune) }))
+      .sort((p, q) => p.away - q.away || (p.tune.id < q.tune.id ? -1 : 1))
+      .slice(0, TUNES_MOST)
+      .map(({ tune }) => nearTune(fit, tune, shown));
+    const answer: NearAnswer = {
+      heat_kW,
+      density_kg_m3,
+      fit: fit.version,
+      tunes,
+      demo,
+      safety: SAFETY,
+    };
+    return c.json(answer);
+  });
+}
+
+const kmBetween = (p: { lat: number; lon: number }, q: { lat: number; lon: number }) =>
+  greatCircleDistance([p.lat, p.lon], [q.lat, q.lon], "km");
+
+function rowOf(tune: Candidate, end: End) {
+  const { id, heat_kW, density_kg_m3, dose_uL } = tune;
+  const { pump_Hz, fan_rpm } = tune[end];
+  const heater = { heat_kW, dose_uL: dose_uL ?? undefined };
+  return { row: id, contributor: "", end, density_kg_m3, pump_Hz, fan_rpm, ...heater };
+}
+
+/** What the published fit sets aside is no example to follow. */
+function counts(fit: PublishedFit, tune: Candidate, end: End): boolean {
+  return asideOf(groupOf(fit, tune.heat_kW, end), rowOf(tune, end)) === null;
+}
+
+function nearTune(
+  fit: PublishedFit,
+  tune: Candidate,
+  shown: ReadonlyMap<string, string>,
+): NearTune {
+  const against = (end: End) =>
+    100 * (exp(residualOf(groupOf(fit, tune.heat_kW, end), rowOf(tune, end)).residual) - 1);
+  const { place: _, dose_uL: __, cell, ...rest } = tune;
+  return {
+    ...rest,
+    cell: cell && (shown.get(cell) ?? null),
+    against_average_pct: { low: against("low"), high: against("high") },
+  };
+}
