@@ -2,47 +2,48 @@
 export const mapWords: typeof import("../en/map.ts").mapWords = {
   title: "Vorgeschlagene Pumpenfrequenz auf der Karte",
   shown: "Farben zeigen",
-  aspects: { rate: "Pumpenfrequenz", sure: "wie sicher sie ist" },
-  end: "Gezeigtes Ende",
+  aspects: { rate: "Frequenz", sure: "Genauigkeit" },
+  end: "Leistung",
   night: "Nacht auf der Karte",
   nightUnit: "Nacht auf der Karte: Einheit",
   standardAir: "Normatmosphäre",
   legends: {
-    rate: (end: string) => `Pumpenfrequenz, ${end}, und wo diese Nacht sie verlangt`,
+    rate: (end: string) =>
+      `Pumpenfrequenz, ${end}, und auf welcher Höhe sie bei dieser Temperatur passt`,
     sure: (end: string) =>
-      `Wie weit sie bei einer weiteren Heizung danebenliegen kann, ${end}: 95 % liegen innerhalb`,
+      `Wie weit sie für deine Heizung danebenliegen kann, ${end}: 95 von 100 Heizungen liegen innerhalb`,
   },
   atElevation: (elevation: string) => `auf ${elevation}`,
-  nowhere: "nicht in dieser Nacht",
-  hatched: "außerhalb der Luft, in der jemand abgestimmt hat",
-  cellMark: "Abstimmungen von hier, mit ihrer Zahl",
-  none: "Dieser Browser zeichnet keine Karte (WebGL ist aus oder fehlt), darum hier ein stehendes Bild. Alles andere geht.",
-  lost: "Die Karte hat ihre Zeichenfläche verloren; sie kommt wieder, sobald der Browser eine gibt. Bis dahin ein stehendes Bild.",
+  nowhere: "auf keiner Höhe",
+  hatched: "in solcher Luft noch keine Abstimmungen",
+  cellMark: "wie viele Abstimmungen von hier sind",
+  none: "Dieser Browser zeichnet keine Karte (WebGL ist aus oder fehlt), darum hier ein Standbild. Alles andere geht.",
+  lost: "Der Browser zeichnet die Karte nicht mehr; wenn er kann, kommt sie von selbst wieder. Bis dahin ein Standbild.",
   again: "Karte neu zeichnen",
-  picture: "Stehendes Bild der vorgeschlagenen Pumpenfrequenzen rund um die Welt",
-  pictureFailed: "Die Höhen für das Bild waren nicht zu holen.",
+  picture: "Standbild der vorgeschlagenen Pumpenfrequenzen rund um die Welt",
+  pictureFailed: "Die Höhen für das Bild konnten nicht geladen werden.",
   builtInGround:
-    "Die eingestellte Höhenquelle hat nicht jede Kachel geliefert: Das eingebaute, gröbere Gelände springt ein.",
+    "Die Höhenquelle dieses Atlas hat nicht alles geliefert: Stattdessen ist das eingebaute, gröbere Gelände zu sehen.",
   builtInBasemap:
-    "Die eingestellte Grundkarte lässt sich nicht zeichnen: Die eingebaute springt ein.",
+    "Die Grundkarte dieses Atlas lässt sich nicht zeichnen: Stattdessen ist die eingebaute zu sehen.",
   loading: "Die Karte wird geladen …",
   click:
-    "Klicken oder tippen ergibt eine Startabstimmung für den Ort. Mit der Tastatur: Pfeile bewegen die Karte, + und − zoomen, Enter nimmt ihre Mitte.",
-  takeMiddle: "Startabstimmung für die Mitte der Karte",
+    "Klicken oder tippen zeigt die Startwerte für diese Stelle. Mit der Tastatur: Pfeile bewegen die Karte, + und − zoomen, Enter nimmt ihre Mitte.",
+  takeMiddle: "Startwerte für die Kartenmitte",
   cells: "Woher die Abstimmungen kommen",
   cellsNone: "Noch keine Abstimmungen.",
   cellColumns: [
     "Zelle bei",
     "Mittlere Höhe",
     "Abstimmungen",
-    "Beitragende",
-    "Unteres Ende",
-    "Oberes Ende",
+    "Besitzer",
+    "Kleinste Leistung",
+    "Größte Leistung",
   ],
   shift: (pct: number) =>
     Math.abs(pct) < 0.5
-      ? "wie angepasst"
-      : `${Math.abs(pct).toFixed(0)} % ${pct > 0 ? "fett" : "mager"}`,
+      ? "wie erwartet"
+      : `${Math.abs(pct).toFixed(0)} % ${pct > 0 ? "fetter" : "magerer"}`,
   foot: {
     close: "Schließen",
     asking: "Die Höhe wird nachgeschlagen …",
@@ -53,13 +54,20 @@ export const mapWords: typeof import("../en/map.ts").mapWords = {
   cell: {
     title: (lat: string, lon: string) => `Abstimmungen bei ${lat}, ${lon}`,
     count: (tunes: number, contributors: number) =>
-      `${tunes === 1 ? "1 Abstimmung" : `${tunes} Abstimmungen`} von ${contributors === 1 ? "1 Person" : `${contributors} Personen`}`,
+      `${tunes === 1 ? "1 Abstimmung" : `${tunes} Abstimmungen`} von ${contributors === 1 ? "1 Besitzer" : `${contributors} Besitzern`}`,
     between: (lowest: string, highest: string) => `${lowest} bis ${highest}`,
     since: (oldest: string, newest: string) => `${oldest} bis ${newest}`,
-    loading: "Sie werden geholt …",
+    loading: "Sie werden geladen …",
     show: "Diese Abstimmungen zeigen",
     list: "Einstellungen dieser Abstimmungen",
-    columns: ["Monat", "Höhe", "Lufttemperatur", "Leistungsklasse", "Unteres Ende", "Oberes Ende"],
+    columns: [
+      "Monat",
+      "Höhe",
+      "Lufttemperatur",
+      "Heizungsgröße",
+      "Kleinste Leistung",
+      "Größte Leistung",
+    ],
     set: (hz: string, rpm: string) => `${hz} Hz bei ${rpm} U/min`,
     co: (ppm: string) => `${ppm} ppm`,
     coBelow: (ppm: string) => `unter ${ppm} ppm`,
@@ -67,7 +75,7 @@ export const mapWords: typeof import("../en/map.ts").mapWords = {
     unknown: "nicht angegeben",
     newest: (shown: number, of: string) => `Die neuesten ${shown} von ${of}.`,
     meters:
-      "Niedrigstes CO, wie es das eigene Messgerät gezeigt hat: vergleichbar nur mit demselben Gerät an derselben Stelle.",
+      "Niedrigster CO-Wert, wie es das eigene Messgerät gezeigt hat: vergleichbar nur mit demselben Gerät an derselben Stelle.",
   },
   credit: "GeoNames (CC BY 4.0), Natural Earth",
   label: "Karte der vorgeschlagenen Pumpenfrequenzen",

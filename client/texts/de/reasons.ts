@@ -5,50 +5,52 @@ export const reasonWords: ReasonWords = {
   quantities: { pump_Hz: "Pumpenfrequenz", fan_rpm: "Lüfterdrehzahl" },
   reasons: {
     temperature_in_fahrenheit: (_, meant) =>
-      `Als °C ist das heißer als jeder Ort, an dem abgestimmt wird; als °F ist es gewöhnlich. Gemeint ${meant}?`,
+      `Als °C wäre das heißer als überall, wo jemand abstimmt; als °F ist es üblich. Sind ${meant} gemeint?`,
     temperature_out_of_range: () =>
-      "Diese Temperatur kommt nirgends vor, wo abgestimmt wird. Zahl und Einheit prüfen.",
+      "Diese Temperatur kommt nirgends vor, wo jemand abstimmt. Zahl und Einheit prüfen.",
     dose_in_mL: (_, meant) =>
-      `Mit dieser Dosis brennt nichts; als mL ist sie gewöhnlich. Gemeint ${meant}?`,
+      `Mit so wenig Kraftstoff je Takt läuft keine Heizung; als mL ist es üblich. Sind ${meant} gemeint?`,
     dose_decimal_slip: (_, meant) =>
-      `So viel kann ein Takt nicht fördern; mit verschobenem Komma ist es gewöhnlich. Gemeint ${meant}?`,
-    dose_out_of_range: () => "Diese Dosis kann ein Takt nicht fördern. Prüfen oder weglassen.",
-    tuned_in_the_future: () => "Dieser Monat ist noch nicht gekommen. Den Monat prüfen.",
-    elevation_in_feet: (_, meant) => `Das sieht nach einer Höhe in Fuß aus. Gemeint ${meant}?`,
+      `So viel fördert kein Takt; mit dem Komma an anderer Stelle ist es üblich. Sind ${meant} gemeint?`,
+    dose_out_of_range: () =>
+      "So viel oder so wenig Kraftstoff fördert kein Takt. Prüfen oder leer lassen.",
+    tuned_in_the_future: () => "Dieser Monat liegt in der Zukunft. Den Monat prüfen.",
+    elevation_in_feet: (_, meant) => `Das sieht nach einer Höhe in Fuß aus. Sind ${meant} gemeint?`,
     elevation_metres_as_feet: (_, meant) =>
-      `Diese Höhe sieht aus, als wäre sie einmal zu viel aus Fuß umgerechnet. Gemeint ${meant}?`,
+      `Diese Höhe sieht aus, als wäre sie einmal zu oft aus Fuß umgerechnet. Sind ${meant} gemeint?`,
     elevation_out_of_range: () =>
-      "Diese Höhe liegt außerhalb dessen, wo Menschen übernachten. Zahl und Einheit prüfen.",
+      "So hoch oder so tief übernachtet niemand. Zahl und Einheit prüfen.",
     elevation_against_place: () =>
       "Der Boden an diesem Ort liegt auf einer anderen Höhe. Höhe und Ort prüfen.",
     pressure_against_elevation: () =>
       "Dieser Druck am Ort passt nicht zu dieser Höhe. Beides prüfen.",
     qnh_as_station_pressure: (_, meant) =>
-      `Das ist ein auf Meereshöhe bezogener Druck (QNH). Gemeint ${meant} am Ort? Oder ihn als QNH angeben.`,
+      `Das ist ein auf Meereshöhe bezogener Druck (QNH). Sind ${meant} am Ort gemeint? Sonst als QNH angeben.`,
     pump_decimal_slip: (figure, meant) =>
-      `${figure}: zehnfach neben dem Üblichen, wie bei einem falsch gesetzten Komma. Gemeint ${meant}?`,
+      `${figure}: zehnmal so groß oder so klein wie üblich, als wäre das Komma verrutscht. Sind ${meant} gemeint?`,
     pump_pulses_per_minute: (figure, meant) =>
-      `${figure}: sieht nach Takten je Minute aus, nicht je Sekunde. Gemeint ${meant}?`,
+      `${figure}: sieht nach Takten je Minute aus, nicht je Sekunde. Sind ${meant} gemeint?`,
     fan_rpm_doubled: (figure, meant) =>
-      `${figure}: sieht verdoppelt aus, wie bei falsch gezählten Magneten. Gemeint ${meant}?`,
+      `${figure}: sieht doppelt so hoch aus, als wären die Magnete falsch gezählt. Sind ${meant} gemeint?`,
     fan_rpm_halved: (figure, meant) =>
-      `${figure}: sieht halbiert aus, wie bei falsch gezählten Magneten. Gemeint ${meant}?`,
-    fan_rpm_in_tens: (figure, meant) => `${figure}: sieht nach Zehnern aus. Gemeint ${meant}?`,
+      `${figure}: sieht halb so hoch aus, als wären die Magnete falsch gezählt. Sind ${meant} gemeint?`,
+    fan_rpm_in_tens: (figure, meant) => `${figure}: sieht nach Zehnern aus. Sind ${meant} gemeint?`,
     fan_rpm_in_hundreds: (figure, meant) =>
-      `${figure}: sieht nach Hundertern aus. Gemeint ${meant}?`,
+      `${figure}: sieht nach Hundertern aus. Sind ${meant} gemeint?`,
     ends_swapped: (figure, meant) =>
-      `${figure}: gehört zum anderen Ende; beide sehen vertauscht aus. Gemeint ${meant}?`,
-    ends_out_of_order: (figure) => `${figure}: muss kleiner sein als am oberen Ende. Beide prüfen.`,
-    fan_speed_out_of_range: (figure) => `${figure}: weit vom Üblichen entfernt. Prüfen.`,
+      `${figure}: gehört zur anderen Leistung; die beiden sehen vertauscht aus. Sind ${meant} gemeint?`,
+    ends_out_of_order: (figure) =>
+      `${figure}: muss kleiner sein als bei größter Leistung. Beide prüfen.`,
+    fan_speed_out_of_range: (figure) => `${figure}: weit weg vom Üblichen. Prüfen.`,
     mixture_out_of_range: (figure) =>
-      `${figure}: So fett oder mager brennt in dieser Luft nichts. Pumpenfrequenz und Drehzahl dieses Endes prüfen.`,
+      `${figure}: So fett oder so mager brennt in dieser Luft nichts. Pumpenfrequenz und Lüfterdrehzahl dieser Leistung prüfen.`,
     held_by_steward: () =>
-      "Die Betreuung hält diese Abstimmung zurück. Die Berichtigung ist aufbewahrt und zählt, sobald die Betreuung sie annimmt.",
+      "Die Betreuung des Atlas hält diese Abstimmung zurück. Deine Berichtigung ist gespeichert und zählt, sobald die Betreuung sie annimmt.",
   },
   compared: (end, size, way) =>
     size === "0"
-      ? `${end}: genau, was in dieser Luftdichte zu erwarten ist.`
-      : `${end}: ${size} % ${way === "rich" ? "fetter" : "magerer"}, als in dieser Luftdichte zu erwarten ist.`,
+      ? `${end}: genau, was bei dieser Luftdichte zu erwarten ist.`
+      : `${end}: ${size} % ${way === "rich" ? "fetter" : "magerer"}, als bei dieser Luftdichte zu erwarten ist.`,
 };
 
 /** Why a tune does not count, in German. */

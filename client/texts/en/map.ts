@@ -3,37 +3,39 @@ export const mapWords = {
   title: "Suggested pump rate on the map",
   shown: "Colours show",
   aspects: { rate: "pump rate", sure: "how sure it is" },
-  end: "End shown",
+  end: "Power shown",
   night: "Night on the map",
   nightUnit: "Night on the map: unit",
   standardAir: "standard atmosphere",
   legends: {
-    rate: (end: string) => `Pump rate, ${end}, and where this night asks for it`,
-    sure: (end: string) => `How far off it may be for one more heater, ${end}: 95 % lie within`,
+    rate: (end: string) => `Pump rate, ${end}, and the elevation it suits at this temperature`,
+    sure: (end: string) =>
+      `How far off it may be for your heater, ${end}: 95 in 100 heaters lie within`,
   },
   atElevation: (elevation: string) => `at ${elevation}`,
-  nowhere: "not on this night",
-  hatched: "outside the air anyone has tuned in",
-  cellMark: "tunes from here, with their number",
+  nowhere: "at no elevation",
+  hatched: "no tunes in such air yet",
+  cellMark: "how many tunes come from here",
   none: "This browser draws no map (WebGL is off or missing), so here is a still picture. Everything else works.",
-  lost: "The map lost its drawing context; it comes back when the browser gives one. Until then, a still picture.",
+  lost: "The browser has stopped drawing the map; it comes back by itself if it can. Until then, a still picture.",
   again: "Draw the map again",
   picture: "Still picture of suggested pump rates around the world",
-  pictureFailed: "The picture's elevations could not be fetched.",
+  pictureFailed: "The elevations for the picture could not be loaded.",
   builtInGround:
-    "The configured elevation source has not given every tile: the built-in, coarser land stands in.",
-  builtInBasemap: "The configured basemap cannot be drawn: the built-in one stands in.",
+    "The elevation source set up for this atlas did not deliver everything: the coarser built-in terrain is shown instead.",
+  builtInBasemap:
+    "The basemap set up for this atlas cannot be drawn: the built-in one is shown instead.",
   loading: "Loading the map …",
   click:
-    "Click or tap for a start tune there. By keyboard: arrows move the map, + and − zoom, Enter takes its middle.",
-  takeMiddle: "Start tune for the middle of the map",
+    "Click or tap for the starting settings there. By keyboard: arrows move the map, + and − zoom, Enter takes its middle.",
+  takeMiddle: "Starting settings for the middle of the map",
   cells: "Where the tunes come from",
   cellsNone: "No tunes yet.",
-  cellColumns: ["Cell near", "Mean elevation", "Tunes", "Contributors", "Low end", "High end"],
+  cellColumns: ["Cell near", "Mean elevation", "Tunes", "Owners", "Lowest power", "Highest power"],
   shift: (pct: number) =>
     Math.abs(pct) < 0.5
-      ? "as fitted"
-      : `${Math.abs(pct).toFixed(0)} % ${pct > 0 ? "rich" : "lean"}`,
+      ? "as expected"
+      : `${Math.abs(pct).toFixed(0)} % ${pct > 0 ? "richer" : "leaner"}`,
   foot: {
     close: "Close",
     asking: "Looking up the elevation …",
@@ -44,13 +46,20 @@ export const mapWords = {
   cell: {
     title: (lat: string, lon: string) => `Tunes near ${lat}, ${lon}`,
     count: (tunes: number, contributors: number) =>
-      `${tunes === 1 ? "1 tune" : `${tunes} tunes`} by ${contributors === 1 ? "1 contributor" : `${contributors} contributors`}`,
+      `${tunes === 1 ? "1 tune" : `${tunes} tunes`} by ${contributors === 1 ? "1 owner" : `${contributors} owners`}`,
     between: (lowest: string, highest: string) => `${lowest} to ${highest}`,
     since: (oldest: string, newest: string) => `${oldest} to ${newest}`,
     loading: "Fetching them …",
     show: "Show these tunes",
     list: "Settings of these tunes",
-    columns: ["Month", "Elevation", "Air temperature", "Heat class", "Low end", "High end"],
+    columns: [
+      "Month",
+      "Elevation",
+      "Air temperature",
+      "Heater size",
+      "Lowest power",
+      "Highest power",
+    ],
     set: (hz: string, rpm: string) => `${hz} Hz at ${rpm} rpm`,
     co: (ppm: string) => `${ppm} ppm`,
     coBelow: (ppm: string) => `below ${ppm} ppm`,
@@ -58,7 +67,7 @@ export const mapWords = {
     unknown: "not given",
     newest: (shown: number, of: string) => `The newest ${shown} of ${of}.`,
     meters:
-      "Lowest CO as each owner's meter showed it: it compares only with the same meter at the same spot.",
+      "Lowest CO reading as each owner's meter showed it: it compares only with the same meter at the same spot.",
   },
   credit: "GeoNames (CC BY 4.0), Natural Earth",
   label: "Map of suggested pump rates",

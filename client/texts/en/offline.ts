@@ -1,23 +1,22 @@
 /** Words about working without a network, in English. */
 export const offline = {
-  title: "Without a network",
+  title: "Offline use",
   restsOn: (version: string, age: string) =>
     `Fit ${version}, ${age}. Charts drawn without the atlas show its curve and bands, and the tunes as they were last seen.`,
-  unable:
-    "This browser keeps nothing for use without a network (it needs HTTPS, and storage allowed).",
-  waiting: "What is needed without a network is kept when this page is open for a moment.",
-  saveData: "Your device asks to save data, so map and places are kept only when you say so.",
-  keepNow: "Keep them now",
-  keeping: (done: number, of: number) => `Keeping map and places: ${done} of ${of} files.`,
-  cleared: "This browser had cleared what was kept here; it is being fetched again.",
+  unable: "This browser saves nothing for offline use (it needs HTTPS, and storage allowed).",
+  waiting: "What you need offline is saved once this page has been open for a moment.",
+  saveData: "Your device asks to save data, so map and places are only saved when you say so.",
+  keepNow: "Save them now",
+  keeping: (done: number, of: number) => `Saving map and places: ${done} of ${of} files.`,
+  cleared: "This browser had deleted what was saved here; it is being fetched again.",
   wiped:
-    "This browser has just cleared what the page had kept: tunes that waited and receipts not saved elsewhere are gone. What is on the screen stays until you leave it.",
-  kept: "Kept in this browser: start tunes, charts, places of over 15,000 people, elevations, and the map from afar.",
-  full: "The browser has no room left to keep map and places. Start tunes still work without a network; free some space, then try again.",
-  interrupted: "Page, map and places are not all kept yet: the connection broke off.",
+    "This browser has just deleted what the page had saved: tunes that were waiting and receipts not saved elsewhere are gone. What is on the screen stays until you leave it.",
+  kept: "Saved in this browser: starting settings, charts, places of over 15,000 people, elevations, and the map seen from afar.",
+  full: "The browser has no room left for map and places. Starting settings still work offline; free some space, then try again.",
+  interrupted: "Page, map and places are not all saved yet: the connection broke off.",
   retry: "Try again",
   region: "All places of a country",
-  regionHint: "Smaller places too, and the map one step nearer. It stays until you remove it.",
+  regionHint: "Smaller places too, and the map one step closer. It stays until you remove it.",
   size: (places: string, megabytes: string) => `${places} places, ${megabytes} MB`,
   save: "Save the country",
   saving: "Saving …",
@@ -31,17 +30,17 @@ export const offline = {
   oldPage:
     "A part of this page is no longer there: the atlas has a newer version. What you typed stays.",
   reload: "Reload",
-  noPlacesKept: "No places are kept in this browser yet.",
+  noPlacesKept: "No places are saved in this browser yet.",
   placesCredit: "Places and elevations: GeoNames, CC BY 4.0.",
   waits:
-    "Kept in this browser: it is sent by itself, once, as soon as the atlas can be reached and this page is open.",
+    "Saved in this browser: it is sent by itself, once, as soon as the atlas can be reached and this page is open.",
   waitingTitle: "Waiting to be sent",
   waitingCount: (n: number) =>
-    n === 1 ? "1 tune waits to be sent." : `${n} tunes wait to be sent.`,
+    n === 1 ? "1 tune is waiting to be sent." : `${n} tunes are waiting to be sent.`,
   arrived: (n: number) =>
     n === 1
-      ? "The tune that waited has arrived; its receipt is in the list under Share."
-      : `${n} tunes that waited have arrived; their receipts are in the list under Share.`,
+      ? "The tune that was waiting has arrived; its receipt is in the list under Share."
+      : `${n} tunes that were waiting have arrived; their receipts are in the list under Share.`,
   sendNow: "Send now",
   mend: "Put it back in the form",
   discard: "Discard it",

@@ -1,7 +1,7 @@
 /** The Scaling view, in Spanish. */
 export const scalingWords: typeof import("../en/scaling.ts").scalingWords = {
-  title: "Cómo siguen los ajustes al aire",
-  end: "Extremo",
+  title: "Cómo dependen los ajustes del aire",
+  end: "Potencia",
   over: "Según",
   density: "densidad del aire",
   elevation: "altitud",
@@ -12,13 +12,13 @@ export const scalingWords: typeof import("../en/scaling.ts").scalingWords = {
   unit: "Altitud en",
   key: {
     curve: "ajuste medio",
-    mean: "dónde está la media, con un 95 % de seguridad",
+    mean: "calefactor medio, seguro al 95 %",
     inner: "80 de cada 100 calefactores",
     outer: "95 de cada 100 calefactores",
     kept: "un ajuste que cuenta",
-    rejected: "apartado por el ajuste estadístico",
+    rejected: "no cuenta: demasiado lejos",
     held: "retenido a la entrada",
-    line: "une los ajustes de un participante",
+    line: "une los ajustes de un propietario",
   },
   beyond: (n: number) =>
     n === 1
@@ -27,13 +27,14 @@ export const scalingWords: typeof import("../en/scaling.ts").scalingWords = {
   beyondHere: (n) => `${n} fuera de este gráfico`,
   reason: "Por qué",
   showRows: (n: number) => (n === 1 ? "Mostrar 1 fila" : `Mostrar ${n} filas`),
-  restInCsv: (n: number) => `Las primeras ${n}; todas están en el CSV de abajo.`,
-  aside: "Apartado, y por qué",
-  asideNone: "No se apartó nada.",
+  restInCsv: (n: number) => `Las primeras ${n}; el archivo CSV de abajo las tiene todas.`,
+  aside: "Lo que no cuenta, y por qué",
+  asideNone: "Todos los ajustes cuentan.",
   points: (shown: string, all: string) =>
     shown === all ? `${all} ajustes.` : `${shown} de ${all} ajustes, una muestra uniforme.`,
   seen: (when: string) => `Ajustes como este navegador los vio por última vez, ${when}.`,
-  unseen: "Los ajustes de esta clase nunca se vieron en este navegador: vienen con el atlas.",
+  unseen:
+    "Este navegador nunca ha visto los ajustes de este tamaño: llegan en cuanto haya conexión con el atlas.",
   table: "Los puntos en una tabla",
   tableOf: (what: string) => `Tabla: ${what}`,
   columns: [
@@ -44,27 +45,27 @@ export const scalingWords: typeof import("../en/scaling.ts").scalingWords = {
     "Hz por 1000 rpm",
     "Estado",
   ],
-  status: { kept: "cuenta", rejected: "apartado", held: "retenido" },
+  status: { kept: "cuenta", rejected: "no cuenta", held: "retenido" },
   chartLabel: (end: string, over: string) =>
     `Frecuencia de la bomba por velocidad del ventilador, ${end}, según la ${over}`,
-  prior: "Aún no hay ajustes de esta clase: la curva es solo física.",
-  read: "Leer en el gráfico",
+  prior: "Aún no hay ajustes de este tamaño: la curva es una estimación de la física.",
+  read: "Leer el gráfico",
   readOptions: { curve: "curva", tunes: "ajustes" },
   readCurve: "A lo largo de la curva",
   readTunes: "Ajuste por ajuste",
-  readHint: "Mueva el control o señale el gráfico: aquí se lee lo que dice en ese punto.",
+  readHint: "Mueve el control o señala el gráfico: aquí aparecen sus cifras.",
   curveReading: (density, elevation, rate, bands) =>
-    `${density} kg/m³, como a ${elevation}: media ${rate} Hz por 1000 rpm; 95 % de seguridad ${bands[0]}; 80 de cada 100 calefactores ${bands[1]}; 95 de cada 100 ${bands[2]}.`,
+    `${density} kg/m³, como a ${elevation}: media ${rate} Hz por 1000 rpm; seguro al 95 % ${bands[0]}; 80 de cada 100 calefactores ${bands[1]}; 95 de cada 100 ${bands[2]}.`,
   tuneReading: (density, elevation, pump, fan, rate, status) =>
     `${density} kg/m³, ${elevation}: ${pump} Hz a ${fan} rpm, ${rate} Hz por 1000 rpm; ${status}.`,
   residuals: {
-    title: "Residuos: cuánto se aparta cada ajuste del ajuste estadístico",
+    title: "Residuos: cuánto se aparta cada ajuste del cálculo",
     means:
-      "Según la densidad del aire, frente a lo que allí se espera. Un buen ajuste estadístico no deja tendencia; los tonos son las bandas para un calefactor más.",
-    none: "Aquí no hay ajustes a mano: solo se dibujan las bandas.",
+      "Comparado con lo que el cálculo espera a esa densidad del aire. Un buen cálculo no deja tendencia; los tonos son los intervalos para un calefactor más.",
+    none: "Aquí no hay ajustes: solo se dibujan los intervalos.",
     axis: "Desviación, %",
     chart: (end) => `Residuos, ${end}, según la densidad del aire`,
-    read: "Ajuste por ajuste, del aire tenue al denso",
+    read: "Ajuste por ajuste, del aire menos denso al más denso",
     reading: (off, tune) => `${off} %. ${tune}`,
   },
   csv: {
@@ -76,7 +77,7 @@ export const scalingWords: typeof import("../en/scaling.ts").scalingWords = {
     "Densidad, kg/m³",
     "Altitud",
     "Hz por 1000 rpm",
-    "Media, 95 % de seguridad",
+    "Media, segura al 95 %",
     "80 de cada 100 calefactores",
     "95 de cada 100 calefactores",
   ],
