@@ -1,4 +1,4 @@
-import { Hono } from "hono";
+import { Hono, type MiddlewareHandler } from "hono";
 import { bodyLimit } from "hono/body-limit";
 import { cors } from "hono/cors";
 import { HTTPException } from "hono/http-exception";
@@ -20,6 +20,14 @@ import { apiSecurity } from "./security.ts";
 /** A tune is under 2 KB; this leaves room for spaces and mistakes. */
 const BODY_MOST_BYTES = 64 * 1024;
 
+/** The longest question has a dozen numbers; a browser's own limit is far beyond. */
+const ADDRESS_MOST = 2048;
+
+const limitAddress: MiddlewareHandler = (c, next) => {
+  if (c.req.url.length <= ADDRESS_MOST) return next();
+  throw new RequestProblem(414, `An address is at most ${ADDRESS_MOST} characters long.`);
+};
+
 /** What a page of another origin may send. */
 const preflight = cors({
   origin: "*",
@@ -39,6 +47,7 @@ const limitBody = bodyLimit({
 export function createApp(services: Services): Hono {
   const app = new Hono();
   app.use("/api/*", apiSecurity());
+  app.use("/api/*", limitAddress);
   app.options("/api/*", preflight);
   app.on(["POST", "PUT"], "/api/*", limitBody);
   for (const routes of [

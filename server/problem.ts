@@ -10,6 +10,7 @@ const TITLES: Record<number, string> = {
   405: "This address does not take that method",
   409: "The idempotency key was used for another tune",
   413: "The body is too large",
+  414: "The address is too long",
   415: "The body must be JSON",
   422: "Some fields are not right",
   429: "Too many writes",
@@ -46,7 +47,7 @@ export class RequestProblem extends Error {
 /** A 422 that names every bad field at once. */
 export function invalid(errors: FieldError[]): RequestProblem {
   const fields = errors.map((e) => e.field || "the body").join(", ");
-  return new RequestProblem(422, `Please mend: ${fields}.`, { errors });
+  return new RequestProblem(422, `Please check: ${fields}.`, { errors });
 }
 
 export function renderProblem(c: Context, problem: RequestProblem): Response {

@@ -3,7 +3,8 @@ import { z } from "zod";
 import { type FieldError, fieldErrors } from "../model/tune.ts";
 import { invalid } from "./problem.ts";
 
-const NUMBER = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i;
+/** No two parts of it can take the same digit, so that a long text is refused in one pass. */
+const NUMBER = /^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;
 
 /** A number schema for a query parameter: strict decimal text in, anything else left for the schema to refuse. */
 export function fromText<S extends z.ZodType>(schema: S) {

@@ -4,11 +4,22 @@ import { sha256 } from "./keys.ts";
 import { RequestProblem } from "./problem.ts";
 import { clientMinutes } from "./write-limit.ts";
 
-/** Wrong tokens a minute from one client; after that none is looked at, so that nobody finds it by trying. */
+/** Wrong tokens a minute from one client that are answered as such; after that they are told to wait. */
 const WRONG_MOST = 10;
 
-/** Lets through who knows the token. Nothing behind it is for anybody's cache. */
+/** A token this long is not found by trying, however many may try: so the right one always opens, and no neighbour locks it out. */
+export const TOKEN_LEAST = 20;
+
+/**
+ * Lets through who knows the token. Nothing behind it is for anybody's cache.
+ * @throws Error when the token is short enough to be guessed
+ */
 export function stewardOnly(token: string, services: Services): MiddlewareHandler {
+  if (token.length < TOKEN_LEAST) {
+    throw new Error(
+      `STEWARD_TOKEN must have at least ${TOKEN_LEAST} characters, chosen at random: it opens everything a steward may do.`,
+    );
+  }
   const { keys, now, clientAddress } = services;
   const expected = sha256(token);
   const minuteOf = clientMinutes(keys, now);
@@ -19,24 +30,20 @@ export function stewardOnly(token: string, services: Services): MiddlewareHandle
       const how = 'Send the steward\'s token as "Authorization: Bearer <token>".';
       throw refused(how, 'Bearer realm="steward"');
     }
+    if (sameHash(await sha256(given), await expected)) return next();
     const minute = await minuteOf(clientAddress(c));
-    const hashes = await Promise.all([sha256(given), expected]);
-    // Nothing is waited for from here on: tries sent at the same moment are counted one by one.
-    if (minute.used >= WRONG_MOST) {
+    minute.used += 1;
+    if (minute.used > WRONG_MOST) {
       throw new RequestProblem(
         429,
         `At most ${WRONG_MOST} wrong tokens a minute. Try again in ${minute.left_s} s.`,
         { title: "Too many wrong tokens", headers: { "Retry-After": String(minute.left_s) } },
       );
     }
-    if (!sameHash(...hashes)) {
-      minute.used += 1;
-      throw refused(
-        "This is not the steward's token.",
-        'Bearer realm="steward", error="invalid_token"',
-      );
-    }
-    return next();
+    throw refused(
+      "This is not the steward's token.",
+      'Bearer realm="steward", error="invalid_token"',
+    );
   };
 }
 

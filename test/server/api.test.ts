@@ -422,6 +422,12 @@ describe("a heater with tunes of its own", () => {
   });
 });
 
+test("an address that no question needs is refused before it is read", async () => {
+  const response = await get(`/api/start?elevation_m=1&heat_kW=${"1".repeat(15_000)}x`);
+  expect(response.status).toBe(414);
+  expect(answers.problem.parse(await response.json()).detail).toContain("2048 characters");
+});
+
 describe("tunes in air like this", () => {
   const near = async (query: string) =>
     answers.near.parse(await (await get(`/api/tunes/near?heat_kW=5&${query}`)).json());
