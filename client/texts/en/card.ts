@@ -2,7 +2,7 @@
 export const cardWords = {
   title: "A card for the heater",
   intro:
-    "Both ends' pump rate by elevation and night temperature, for your fan speeds, on paper: for when the phone is flat.",
+    "Pump rates at lowest and highest power by elevation and night temperature, for your fan speeds, on paper: for when the phone is flat.",
   fields: {
     elevationFrom: "Lowest elevation",
     elevationTo: "Highest elevation",
@@ -13,7 +13,7 @@ export const cardWords = {
     atLeast: (least: string) => `At least ${least}: the other end of this range is below it.`,
     atMost: (most: string) => `At most ${most}: the other end of this range is above it.`,
     fansSwapped:
-      "The low end's fan speed is usually the slower one. Check that the two are not swapped.",
+      "At lowest power the fan usually turns slower. Check that the two are not swapped.",
   },
   papers: {
     a6: "A6, both sides",
@@ -26,13 +26,12 @@ export const cardWords = {
   printHint:
     "In the print dialogue choose the same paper, actual size (100 %), and no headers or footers; or save it as a PDF. Black and white is enough.",
   preview: "The card as it will print",
-  cannot: "These figures cannot stand together. Check fan speeds and dose.",
-  heading: (kW: string) => `Start tunes, ${kW} kW heater`,
-  dose: (dose: string, perHz: string) => `Dose ${dose} µL: each Hz burns ${perHz} L/h.`,
+  cannot: "These figures do not fit together. Check fan speeds and fuel per pulse.",
+  heading: (kW: string) => `Starting settings, ${kW} kW heater`,
+  dose: (dose: string, perHz: string) => `Fuel per pulse ${dose} µL: each Hz burns ${perHz} L/h.`,
   demo: "Invented data: no tune here is real.",
-  prior: "Nobody has tuned this heat class yet: physics and common practice alone, wide bands.",
-  tunes: (tunes: string, contributors: string) =>
-    `From ${tunes} tunes by ${contributors} contributors.`,
+  prior: "Nobody has tuned this heater size yet: an estimate from physics, wide bands.",
+  tunes: (tunes: string, contributors: string) => `From ${tunes} tunes by ${contributors} owners.`,
   fit: (version: string, date: string) => `Fit ${version}, published ${date}.`,
   noFit: "No fit published yet.",
   printed: (date: string) => `Printed ${date}.`,
@@ -43,7 +42,7 @@ export const cardWords = {
   bands: "Band, %",
   reach: (below: string, above: string) => `−${below} +${above}`,
   bandsMean:
-    "Band: so far below and above the printed rate lies the good tune of 80, or 95, in 100 further heaters: yours too.",
+    "Band: the best rate of 80, or 95, in 100 heaters lies no farther below or above the printed one: yours too.",
   extrapolated: "( ) Air nobody has tuned in yet: trust it less.",
   notes: {
     heater: "Heater",
@@ -52,12 +51,12 @@ export const cardWords = {
     found: (end: string) => `Found, ${end}, Hz`,
   },
   holds: (climb: string, warmth: string) =>
-    `For this heater, this place, this date: recheck after ${climb} or ${warmth}.`,
+    `For this heater, this place, this date: check again after ${climb} or ${warmth}.`,
   nomogram: {
     title: "Between the rows: a straight-edge",
     name: (low: string, high: string) =>
-      `Three scales: elevation, pump rate (low end at ${low} rpm, high end at ${high} rpm), night temperature. The tables hold the same figures.`,
-    how: "Lay a straight-edge from elevation (left) through night temperature (right): it crosses the middle line at both ends' pump rates.",
+      `Three scales: elevation, pump rate (lowest power at ${low} rpm, highest at ${high} rpm), night temperature. The tables hold the same figures.`,
+    how: "Lay a straight-edge from elevation (left) through night temperature (right): it crosses the middle line at the pump rates for lowest and highest power.",
     example: (elevation: string, temperature: string, low: string, high: string) =>
       `Dotted: ${elevation}, ${temperature} give ${low} and ${high} Hz.`,
     error: (pct: string) =>
@@ -68,9 +67,9 @@ export const cardWords = {
   use: {
     title: "Without a phone",
     steps: [
-      "Row by elevation, column by the night's coldest hour; between two, a rate between.",
-      "Set both ends, fans as printed. Another fan speed: change the rate in proportion.",
-      "Outdoors, a CO meter near the exhaust: 0.1 Hz steps until the steady reading has risen on both sides of its lowest. Settle between: low end on the rich side, high end leaner. Flame falters, or smoke: go back.",
+      "Find the row of your elevation and the column of the night's coldest hour; between two, take a rate between.",
+      "Set lowest and highest power, fans as printed. Another fan speed: change the rate in proportion.",
+      "Outdoors, with a CO meter near the exhaust: go in 0.1 Hz steps until the steady reading has risen on both sides. Settle between: lowest power on the rich side, highest leaner. If the flame falters or it smokes, go back.",
     ],
   },
   safety: {
@@ -78,8 +77,8 @@ export const cardWords = {
     front: "More on the back.",
     lines: [
       "A starting point only. Tune outdoors: never in a garage, tent or cabin, nor with anyone asleep inside.",
-      "A separate certified CO alarm wherever people sleep, never the exhaust's meter; a silent one does not mean none. Alarm, headache, dizziness: everyone out, then call for help.",
-      "Hot exhaust. Let the heater cool down; do not cut its power.",
+      "A separate certified CO alarm wherever people sleep, never the meter at the exhaust; a silent one does not mean there is none. Alarm, headache, dizziness: everyone out, then call for help.",
+      "The exhaust gets hot. Let the heater cool down by itself; never cut its power.",
       "First come the maker's manual, local codes, vehicle and boat approval rules, licensed heating and electrical practice. Some approved installations may not be altered at all.",
     ],
   },

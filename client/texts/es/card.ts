@@ -1,8 +1,8 @@
 /** Words of the Card view and of the card itself, in Spanish. */
 export const cardWords: typeof import("../en/card.ts").cardWords = {
-  title: "Una tarjeta para el calefactor",
+  title: "Una ficha para el calefactor",
   intro:
-    "La frecuencia de bomba de ambos extremos según altitud y temperatura nocturna, para sus velocidades de ventilador, en papel: para cuando el teléfono esté sin batería.",
+    "Las frecuencias de la bomba a potencia mínima y máxima según altitud y temperatura nocturna, para tus velocidades del ventilador, en papel: para cuando el teléfono esté sin batería.",
   fields: {
     elevationFrom: "Altitud mínima",
     elevationTo: "Altitud máxima",
@@ -10,10 +10,10 @@ export const cardWords: typeof import("../en/card.ts").cardWords = {
     temperatureTo: "Noche más cálida",
     paper: "Papel",
     outOfRange: (least, most) => `De ${least} a ${most}.`,
-    atLeast: (least) => `Al menos ${least}: el otro extremo del intervalo queda por debajo.`,
-    atMost: (most) => `Como mucho ${most}: el otro extremo del intervalo queda por encima.`,
+    atLeast: (least) => `Al menos ${least}: el valor menor queda por debajo.`,
+    atMost: (most) => `Como mucho ${most}: el valor mayor queda por encima.`,
     fansSwapped:
-      "En el extremo bajo el ventilador suele girar más despacio. Compruebe que no estén cambiados.",
+      "A potencia mínima el ventilador suele girar más despacio. Comprueba que no estén cambiados.",
   },
   papers: {
     a6: "A6, dos caras",
@@ -22,28 +22,28 @@ export const cardWords: typeof import("../en/card.ts").cardWords = {
     a4: "A4, para plegar",
     letter: "Carta (US letter), para plegar",
   },
-  print: "Imprimir la tarjeta",
+  print: "Imprimir la ficha",
   printHint:
-    "En el diálogo de impresión elija el mismo papel, tamaño real (100 %), sin encabezados ni pies; o guárdela como PDF. Basta en blanco y negro.",
-  preview: "La tarjeta tal como se imprimirá",
-  cannot: "Estas cifras no pueden darse juntas. Revise las velocidades del ventilador y la dosis.",
-  heading: (kW) => `Ajustes de partida, calefactor de ${kW} kW`,
-  dose: (dose, perHz) => `Dosis ${dose} µL: cada Hz quema ${perHz} L/h.`,
+    "En el diálogo de impresión elige el mismo papel, tamaño real (100 %), sin encabezados ni pies; o guárdala como PDF. Basta en blanco y negro.",
+  preview: "La ficha tal como se imprimirá",
+  cannot: "Estas cifras no casan entre sí. Revisa las velocidades y el combustible por pulso.",
+  heading: (kW) => `Ajustes iniciales, calefactor de ${kW} kW`,
+  dose: (dose, perHz) => `Combustible por pulso ${dose} µL: cada Hz gasta ${perHz} L/h.`,
   demo: "Datos inventados: ningún ajuste de aquí es real.",
-  prior: "Nadie ha ajustado aún esta clase: solo física y práctica común, bandas anchas.",
-  tunes: (tunes, contributors) => `De ${tunes} ajustes de ${contributors} colaboradores.`,
-  fit: (version, date) => `Ajuste estadístico ${version}, publicado el ${date}.`,
-  noFit: "Aún no hay ajuste estadístico publicado.",
+  prior: "Nadie ha ajustado aún este tamaño: estimado con física, intervalos anchos.",
+  tunes: (tunes, contributors) => `De ${tunes} ajustes de ${contributors} propietarios.`,
+  fit: (version, date) => `Cálculo ${version}, publicado el ${date}.`,
+  noFit: "Aún no hay ningún cálculo publicado.",
   printed: (date) => `Impreso el ${date}.`,
-  end: (end, rpm) => `${end}: frecuencia de bomba en Hz, ventilador a ${rpm} rpm`,
+  end: (end, rpm) => `${end}: frecuencia de la bomba en Hz, ventilador a ${rpm} rpm`,
   night: (unit) => `Temperatura nocturna, ${unit}`,
   elevation: (unit) => `Altitud, ${unit}`,
-  share: (level) => `${level} de 100`,
-  bands: "Banda, %",
+  share: (level) => `${level} de cada 100`,
+  bands: "Intervalo, %",
   reach: (below, above) => `−${below} +${above}`,
   bandsMean:
-    "Banda: así de lejos, por debajo y por encima, queda el buen ajuste de 80 (95) de cada 100 calefactores más, también el suyo.",
-  extrapolated: "( ) Aire en el que nadie ha ajustado: fíese menos.",
+    "Intervalo: la mejor frecuencia de 80 (95) de cada 100 calefactores, también del tuyo, no queda más lejos por debajo ni por encima.",
+  extrapolated: "( ) Nadie ha ajustado en un aire así: fíate menos.",
   notes: {
     heater: "Calefactor",
     place: "Lugar",
@@ -51,35 +51,35 @@ export const cardWords: typeof import("../en/card.ts").cardWords = {
     found: (end) => `Hallado, ${end}, Hz`,
   },
   holds: (climb, warmth) =>
-    `Para este calefactor, lugar y fecha: compruebe de nuevo tras ${climb} o ${warmth}.`,
+    `Para este calefactor, lugar y fecha: comprueba de nuevo tras ${climb} o ${warmth}.`,
   nomogram: {
     title: "Entre las filas: una regla",
     name: (low, high) =>
-      `Tres escalas: altitud, frecuencia de bomba (extremo bajo a ${low} rpm, alto a ${high} rpm), temperatura nocturna. Las tablas dan las mismas cifras.`,
-    how: "Coloque una regla desde la altitud (izquierda) por la temperatura nocturna (derecha): corta la línea central en las frecuencias de ambos extremos.",
+      `Tres escalas: altitud, frecuencia de la bomba (potencia mínima a ${low} rpm, máxima a ${high} rpm), temperatura nocturna. Las tablas dan las mismas cifras.`,
+    how: "Pon una regla desde la altitud (izquierda) hasta la temperatura nocturna (derecha): corta la línea central en las frecuencias de potencia mínima y máxima.",
     example: (elevation, temperature, low, high) =>
       `Punteado: ${elevation}, ${temperature} dan ${low} y ${high} Hz.`,
     error: (pct) =>
       `Para presión estándar y 50 % de humedad; dibujado con error menor de ${pct} % frente al atlas.`,
-    dashed: "Discontinua: aire en el que nadie ha ajustado.",
+    dashed: "Discontinua: nadie ha ajustado en un aire así.",
     rate: "Hz",
   },
   use: {
     title: "Sin teléfono",
     steps: [
-      "Fila por altitud, columna por la hora más fría; entre dos, un valor intermedio.",
-      "Fije ambos extremos, ventilador como impreso. Otra velocidad: cambie en proporción.",
-      "Al aire libre, medidor de CO junto al escape: pasos de 0,1 Hz hasta que la lectura estable suba a ambos lados de la más baja. Quédese en medio: abajo, del lado rico; arriba, más pobre. Llama inestable o humo: vuelva atrás.",
+      "Fila: tu altitud. Columna: la hora más fría de la noche. Entre dos, toma un valor intermedio.",
+      "Ajusta potencia mínima y máxima, ventilador como está impreso. Otra velocidad: cambia la frecuencia en proporción.",
+      "Al aire libre, con medidor de CO junto al escape: pasos de 0,1 Hz hasta que la lectura estable suba a ambos lados. Quédate en medio: a potencia mínima, más bien rica; a máxima, más pobre. Si la llama falla o hay humo, vuelve atrás.",
     ],
   },
   safety: {
     title: "El monóxido de carbono mata",
     front: "Más al dorso.",
     lines: [
-      "Solo un punto de partida. Ajuste al aire libre: nunca en garaje, tienda o cabina, ni con alguien durmiendo dentro.",
-      "Alarma de CO certificada aparte donde se duerme, nunca el medidor del escape; una alarma muda no significa que no haya. Alarma, dolor de cabeza, mareo: todos fuera, luego pedir ayuda.",
-      "Escape caliente. Deje que el calefactor se enfríe; no le corte la corriente.",
-      "Primero: manual del fabricante, normas locales, homologación de vehículos y barcos, y técnicos con licencia en calefacción y electricidad. Algunas instalaciones homologadas no pueden modificarse.",
+      "Solo un punto de partida. Ajusta al aire libre: nunca en garaje, tienda de campaña o cabaña, ni con alguien dormido dentro.",
+      "Donde se duerma, un detector de CO aparte y certificado, nunca el medidor del escape; que calle no significa que no haya CO. Alarma, dolor de cabeza, mareo: todos fuera, y después pide ayuda.",
+      "El escape quema. Deja que el calefactor se enfríe solo; nunca le cortes la corriente.",
+      "Van primero el manual del fabricante, la normativa local, la homologación de vehículos y barcos, y los profesionales autorizados. Algunas instalaciones homologadas no se pueden modificar en absoluto.",
     ],
   },
 };
