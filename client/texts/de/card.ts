@@ -42,7 +42,7 @@ export const cardWords: typeof import("../en/card.ts").cardWords = {
   bands: "Spanne, %",
   reach: (below, above) => `−${below} +${above}`,
   bandsMean:
-    "Spanne: So weit unter oder über dem gedruckten Wert liegt die beste Frequenz von 80 (95) von 100 Heizungen höchstens, auch deiner.",
+    "Spanne: So weit unter oder über dem gedruckten Wert kann die beste Frequenz liegen, bei 80 (95) von 100 Heizungen, auch bei deiner.",
   extrapolated: "( ) In solcher Luft hat noch niemand abgestimmt: weniger trauen.",
   notes: {
     heater: "Heizung",

@@ -42,7 +42,7 @@ export const cardWords = {
   bands: "Band, %",
   reach: (below: string, above: string) => `−${below} +${above}`,
   bandsMean:
-    "Band: the best rate of 80, or 95, in 100 heaters lies no farther below or above the printed one: yours too.",
+    "Band: how far below and above the printed rate the best one lies for 80, or 95, in 100 heaters, yours too.",
   extrapolated: "( ) Air nobody has tuned in yet: trust it less.",
   notes: {
     heater: "Heater",

@@ -191,7 +191,7 @@ export const trip = {
   cautions: {
     title: "On the road",
     lines: [
-      "No refuelling while the heater is hot or running.",
+      "Never refuel while the heater is hot or running.",
       "After rough roads, and before the first night, look at the exhaust joints, the air intake and the fuel lines.",
       "Fuse and cable must be of the size the maker asks for; the start draws the most current.",
       "A tune carried elsewhere is a start, not a finished setting: where it matters, tune again outdoors with the meter.",

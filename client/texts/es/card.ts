@@ -38,11 +38,11 @@ export const cardWords: typeof import("../en/card.ts").cardWords = {
   end: (end, rpm) => `${end}: frecuencia de la bomba en Hz, ventilador a ${rpm} rpm`,
   night: (unit) => `Temperatura nocturna, ${unit}`,
   elevation: (unit) => `Altitud, ${unit}`,
-  share: (level) => `${level} de cada 100`,
+  share: (level) => `${level} de 100`,
   bands: "Intervalo, %",
   reach: (below, above) => `−${below} +${above}`,
   bandsMean:
-    "Intervalo: la mejor frecuencia de 80 (95) de cada 100 calefactores, también del tuyo, no queda más lejos por debajo ni por encima.",
+    "Intervalo: hasta dónde, por debajo y por encima del valor impreso, queda la mejor frecuencia de 80 (95) de cada 100 calefactores, también la del tuyo.",
   extrapolated: "( ) Nadie ha ajustado en un aire así: fíate menos.",
   notes: {
     heater: "Calefactor",
