@@ -5,17 +5,17 @@ const signed = (points: number, decimals = 0) =>
 
 /** How well the bands hold, in German. */
 export const b: typeof import("../en/bands.ts").b = {
-  title: "Wie gut die Bänder halten",
-  loading: "Die Untersuchung wird geholt …",
+  title: "Wie gut die Spannen stimmen",
+  loading: "Die Untersuchung wird geladen …",
   intro:
-    "Ein Band ist eine Spanne von Pumpenfrequenzen mit einem Versprechen. Das mittlere Band verspricht, wo die mittlere Abstimmung liegt; das Band für eine weitere Heizung, wo diese ihre eigene findet. Ein 95-%-Band hat 95 von 100 gehalten, wenn die Wahrheit von je hundert Malen, die es aus frischen Abstimmungen gezeichnet wird, fünfundneunzigmal darin liegt. Echte Abstimmungen können das nicht zeigen, denn niemand kennt die Wahrheit hinter ihnen. Darum werden Mengen erfunden, deren Wahrheit bekannt ist, sorgfältige, nachlässige und lügende, und es wird gezählt, wie oft die Bänder halten.",
+    "Eine Spanne ist ein Bereich von Pumpenfrequenzen mit einem Versprechen. Die Spanne der mittleren Heizung verspricht, wo die mittlere Abstimmung liegt; die Spanne für eine weitere Heizung, zum Beispiel deine, wo diese ihre eigene findet. Eine 95-%-Spanne stimmt, wenn der wahre Wert in 95 von 100 Fällen darin liegt, sooft sie aus neuen Abstimmungen berechnet wird. Echte Abstimmungen können das nicht zeigen, denn niemand kennt die wahren Werte hinter ihnen. Darum werden Gruppen von Besitzern erfunden, deren wahre Werte bekannt sind: sorgfältige, nachlässige und solche, die lügen. Dann wird gezählt, wie oft die Spannen stimmen.",
   simulated:
-    "Alles auf dieser Seite außer dem nächsten Abschnitt ist simuliert: Im Rest steckt niemandes Abstimmung.",
+    "Alles auf dieser Seite außer dem nächsten Abschnitt ist simuliert: Im Rest steckt keine echte Abstimmung.",
   published: {
-    title: "Was die veröffentlichte Anpassung sagt",
-    none: "Noch hat niemand abgestimmt: Es gibt nichts zu berichten.",
+    title: "Was die veröffentlichte Auswertung sagt",
+    none: "Noch hat niemand abgestimmt: Es gibt nichts zu zeigen.",
     means: (version: string) =>
-      `Anpassung ${version}, aus den Abstimmungen dieses Atlas. ±: So weit liegen zwei von drei Heizungen in gleicher Luft höchstens vom Mittel, und zwei von drei Abstimmungen einer Heizung. Eine zweite Gruppe sind Besitzer, deren Abstimmungen zueinander passen, aber nicht zu den übrigen.`,
+      `Auswertung ${version}, aus den Abstimmungen dieses Atlas. ±: So weit liegen zwei von drei Heizungen in gleicher Luft höchstens vom Mittel, und zwei von drei Abstimmungen einer Heizung von deren eigenem Mittel. Eine zweite Gruppe sind Besitzer, deren Abstimmungen zueinander passen, aber nicht zu den übrigen.`,
     group: "Heizungsgröße, Leistung",
     owners: "Besitzer",
     tunes: "Zählende Abstimmungen",
@@ -32,25 +32,25 @@ export const b: typeof import("../en/bands.ts").b = {
     richer: (pct: string) => `${pct} fetter`,
     leaner: (pct: string) => `${pct} magerer`,
   },
-  fails: "Wo sie versagen",
+  fails: "Wo sie nicht stimmen",
   verdict: (scenarios: number, narrow: number, wide: number, corridor: string) =>
     narrow + wide === 0
-      ? `In keinem der ${scenarios} Szenarien liegt ein 95-%-Band in einer der betrachteten Lüfte mehr als ${corridor} Punkte neben seiner Behauptung.`
-      : `In ${scenarios - narrow - wide} von ${scenarios} Szenarien bleiben beide 95-%-Bänder in jeder betrachteten Luft innerhalb von ${corridor} Punkten ihrer Behauptung. In ${narrow} hält ein Band irgendwo zu selten, in ${wide} nur häufiger, als es behauptet.`,
+      ? `In keinem der ${scenarios} Szenarien weicht eine 95-%-Spanne bei einer der untersuchten Luftdichten mehr als ${corridor} Punkte von ihrem Versprechen ab.`
+      : `In ${scenarios - narrow - wide} von ${scenarios} Szenarien bleiben beide 95-%-Spannen bei jeder untersuchten Luftdichte höchstens ${corridor} Punkte neben ihrem Versprechen. In ${narrow} stimmt eine Spanne irgendwo zu selten, in ${wide} weiteren nur öfter als versprochen.`,
   beyondChance: (n: number, of: number) =>
     `${n} dieser ${of} liegen weiter daneben, als der Zufall allein eine einzelne Zahl bei so vielen Läufen verschiebt.`,
-  narrow: (n: number) => `Zu selten gehalten: ${n}`,
+  narrow: (n: number) => `Stimmen zu selten: ${n}`,
   narrowMeans:
-    "Das Band ist dort zu schmal und führt irre. Das schlimmste zuerst, jedes Band dort, wo es am wenigsten hielt.",
-  wide: (n: number) => `Häufiger gehalten als behauptet: ${n}`,
+    "Die Spanne ist dort zu schmal und führt in die Irre. Die schlechteste zuerst, jede dort, wo sie am seltensten stimmte.",
+  wide: (n: number) => `Stimmen öfter als versprochen: ${n}`,
   wideMeans:
-    "Das Band ist dort breiter als nötig: vorsichtig, und weniger nützlich, als es sein könnte. Das weiteste zuerst, jedes Band dort, wo es am meisten hielt.",
+    "Die Spanne ist dort breiter als nötig: vorsichtig, aber weniger nützlich, als sie sein könnte. Die größte Abweichung zuerst, jede Spanne dort, wo sie am häufigsten stimmte.",
   scenario: "Szenario",
   held: (pct: string, air: string) => `${pct} von 100 bei ${air}`,
   show: (title: string) => `Zeigen: ${title}`,
   how: "Wie simuliert wurde",
   facts: {
-    code: "Programmfassung",
+    code: "Programmversion",
     size: "Umfang",
     seed: "Startzahl",
     runs: "Läufe",
@@ -61,54 +61,54 @@ export const b: typeof import("../en/bands.ts").b = {
     `${all} insgesamt: ${fewest} bis ${most} von jedem der ${scenarios} Szenarien`,
   again: { quick: "npm run study", full: "npm run study -- --full" },
   againNote:
-    "Gleiches Programm, gleicher Umfang und gleiche Startzahl geben dieselben Zahlen, auf beliebig vielen Kernen.",
-  bands: { new_heater: "Band für eine weitere Heizung", mean: "Mittleres Band" },
+    "Gleiches Programm, gleicher Umfang und gleiche Startzahl ergeben dieselben Zahlen, auf beliebig vielen Kernen.",
+  bands: { new_heater: "Spanne für eine weitere Heizung", mean: "Spanne der mittleren Heizung" },
   families: {
     clean: "Keine Fehler",
-    slips: "Schreibversehen",
-    lazy: "Leute, die nie nachstimmen",
-    flood: "Ein Schlüssel, der überschwemmt",
-    fakes: "Erfundene Beitragende",
+    slips: "Tippfehler",
+    lazy: "Besitzer, die nie nachstimmen",
+    flood: "Ein Schlüssel, der sehr viel sendet",
+    fakes: "Gefälschte Besitzer",
     spread: "Ungleiche Streuung",
     air: "Luft schlecht bekannt",
-    pooling: "Eine Klasse neben anderen",
+    pooling: "Eine Heizungsgröße neben anderen",
     trade: "Nutzer, aus Heizungen und Gewohnheiten simuliert",
   },
   chosen: "Ein Szenario",
   counts: (contributors: number, runs: string) =>
-    `${contributors === 1 ? "1 beitragende Person" : `${format(contributors)} Beitragende`}; ${runs} Läufe.`,
+    `${contributors === 1 ? "1 Besitzer" : `${format(contributors)} Besitzer`}; ${runs} Läufe.`,
   truth: {
-    fixed: "Jeder Lauf hat dieselbe Wahrheit.",
-    drawn: "Die Wahrheit jedes Laufs ist aus dem gezogen, was die Physik erwarten lässt.",
+    fixed: "Jeder Lauf hat dieselben wahren Werte.",
+    drawn: "Die wahren Werte jedes Laufs sind aus dem gezogen, was die Physik erwarten lässt.",
   },
   chance: (points: string) =>
     `Bei so vielen Läufen verschiebt der Zufall allein eine 95 um bis zu ± ${points} Punkte, 95-mal von 100.`,
-  coverage: "Behauptete und beobachtete Abdeckung",
+  coverage: "Versprochene und beobachtete Trefferquote",
   coverageNote: (corridor: string) =>
-    `Jede Linie ist eine Luft: um wie viele Punkte von 100 das Band häufiger oder seltener hielt, als es behauptet. Null ist die Behauptung; der getönte Streifen reicht ${corridor} Punkte weit.`,
+    `Jede Linie gehört zu einer Luftdichte: um wie viele Punkte von 100 die Spanne öfter oder seltener stimmte als versprochen. Null ist das Versprechen; der getönte Streifen reicht ${corridor} Punkte weit.`,
   coverageChart: (band: string, scenario: string) =>
-    `${band}: beobachtete weniger behauptete Abdeckung in fünf Lüften. ${scenario}`,
-  coverageTable: "Beobachtete Abdeckung, von 100",
-  widthTable: "Halbe Breite der Bänder, %: Median über die Läufe",
-  band: "Band",
+    `${band}: beobachtete minus versprochene Trefferquote bei fünf Luftdichten. ${scenario}`,
+  coverageTable: "Beobachtete Trefferquote, von 100",
+  widthTable: "Halbe Breite der Spannen, %: Median über die Läufe",
+  band: "Spanne",
   air: "Luft",
-  claims: (pct: string) => `Behauptet ${pct}`,
-  claimedAxis: "Behauptet, von 100",
-  offAxis: "Beobachtet weniger behauptet, Punkte",
+  claims: (pct: string) => `Verspricht ${pct}`,
+  claimedAxis: "Versprochen, von 100",
+  offAxis: "Beobachtet minus versprochen, Punkte",
   error: "Fehler der mittleren Abstimmung",
   errorNote:
-    "Mittlerer quadratischer Fehler gegen die bekannte Wahrheit, in %; weniger ist besser. Die Skala ist logarithmisch: Jeder Schritt verdoppelt ungefähr. Schätzer, die nicht in jedem Lauf antworten konnten, fehlen.",
+    "Wurzel des mittleren quadratischen Fehlers gegenüber dem wahren Wert, in %; weniger ist besser. Die Skala ist logarithmisch: Jeder Schritt ist ungefähr eine Verdopplung. Schätzer, die nicht in jedem Lauf antworten konnten, fehlen.",
   errorChart: (scenario: string) =>
-    `Fehler der mittleren Abstimmung je Schätzer in fünf Lüften. ${scenario}`,
+    `Fehler der mittleren Abstimmung je Schätzer bei fünf Luftdichten. ${scenario}`,
   errorTable: "Fehler der mittleren Abstimmung, %",
   errorAxis: "Fehler, %",
   airAxis: "Luft auf dieser Höhe",
-  asideTable: "Ausgenommene Zeilen, von 100",
+  asideTable: "Nicht gezählte Zeilen, von 100",
   honestAside: "Von ehrlichen",
   wrongAside: "Von falschen",
   estimator: "Schätzer",
   breakdown: {
-    title: "Welchen Anteil falscher Zeilen oder Personen jeder Schätzer aushält",
+    title: "Welchen Anteil falscher Zeilen oder Besitzer jeder Schätzer aushält",
     note: (limit: string, air: string) =>
       `Simulierte Anteile in %, bis zu denen der Fehler der mittleren Abstimmung auf ${air} unter ${limit} % bleibt. <: Der Schätzer hält nicht einmal den kleinsten aus, der simuliert wurde. ≥: Er hält noch den größten aus.`,
     mistake: "Was falsch ist",
@@ -120,5 +120,5 @@ export const b: typeof import("../en/bands.ts").b = {
   csv: (what: string) => `${what}: CSV`,
   signed: (points: number) => signed(points),
   off: (points: number) => `(${signed(points, 1)})`,
-  offKey: "In Klammern: Punkte neben der Behauptung, wo es mehr sind, als der Streifen erlaubt.",
+  offKey: "In Klammern: Punkte neben dem Versprechen, wo es mehr sind, als der Streifen erlaubt.",
 };

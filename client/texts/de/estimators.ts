@@ -7,13 +7,13 @@ export const estimators: typeof import("../en/estimators.ts").estimators = {
     Huber: "Huber",
     "Bisquare by votes": "Bisquare nach Stimmen",
     Hypsotune: "Hypsotune",
-    "Hypsotune, class and end alone": "Hypsotune, Klasse und Ende allein",
+    "Hypsotune, class and end alone": "Hypsotune, Größe und Leistung einzeln",
   },
   /** Where there is little room. */
   short: {
     "Least squares": "kl. Quadrate",
     "Bisquare by votes": "nach Stimmen",
     "Least squares, 3·MAD cut": "Schnitt 3·MAD",
-    "Hypsotune, class and end alone": "Klasse allein",
+    "Hypsotune, class and end alone": "Größe einzeln",
   },
 };

@@ -2,13 +2,13 @@
 export const styleWords: typeof import("../en/style.ts").styleWords = {
   title: "Zeichen und Farben",
   intro:
-    "Das Feldblatt einer Vermessung: warmes Papier, dünne Linien, Ziffern gleicher Breite, die Höhenfarben einer Karte. Aus diesen Teilen besteht jede Ansicht.",
+    "Wie ein Blatt aus dem Feldbuch der Landvermessung: warmes Papier, dünne Linien, Ziffern gleicher Breite, die Höhenfarben einer Karte. Aus diesen Teilen besteht jede Ansicht.",
   type: "Schrift",
   heading: "Eine Überschrift",
   subheading: "Eine Überschrift in einem Teil",
   text: "Fließtext in Noto Sans, die mit der Seite kommt.",
   note: "Eine Anmerkung: kleiner, blasser, nie der einzige Ort einer Warnung.",
-  figures: "Ziffern stehen untereinander",
+  figures: "Ziffern stehen genau untereinander",
   colours: "Farben",
   coloursNote:
     "Kontrast dessen, was gezeichnet ist, zu dem, worauf es liegt, hier aus den eigenen Farben der Seite nach WCAG 2.2 gerechnet. Text braucht 4,5, Zeichen und Kanten 3.",
@@ -24,17 +24,17 @@ export const styleWords: typeof import("../en/style.ts").styleWords = {
   danger: "Was sich nicht zurücknehmen lässt",
   plain: "Ein Knopf im Satz",
   field: "Ein Feld",
-  hint: "Was hineingehört.",
-  wrong: "Ein Feld zum Berichtigen",
-  error: "Was nicht stimmt, und was hilft.",
+  hint: "Was in das Feld gehört.",
+  wrong: "Ein Feld zum Korrigieren",
+  error: "Was nicht stimmt und was hilft.",
   choice: "Eine Auswahl",
   options: ["eins", "ein anderes"],
   check: "Ein Kästchen zum Ankreuzen",
   warning: "Eine Warnung hebt sich durch Kante, Worte und Farbe ab.",
-  more: "Mehr auf Druck",
+  more: "Antippen zeigt mehr",
   charts: "Diagramme",
   chartsNote:
-    "Bänder liegen ineinander: je weiter die Behauptung, desto dünner und blasser der Balken. Zeichen unterscheiden sich zuerst in der Form, dann in der Farbe; jedes Diagramm hat seine Tabelle.",
+    "Spannen liegen ineinander: je breiter die Spanne, desto dünner und blasser der Balken. Zeichen unterscheiden sich zuerst in der Form, dann in der Farbe; jedes Diagramm hat seine Tabelle.",
   byEdges:
-    "Ohne Abstimmungen oder mit wenigen reicht das Band des Mittels über das von 80 von 100 Heizungen hinaus und ist nur mit seinen Rändern gezeichnet, damit beide zu sehen sind.",
+    "Ohne oder mit wenigen Abstimmungen ist die Spanne der mittleren Heizung breiter als die von 80 von 100 Heizungen. Dann sind nur ihre Ränder gezeichnet, damit beide zu sehen sind.",
 };

@@ -8,12 +8,12 @@ export const b = {
   title: "How well the bands hold",
   loading: "Fetching the study …",
   intro:
-    "A band is a span of pump rates with a promise. The mean band promises where the average tune lies; the new-heater band promises where one more heater, such as yours, will find its own. A 95 % band has held 95 in 100 when, of every hundred times it is drawn from fresh tunes, the truth lies inside it ninety-five times. Real tunes cannot show that, since nobody knows the truth behind them. So crowds are invented whose truth is known, careful, careless and lying ones, and it is counted how often the bands hold.",
+    "A band is a span of pump rates with a promise. The mean band promises where the average tune lies; the new-heater band promises where one more heater, such as yours, will find its own. A 95 % band has held 95 in 100 when, of every hundred times it is drawn from fresh tunes, the truth lies inside it ninety-five times. Real tunes cannot show that, since nobody knows the truth behind them. So crowds are invented whose truth is known: careful owners, careless ones, and some who lie. Then the times the bands hold are counted.",
   simulated:
-    "All of this page but the next section is simulated: no tune of anyone is in the rest.",
+    "Everything on this page except the next section is simulated: nobody's real tune is in the rest.",
   published: {
     title: "What the published fit says",
-    none: "Nobody has tuned yet: there is nothing to tell.",
+    none: "Nobody has tuned yet: there is nothing to show.",
     means: (version: string) =>
       `Fit ${version}, from the tunes of this atlas. ±: two heaters in three are this close to the average in the same air, and two tunes in three of one heater this close to that heater's own average. A second crowd is a group of owners whose tunes agree with each other and not with the rest.`,
     group: "Heater size, power",
@@ -36,10 +36,10 @@ export const b = {
   verdict: (scenarios: number, narrow: number, wide: number, corridor: string) =>
     narrow + wide === 0
       ? `In none of the ${scenarios} scenarios is a 95 % band more than ${corridor} points off its claim in any of the airs looked at.`
-      : `In ${scenarios - narrow - wide} of ${scenarios} scenarios both 95 % bands stay within ${corridor} points of their claim in every air looked at. In ${narrow} a band holds too seldom somewhere, in ${wide} more only more often than it claims.`,
+      : `In ${scenarios - narrow - wide} of ${scenarios} scenarios both 95 % bands stay within ${corridor} points of their claim in every air looked at. In ${narrow} a band holds too rarely somewhere; in ${wide} more it only holds more often than it claims.`,
   beyondChance: (n: number, of: number) =>
     `${n} of these ${of} are further off than chance alone moves a single figure in so many runs.`,
-  narrow: (n: number) => `Held too seldom: ${n}`,
+  narrow: (n: number) => `Held too rarely: ${n}`,
   narrowMeans:
     "The band is too narrow there, and misleads. Worst first, each band where it held least.",
   wide: (n: number) => `Held more often than claimed: ${n}`,
@@ -64,18 +64,18 @@ export const b = {
   bands: { new_heater: "New-heater band", mean: "Mean band" },
   families: {
     clean: "No mistakes",
-    slips: "Slips of the pen",
-    lazy: "Crews that never re-tune",
-    flood: "One key that floods",
-    fakes: "Fake contributors",
+    slips: "Typing mistakes",
+    lazy: "Owners who never re-tune",
+    flood: "One key that sends very many tunes",
+    fakes: "Fake owners",
     spread: "Unequal spread",
     air: "Air not well known",
-    pooling: "A class beside others",
+    pooling: "One heater size beside others",
     trade: "Crowds simulated from what heaters and owners do",
   },
   chosen: "One scenario",
   counts: (contributors: number, runs: string) =>
-    `${contributors === 1 ? "1 contributor" : `${format(contributors)} contributors`}; ${runs} runs.`,
+    `${contributors === 1 ? "1 owner" : `${format(contributors)} owners`}; ${runs} runs.`,
   truth: {
     fixed: "Every run has the same truth.",
     drawn: "Each run's truth is drawn from what the physics leads one to expect.",
@@ -84,7 +84,7 @@ export const b = {
     `With so many runs, chance alone moves a 95 by up to ± ${points} points, 95 times in 100.`,
   coverage: "Claimed and observed coverage",
   coverageNote: (corridor: string) =>
-    `Each line is one air: how many points more or fewer in 100 the band held than it claims. Nought is the claim; the shaded strip is within ${corridor} points of it.`,
+    `Each line is one air: how many points more or fewer in 100 the band held than it claims. Zero is the claim; the shaded strip is within ${corridor} points of it.`,
   coverageChart: (band: string, scenario: string) =>
     `${band}: observed less claimed coverage at five airs. ${scenario}`,
   coverageTable: "Observed coverage, in 100",
@@ -107,9 +107,9 @@ export const b = {
   wrongAside: "Of wrong rows",
   estimator: "Estimator",
   breakdown: {
-    title: "What share of wrong rows or contributors each estimator stands",
+    title: "What share of wrong rows or owners each estimator withstands",
     note: (limit: string, air: string) =>
-      `Simulated shares, in %, up to which the error of the average tune at ${air} stays below ${limit} %. <: the estimator does not stand even the smallest that was simulated. ≥: it stands the largest as well.`,
+      `Simulated shares, in %, up to which the error of the average tune at ${air} stays below ${limit} %. <: the estimator does not withstand even the smallest that was simulated. ≥: it withstands even the largest.`,
     mistake: "What is wrong",
     below: (pct: string) => `< ${pct}`,
     least: (pct: string) => `≥ ${pct}`,

@@ -9,7 +9,7 @@ export const dataWords = {
   },
   title: "The data",
   intro:
-    "Everything the atlas knows is open. Missing is empty, never nought; every figure carries its unit in its name.",
+    "Everything the atlas knows is open. Blank means unknown, never 0; every column has its unit in its name.",
   files: [
     ["/api/tunes.csv", "All accepted tunes, CSV"],
     ["/api/tunes.geojson", "All accepted tunes, GeoJSON"],
@@ -34,6 +34,6 @@ export const dataWords = {
     "Code: MIT.",
     "Places and elevations: GeoNames, CC BY 4.0.",
     "Coasts, borders, lakes, rivers: Natural Earth, public domain.",
-    "Letters: Noto Sans, SIL Open Font License.",
+    "Font: Noto Sans, SIL Open Font License.",
   ],
 };

@@ -7,13 +7,13 @@ export const estimators = {
     Huber: "Huber",
     "Bisquare by votes": "Bisquare by votes",
     Hypsotune: "Hypsotune",
-    "Hypsotune, class and end alone": "Hypsotune, class and end alone",
+    "Hypsotune, class and end alone": "Hypsotune, each size and power alone",
   } as Record<string, string>,
   /** Where there is little room. */
   short: {
     "Least squares": "Least squares",
     "Bisquare by votes": "by votes",
     "Least squares, 3·MAD cut": "3·MAD cut",
-    "Hypsotune, class and end alone": "class alone",
+    "Hypsotune, class and end alone": "size alone",
   } as Record<string, string>,
 };

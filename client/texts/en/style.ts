@@ -3,12 +3,12 @@ export const styleWords = {
   title: "Signs and colours",
   intro:
     "A surveyor's field sheet: warm paper, thin rules, tabular figures, the tints of heights on a map. These are the parts every view is made of.",
-  type: "Letters",
+  type: "Type",
   heading: "A heading",
   subheading: "A heading within a part",
   text: "Running text, in Noto Sans, which comes with the page.",
-  note: "A note: smaller, softer, never the only place of a caution.",
-  figures: "Figures stand under each other",
+  note: "A note: smaller, softer, never the only place of a warning.",
+  figures: "Figures line up",
   colours: "Colours",
   coloursNote:
     "Contrast of what is drawn against what it lies on, computed here from the page's own colours as WCAG 2.2 defines it. Text needs 4.5, marks and edges 3.",
@@ -25,16 +25,16 @@ export const styleWords = {
   plain: "A button in a sentence",
   field: "A field",
   hint: "What belongs in it.",
-  wrong: "A field to mend",
-  error: "What is wrong, and the remedy.",
+  wrong: "A field to correct",
+  error: "What is wrong, and how to put it right.",
   choice: "A choice",
   options: ["one", "another"],
   check: "A box to tick",
   warning: "A warning stands apart by its edge, its words and its colour.",
-  more: "More on a press",
+  more: "Tap for more",
   charts: "Charts",
   chartsNote:
     "Bands nest: the wider the claim, the thinner and paler the bar. Marks differ in form before they differ in colour; every chart has its table.",
   byEdges:
-    "With no tunes or few, the band of the average reaches beyond that of 80 in 100 heaters and is drawn by its edges, so that both are seen.",
+    "With few tunes or none, the band of the average heater is wider than that of 80 in 100 heaters. Then only its edges are drawn, so that both can be seen.",
 };

@@ -2,25 +2,25 @@
 export const again: typeof import("../en/again.ts").again = {
   title: "Repetir el cálculo aquí",
   intro:
-    "No hace falta creer las cifras publicadas: este navegador puede traer todos los ajustes aceptados y hacer el ajuste estadístico él mismo, con el mismo método. Cada cifra debe salir igual hasta el último dígito.",
+    "No hace falta creer las cifras publicadas: este navegador puede descargar todos los ajustes aceptados y hacer el cálculo él mismo, con el mismo método. Cada cifra debe salir igual hasta el último dígito.",
   button: "Repetir el cálculo aquí",
-  working: "Trayendo los ajustes y calculando …",
+  working: "Cargando los ajustes y calculando …",
   same: (version: string, rows: string, groups: number) =>
-    `Igual hasta el último dígito: cada cifra ${groups === 1 ? "de la única clase y extremo" : `de las ${groups} clases y extremos`} del ajuste estadístico ${version}, repetida aquí con ${rows} filas.`,
+    `Igual hasta el último dígito: cada cifra ${groups === 1 ? "del único tamaño y potencia" : `de los ${groups} tamaños y potencias`} del cálculo ${version}, repetida aquí con ${rows} filas.`,
   differs: (version: string, differing: number, of: number) =>
-    `No es igual: en ${differing} de ${of} clases y extremos alguna cifra difiere del ajuste estadístico ${version}.`,
+    `No es igual: en ${differing} de ${of} tamaños y potencias alguna cifra difiere del cálculo ${version}.`,
   moving: (version: string) =>
-    `El atlas está publicando un ajuste estadístico más nuevo que ${version}: entretanto llegaron o se fueron ajustes. Inténtelo de nuevo en un momento.`,
+    `El atlas está publicando un cálculo más nuevo que ${version}: entretanto llegaron o se fueron ajustes. Inténtalo de nuevo en un momento.`,
   otherCode: (version: string) =>
-    `El ajuste estadístico ${version} se hizo con otros parámetros que los de esta página. Vuelva a cargarla e inténtelo de nuevo.`,
+    `El cálculo ${version} se hizo con otros parámetros que los de esta página. Vuelve a cargarla e inténtalo de nuevo.`,
   nothing: "Aún no hay ajustes aceptados, así que no hay nada que calcular.",
-  unreachable: "No se llega al atlas. Inténtelo de nuevo con conexión.",
+  unreachable: "No se puede conectar con el atlas. Inténtalo de nuevo cuando tengas conexión.",
   failed: (status: number) =>
-    `El atlas no dio sus datos (respuesta ${status}). Inténtelo de nuevo dentro de un rato.`,
-  broken: "Lo que llegó no se puede leer: quizá se cortó por el camino. Inténtelo de nuevo.",
+    `El atlas no dio sus datos (respuesta ${status}). Inténtalo de nuevo dentro de un rato.`,
+  broken: "Lo que llegó no se puede leer: quizá se cortó por el camino. Inténtalo de nuevo.",
   retry: "Intentar de nuevo",
   tableLabel: "Tabla: cifras hechas aquí junto a las publicadas",
-  group: "Clase y extremo",
+  group: "Tamaño y potencia",
   columns: { intercept: "Ordenada", slope: "Pendiente", spread: "Dispersión" },
   others: "Todas las demás",
   agrees: "igual",

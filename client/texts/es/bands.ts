@@ -5,17 +5,17 @@ const signed = (points: number, decimals = 0) =>
 
 /** How well the bands hold, in Spanish. */
 export const b: typeof import("../en/bands.ts").b = {
-  title: "Qué tal aciertan las bandas",
-  loading: "Trayendo el estudio …",
+  title: "Cuánto aciertan los intervalos",
+  loading: "Cargando el estudio …",
   intro:
-    "Una banda es un tramo de frecuencias de la bomba con una promesa. La banda media promete dónde está el ajuste medio; la banda de un calefactor más, dónde encontrará el suyo un calefactor como el de usted. Una banda del 95 % ha cumplido 95 de 100 cuando, de cada cien veces que se dibuja con ajustes nuevos, la verdad queda dentro noventa y cinco. Los ajustes reales no pueden mostrarlo, porque nadie conoce la verdad que hay detrás. Por eso se inventan multitudes cuya verdad se conoce, cuidadosas, descuidadas y mentirosas, y se cuenta cuántas veces cumplen las bandas.",
+    "Un intervalo es un tramo de frecuencias de la bomba con una promesa. El del calefactor medio promete dónde está el ajuste medio; el de un calefactor más, dónde encontrará el suyo un calefactor como el tuyo. Un intervalo del 95 % acierta cuando, de cada cien veces que se calcula con ajustes nuevos, el valor verdadero queda dentro noventa y cinco. Los ajustes reales no pueden mostrarlo, porque nadie conoce los valores verdaderos que hay detrás. Por eso se inventan grupos de propietarios cuyos valores verdaderos se conocen: cuidadosos, descuidados y algunos que mienten. Después se cuenta cuántas veces aciertan los intervalos.",
   simulated:
-    "Todo en esta página menos el apartado siguiente es simulado: en el resto no hay ajustes de nadie.",
+    "Todo en esta página menos el apartado siguiente es simulado: en el resto no hay ningún ajuste real.",
   published: {
-    title: "Qué dice el ajuste estadístico publicado",
-    none: "Nadie ha ajustado todavía: no hay nada que contar.",
+    title: "Qué dice el cálculo publicado",
+    none: "Nadie ha ajustado todavía: no hay nada que mostrar.",
     means: (version: string) =>
-      `Ajuste estadístico ${version}, hecho con los ajustes de este atlas. ±: a esa distancia de la media, como mucho, están dos de cada tres calefactores en el mismo aire, y dos de cada tres ajustes de un mismo calefactor. Un segundo grupo son propietarios cuyos ajustes concuerdan entre sí y no con los demás.`,
+      `Cálculo ${version}, hecho con los ajustes de este atlas. ±: a esa distancia de la media, como mucho, están dos de cada tres calefactores en el mismo aire, y dos de cada tres ajustes de un mismo calefactor respecto a su propia media. Un segundo grupo son propietarios cuyos ajustes concuerdan entre sí y no con los demás.`,
     group: "Tamaño del calefactor, potencia",
     owners: "Propietarios",
     tunes: "Ajustes que cuentan",
@@ -26,25 +26,25 @@ export const b: typeof import("../en/bands.ts").b = {
     feet: "Altitudes en pies",
     slips: "Ajustes con otros errores",
     crowd: "Segundo grupo",
-    noCrowd: "no se ve ninguno",
+    noCrowd: "ninguno encontrado",
     crowdIs: (probable: string, share: string, shift: string) =>
       `probable al ${probable}: ${share} de los propietarios, ${shift}`,
-    richer: (pct: string) => `${pct} más rico`,
+    richer: (pct: string) => `${pct} más rica`,
     leaner: (pct: string) => `${pct} más pobre`,
   },
   fails: "Dónde fallan",
   verdict: (scenarios: number, narrow: number, wide: number, corridor: string) =>
     narrow + wide === 0
-      ? `En ninguno de los ${scenarios} escenarios se aparta una banda del 95 % más de ${corridor} puntos de lo prometido en ninguno de los aires mirados.`
-      : `En ${scenarios - narrow - wide} de ${scenarios} escenarios ambas bandas del 95 % quedan a menos de ${corridor} puntos de lo prometido en todos los aires mirados. En ${narrow} alguna banda cumple demasiado poco en algún aire; en ${wide}, solo más de lo que promete.`,
+      ? `En ninguno de los ${scenarios} escenarios se aparta un intervalo del 95 % más de ${corridor} puntos de lo prometido en ninguna de las densidades del aire estudiadas.`
+      : `En ${scenarios - narrow - wide} de ${scenarios} escenarios ambos intervalos del 95 % quedan a menos de ${corridor} puntos de lo prometido en todas las densidades del aire estudiadas. En ${narrow}, algún intervalo acierta demasiado poco en alguna; en otros ${wide}, solo más de lo que promete.`,
   beyondChance: (n: number, of: number) =>
-    `${n} de estos ${of} se apartan más de lo que el azar solo mueve una cifra en tantas pasadas.`,
-  narrow: (n: number) => `Cumplen demasiado poco: ${n}`,
+    `${n} de estos ${of} se apartan más de lo que el azar por sí solo mueve una cifra con tantas simulaciones.`,
+  narrow: (n: number) => `Aciertan demasiado poco: ${n}`,
   narrowMeans:
-    "Ahí la banda es demasiado estrecha y engaña. Lo peor primero, cada banda donde menos cumplió.",
-  wide: (n: number) => `Cumplen más de lo prometido: ${n}`,
+    "Ahí el intervalo es demasiado estrecho y engaña. Lo peor primero, cada intervalo donde menos acertó.",
+  wide: (n: number) => `Aciertan más de lo prometido: ${n}`,
   wideMeans:
-    "Ahí la banda es más ancha de lo necesario: prudente y menos útil de lo que podría. Lo más apartado primero, cada banda donde más cumplió.",
+    "Ahí el intervalo es más ancho de lo necesario: prudente, pero menos útil de lo que podría ser. Lo más apartado primero, cada intervalo donde más acertó.",
   scenario: "Escenario",
   held: (pct: string, air: string) => `${pct} de cada 100 a ${air}`,
   show: (title: string) => `Mostrar: ${title}`,
@@ -53,62 +53,62 @@ export const b: typeof import("../en/bands.ts").b = {
     code: "Versión del código",
     size: "Tamaño",
     seed: "Semilla",
-    runs: "Pasadas",
+    runs: "Simulaciones",
     again: "Repetirlo",
   },
-  sizes: { quick: "rápido: menos pasadas de cada escenario", full: "completo" },
+  sizes: { quick: "rápido: menos simulaciones de cada escenario", full: "completo" },
   runs: (all: string, fewest: string, most: string, scenarios: number) =>
     `${all} en total: de ${fewest} a ${most} de cada uno de los ${scenarios} escenarios`,
   again: { quick: "npm run study", full: "npm run study -- --full" },
   againNote:
     "El mismo código, tamaño y semilla dan las mismas cifras, con cualquier número de núcleos.",
-  bands: { new_heater: "Banda de un calefactor más", mean: "Banda media" },
+  bands: { new_heater: "Intervalo de un calefactor más", mean: "Intervalo del calefactor medio" },
   families: {
     clean: "Sin errores",
-    slips: "Deslices al escribir",
-    lazy: "Quienes nunca reajustan",
-    flood: "Una clave que inunda",
-    fakes: "Participantes falsos",
+    slips: "Errores al teclear",
+    lazy: "Propietarios que nunca reajustan",
+    flood: "Una clave que envía muchísimo",
+    fakes: "Propietarios falsos",
     spread: "Dispersión desigual",
     air: "Aire mal conocido",
-    pooling: "Una clase junto a otras",
+    pooling: "Un tamaño junto a otros",
     trade: "Usuarios simulados a partir de calefactores y costumbres",
   },
   chosen: "Un escenario",
   counts: (contributors: number, runs: string) =>
-    `${contributors === 1 ? "1 participante" : `${format(contributors)} participantes`}; ${runs} pasadas.`,
+    `${contributors === 1 ? "1 propietario" : `${format(contributors)} propietarios`}; ${runs} simulaciones.`,
   truth: {
-    fixed: "Todas las pasadas tienen la misma verdad.",
-    drawn: "La verdad de cada pasada se saca de lo que la física hace esperar.",
+    fixed: "Todas las simulaciones tienen los mismos valores verdaderos.",
+    drawn: "Los valores verdaderos de cada simulación se sacan de lo que la física hace esperar.",
   },
   chance: (points: string) =>
-    `Con tantas pasadas, el azar solo mueve un 95 hasta ± ${points} puntos, 95 veces de cada 100.`,
-  coverage: "Cobertura prometida y observada",
+    `Con tantas simulaciones, el azar por sí solo mueve un 95 hasta ± ${points} puntos, 95 veces de cada 100.`,
+  coverage: "Aciertos prometidos y observados",
   coverageNote: (corridor: string) =>
-    `Cada línea es un aire: cuántos puntos de cada 100 cumplió la banda de más o de menos. El cero es lo prometido; la franja sombreada abarca ${corridor} puntos.`,
+    `Cada línea es una densidad del aire: cuántos puntos de cada 100 acertó el intervalo de más o de menos. El cero es lo prometido; la franja sombreada abarca ${corridor} puntos.`,
   coverageChart: (band: string, scenario: string) =>
-    `${band}: cobertura observada menos prometida en cinco aires. ${scenario}`,
-  coverageTable: "Cobertura observada, de cada 100",
-  widthTable: "Media anchura de las bandas, %: mediana de las pasadas",
-  band: "Banda",
+    `${band}: aciertos observados menos prometidos en cinco densidades del aire. ${scenario}`,
+  coverageTable: "Aciertos observados, de cada 100",
+  widthTable: "Media anchura de los intervalos, %: mediana de las simulaciones",
+  band: "Intervalo",
   air: "Aire",
   claims: (pct: string) => `Promete ${pct}`,
   claimedAxis: "Prometido, de cada 100",
   offAxis: "Observado menos prometido, puntos",
   error: "Error del ajuste medio",
   errorNote:
-    "Error cuadrático medio frente a la verdad conocida, en %; menos es mejor. La escala es logarítmica: cada paso duplica, más o menos. Faltan los estimadores que no pudieron responder en todas las pasadas.",
+    "Raíz del error cuadrático medio frente al valor verdadero, en %; menos es mejor. La escala es logarítmica: cada paso duplica, más o menos. Faltan los estimadores que no pudieron responder en todas las simulaciones.",
   errorChart: (scenario: string) =>
-    `Error del ajuste medio por estimador en cinco aires. ${scenario}`,
+    `Error del ajuste medio por estimador en cinco densidades del aire. ${scenario}`,
   errorTable: "Error del ajuste medio, %",
   errorAxis: "Error, %",
   airAxis: "Aire a esta altitud",
-  asideTable: "Filas apartadas, de cada 100",
+  asideTable: "Filas que no cuentan, de cada 100",
   honestAside: "De las honestas",
   wrongAside: "De las erróneas",
   estimator: "Estimador",
   breakdown: {
-    title: "Qué proporción de filas o participantes erróneos aguanta cada estimador",
+    title: "Qué proporción de filas o propietarios erróneos aguanta cada estimador",
     note: (limit: string, air: string) =>
       `Proporciones simuladas, en %, hasta las que el error del ajuste medio a ${air} queda por debajo del ${limit} %. <: el estimador no aguanta ni la menor que se simuló. ≥: aguanta también la mayor.`,
     mistake: "Qué está mal",

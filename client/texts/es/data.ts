@@ -3,30 +3,30 @@ export const dataWords: typeof import("../en/data.ts").dataWords = {
   pagesLabel: "Páginas sobre los datos",
   pages: {
     download: "Descargar",
-    bands: "Qué tal aciertan las bandas",
+    bands: "Cuánto aciertan los intervalos",
     method: "Método",
     style: "Signos y colores",
   },
   title: "Los datos",
   intro:
-    "Todo lo que el atlas sabe es abierto. Lo que falta está vacío, nunca es cero; cada cifra lleva su unidad en el nombre.",
+    "Todo lo que el atlas sabe es abierto. Vacío quiere decir desconocido, nunca 0; cada columna lleva su unidad en el nombre.",
   files: [
     ["/api/tunes.csv", "Todos los ajustes aceptados, CSV"],
     ["/api/tunes.geojson", "Todos los ajustes aceptados, GeoJSON"],
     ["/api/dictionary.json", "Qué significan las columnas, y las advertencias"],
     ["/api/tunes.csv-metadata.json", "Advertencias y columnas de ese CSV, para programas"],
-    ["/api/fit", "El ajuste estadístico publicado"],
+    ["/api/fit", "El cálculo publicado"],
     ["/api/openapi.json", "Descripción de la interfaz (OpenAPI 3.1)"],
   ],
   method: "Cómo se hace",
   methodText: [
-    "Por tamaño de calefactor y potencia: ln(frecuencia de la bomba ÷ velocidad del ventilador) = a + b · ln(densidad del aire ÷ 1,225). El ventilador mueve volumen, así que la masa de aire va con su velocidad por la densidad; la bomba mueve volumen por pulso. Un reajuste perfecto daría b = 1; una multitud muestra menos.",
-    "Todo lo demás es un único modelo estadístico: los calefactores difieren, algunos propietarios nunca reajustan, otros dan pies por metros o cometen otros errores, y unos pocos quizá se pusieron de acuerdo. El modelo calcula la probabilidad de cada caso y cuenta a cada propietario una vez; muchos en un mismo lugar y mes cuentan menos cada uno. Un ajuste que probablemente es un error se aparta, con el motivo, y vuelve cuando otros posteriores lo apoyan. La página Método lo explica, primero con palabras sencillas y después para estadísticos.",
+    "Por tamaño de calefactor y potencia: ln(frecuencia de la bomba ÷ velocidad del ventilador) = a + b · ln(densidad del aire ÷ 1,225). El ventilador mueve volumen, así que la masa de aire va con su velocidad por la densidad; la bomba mueve volumen por pulso. Si todos reajustaran a la perfección, b sería 1; con gente de verdad es menos.",
+    "Todo lo demás es un único modelo estadístico: los calefactores difieren, algunos propietarios nunca reajustan, otros dan pies por metros o cometen otros errores, y unos pocos quizá se pusieron de acuerdo. El modelo calcula la probabilidad de cada caso y cuenta a cada propietario una vez; muchos en un mismo lugar y mes cuentan menos cada uno. Un ajuste que probablemente es un error no cuenta, con el motivo, y vuelve a contar cuando otros posteriores lo apoyan. La página Método lo explica, primero con palabras sencillas y después para estadísticos.",
   ],
   methodLanguage: "Esta página solo existe en inglés.",
   privacy: "Privacidad",
   privacyText:
-    "Sin cuenta, sin nombre, sin dirección. Una posición se convierte en su navegador en una celda de unos 250 km². La clave del participante es aleatoria y solo se guarda como resumen cifrado. Meses, no días; altitudes a 10 m; ningún texto libre. Las celdas con menos de tres participantes se muestran dentro de otra mayor. Retirado quiere decir borrado.",
+    "Sin cuenta, sin nombre, sin dirección. Una ubicación se convierte en tu navegador en una celda de unos 250 km². Tu clave es aleatoria y solo se guarda como resumen cifrado. Meses, no días; altitudes a 10 m; ningún texto libre. Las celdas con menos de tres propietarios se muestran dentro de otra mayor. Retirado quiere decir borrado.",
   licence: "Licencias y créditos",
   licences: [
     "Ajustes aportados: CC0 1.0.",

@@ -7,13 +7,13 @@ export const estimators: typeof import("../en/estimators.ts").estimators = {
     Huber: "Huber",
     "Bisquare by votes": "Bicuadrada por votos",
     Hypsotune: "Hypsotune",
-    "Hypsotune, class and end alone": "Hypsotune, clase y extremo solos",
+    "Hypsotune, class and end alone": "Hypsotune, cada tamaño y potencia aparte",
   },
   /** Where there is little room. */
   short: {
     "Least squares": "mín. cuadr.",
     "Bisquare by votes": "por votos",
     "Least squares, 3·MAD cut": "corte 3·MAD",
-    "Hypsotune, class and end alone": "clase sola",
+    "Hypsotune, class and end alone": "cada uno aparte",
   },
 };

@@ -26,15 +26,15 @@ export const styleWords: typeof import("../en/style.ts").styleWords = {
   field: "Un campo",
   hint: "Lo que va dentro.",
   wrong: "Un campo por corregir",
-  error: "Qué está mal, y el remedio.",
+  error: "Qué está mal y cómo arreglarlo.",
   choice: "Una elección",
   options: ["uno", "otro"],
   check: "Una casilla para marcar",
   warning: "Una advertencia se distingue por su borde, sus palabras y su color.",
-  more: "Más al pulsar",
+  more: "Pulsa para ver más",
   charts: "Gráficos",
   chartsNote:
-    "Las bandas se anidan: cuanto más amplia la promesa, más fina y pálida la barra. Los signos se distinguen antes por la forma que por el color; cada gráfico tiene su tabla.",
+    "Los intervalos van uno dentro de otro: cuanto más ancho el intervalo, más fina y pálida la barra. Los signos se distinguen antes por la forma que por el color; cada gráfico tiene su tabla.",
   byEdges:
-    "Sin ajustes, o con pocos, la banda de la media es más ancha que la de 80 de cada 100 calefactores y se dibuja solo con sus bordes, para que se vean las dos.",
+    "Sin ajustes, o con pocos, el intervalo del calefactor medio es más ancho que el de 80 de cada 100 calefactores y se dibuja solo con sus bordes, para que se vean los dos.",
 };
