@@ -19,7 +19,7 @@ export interface Model {
 }
 
 const ROUGH = 1e-3;
-const FINE = 1e-7;
+const FINE = 1e-5;
 /** A model of less probability says nothing. */
 const NEGLIGIBLE = 1e-3;
 
@@ -28,23 +28,26 @@ const NEGLIGIBLE = 1e-3;
  * Schwarz's criterion (1978; Raftery 1995).
  */
 export function fitGroup(sample: Sample, prior: Prior): Model[] {
-  const part = thinned(sample, NUMERICS.searched);
-  const climb = (t: Float64Array, rounds: number, tolerance: number) =>
-    climbed(part, prior, t, rounds, tolerance);
-  const lines = best(part, prior, lineStarts(part, prior), 2).map((t) => climb(t, 20, ROUGH));
-  let one = highest(lines);
-  one = climb(one.t, 100, FINE);
-  const seconds = [one.t, ...lineStarts(part, prior).slice(-1)]
+  const part = thinned(sample, NUMERICS.fitted);
+  const few = thinned(part, NUMERICS.searched);
+  const rough = (t: Float64Array) => climbed(few, prior, t, 25, ROUGH);
+  const fine = (t: Float64Array) => climbed(part, prior, t, 100, FINE);
+  const line = highest(best(few, prior, lineStarts(few, prior), 2).map(rough));
+  const one = fine(line.t);
+  const seconds = [line.t, ...lineStarts(few, prior).slice(-1)]
     .flatMap(crowdStarts)
-    .map((t) => honestFirst(part, prior, climb(t, 25, ROUGH)))
+    .map((t) => honestFirst(few, prior, rough(t)))
     .filter((m) => m !== null);
+  const schwarz = 0.5 * (TWO_CROWDS - ONE_CROWD) * ln(part.votes + 1);
+  const isHopeless = ({ value }: Maximum) =>
+    (value - line.value) * (part.votes / few.votes) - schwarz < 2 * ln(NEGLIGIBLE);
   // A crowd to the rich side and one to the lean may explain the same rows: both count, by their evidence.
   const twos = [RICHER, LEANER].flatMap((side) => {
     const there = seconds.filter(({ t }) => side(parameter(t, "crowd_shift")));
-    const two = there.length > 0 ? climb(highest(there).t, 100, FINE) : null;
-    return two && honestIsMost(part, two.t) ? [two] : [];
+    if (there.length === 0 || isHopeless(highest(there))) return [];
+    const two = fine(highest(there).t);
+    return honestIsMost(part, two.t) ? [two] : [];
   });
-  const schwarz = 0.5 * (TWO_CROWDS - ONE_CROWD) * ln(part.votes + 1);
   const evidence = [one.value, ...twos.map(({ value }) => value - schwarz)];
   const most = Math.max(...evidence);
   const weights = evidence.map((v) => exp(v - most));
@@ -58,20 +61,17 @@ export function fitGroup(sample: Sample, prior: Prior): Model[] {
 const RICHER = (shift: number) => shift >= 0;
 const LEANER = (shift: number) => shift < 0;
 
-/** From the maximum of a part to that of all rows; the part's curvature serves, scaled up. */
+/** From the maximum of a part to that of all rows; the curvature of the part's likelihood serves, scaled up. */
 function onAll(
   { t, weight }: Maximum & { weight: number },
   part: Sample,
   sample: Sample,
   prior: Prior,
 ): Model {
-  const length = t.length;
-  const uncertainty = usualInformation(part, prior, length).map((v) => 1 / Math.sqrt(v));
-  let covariance = covarianceAt(t, part, prior, uncertainty);
+  const uncertainty = usualInformation(sample, prior, t.length).map((v) => 1 / Math.sqrt(v));
+  const covariance = covarianceAt(t, part, sample, prior, uncertainty);
   let found = t;
   if (part !== sample) {
-    const scale = part.votes / sample.votes;
-    covariance = covariance.map((row) => row.map((v) => v * scale));
     found = maximise(logPosterior(sample, prior), t, {
       inverse: covariance,
       longest: longestSteps,

@@ -18,15 +18,22 @@ const DIFFERENCE = 0.1;
 /**
  * Covariance of the parameters at the maximum: the inverse of the observed information, by central differences of the
  * gradient over a tenth of each parameter's own uncertainty (Efron & Hinkley 1978).
+ * @param part owners whose likelihood is looked at; it counts for as many votes as the whole has
  * @param uncertainty rough sd of each parameter
  */
 export function covarianceAt(
   t: Float64Array,
-  sample: Sample,
+  part: Sample,
+  whole: Sample,
   prior: Prior,
   uncertainty: Float64Array,
 ): Matrix {
-  const objective = logPosterior(sample, prior);
+  const each = whole.votes / part.votes;
+  const objective = (at: Float64Array, gradient: Float64Array) => {
+    logLikelihood(at, part, { gradient });
+    for (let p = 0; p < gradient.length; p++) gradient[p] = each * (gradient[p] as number);
+    logPrior(at, whole, prior, gradient);
+  };
   const rows = Array.from(t, (_, p) => {
     const h = DIFFERENCE * (uncertainty[p] as number);
     const gradientAt = (by: number) => {

@@ -59,8 +59,9 @@ export const NUMERICS = {
   node_reach: 5.6,
   /** Rows of one owner beyond so many are weighted down to as many. */
   rows_of_one: 8,
-  /** The search for starts and the curvature look at so many owners at most. */
-  searched: 3000,
+  /** Starts are searched for among so many owners at most; models compared, and their curvature, among so many. */
+  searched: 600,
+  fitted: 3000,
 } as const;
 
 /** Density of a mistaken row: anywhere in the range. */
