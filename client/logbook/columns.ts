@@ -7,9 +7,9 @@ export interface Column {
   text?: true;
 }
 
-const heater = (name: string, text?: true): Column => ({
-  name: `heater_${name}`,
-  path: [name],
+const heater = (path: string, text?: true): Column => ({
+  name: `heater_${path.replaceAll(".", "_")}`,
+  path: path.split("."),
   of: "heater",
   ...(text && { text }),
 });
@@ -45,6 +45,13 @@ export const COLUMNS: readonly Column[] = [
   heater("high_fan_rpm"),
   heater("supply_V"),
   heater("tank_L"),
+  heater("step_Hz"),
+  heater("step_rpm"),
+  heater("settings.at", true),
+  heater("settings.low.pump_Hz"),
+  heater("settings.low.fan_rpm"),
+  heater("settings.high.pump_Hz"),
+  heater("settings.high.fan_rpm"),
   heater("hours"),
   entry("heater_id", true),
   entry("at", true),

@@ -1,5 +1,7 @@
 import type { GivenAir } from "../../model/air.ts";
+import type { End } from "../../model/fit/group.ts";
 import type { Found } from "../../model/fit/row.ts";
+import type { EndSetting } from "../../model/mixture.ts";
 import type { MeterKind } from "../../model/tune.ts";
 
 /** What the logbook keeps, in this browser alone. SI throughout; times are ISO 8601 in UTC, ending in Z. */
@@ -17,10 +19,21 @@ export interface LogbookHeater {
   high_fan_rpm?: number | undefined;
   supply_V?: number | undefined;
   tank_L?: number | undefined;
+  /** The smallest steps that its controller can be set in; common ones where not given. */
+  step_Hz?: number | undefined;
+  step_rpm?: number | undefined;
+  /** What it is set to, where no meter found it: a tune is an entry. */
+  settings?: HeaterSettings | undefined;
   /** Running hours before the first entry, where it has no counter of its own. */
   hours?: number | undefined;
   /** Of the last edit: when two copies meet, the newer one stays. */
   changed_at: string;
+}
+
+/** Factory settings or guesswork, as they were found set. */
+export interface HeaterSettings extends Record<End, EndSetting> {
+  /** When they were found so. */
+  at: string;
 }
 
 export const ENTRY_KINDS = ["tune", "cleaning", "note"] as const;

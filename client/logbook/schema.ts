@@ -29,6 +29,8 @@ const when = z.iso
   .transform((written) => new Date(written).toISOString());
 const choice = { error: check.choice };
 
+const setting = z.strictObject({ pump_Hz: between(0.1, 20), fan_rpm: between(100, 20_000) });
+
 export const heaterSchema = z.strictObject({
   id,
   name,
@@ -38,6 +40,9 @@ export const heaterSchema = z.strictObject({
   high_fan_rpm: between(100, 20_000).optional(),
   supply_V: between(6, 36).optional(),
   tank_L: between(0.1, 1000).optional(),
+  step_Hz: between(0.01, 0.5).optional(),
+  step_rpm: between(1, 500).optional(),
+  settings: z.strictObject({ at: when, low: setting, high: setting }).optional(),
   hours: between(0, 1e6).optional(),
   changed_at: when,
 });

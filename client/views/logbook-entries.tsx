@@ -4,13 +4,14 @@ import { densityOf } from "../logbook/density.ts";
 import { draftOfEntry, type EntryDraft } from "../logbook/draft.ts";
 import type { LogbookEntry, LogbookHeater, LoggedEnd } from "../logbook/entry.ts";
 import { putEntry, removeEntry } from "../logbook/store.ts";
+import type { Doing } from "../logbook/use-doing.tsx";
 import { HighCo, highReadings } from "../share/high-co.tsx";
 import { t } from "../texts/app.ts";
 import { locale } from "../texts/language.ts";
 import { logbookWords } from "../texts/logbook.ts";
 import { shareWords } from "../texts/share.ts";
 import { format, formatFineRate, formatIn, formatRate, UNITS } from "../units.ts";
-import type { Doing, Landing } from "./logbook.tsx";
+import type { Landing } from "./logbook.tsx";
 import { LogbookShare } from "./logbook-share.tsx";
 
 const words = logbookWords.entry;

@@ -4,6 +4,7 @@ import { ENDS, type End } from "../../model/fit/group.ts";
 import { type EndDraft, type EntryDraft, entryOf, READING_KINDS } from "../logbook/draft.ts";
 import { scaledDown } from "../logbook/photo.ts";
 import { putEntry } from "../logbook/store.ts";
+import type { Doing } from "../logbook/use-doing.tsx";
 import { AirFields } from "../parts/air-fields.tsx";
 import { ChoiceField } from "../parts/choice-field.tsx";
 import { estimateHint } from "../parts/estimate-hint.ts";
@@ -19,7 +20,6 @@ import { HighCo, highReading, highReadings } from "../share/high-co.tsx";
 import { t } from "../texts/app.ts";
 import { logbookWords } from "../texts/logbook.ts";
 import { shareWords } from "../texts/share.ts";
-import type { Doing } from "./logbook.tsx";
 
 const words = logbookWords.entry;
 

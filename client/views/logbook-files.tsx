@@ -3,11 +3,11 @@ import type { Logbook } from "../logbook/entry.ts";
 import { merge } from "../logbook/merge.ts";
 import { LARGEST_FILE_bytes, logbookOfText } from "../logbook/read-file.ts";
 import { logbook, putAll } from "../logbook/store.ts";
+import type { Doing } from "../logbook/use-doing.tsx";
 import { csvOfLogbook, jsonOfLogbook } from "../logbook/write-file.ts";
 import { saveFile } from "../save-file.ts";
 import { logbookWords } from "../texts/logbook.ts";
 import { Refused } from "../trip/refused.ts";
-import type { Doing } from "./logbook.tsx";
 
 const words = logbookWords.files;
 

@@ -13,12 +13,12 @@ import {
   shareEntry,
   withdrawShared,
 } from "../logbook/share-entry.ts";
+import type { Doing } from "../logbook/use-doing.tsx";
 import { HighCo, highReadings } from "../share/high-co.tsx";
 import { reasonSentence } from "../share/reason-sentence.tsx";
 import { logbookWords } from "../texts/logbook.ts";
 import { shareWords } from "../texts/share.ts";
 import { formatIn, UNITS } from "../units.ts";
-import type { Doing } from "./logbook.tsx";
 
 const words = logbookWords.share;
 /** Stands for the contributor key until a tune is sent. */

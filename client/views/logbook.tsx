@@ -1,12 +1,11 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import type { PublishedFit } from "../../model/fit/group.ts";
+import { chooseHeater, chosenHeater } from "../heater/my-heater.ts";
 import { type EntryDraft, newDraft } from "../logbook/draft.ts";
 import { type Logbook as Book, ENTRY_KINDS, type LogbookHeater } from "../logbook/entry.ts";
-import { forgetLoss, NotKept } from "../logbook/store.ts";
+import { forgetLoss } from "../logbook/store.ts";
+import { useDoing } from "../logbook/use-doing.tsx";
 import { useLogbook } from "../logbook/use-logbook.ts";
-import { whatWentWrong } from "../parts/in-english.tsx";
-import { SaidBar } from "../parts/said-bar.tsx";
-import { recall, remember } from "../remember.ts";
 import "../style/logbook.css";
 import { logbookWords as words } from "../texts/logbook.ts";
 import { LogbookDrift } from "./logbook-drift.tsx";
@@ -16,41 +15,20 @@ import { LogbookFiles } from "./logbook-files.tsx";
 import { LogbookHeaters } from "./logbook-heaters.tsx";
 import { LogbookSupply } from "./logbook-supply.tsx";
 
-/** What was said last, and what takes it back. */
-export interface Said {
-  text: string;
-  undo?: () => Promise<void>;
-}
-
 /** The entry whose form was closed: its reader goes on there, or where new ones begin if it was not kept. */
 export interface Landing {
   on: string;
 }
 
-/** Runs a change of the logbook, and says what came of it. */
-export type Doing = (work: () => Promise<Said | undefined>) => Promise<boolean>;
-
 /** One's own heaters and entries, kept in this browser alone. */
 export function LogbookView({ fit, onShared }: { fit: PublishedFit; onShared: () => void }) {
   const [{ book, lost, gone, trouble }, lookAgain] = useLogbook();
-  const [chosen, setChosen] = useState(() => recall<string>("logbook.heater"));
+  const [chosen, setChosen] = useState(chosenHeater);
   const [draft, setDraft] = useState<EntryDraft | null>(null);
   const [landing, setLanding] = useState<Landing | null>(null);
-  const [said, setSaid] = useState<Said | null>(null);
-  const [problem, setProblem] = useState<unknown>(null);
-  const doing: Doing = async (work) => {
-    setProblem(null);
-    setSaid(null);
-    try {
-      setSaid((await work()) ?? null);
-      return true;
-    } catch (error) {
-      setProblem(error);
-      return false;
-    }
-  };
+  const { doing, said } = useDoing();
   const choose = (id: string) => {
-    remember("logbook.heater", id);
+    chooseHeater(id);
     setChosen(id);
     setDraft(null);
   };
@@ -77,15 +55,7 @@ export function LogbookView({ fit, onShared }: { fit: PublishedFit; onShared: ()
             </button>
           </div>
         )}
-        <SaidLine
-          said={said}
-          problem={problem}
-          doing={doing}
-          onClose={() => {
-            setSaid(null);
-            setProblem(null);
-          }}
-        />
+        {said}
       </section>
       <div class="stack">
         {book && <LogbookHeaters book={book} fit={fit} chosen={heater} {...{ choose, doing }} />}
@@ -169,35 +139,5 @@ function NewEntry(props: {
         </button>
       ))}
     </div>
-  );
-}
-
-function SaidLine(props: {
-  said: Said | null;
-  problem: unknown;
-  doing: Doing;
-  onClose: () => void;
-}) {
-  const { said, problem, doing, onClose } = props;
-  const undo = said?.undo;
-  return (
-    <SaidBar
-      said={said?.text}
-      problem={
-        problem !== null &&
-        (problem instanceof NotKept ? words.store[problem.why] : whatWentWrong(problem))
-      }
-      undo={
-        undo && {
-          label: words.entry.undo,
-          onUndo: () =>
-            void doing(async () => {
-              await undo();
-              return { text: words.entry.undone };
-            }),
-        }
-      }
-      onClose={onClose}
-    />
   );
 }

@@ -37,12 +37,16 @@ const text = constantFrom("=1+1", "'quoted'", 'a "b", c;\r\n-d', "-").chain((odd
   words.map((rest) => odd + rest),
 );
 
+const setting = record({ pump_Hz: figure(0.1, 20), fan_rpm: figure(100, 20_000) });
 const heater = record({
   id,
   name: text,
   heat_kW: integer({ min: 2, max: 30 }).map((n) => n / 2),
   dose_uL: maybe(figure(1, 500)),
   tank_L: maybe(figure(0.1, 1000)),
+  step_Hz: maybe(figure(0.01, 0.5)),
+  step_rpm: maybe(figure(1, 500)),
+  settings: maybe(record({ at: when, low: setting, high: setting })),
   hours: maybe(figure(0, 1e6)),
   changed_at: when,
 });

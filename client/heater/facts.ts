@@ -1,0 +1,36 @@
+import type { LogbookHeater } from "../logbook/entry.ts";
+import type { Question } from "../question.ts";
+import type { MyHeater } from "./my-heater.ts";
+
+/** What every view asks about a heater. */
+type Facts = Pick<LogbookHeater, "heat_kW" | "low_fan_rpm" | "high_fan_rpm" | "dose_uL">;
+
+function factsOf({ heat_kW, low_fan_rpm, high_fan_rpm, dose_uL }: Facts): Facts {
+  return { heat_kW, low_fan_rpm, high_fan_rpm, dose_uL };
+}
+
+/** The question asked for my heater: its facts are never asked twice. */
+export function askedFor(question: Question, mine: MyHeater | null | undefined): Question {
+  return mine ? { ...question, ...factsOf(mine.heater) } : question;
+}
+
+/** What is kept of a question asked for my heater: its facts stay with the heater. */
+export function keptOf(
+  next: Question,
+  before: Question,
+  mine: MyHeater | null | undefined,
+): Question {
+  return mine ? { ...next, ...factsOf(before) } : next;
+}
+
+/** A view's own heater with what is known of mine in place of what was typed there. */
+export function withMine<H extends Facts>(
+  typed: H,
+  mine: MyHeater | null | undefined,
+  known: { [K in keyof H]?: H[K] | undefined } = {},
+): H {
+  if (!mine) return typed;
+  const facts = { ...factsOf(mine.heater), ...known };
+  const given = Object.entries(facts).filter(([, value]) => value !== undefined);
+  return { ...typed, ...Object.fromEntries(given) };
+}

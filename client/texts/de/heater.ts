@@ -1,0 +1,81 @@
+/** Wörter zur eigenen Heizung: die Zeile über jeder Ansicht, und was sie zur Antwort beiträgt. */
+export const heaterWords = {
+  line: {
+    mine: "Meine Heizung",
+    none: "Keine Heizung gewählt",
+    fans: (low: string, high: string) => `Lüfter ${low} und ${high} U/min`,
+    usual: (low: string, high: string) => `üblicher Lüfter, ${low} und ${high} U/min`,
+    own: (n: number) =>
+      n === 0
+        ? "keine eigene Abstimmung"
+        : n === 1
+          ? "1 eigene Abstimmung"
+          : `${n} eigene Abstimmungen`,
+    choose: "Heizung",
+    average: "Durchschnittliche Heizung, üblicher Lüfter",
+    intro:
+      "Jede Ansicht nimmt Größe, Lüfter und Brennstoff je Takt von der hier gewählten Heizung. Sie bleibt in diesem Browser.",
+  },
+  step: "Kleinster Schritt der Pumpenrate, Hz (freiwillig)",
+  fanStep: "Kleinster Schritt der Lüfterdrehzahl, U/min (freiwillig)",
+  settings: {
+    add: "Meine jetzigen Einstellungen eingeben",
+    title: "Meine jetzigen Einstellungen",
+    how: "Wie wurden sie gefunden?",
+    meter: "Mit einem CO-Messgerät: abgestimmt, bis CO am niedrigsten war",
+    guess: "Werkseinstellungen oder geschätzt",
+    meterWhy: "Daraus wird eine eigene Abstimmung: Antworten für Ihre Heizung werden genauer.",
+    guessWhy: "Sie sehen, wie die Heizung damit anderswo liefe. Die Antwort ändern sie nicht.",
+    next: "Weiter",
+    keep: "Diese Einstellungen behalten",
+    kept: "Gespeichert. Die Antwort zeigt, wie die Heizung damit liefe.",
+  },
+  fromMine: (name: string) => `Größe, Lüfter und Brennstoff je Takt wie für „${name}“ gespeichert.`,
+  lead: {
+    right: "Unverändert liefe Ihre Heizung hier etwa richtig.",
+    one: (shift: string) => `Unverändert liefe Ihre Heizung hier ${shift}`,
+    both: (low: string, high: string) =>
+      `Unverändert liefe Ihre Heizung hier bei kleinster Leistung ${low} und bei größter ${high}`,
+    rich: (pct: string) => `${pct} % zu fett`,
+    lean: (pct: string) => `${pct} % zu mager`,
+    even: "etwa richtig",
+    richMeans: "Ruß, mehr Kohlenmonoxid, mehr Verbrauch",
+    leanMeans: "weniger Wärme, schlechter Start, und die Flamme kann ausgehen",
+    since: (date: string) => `Einstellungen vom ${date}.`,
+  },
+  best: (low: string, high: string) =>
+    `Beste Einstellung, in 8 von 10 Fällen: ${low} Hz bei kleinster Leistung, ${high} Hz bei größter.`,
+  basis: {
+    own: (tunes: string, owners: string, own: number, mine: string, others: string) =>
+      `Aus ${tunes} Abstimmungen von ${owners} Besitzern und ${own} eigenen: ±${mine} % statt ±${others} %.`,
+    ownAlone: (own: number, mine: string, others: string) =>
+      `Aus ${own === 1 ? "1 eigenen Abstimmung" : `${own} eigenen Abstimmungen`} und einer physikalischen Schätzung: ±${mine} % statt ±${others} %.`,
+  },
+  aside: {
+    of: (date: string) => `Ihre Abstimmung vom ${date} zählt nicht.`,
+    ofEnd: (date: string, end: string) => `Ihre Abstimmung vom ${date} zählt nicht bei: ${end}.`,
+    richer:
+      "Sie ist viel fetter als erwartet. Prüfen Sie ihre Pumpenrate, Lüfterdrehzahl und Höhe sowie die Größe der Heizung.",
+    leaner:
+      "Sie ist viel magerer als erwartet. Prüfen Sie ihre Pumpenrate, Lüfterdrehzahl und Höhe sowie die Größe der Heizung.",
+    slip: "Sie sieht nach einem Tippfehler aus. Prüfen Sie ihre Zahlen und Einheiten im Logbuch.",
+    contradict: (dates: string, end: string) =>
+      `Ihre Abstimmungen vom ${dates} widersprechen sich bei: ${end}. Abstimmungen einer Heizung liegen selten so weit auseinander. Prüfen Sie die Zahlen; bis eine weitere zeigt, welche stimmt, ist der Bereich weit.`,
+    and: "und",
+  },
+  near: {
+    title: "Abstimmungen in ähnlicher Luft",
+    columns: ["Hz", "U/min", "Höhe", "Temperatur", "CO in ppm", "Monat", "Neben dem Durchschnitt"],
+    none: (kW: string) => `Noch hat niemand eine Abstimmung einer ${kW}-kW-Heizung geteilt.`,
+    offline:
+      "Der Atlas ist nicht erreichbar: Abstimmungen in ähnlicher Luft werden nicht angezeigt.",
+    loading: "Suche Abstimmungen in ähnlicher Luft …",
+    pair: (low: string, high: string) => `${low} / ${high}`,
+    below: (ppm: string) => `< ${ppm}`,
+    unknown: "–",
+    rich: (pct: string) => `${pct} % fetter`,
+    lean: (pct: string) => `${pct} % magerer`,
+    even: "gleich",
+    note: "Kleinste / größte Leistung. CO verschiedener Messgeräte ist nicht vergleichbar.",
+  },
+};

@@ -1,0 +1,110 @@
+import { expect, test } from "vitest";
+import { askedFor, keptOf, withMine } from "../../client/heater/facts.ts";
+import { MOST_OWN_TUNES, myHeaters, NO_HEATER } from "../../client/heater/my-heater.ts";
+import type { LogbookEntry, LogbookHeater } from "../../client/logbook/entry.ts";
+import { FIRST_QUESTION } from "../../client/question.ts";
+import { MOST_OWN_ROWS } from "../../model/fit/own-heater.ts";
+import { ownTuneSchema } from "../../model/tune.ts";
+
+const changed_at = "2026-11-01T00:00:00.000Z";
+const VAN: LogbookHeater = {
+  id: "van-heater",
+  name: "Van",
+  heat_kW: 2,
+  dose_uL: 18,
+  low_fan_rpm: 1800,
+  supply_V: 24,
+  changed_at,
+};
+const BOAT: LogbookHeater = { id: "boat-heater", name: "Boat", heat_kW: 8, changed_at };
+
+function tune(day: number, part: Partial<LogbookEntry> = {}): LogbookEntry {
+  return {
+    id: `tune-of-day-${day}`,
+    heater_id: VAN.id,
+    kind: "tune",
+    at: `2026-10-${String(day).padStart(2, "0")}T18:00:00.000Z`,
+    site: { place: "Hut", elevation_m: 1500, elevation_sd_m: 20, lat: 46.5, lon: 8.5 },
+    air: { temperature_C: -4 },
+    low: { pump_Hz: (90 + day) / 100, fan_rpm: 1800, co_ppm: 12 },
+    high: { pump_Hz: 3.7, fan_rpm: 4600, co_below_ppm: 30, power: 8 },
+    changed_at,
+    ...part,
+  };
+}
+
+test("the chosen heater, else the first; none where the average one was asked for", () => {
+  const book = { heaters: [BOAT, VAN], entries: [] };
+  expect(myHeaters(book, VAN.id).mine?.heater).toBe(VAN);
+  expect(myHeaters(book, undefined).mine?.heater).toBe(BOAT);
+  expect(myHeaters(book, "removed-since").mine?.heater).toBe(BOAT);
+  expect(myHeaters(book, NO_HEATER)).toEqual({ heaters: [BOAT, VAN], mine: null });
+  expect(myHeaters({ heaters: [], entries: [] }, VAN.id).mine).toBeNull();
+});
+
+test("own tunes are the heater's newest with a CO at both ends, as the model takes them, no place among them", () => {
+  const entries = [
+    tune(1, { found: "bracketed" }),
+    tune(2, { heater_id: BOAT.id }),
+    tune(3, { low: { pump_Hz: 1, fan_rpm: 1800, co_above_ppm: 1000 } }),
+    tune(4, { kind: "note" }),
+    tune(5, { found: "stopped early" }),
+  ];
+  const { mine } = myHeaters({ heaters: [VAN, BOAT], entries }, VAN.id);
+  expect(mine?.found_at.map((at) => at.slice(8, 10))).toEqual(["05", "01"]);
+  expect(mine?.bracketed).toBe(1);
+  expect(mine?.own_tunes[0]).toEqual({
+    site: { elevation_m: 1500, elevation_sd_m: 20 },
+    air: { temperature_C: -4 },
+    low: { pump_Hz: 0.95, fan_rpm: 1800, co_ppm: 12 },
+    high: { pump_Hz: 3.7, fan_rpm: 4600, co_below_ppm: 30 },
+    tuned_on: "2026-10",
+  });
+  for (const own of mine?.own_tunes ?? []) expect(ownTuneSchema.safeParse(own).success).toBe(true);
+});
+
+test("no more own tunes than the model takes, the newest of them", () => {
+  expect(MOST_OWN_TUNES).toBe(MOST_OWN_ROWS);
+  const entries = Array.from({ length: 14 }, (_, i) => tune(i + 1));
+  const { mine } = myHeaters({ heaters: [VAN], entries }, VAN.id);
+  expect(mine?.own_tunes).toHaveLength(MOST_OWN_TUNES);
+  expect(mine?.found_at.at(-1)?.slice(8, 10)).toBe("05");
+});
+
+test("what it is set to: by the newest tune, or by what was kept without a meter since", () => {
+  const at = "2026-10-10T00:00:00.000Z";
+  const low = { pump_Hz: 1.4, fan_rpm: 1700 };
+  const high = { pump_Hz: 5, fan_rpm: 4500 };
+  const van = { ...VAN, settings: { at, low, high } };
+  const set = (...entries: LogbookEntry[]) => myHeaters({ heaters: [van], entries }, van.id).mine;
+  expect(set()?.settings).toEqual(van.settings);
+  expect(set()?.own_tunes).toEqual([]);
+  expect(set(tune(9))?.settings).toEqual(van.settings);
+  expect(set(tune(11))?.settings).toEqual({
+    at: tune(11).at,
+    low: { pump_Hz: 1.01, fan_rpm: 1800 },
+    high: { pump_Hz: 3.7, fan_rpm: 4600 },
+  });
+  expect(myHeaters({ heaters: [VAN], entries: [] }, VAN.id).mine?.settings).toBeUndefined();
+});
+
+test("views take the heater's facts, and what was typed for the average heater stays as it was", () => {
+  const { mine } = myHeaters({ heaters: [VAN], entries: [] }, VAN.id);
+  const typed = { ...FIRST_QUESTION, low_fan_rpm: 1500, high_fan_rpm: 4000, dose_uL: 30 };
+  const asked = askedFor(typed, mine);
+  const facts = { heat_kW: 2, low_fan_rpm: 1800, high_fan_rpm: undefined, dose_uL: 18 };
+  expect(asked).toEqual({ ...typed, ...facts });
+  expect(askedFor(typed, null)).toBe(typed);
+  const colder = { ...asked, air: { temperature_C: -20 } };
+  expect(keptOf(colder, typed, mine)).toEqual({ ...typed, air: { temperature_C: -20 } });
+  // A view that asks what the heater does not say keeps what was typed of that.
+  const trip = { heat_kW: 5, high_fan_rpm: 4100, dose_uL: 30, tank_L: 10 };
+  expect(withMine(trip, mine)).toEqual({
+    heat_kW: 2,
+    low_fan_rpm: 1800,
+    high_fan_rpm: 4100,
+    dose_uL: 18,
+    tank_L: 10,
+  });
+  expect(withMine(trip, null)).toBe(trip);
+});
