@@ -100,7 +100,10 @@ export function foreignDecimals(page: Page, foreign: "." | ","): Promise<string[
   return page.locator("main :is(svg text, td, tbody th, mn, .rate output)").evaluateAll(
     (figures, mark) =>
       figures
-        .filter((figure) => !figure.closest("code") && !figure.querySelector("[lang=en]"))
+        .filter(
+          (figure) =>
+            !figure.closest("code, [lang=en]:not(html)") && !figure.querySelector("[lang=en]"),
+        )
         .map((figure) => figure.textContent ?? "")
         .filter((text) => new RegExp(`\\d\\${mark}(\\d{1,2}|\\d{4,})(?!\\d)`).test(text)),
     foreign,

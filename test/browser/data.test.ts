@@ -14,6 +14,7 @@ import { axeFinds, sideways } from "./faults.ts";
 import { openPage } from "./open-page.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
 import { demoAtlas, plainBrowser } from "./shared.ts";
+import { SIZES } from "./views.ts";
 
 const STUDY = report as StudyReport;
 
@@ -298,11 +299,6 @@ test("links and the way back lead through the three pages, by keyboard alone", a
   expect(await current()).toBe(dataWords.pages.bands);
   await close();
 });
-
-const SIZES = [
-  { width: 360, height: 740 },
-  { width: 1280, height: 800 },
-];
 
 for (const name of ["bands", "method"] as const) {
   test(`${name}: accessible in both themes at both sizes, never scrolls sideways, large targets`, async () => {

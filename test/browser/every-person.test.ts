@@ -5,6 +5,7 @@ import { axeFinds, sideways } from "./faults.ts";
 import { CUT_OFF, openPage } from "./open-page.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
 import { demoAtlas, emptyAtlas, plainBrowser } from "./shared.ts";
+import { shown, VIEWS } from "./views.ts";
 
 let browser: Browser;
 let demo: RunningAtlas;
@@ -14,26 +15,11 @@ beforeAll(async () => {
   [browser, demo, empty] = await Promise.all([plainBrowser(), demoAtlas(), emptyAtlas()]);
 });
 
-/** Views with what tells that all of them is there; axe looks at the others in their own tests, filled in. */
-const VIEWS: Record<string, string> = {
-  "": ".map-side",
-  trip: "h2",
-  onsite: ".onsite",
-  alarm: ".alarm-screen",
-  "alarm/outside": ".emergency",
-  logbook: ".logbook",
-  card: ".card-preview",
-  share: "form",
-  scaling: ".scaling-chart",
-  data: ".files",
-  "data/bands": ".study-chart",
-  "data/method": ".method table",
-  "data/style": ".contrasts",
-};
+/** axe looks at the others in their own tests, filled in. */
 const AXE_HERE = ["data/style"];
 
 /** A phone; a laptop at 200 %; a very wide screen. */
-const SIZES = [
+const WIDTHS = [
   { width: 360, height: 740 },
   { width: 640, height: 400 },
   { width: 2560, height: 1300 },
@@ -41,13 +27,13 @@ const SIZES = [
 /** Longer lines lose the eye, in characters of average width. */
 const LONGEST_LINE = 115;
 
-test.each(Object.entries(VIEWS))(
+test.each(Object.keys(VIEWS))(
   "#/%s: from a phone to a wide screen, from left and from right, by keyboard",
-  async (view, shown) => {
+  async (view) => {
     const { page, close } = await openPage(browser, `${demo.url}/#/${view}`);
-    await page.locator(shown).first().waitFor();
+    await shown(page, view);
     if (AXE_HERE.includes(view)) expect(await axeFinds(page)).toEqual([]);
-    for (const size of SIZES) {
+    for (const size of WIDTHS) {
       await page.setViewportSize(size);
       for (const dir of ["rtl", "ltr"]) {
         await page.evaluate((d) => {

@@ -2,14 +2,13 @@ import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { AxeBuilder } from "@axe-core/playwright";
 import type { Page } from "playwright-core";
+import { THEMES } from "./views.ts";
 
 /** The packed one, since each page reads it anew for each look. */
 const axeSource = readFileSync(
   createRequire(import.meta.resolve("@axe-core/playwright")).resolve("axe-core/axe.min.js"),
   "utf8",
 );
-
-const THEMES = ["light", "dark"] as const;
 
 /**
  * What axe-core finds, a line each: by all its rules in the light theme, by colour contrast in the dark one, since

@@ -14,6 +14,7 @@ import { t as spanish } from "../../client/texts/es/app.ts";
 import { field, openPage } from "./open-page.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
 import { demoAtlas, plainBrowser } from "./shared.ts";
+import { goTo, VIEWS } from "./views.ts";
 
 let browser: Browser;
 let atlas: RunningAtlas;
@@ -57,17 +58,8 @@ test("German: numbers with a comma, read and written; slips in German; nothing E
   );
   await slip.getByRole("button", { name: germanShare.use("3,9 Hz") }).click();
   await expect.poll(() => field(page, "high.pump_Hz").inputValue()).toBe("3,9");
-  for (const [view, shown] of [
-    ["share", "form"],
-    ["scaling", ".scaling-chart"],
-    ["data", ".files"],
-    ["data/bands", ".study-chart"],
-    ["data/style", ".contrasts"],
-  ] as const) {
-    await page.evaluate((hash) => {
-      location.hash = hash;
-    }, `#/${view}`);
-    await page.locator(shown).first().waitFor();
+  for (const view of Object.keys(VIEWS)) {
+    await goTo(page, view);
     expect(
       await page.evaluate(
         leftovers,
@@ -77,9 +69,7 @@ test("German: numbers with a comma, read and written; slips in German; nothing E
     ).toEqual([]);
   }
   // The study's report is English: what comes of it is not, but for the scenarios' titles, which are marked.
-  await page.evaluate(() => {
-    location.hash = "#/data/bands";
-  });
+  await goTo(page, "data/bands");
   await page.locator("table.breakdown").waitFor();
   const figures = await page.locator("td, thead th, .line-key li, svg text").allTextContents();
   expect(figures).toContain("1.500 m");

@@ -1,9 +1,10 @@
 import { globSync, statSync } from "node:fs";
 import type { Browser } from "playwright-core";
 import { beforeAll, expect, test } from "vitest";
-import { apart_pct, draw, keep, kept, LOOKS, nameOf, type Picture, VIEWS } from "./looks.ts";
+import { apart_pct, draw, keep, kept, LOOKS, nameOf, type Picture } from "./looks.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
 import { demoAtlas, plainBrowser } from "./shared.ts";
+import { VIEWS } from "./views.ts";
 
 /** Another machine's letters move this many points at most; a heading's height more in all that follows moves more. */
 const ALIKE_pct = 4;

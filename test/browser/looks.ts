@@ -3,6 +3,7 @@ import { decode, encode } from "fast-png";
 import type { Browser, Page } from "playwright-core";
 import { openPage } from "./open-page.ts";
 import { demoAtlas, plainBrowser } from "./shared.ts";
+import { SIZES, shown, THEMES, VIEWS } from "./views.ts";
 
 /**
  * Every view as a small picture, to notice when it looks otherwise than it did. Eight pixels each way become one, so
@@ -10,25 +11,6 @@ import { demoAtlas, plainBrowser } from "./shared.ts";
  * `npm run looks` draws the pictures kept in test/reference/looks/ anew.
  */
 export const LOOKS = "test/reference/looks";
-const SIZES = [
-  { width: 360, height: 736 },
-  { width: 1280, height: 800 },
-];
-const THEMES = ["light", "dark"] as const;
-/** Views with what tells that all of them is there. */
-export const VIEWS: Record<string, string> = {
-  atlas: ".map-side",
-  trip: "h2",
-  onsite: ".onsite",
-  logbook: ".logbook",
-  card: ".card-preview",
-  share: "form",
-  scaling: ".scaling-chart",
-  data: ".files",
-  "data/bands": ".study-chart",
-  "data/method": ".method table",
-  "data/style": ".contrasts",
-};
 const SHRINK = 8;
 /** Five bits of each channel are kept: smaller files, and nothing that an eye would miss. */
 const STEP = 8;
@@ -91,10 +73,7 @@ export async function draw(
   view: string,
 ): Promise<Map<string, Picture>> {
   const { page, close } = await openPage(browser, `${url}/#/${view}`, { deviceScaleFactor: 1 });
-  await page
-    .locator(VIEWS[view] ?? "h2")
-    .first()
-    .waitFor();
+  await shown(page, view);
   const drawn = new Map<string, Picture>();
   for (const size of SIZES) {
     await page.setViewportSize(size);

@@ -3,25 +3,9 @@ import { scenario } from "../../seed-demo/scenario.ts";
 import { launchChromium } from "./chromium.ts";
 import { choosePlace, mapDrawn, openPage } from "./open-page.ts";
 import { runAtlas } from "./running-atlas.ts";
+import { SIZES, THEMES, VIEWS } from "./views.ts";
 
 /** Every view at both sizes and in both themes, with the demo and empty, into data/screenshots/; and the README's picture. */
-const SIZES = [
-  { width: 360, height: 740 },
-  { width: 1280, height: 800 },
-];
-const VIEWS = [
-  "atlas",
-  "trip",
-  "onsite",
-  "card",
-  "logbook",
-  "share",
-  "scaling",
-  "data",
-  "data/bands",
-  "data/method",
-  "data/style",
-];
 /** The README's picture, small enough to be kept. */
 const PICTURE = { width: 1120, height: 720 };
 /** Charts and lists need no longer, ms. */
@@ -34,8 +18,8 @@ for (const name of ["demo", "empty"]) {
   const atlas = await runAtlas(name === "demo" ? ["--demo"] : []);
   if (name === "demo") await atlas.load(scenario().map(({ tune }) => tune));
   for (const viewport of SIZES) {
-    for (const colorScheme of ["light", "dark"] as const) {
-      for (const view of VIEWS) {
+    for (const colorScheme of THEMES) {
+      for (const view of Object.keys(VIEWS)) {
         const { page, close } = await openPage(browser, `${atlas.url}/#/${view}`, {
           viewport,
           colorScheme,

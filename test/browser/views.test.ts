@@ -103,15 +103,6 @@ test("an empty atlas answers from physics alone, says so, and its bands are wide
   await close();
 });
 
-test("every view of an empty atlas opens without a complaint", async () => {
-  for (const view of Object.keys(VIEWS)) {
-    const { page, close } = await openPage(browser, `${empty.url}/#/${view}`);
-    await page.getByText(SAFETY.notice).waitFor();
-    await page.locator("h2").first().waitFor({ state: "attached" });
-    await close();
-  }
-});
-
 test("the keyboard alone leads from the top of the page to a place and through the views", async () => {
   const { page, close } = await openPage(browser, demo.url);
   await page.locator(".end output").first().waitFor();
