@@ -25,15 +25,20 @@ export async function gridHere(): Promise<Uint8Array> {
   }
 }
 
-/** Elevation of a position, worked out in this browser: the position is not sent anywhere. */
-export async function elevationHere(lat: number, lon: number): Promise<PointElevation> {
+/** What elevations are estimated from, fetched once. @throws when it cannot be reached */
+export async function terrainHere(): Promise<Terrain> {
   terrain ??= Promise.all([gridHere(), bytes("points.bin")]).then(([heights, points]) =>
     loadTerrain(heights, points),
   );
   try {
-    return elevationAt(lat, lon, await terrain);
+    return await terrain;
   } catch (error) {
     terrain = undefined;
     throw error;
   }
+}
+
+/** Elevation of a position, worked out in this browser: the position is not sent anywhere. */
+export async function elevationHere(lat: number, lon: number): Promise<PointElevation> {
+  return elevationAt(lat, lon, await terrainHere());
 }

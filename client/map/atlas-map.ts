@@ -10,15 +10,18 @@ import {
 } from "maplibre-gl";
 import workerUrl from "maplibre-gl/dist/maplibre-gl-worker.mjs?url";
 import type { Cell, MapConfiguration } from "../../server/contract.ts";
+import type { Unit } from "../units.ts";
 import { drawBasemap } from "./basemap.ts";
 import { cellBoundaries, cellCentres } from "./cell-features.ts";
 import { DISCS } from "./cell-layers.ts";
 import { Drag } from "./drag.ts";
-import { DEEPEST_BUILT_IN_ZOOM } from "./ground.ts";
+import { DEEPEST_ESTIMATED_ZOOM } from "./ground.ts";
+import { DOT, dot, NAMES, nameText } from "./names.ts";
+import { NEAR_ZOOM } from "./near.ts";
 import { channels, type Palette } from "./palette.ts";
 import { groundTiles, registerProtocols } from "./protocols.ts";
 import { type Look, reliefColour, STRIPES, stripes, tunedColour } from "./relief.ts";
-import { sheetStyle } from "./sheet-style.ts";
+import { FAR_LINES, sheetStyle } from "./sheet-style.ts";
 
 setWorkerUrl(workerUrl);
 registerProtocols();
@@ -80,7 +83,7 @@ export class AtlasMap {
       container: sheet,
       style: sheetStyle({
         elevationTiles: groundTiles(configured, () => onFallback("ground")),
-        deepest: configured ? DEEPEST_CONFIGURED_ZOOM : DEEPEST_BUILT_IN_ZOOM,
+        deepest: configured ? DEEPEST_CONFIGURED_ZOOM : DEEPEST_ESTIMATED_ZOOM,
         palette,
         land: reliefColour(look.stops),
         tuned: tunedColour(look),
@@ -106,6 +109,7 @@ export class AtlasMap {
     map.on("styledata", () => {
       if (map.hasImage(STRIPES)) return;
       map.addImage(STRIPES, stripes(channels(palette.stripe), STRIPE_ALPHA));
+      map.addImage(DOT, dot(channels(palette.text)), { pixelRatio: 2 });
     });
     // Not the map's own click: a press that may become a drag is kept from it.
     map.getCanvasContainer().addEventListener("click", (event) => {
@@ -132,6 +136,10 @@ export class AtlasMap {
     map.on("idle", () => {
       if (this.#awaited === 0 && !this.#drag.widen()) this.#busy(false);
     });
+    // Until then, and without a network, the coarser ones stand in.
+    map.on("sourcedata", ({ sourceId, tile }) => {
+      if (sourceId === "near" && tile) endFarLines(map);
+    });
     // Without a listener every tile that a source does not have would be an error on the console.
     map.on("error", () => {});
     this.#ready = new Promise((done) => map.once("load", () => done()));
@@ -157,20 +165,19 @@ export class AtlasMap {
     this.#map.setPaintProperty("tuned", "color-relief-color", tunedColour(this.#look));
   }
 
-  /** Place labels carry their elevation in the person's unit. */
-  label(format: (elevation_m: number) => string): Promise<void> {
-    return this.#await(this.#label(format));
+  /** Names of places carry their elevation in the person's unit, and the scale bar goes by it. */
+  label(unit: Unit): Promise<void> {
+    this.#scale.setUnit(unit.name === "ft" ? "imperial" : "metric");
+    return this.#await(this.#label(unit));
   }
 
-  async #label(format: (elevation_m: number) => string): Promise<void> {
+  async #label(unit: Unit): Promise<void> {
+    // A font that is not there yet would not be drawn later.
     await Promise.all([this.#ready, document.fonts.load('12px "Noto Sans"')]);
     const response = await fetch("/geography/labels.json");
     if (!response.ok || this.#lost) return;
-    const labels = await response.json();
-    for (const { properties } of labels.features) {
-      properties.text = `${properties.name}\n${format(properties.elevation_m)}`;
-    }
-    this.#map.getSource<GeoJSONSource>("labels")?.setData(labels);
+    for (const layer of NAMES) this.#map.setLayoutProperty(layer, "text-field", nameText(unit));
+    this.#map.getSource<GeoJSONSource>("labels")?.setData(await response.json());
   }
 
   /** Community cells with their number of tunes: a disc from afar, the cell itself from near. */
@@ -211,11 +218,6 @@ export class AtlasMap {
     const zoom = await source?.getClusterExpansionZoom(cluster);
     if (zoom !== undefined)
       this.#map.easeTo({ center: coordinates as [lon: number, lat: number], zoom });
-  }
-
-  /** The scale bar in metres or feet. */
-  scale(unit: "metric" | "imperial"): void {
-    this.#scale.setUnit(unit);
   }
 
   /** Marks the chosen point and brings it into view. */
@@ -261,4 +263,11 @@ export class AtlasMap {
 
 function tell({ onPoint }: AtlasMapOptions, { lat, lng }: { lat: number; lng: number }): void {
   onPoint(lat, lng);
+}
+
+/** Coasts and borders drawn for the whole world end where the finer ones begin. */
+function endFarLines(map: GlMap): void {
+  for (const layer of FAR_LINES) {
+    if (map.getLayer(layer)?.maxzoom !== NEAR_ZOOM) map.setLayerZoomRange(layer, 0, NEAR_ZOOM);
+  }
 }

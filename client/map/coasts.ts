@@ -74,13 +74,17 @@ async function loadCoasts(): Promise<Coast[]> {
   const response = await fetch("/geography/land.json");
   if (!response.ok) throw new Error("The coasts are not there.");
   const land = (await response.json()) as { features: { geometry: MultiPolygon }[] };
-  return land.features.flatMap(({ geometry }) => geometry.coordinates.flat().map(coastOf));
+  return land.features.flatMap(({ geometry }) =>
+    geometry.coordinates.flat().map((ring) => coastOf(projected(ring))),
+  );
 }
 
-function coastOf(ring: Position[]): Coast {
-  const points = Float32Array.from(
-    ring.flatMap(([lon, lat]) => mercator(lat as number, lon as number)),
-  );
+function projected(ring: Position[]): Float32Array {
+  return Float32Array.from(ring.flatMap(([lon, lat]) => mercator(lat as number, lon as number)));
+}
+
+/** A ring of coast, from its points in Web Mercator, x and y in turn. */
+export function coastOf(points: Float32Array): Coast {
   const xs = points.filter((_, i) => i % 2 === 0);
   const ys = points.filter((_, i) => i % 2 === 1);
   return {

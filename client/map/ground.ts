@@ -1,10 +1,18 @@
+import { terrainHere } from "../terrain-here.ts";
+import { estimatedTile } from "./estimated-ground.ts";
 import { enlarge } from "./terrarium.ts";
 
 /** Side of the tiles as the map takes them, px. */
 export const TILE_px = 512;
+/** Side of one tile of a source, px. */
+const SIDE_px = 256;
 /** The built-in elevation tiles, zooms 0–4. */
 const BUILT_IN = "/geography/tiles/{z}/{x}/{y}.png";
-export const DEEPEST_BUILT_IN_ZOOM = 4;
+const DEEPEST_BUILT_IN_ZOOM = 4;
+/** From here on what lies between the grid's cells, 20 km wide, is seen: elevations are estimated as the answers are. */
+const ESTIMATED_FROM_ZOOM = 7;
+/** The estimate has no more to tell: known points lie kilometres apart. */
+export const DEEPEST_ESTIMATED_ZOOM = 9;
 /** Whoever looks at the map would rather see the built-in land than wait longer. */
 const PATIENCE_ms = 6000;
 /** A source that cannot be reached is left alone for so long. */
@@ -13,7 +21,7 @@ const REST_ms = 30_000;
 let restsUntil = 0;
 
 /**
- * A tile of elevations: the configured source's, else the built-in ones', drawn out where those end.
+ * A tile of elevations: the configured source's, else a built-in one.
  * @param template address of the configured source's tiles with {z}, {x}, {y}; null for the built-in ones
  * @param onFallback told when the configured source has not given a tile
  * @throws when the built-in tile is not to be had either
@@ -38,6 +46,20 @@ export async function groundTile(
       onFallback();
     }
   } else if (template) onFallback();
+  return builtInTile([z, x, y], stop);
+}
+
+/** A tile out of the built files: as built, drawn out, or from near as estimated. */
+async function builtInTile(
+  [z, x, y]: readonly [number, number, number],
+  stop?: AbortSignal,
+): Promise<ImageBitmap> {
+  if (z >= ESTIMATED_FROM_ZOOM) {
+    const terrain = await terrainHere().catch(() => null);
+    stop?.throwIfAborted();
+    if (terrain)
+      return createImageBitmap(new ImageData(estimatedTile(terrain, [z, x, y], SIDE_px), SIDE_px));
+  }
   const deeper = Math.max(0, z - DEEPEST_BUILT_IN_ZOOM);
   const times = 2 ** deeper;
   const parent = await imageAt(

@@ -3,7 +3,7 @@ import { useEffect, useRef, useState } from "preact/hooks";
 import type { Cell } from "../../server/contract.ts";
 import { api } from "../api.ts";
 import { mapWords } from "../texts/map.ts";
-import { formatIn, type Unit } from "../units.ts";
+import type { Unit } from "../units.ts";
 import type { AtlasMap, MapPlace } from "./atlas-map.ts";
 import { LandPicture } from "./land-picture.tsx";
 import { drawsMaps, nearScreen } from "./near-screen.ts";
@@ -78,8 +78,7 @@ export function MapCanvas(props: MapCanvasProps) {
 
   const ready = state === "ready" ? map.current : null;
   useEffect(() => void ready?.tint(look), [ready, JSON.stringify(look)]);
-  useEffect(() => void ready?.label((m) => formatIn(m, unit)), [ready, unit]);
-  useEffect(() => ready?.scale(unit.name === "ft" ? "imperial" : "metric"), [ready, unit]);
+  useEffect(() => void ready?.label(unit), [ready, unit]);
   useEffect(() => void ready?.showCells(cells), [ready, cells]);
   useEffect(() => {
     const { lat, lon, near } = point;

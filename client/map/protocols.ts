@@ -25,10 +25,10 @@ function tileIn(url: string): Tile {
   return [z, x, y] as Tile;
 }
 
-/** The tiles are drawn by a worker: no drawing of the map waits for them. */
+/** The tiles are drawn by workers: no drawing of the map waits for them, and the sea not for the elevations. */
 export function registerProtocols(): void {
-  const worker = new Worker(new URL("./tile-worker.ts", import.meta.url), { type: "module" });
-  const order = (wanted: Order, { signal }: AbortController) =>
+  const [ground, sea] = [openWorker(), openWorker()];
+  const order = (worker: Worker, wanted: Order, { signal }: AbortController) =>
     new Promise<{ data: ImageBitmap }>((deliver, fail) => {
       const { port1: here, port2: there } = new MessageChannel();
       here.onmessage = ({ data: delivery }: MessageEvent<Delivery>) => {
@@ -44,10 +44,14 @@ export function registerProtocols(): void {
       worker.postMessage(wanted, [there]);
     });
   addProtocol(GROUND, ({ url }, stop) =>
-    order({ ground: tileIn(url), template: configured }, stop),
+    order(ground, { ground: tileIn(url), template: configured }, stop),
   );
   addProtocol(SEA, ({ url }, stop) => {
     const colour = `#${url.slice(`${SEA}://`.length).split("/")[0]}`;
-    return order({ sea: tileIn(url), colour }, stop);
+    return order(sea, { sea: tileIn(url), colour }, stop);
   });
+}
+
+function openWorker(): Worker {
+  return new Worker(new URL("./tile-worker.ts", import.meta.url), { type: "module" });
 }

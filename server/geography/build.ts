@@ -3,8 +3,9 @@ import { readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { decode } from "fast-png";
 import { elevationAt, loadTerrain } from "../../model/geography/terrain.ts";
-import { buildBasemap } from "./basemap.ts";
+import { buildBasemap, labelled } from "./basemap.ts";
 import { buildOnce } from "./build-once.ts";
+import { buildNearTiles } from "./near-tiles.ts";
 import { packageFile, packageVersion, SOURCES } from "./packages.ts";
 import { PASSES_FILE } from "./passes.ts";
 import { buildPlaceIndex } from "./place-index.ts";
@@ -14,7 +15,7 @@ import { readSettlements, type Settlement } from "./settlements.ts";
 import { buildTiles } from "./tiles.ts";
 
 /** Raised whenever the files change in form or content. */
-const FORMAT = 7;
+const FORMAT = 8;
 
 interface Progress {
   log: (line: string) => void;
@@ -62,6 +63,7 @@ async function buildInto(dir: string, log: (line: string) => void): Promise<void
   await step("place search", () => buildPlaceIndex(dir, complete));
   await step("places to take along", () => buildPlacePacks(dir, complete));
   await step("land, water, borders, labels", () => buildBasemap(dir, complete));
+  await step("map from near", () => buildNearTiles(dir, complete, labelled(complete)));
   await step("elevation tiles", () => buildTiles(dir, grid));
 }
 
