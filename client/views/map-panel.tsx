@@ -140,7 +140,7 @@ export function MapPanel({ fit, question, unit, onPoint, onQuestion }: MapPanelP
       {aboutCell && open?.listed && <CellTunes {...aboutCell} onClose={() => setOpen(null)} />}
       <Legend asked={asked} palette={palette} unit={unit} />
       <p class="hint">
-        {mapWords.click} {mapWords.credit}.
+        {mapWords.click} {mapWords.estimated} {mapWords.credit}.
       </p>
       <CellList cells={cells} unit={unit} onOpen={list} />
     </section>

@@ -1,4 +1,3 @@
-import { decode } from "fast-png";
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { channels, PALETTES } from "../../client/map/palette.ts";
@@ -8,6 +7,7 @@ import { trip } from "../../client/texts/trip.ts";
 import type { StartTune } from "../../model/start.ts";
 import type { CellsAnswer, CellTunesAnswer } from "../../server/contract.ts";
 import { axeFinds } from "./faults.ts";
+import { apart, type Colour, coloursOf } from "./map-colours.ts";
 import {
   askedRates,
   choosePlace,
@@ -184,12 +184,7 @@ test("a tap on a trip's map says in sight what stop it has added", async () => {
 });
 
 /** The map's pixels, a colour each. */
-async function pixels(page: Page) {
-  const { data, channels, width, height } = decode(await page.locator(".map").screenshot());
-  return Array.from({ length: width * height }, (_, i) =>
-    [0, 1, 2].map((c) => Number(data[i * channels + c])),
-  );
-}
+const pixels = async (page: Page) => coloursOf(await page.locator(".map").screenshot()).colours;
 
 const SMALL = { viewport: { width: 1040, height: 720 }, deviceScaleFactor: 1 } as const;
 
@@ -208,13 +203,13 @@ test("no name lies over a disc or its number", async () => {
   };
   const [bare, named] = [await drawn(false), await drawn(true)];
   const mark = channels(PALETTES.light.mark);
-  const apart = (a: number[] = [], b: number[] = []) =>
-    Math.max(...a.map((value, i) => Math.abs(value - (b[i] as number))));
   const discs = bare.flatMap((colour, i) => (apart(colour, mark) < 12 ? [i] : []));
   expect(discs.length).toBeGreaterThan(300);
-  expect(discs.filter((i) => apart(bare[i], named[i]) > 12)).toEqual([]);
+  expect(discs.filter((i) => apart(bare[i] as Colour, named[i] as Colour) > 12)).toEqual([]);
   // There are names on it.
-  expect(named.filter((colour, i) => apart(colour, bare[i]) > 60).length).toBeGreaterThan(1000);
+  expect(named.filter((colour, i) => apart(colour, bare[i] as Colour) > 60).length).toBeGreaterThan(
+    1000,
+  );
 });
 
 test("until the map is drawn its place is dark in the dark theme, and what it says can be read", async () => {

@@ -1,6 +1,11 @@
+import { readFile } from "node:fs/promises";
 import { expect, test } from "vitest";
 import { basemapOf } from "../../client/map/basemap-style.ts";
+import { unMercator } from "../../client/map/coasts.ts";
+import { estimatedTile } from "../../client/map/estimated-ground.ts";
 import { elevationIn, enlarge } from "../../client/map/terrarium.ts";
+import { elevationAt, gridElevation, loadTerrain } from "../../model/geography/terrain.ts";
+import { ensureGeography } from "../../server/geography/build.ts";
 
 /** A tile that climbs evenly from the left, 4 pixels wide: across the step of its first byte at every pixel. */
 function slope() {
@@ -18,6 +23,29 @@ test("a part of a tile is drawn out by its elevations, not by the bytes that car
   expect(row).toEqual([625, 775, 925, 1000]);
   const left = enlarge(slope(), 2, 0, 1);
   expect([0, 1, 2, 3].map((i) => elevationIn(left, 4 * i))).toEqual([100, 175, 325, 475]);
+});
+
+test("from near the land lies as high as the atlas answers for any point of it, within what lies between two of them", async () => {
+  await ensureGeography();
+  const read = async (name: string) => new Uint8Array(await readFile(`data/geography/${name}`));
+  const terrain = loadTerrain(await read("grid.bin"), await read("points.bin"));
+  // The Inn valley and the mountains about it: the grid alone is hundreds of metres off.
+  const [z, x, y] = [9, 272, 179] as const;
+  const tile = estimatedTile(terrain, [z, x, y], 256);
+  const off = { drawn: [] as number[], grid: [] as number[] };
+  for (let row = 5; row < 256; row += 11)
+    for (let column = 3; column < 256; column += 11) {
+      const [lat, lon] = unMercator(
+        (x + (column + 0.5) / 256) / 2 ** z,
+        (y + (row + 0.5) / 256) / 2 ** z,
+      );
+      const { elevation_m } = elevationAt(lat, lon, terrain);
+      off.drawn.push(Math.abs(elevationIn(tile, 4 * (row * 256 + column)) - elevation_m));
+      off.grid.push(Math.abs(gridElevation(terrain.grid, lat, lon) - elevation_m));
+    }
+  const median = (values: number[]) => values.sort((a, b) => a - b)[values.length >> 1];
+  expect(median(off.grid)).toBeGreaterThan(100);
+  expect(median(off.drawn)).toBeLessThan(10);
 });
 
 test("a basemap's areas become a wash, its background is left out, its names and addresses are made whole", () => {

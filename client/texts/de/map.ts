@@ -29,6 +29,7 @@ export const mapWords: typeof import("../en/map.ts").mapWords = {
   loading: "Die Karte wird geladen …",
   click:
     "Klicken oder tippen zeigt die Startwerte für diese Stelle. Mit der Tastatur: Pfeile bewegen die Karte, + und − zoomen, Enter nimmt ihre Mitte.",
+  estimated: "Aus der Nähe ist die Farbe des Geländes zwischen den genannten Orten geschätzt.",
   takeMiddle: "Startwerte für die Kartenmitte",
   cells: "Woher die Abstimmungen kommen",
   cellsNone: "Noch keine Abstimmungen.",

@@ -28,6 +28,7 @@ export const mapWords = {
   loading: "Loading the map …",
   click:
     "Click or tap for the starting settings there. By keyboard: arrows move the map, + and − zoom, Enter takes its middle.",
+  estimated: "Up close, the land's colour between the places named is an estimate.",
   takeMiddle: "Starting settings for the middle of the map",
   cells: "Where the tunes come from",
   cellsNone: "No tunes yet.",

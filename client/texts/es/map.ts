@@ -29,6 +29,7 @@ export const mapWords: typeof import("../en/map.ts").mapWords = {
   loading: "Cargando el mapa …",
   click:
     "Un clic o un toque da los ajustes iniciales de ese punto. Con el teclado: las flechas mueven el mapa, + y − acercan y alejan, Intro toma su centro.",
+  estimated: "De cerca, el color del terreno entre los lugares con nombre es una estimación.",
   takeMiddle: "Ajustes iniciales para el centro del mapa",
   cells: "De dónde vienen los ajustes",
   cellsNone: "Todavía no hay ajustes.",

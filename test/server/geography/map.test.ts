@@ -2,8 +2,10 @@ import { readdirSync, readFileSync } from "node:fs";
 import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { gzipSync } from "node:zlib";
+import { VectorTile, type VectorTileLayer } from "@mapbox/vector-tile";
 import { decode } from "fast-png";
-import type { Feature, FeatureCollection, MultiPolygon, Position } from "geojson";
+import type { Feature, FeatureCollection, MultiPolygon, Point, Polygon, Position } from "geojson";
+import { PbfReader } from "pbf";
 import { beforeAll, expect, test } from "vitest";
 import { gridElevation } from "../../../model/geography/terrain.ts";
 import { splitAtAntimeridian } from "../../../server/geography/antimeridian.ts";
@@ -144,7 +146,79 @@ test("labels carry elevations", async () => {
   expect(features.every((f: Feature) => typeof f.properties?.elevation_m === "number")).toBe(true);
 });
 
-test("all of it is small: below 40 MB, as much again for what people take along, the map's drawing below 1 MB packed", () => {
+/** A tile of the map from near, by what lies in it. */
+async function nearTile(lat: number, lon: number): Promise<VectorTile> {
+  const [x, y] = [
+    (lon + 180) / 360,
+    0.5 - Math.asinh(Math.tan((lat * Math.PI) / 180)) / (2 * Math.PI),
+  ];
+  const file = `near/6/${Math.floor(x * 64)}/${Math.floor(y * 64)}.pbf`;
+  return new VectorTile(new PbfReader(await readFile(join(DIR, file))));
+}
+
+/** A layer of such a tile as GeoJSON. */
+async function nearLayer(lat: number, lon: number, name: string): Promise<Feature[]> {
+  const [x, y] = [
+    (lon + 180) / 360,
+    0.5 - Math.asinh(Math.tan((lat * Math.PI) / 180)) / (2 * Math.PI),
+  ];
+  const layer = (await nearTile(lat, lon)).layers[name];
+  return Array.from({ length: layer?.length ?? 0 }, (_, i) =>
+    (layer as VectorTileLayer).feature(i).toGeoJSON(Math.floor(x * 64), Math.floor(y * 64), 6),
+  );
+}
+
+test("from near every tile is there, and none is large", () => {
+  const files = readdirSync(join(DIR, "near"), { recursive: true, withFileTypes: true }).filter(
+    (file) => file.isFile(),
+  );
+  expect(files).toHaveLength(64 * 64);
+  for (const file of files)
+    expect(readFileSync(join(file.parentPath, file.name)).length).toBeLessThan(60_000);
+});
+
+test.each([
+  // Any sea chart; the coasts for the whole world are too coarse for them.
+  ["the Bay of Kotor", 42.44, 18.66, "water"],
+  ["the Bay of Kotor's shore", 42.5, 18.85, "land"],
+  ["the Sognefjord at Balestrand", 61.19, 6.55, "water"],
+  ["the open Atlantic", 30, -30, "water"],
+  ["the middle of the Sahara", 23, 10, "land"],
+])("from near %s (%f, %f) is %s", async (_, lat, lon, what) => {
+  const land = (await nearLayer(lat, lon, "land")) as Feature<Polygon | MultiPolygon>[];
+  const parts = land.flatMap(({ geometry }) =>
+    geometry.type === "Polygon" ? [geometry.coordinates] : geometry.coordinates,
+  );
+  expect(covers(parts, lon, lat) ? "land" : "water").toBe(what);
+});
+
+test("the coasts for the whole world know no Bay of Kotor, which is why there are finer ones", async () => {
+  expect(covers(await polygons("land"), 18.66, 42.44)).toBe(true);
+});
+
+test("from near smaller places have names with their elevations, no two in each other's room", async () => {
+  const places = (await nearLayer(47.27, 11.39, "places")) as Feature<Point>[];
+  expect(places.length).toBeGreaterThan(200);
+  const named = new Map(places.map(({ properties }) => [properties?.name, properties]));
+  // GeoNames, as the place search has them.
+  expect(named.get("Mayrhofen")?.elevation_m).toBe(633);
+  expect(named.get("Vipiteno")?.elevation_m).toBe(948);
+  // Named from afar already.
+  expect(named.has("Munich")).toBe(false);
+  const px = ({ geometry: { coordinates } }: Feature<Point>) => {
+    const [lon = 0, lat = 0] = coordinates;
+    const y = 0.5 - Math.asinh(Math.tan((lat * Math.PI) / 180)) / (2 * Math.PI);
+    return [
+      Math.floor((((lon + 180) / 360) * 512 * 2 ** 8) / 64),
+      Math.floor((y * 512 * 2 ** 8) / 64),
+    ];
+  };
+  // A position in a tile is rounded, so that one at a square's edge may come to lie in the next.
+  const squares = new Set(places.map((place) => px(place).join(" ")));
+  expect(squares.size).toBeGreaterThan(0.97 * places.length);
+});
+
+test("all of it is small: below 48 MB, 40 MB more for what people take along, the map's drawing below 1 MB packed", () => {
   const files = readdirSync(DIR, { recursive: true, withFileTypes: true }).filter((f) =>
     f.isFile(),
   );
@@ -153,7 +227,7 @@ test("all of it is small: below 40 MB, as much again for what people take along,
   const [packs, rest] = [true, false].map((packs) =>
     files.filter((f) => f.parentPath.endsWith("packs") === packs),
   ) as [typeof files, typeof files];
-  expect(bytes(rest)).toBeLessThan(40e6);
+  expect(bytes(rest)).toBeLessThan(48e6);
   expect(bytes(packs)).toBeLessThan(40e6);
   const packed = ["land", "lakes", "rivers", "borders", "labels"].map(
     (name) => gzipSync(readFileSync(join(DIR, `${name}.json`))).length,
