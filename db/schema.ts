@@ -55,8 +55,24 @@ export const tunes = sqliteTable(
     submitted_on: text().notNull(),
     verdict: text({ enum: ["accepted", "held"] }).notNull(),
   },
-  (t) => [index("tunes_by_class").on(t.heat_kW, t.verdict, t.density_kg_m3)],
+  (t) => [
+    index("tunes_by_class").on(t.heat_kW, t.verdict, t.density_kg_m3),
+    index("tunes_by_contributor").on(t.contributor, t.verdict),
+  ],
 );
+
+/**
+ * New contributors whose tunes do not count yet. Who comes to count leaves the table, and with it the day: it is kept
+ * no longer than somebody waits.
+ */
+export const waiting = sqliteTable("waiting", {
+  /** Keyed hash of the contributor's key, hex. */
+  contributor: text().primaryKey(),
+  /** Day of the first tune, "YYYY-MM-DD". */
+  since: text().notNull(),
+  /** Whether too many others came at the same time: from the same network, or in a surge. */
+  crowded: integer({ mode: "boolean" }).notNull(),
+});
 
 /** Who or what decided on a tune, and why: append-only while the tune exists. */
 export const decisions = sqliteTable(
@@ -83,6 +99,18 @@ export const fits = sqliteTable("fits", {
   rows_sha256: text().notNull(),
   /** The published fit, JSON. */
   fit: text().notNull(),
+});
+
+/** The version that an alarm keeps from being published, one row at most: the published one stays. */
+export const refusedFits = sqliteTable("refused_fits", {
+  /** Always 1. */
+  number: integer().primaryKey(),
+  /** Day of the first version refused since the published one, "YYYY-MM-DD". */
+  since: text().notNull(),
+  /** The newest refused version's alarms, JSON. */
+  alarms: text().notNull(),
+  /** Whether a steward lets the next version through. */
+  allowed: integer({ mode: "boolean" }).notNull(),
 });
 
 /** What an Idempotency-Key was used for: keyed hash of key and contributor, hash of the body, and the answer. */

@@ -2,6 +2,7 @@ import { and, asc, desc, eq, gt, gte, inArray, isNotNull, lt, type SQL, sql } fr
 import type { FitRow } from "../model/fit/row.ts";
 import type { Database, Statement } from "./database.ts";
 import { decisions, idempotencyKeys, tunes } from "./schema.ts";
+import { counts, forgetWithoutTunes, ofNobodyWaiting } from "./waiting.ts";
 
 export type TuneRow = typeof tunes.$inferSelect;
 export type DecisionRow = typeof decisions.$inferSelect;
@@ -35,9 +36,14 @@ export function reviseTune(db: Database, tune: TuneRow, decision: NewDecision): 
  * Withdrawn means gone: the tune, what was decided on it and why, and the answer kept for its idempotency key.
  * That something was withdrawn that day stays in the log, without saying what.
  */
-export function withdrawTune(db: Database, id: string, decided_on: string): Statement[] {
+export function withdrawTune(
+  db: Database,
+  { id, contributor }: Pick<TuneRow, "id" | "contributor">,
+  decided_on: string,
+): Statement[] {
   return [
     db.delete(tunes).where(eq(tunes.id, id)),
+    forgetWithoutTunes(db, contributor),
     db.delete(decisions).where(eq(decisions.tune, id)),
     db.update(idempotencyKeys).set({ answer: "" }).where(eq(idempotencyKeys.tune, id)),
     db
@@ -146,7 +152,7 @@ const fitColumns = {
 };
 type FitColumn = keyof typeof fitColumns;
 
-/** The rows of both ends of every accepted tune; of these tunes alone when ids are given, at most {@link IDS_AT_ONCE}. */
+/** The rows of both ends of every tune that counts; of these tunes alone when ids are given, at most {@link IDS_AT_ONCE}. */
 export async function acceptedFitRows(
   db: Database,
   ids?: readonly string[],
@@ -154,7 +160,7 @@ export async function acceptedFitRows(
   const rows = await db
     .select(fitColumns)
     .from(tunes)
-    .where(and(eq(tunes.verdict, "accepted"), ids && inArray(tunes.id, [...ids])))
+    .where(and(counts(db), ids && inArray(tunes.id, [...ids])))
     // By contributor: so the fit takes them in soonest.
     .orderBy(asc(tunes.contributor), asc(tunes.id));
   return rows.map(fitRows);
@@ -180,14 +186,14 @@ export async function setAsideByFit(db: Database): Promise<Set<string>> {
   return aside;
 }
 
-/** Accepted tunes in the order of their ids, a page at a time, so that an export never holds them all. */
+/** Tunes that count, in the order of their ids, a page at a time, so that an export never holds them all. */
 export async function* acceptedTunes(db: Database, page = 1000): AsyncGenerator<TuneRow[]> {
   let after = "";
   for (;;) {
     const rows = await db
       .select()
       .from(tunes)
-      .where(and(eq(tunes.verdict, "accepted"), gt(tunes.id, after)))
+      .where(and(counts(db), gt(tunes.id, after)))
       .orderBy(asc(tunes.id))
       .limit(page);
     const last = rows.at(-1);
@@ -222,7 +228,7 @@ const shownOfTune = {
 };
 
 /**
- * Accepted tunes of a size that may be the nearest to some air, or were tuned in some places: so many to either side of
+ * Tunes that count, of a size, that may be the nearest to some air, or were tuned in some places: so many to either side of
  * the density, and so many of the places, the same tune perhaps twice.
  */
 export async function tunesAbout(
@@ -236,7 +242,7 @@ export async function tunesAbout(
     db
       .select({ ...columns, ...shownOfTune })
       .from(tunes)
-      .where(and(eq(tunes.heat_kW, heat_kW), eq(tunes.verdict, "accepted"), where))
+      .where(and(eq(tunes.heat_kW, heat_kW), counts(db), where))
       .orderBy(order, asc(tunes.id))
       .limit(most);
   const { density_kg_m3: density } = tunes;
@@ -249,9 +255,9 @@ export async function tunesAbout(
   ];
 }
 
-/** Accepted tunes of at most {@link IDS_AT_ONCE} kept cells, newest month first, and over how many, how high and from when. */
+/** Tunes that count of at most {@link IDS_AT_ONCE} kept cells, newest month first, and over how many, how high and from when. */
 export async function tunesOfCells(db: Database, cells: readonly string[], most: number) {
-  const inThem = and(eq(tunes.verdict, "accepted"), inArray(tunes.cell, [...cells]));
+  const inThem = and(counts(db), inArray(tunes.cell, [...cells]));
   const [all] = await db
     .select({
       count: sql<number>`count(*)`,
@@ -272,30 +278,30 @@ export async function tunesOfCells(db: Database, cells: readonly string[], most:
   return { all: all as NonNullable<typeof all>, tunes: newest };
 }
 
-/** Tunes of one heat class, accepted and held, at most so many, in an even sample by id (ids are random). */
+/** Tunes of one heat class, accepted and held, of contributors who do not wait. */
+const ofClass = (db: Database, heat_kW: number) =>
+  and(eq(tunes.heat_kW, heat_kW), ofNobodyWaiting(db));
+
+/** At most so many of them, in an even sample by id (ids are random). */
 export function tunesOfClass(db: Database, heat_kW: number, most: number): Promise<TuneRow[]> {
-  return db
-    .select()
-    .from(tunes)
-    .where(eq(tunes.heat_kW, heat_kW))
-    .orderBy(asc(tunes.id))
-    .limit(most);
+  return db.select().from(tunes).where(ofClass(db, heat_kW)).orderBy(asc(tunes.id)).limit(most);
 }
 
+/** How many of those there are in all; of every class and contributor when none is named. */
 export async function countTunes(db: Database, heat_kW?: number): Promise<number> {
   const [row] = await db
     .select({ count: sql<number>`count(*)` })
     .from(tunes)
-    .where(heat_kW === undefined ? undefined : eq(tunes.heat_kW, heat_kW));
+    .where(heat_kW === undefined ? undefined : ofClass(db, heat_kW));
   return row?.count ?? 0;
 }
 
-/** Contributors per cell of accepted tunes: tells how finely a cell may be shown. */
+/** Contributors per cell of tunes that count: tells how finely a cell may be shown. */
 export function cellContributors(db: Database): Promise<{ cell: string; contributor: string }[]> {
   return db
     .selectDistinct({ cell: sql<string>`${tunes.cell}`, contributor: tunes.contributor })
     .from(tunes)
-    .where(and(eq(tunes.verdict, "accepted"), isNotNull(tunes.cell)));
+    .where(and(counts(db), isNotNull(tunes.cell)));
 }
 
 function chunks<T>(items: T[], size: number): T[][] {

@@ -61,6 +61,12 @@ const compared = z.object({
 }) satisfies z.ZodType<Compared>;
 
 const verdict = z.enum(["accepted", "held"]);
+const countsFrom = z.iso
+  .date()
+  .nullable()
+  .describe(
+    "A new contributor's tunes wait: the day from which they are expected to count if accepted. Null: at once",
+  );
 
 export const submitted = z.object({
   id: z.string(),
@@ -70,6 +76,7 @@ export const submitted = z.object({
     .describe("Shown once: reading, revising and withdrawing need nothing else"),
   verdict,
   reasons: z.array(reason),
+  counts_from: countsFrom,
   advice: adviceList,
   air,
   compared: z.array(compared),
@@ -85,6 +92,7 @@ export const keptTune = z.object({
   cell: z.string().nullable(),
   verdict,
   reasons: z.array(reason),
+  counts_from: countsFrom,
   advice: adviceList,
   fit: z.object({ version: z.string(), low: standing, high: standing }),
   air,

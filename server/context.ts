@@ -23,7 +23,9 @@ export interface Services {
   demo: boolean;
   /** Writes a minute per client; 0 for no limit. */
   writeLimit: number;
-  /** Address of the client, for the write limit only. */
+  /** Days until a new contributor's tunes count; 0 for at once. */
+  newKeyDays: number;
+  /** Address of the client, for the write limit and for telling crowds of new contributors. */
   clientAddress: (c: Context) => string;
   /** What opens the steward's routes; without it there are none. */
   stewardToken?: string | undefined;

@@ -26,6 +26,8 @@ export interface Submitted {
   receipt?: string;
   verdict: Verdict;
   reasons: Reason[];
+  /** A new contributor's tunes wait: the day from which they are expected to count if accepted. Null: at once. */
+  counts_from: string | null;
   /** What the owner should know of the heater, whatever the verdict; empty as a rule. */
   advice: Advice[];
   air: Air;
@@ -39,7 +41,7 @@ export interface Submitted {
 export interface Decision {
   /** Day. */
   decided_on: string;
-  /** "screening", "fit" or "steward". */
+  /** "screening", "fit", "waiting" (days that passed) or "steward". */
   by: string;
   verdict: Verdict | "rejected" | "withdrawn";
   reasons: Reason[];
@@ -52,6 +54,8 @@ export interface KeptTune {
   cell: string | null;
   verdict: Verdict;
   reasons: Reason[];
+  /** As when it was submitted, by what is known now. */
+  counts_from: string | null;
   /** What the newest published fit makes of each end. */
   fit: {
     version: string;
@@ -70,7 +74,7 @@ export interface KeptTune {
 export interface RecordedDecision extends Decision {
   /** Running number: later decisions have higher ones. */
   number: number;
-  /** Null once withdrawn: the trail keeps that something was withdrawn, not what. */
+  /** Null where it is about no tune, or about one that was withdrawn: the trail keeps that, not which. */
   tune: string | null;
 }
 
@@ -115,6 +119,24 @@ export interface Decided {
   decisions: RecordedDecision[];
   accepted_means: string;
   safety: Safety;
+}
+
+/** New contributors who wait with an accepted tune, in the order in which they come to count. */
+export interface WaitingAnswer {
+  waiting: {
+    /** Pseudonym. */
+    contributor: string;
+    /** Day of the first tune. */
+    since: string;
+    /** Whether too many others came at the same time. */
+    crowded: boolean;
+  }[];
+}
+
+/** A contributor whom a steward lets count, and how many tunes that is. */
+export interface Counted {
+  contributor: string;
+  tunes: number;
 }
 
 /** Something about the published fit that a steward should look into. */

@@ -183,6 +183,24 @@ const stewardPaths: typeof paths = {
       problems: [400, 401, 404, 413, 415, 422, 429],
     },
   },
+  "/api/steward/waiting": {
+    get: {
+      summary: "New contributors whose tunes do not count yet, in the order in which they will",
+      bearer: "steward",
+      query: steward.waitingQuery,
+      answer: steward.waitingAnswer,
+      problems: [401, 422, 429],
+    },
+  },
+  "/api/steward/contributors/{pseudonym}/count": {
+    post: {
+      summary: "Let a new contributor's tunes count now, and say why",
+      bearer: "steward",
+      body: steward.reasonBody,
+      answer: steward.countedAnswer,
+      problems: [400, 401, 404, 413, 415, 422, 429],
+    },
+  },
   "/api/steward/alarms": {
     get: {
       summary: "What the published fit warns its steward of",

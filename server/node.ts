@@ -14,6 +14,7 @@ import { openGeography } from "./geography/geography.ts";
 import { readFrom } from "./geography/read-files.ts";
 import { openKeys, randomReceipt } from "./keys.ts";
 import { mapSources } from "./map-sources.ts";
+import { NEW_KEY_DAYS } from "./new-keys.ts";
 import { FitKeeper } from "./published-fit.ts";
 import { servePage } from "./static-files.ts";
 
@@ -23,6 +24,8 @@ export interface Settings {
   secret?: string | undefined;
   demo: boolean;
   writeLimit: number;
+  /** Days until a new contributor's tunes count; 0 for at once. */
+  newKeyDays: number;
   /** Proxies of one's own between the world and this server. */
   proxies: number;
   /** Opens the steward's routes; without it there are none. */
@@ -39,6 +42,9 @@ export interface Atlas {
   close: () => Promise<void>;
 }
 
+const HOUR_ms = 3_600_000;
+const notRefreshed = (error: unknown) => console.error("The fit was not refreshed:", error);
+
 /** Opens the database and puts the API and the page together. */
 export async function openAtlas(settings: Settings): Promise<Atlas> {
   const { db, close }: OpenDatabase = await openDatabase(settings.database);
@@ -47,7 +53,8 @@ export async function openAtlas(settings: Settings): Promise<Atlas> {
   // This process alone publishes, so what it holds is the newest.
   const believe_ms = Number.POSITIVE_INFINITY;
   const thread = new FitThread();
-  const fit = new FitKeeper({ db, now, demo: settings.demo, believe_ms, fit: thread.fit });
+  const { demo, newKeyDays } = settings;
+  const fit = new FitKeeper({ db, now, demo, believe_ms, newKeyDays, fit: thread.fit });
   const { map, origins, tiles } = mapSources(settings.elevationTiles, settings.basemapStyle);
   const app = createApp({
     db,
@@ -56,8 +63,9 @@ export async function openAtlas(settings: Settings): Promise<Atlas> {
     fit,
     gazetteer: openGeography(readFrom(settings.geographyDir), tiles),
     now,
-    demo: settings.demo,
+    demo,
     writeLimit: settings.writeLimit,
+    newKeyDays: settings.newKeyDays,
     stewardToken: settings.stewardToken,
     clientAddress: (c) =>
       clientAddress(
@@ -72,10 +80,13 @@ export async function openAtlas(settings: Settings): Promise<Atlas> {
   // What was accepted just before the last stop may not be in the published version yet: it follows, while that one answers.
   const caughtUp = fit.refresh();
   if ((await fit.current()).rows_sha256 === null) await caughtUp;
-  else caughtUp.catch((error) => console.error("The fit was not refreshed:", error));
+  else caughtUp.catch(notRefreshed);
+  // Days pass without a write, too.
+  const hourly = setInterval(() => void fit.refresh().catch(notRefreshed), HOUR_ms).unref();
   return {
     app,
     close: async () => {
+      clearInterval(hourly);
       await fit.settle();
       await thread.close();
       close();
@@ -99,6 +110,7 @@ export function settingsFrom(env: NodeJS.ProcessEnv, demo: boolean): Settings & 
     secret: env.ATLAS_SECRET,
     demo,
     writeLimit: wholeNumber(env, "WRITE_LIMIT", demo ? 0 : 30),
+    newKeyDays: wholeNumber(env, "NEW_KEY_DAYS", demo ? 0 : NEW_KEY_DAYS),
     proxies: wholeNumber(env, "PROXIES", 0),
     stewardToken: env.STEWARD_TOKEN,
     elevationTiles: env.ELEVATION_TILES,

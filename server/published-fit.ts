@@ -9,6 +9,7 @@ import type { FitRow } from "../model/fit/row.ts";
 import { NUMERICS, SETTINGS } from "../model/fit/settings.ts";
 import { fitted, type MakeFit } from "./fitted.ts";
 import { LiveRows } from "./live-rows.ts";
+import { countDue } from "./new-keys.ts";
 import { CODE_VERSION } from "./version.ts";
 
 /** What made a version: another release, or another estimator, makes its own. */
@@ -33,6 +34,8 @@ export interface FitKeeperOptions {
   demo: boolean;
   /** How long a version read from the database is believed, ms: for ever where this process alone publishes. */
   believe_ms: number;
+  /** Days until a new contributor's tunes count; 0 for at once. */
+  newKeyDays: number;
   /** Where fits are made; here, unless said otherwise. */
   fit?: MakeFit;
 }
@@ -118,9 +121,10 @@ export class FitKeeper {
   }
 
   async #refresh(): Promise<void> {
-    const { db, now, demo } = this.#options;
+    const { db, now, demo, newKeyDays } = this.#options;
     const began = performance.now();
     await this.#read();
+    for (const tune of await countDue(db, now(), newKeyDays)) this.#changed.add(tune);
     const live = await this.#rows();
     const before = this.#version;
     const rows_sha256 = live.hash.toString();

@@ -4,10 +4,12 @@ import * as answers from "./answers.ts";
 import type {
   AlarmsAnswer,
   AuditTrail,
+  Counted,
   Decided,
   HeldTune,
   HeldTunes,
   RecordedDecision,
+  WaitingAnswer,
 } from "./contract.ts";
 import { fromText } from "./query.ts";
 
@@ -37,11 +39,13 @@ const page = {
 
 export const heldQuery = z.strictObject(page);
 
+export const waitingQuery = z.strictObject({ limit: page.limit });
+
 export const trailQuery = z.strictObject({
   tune: z.string().min(1, "Give the id of a tune.").max(64, "An id is shorter.").optional(),
   by: z
-    .enum(["screening", "fit", "steward", "contributor"], {
-      error: 'By is "screening", "fit", "steward" or "contributor".',
+    .enum(["screening", "fit", "waiting", "steward", "contributor"], {
+      error: 'By is "screening", "fit", "waiting", "steward" or "contributor".',
     })
     .optional(),
   ...page,
@@ -54,17 +58,27 @@ const asked = (what: string, otherwise: string) => ({
 });
 const REASON = "Say in 3 to 300 characters why; the tune's contributor reads it.";
 
+const reason = z.string(asked("Reason", REASON)).trim().min(3, REASON).max(300, REASON);
+
 export const decisionBody = z.strictObject(
   {
     verdict: z.enum(["accepted", "held"], asked("Verdict", 'Give "accepted" or "held".')),
-    reason: z.string(asked("Reason", REASON)).trim().min(3, REASON).max(300, REASON),
+    reason,
   },
   asked("The decision", "Give an object with verdict and reason."),
 );
 
+export const reasonBody = z.strictObject(
+  { reason },
+  asked("The decision", "Give an object with a reason."),
+);
+
 const recorded = answers.keptTune.shape.decisions.element.extend({
   number: z.number(),
-  tune: z.string().nullable().describe("Null once withdrawn"),
+  tune: z
+    .string()
+    .nullable()
+    .describe("Null where it is about no tune, or about one that was withdrawn"),
 }) satisfies z.ZodType<RecordedDecision>;
 const next = z.number().nullable().describe("To ask for the next page with, as after");
 
@@ -96,6 +110,23 @@ export const decidedAnswer = z.object({
   accepted_means: z.string(),
   safety: answers.safety,
 }) satisfies z.ZodType<Decided>;
+
+export const waitingAnswer = z.object({
+  waiting: z
+    .array(
+      z.object({
+        contributor: z.string().describe("Pseudonym"),
+        since: z.iso.date().describe("Day of the first tune"),
+        crowded: z.boolean().describe("Whether too many others came at the same time"),
+      }),
+    )
+    .describe("Who wait with an accepted tune, in the order in which they come to count"),
+}) satisfies z.ZodType<WaitingAnswer>;
+
+export const countedAnswer = z.object({
+  contributor: z.string(),
+  tunes: z.number(),
+}) satisfies z.ZodType<Counted>;
 
 export const alarmsAnswer = z.object({
   fit: z.string(),

@@ -17,7 +17,7 @@ import { invalid } from "./problem.ts";
 /** A tune judged: what is kept of it, and what its sender is told. */
 export interface Judged {
   kept: Omit<TuneRow, "id" | "receipt_sha256">;
-  answer: Omit<Submitted, "id" | "receipt">;
+  answer: Omit<Submitted, "id" | "receipt" | "counts_from">;
 }
 
 /** The first clocks to reach a new month are 14 h ahead of UTC; a tune made there has come already. */

@@ -5,6 +5,7 @@ import { createApp } from "./app.ts";
 import { openGeography } from "./geography/geography.ts";
 import { openKeys } from "./keys.ts";
 import { mapSources } from "./map-sources.ts";
+import { NEW_KEY_DAYS } from "./new-keys.ts";
 import { pageCaching } from "./page-caching.ts";
 import { FitKeeper } from "./published-fit.ts";
 import { pageSecurity } from "./security.ts";
@@ -15,6 +16,7 @@ interface Bindings {
   ASSETS: { fetch: (request: Request | string) => Promise<Response> };
   ATLAS_SECRET?: string;
   WRITE_LIMIT?: string;
+  NEW_KEY_DAYS?: string;
   STEWARD_TOKEN?: string;
   ELEVATION_TILES?: string;
   BASEMAP_STYLE?: string;
@@ -30,7 +32,8 @@ async function open(env: Bindings): Promise<Hono> {
   if (!env.ATLAS_SECRET) throw new Error("Set ATLAS_SECRET: wrangler secret put ATLAS_SECRET");
   const db = drizzle(env.ATLAS_DB) as unknown as Database;
   const now = () => new Date();
-  const fit = new FitKeeper({ db, now, demo: false, believe_ms: BELIEVE_ms });
+  const newKeyDays = Number(env.NEW_KEY_DAYS ?? NEW_KEY_DAYS);
+  const fit = new FitKeeper({ db, now, demo: false, believe_ms: BELIEVE_ms, newKeyDays });
   const { map, origins, tiles } = mapSources(env.ELEVATION_TILES, env.BASEMAP_STYLE);
   const readAsset = async (path: string) => {
     const response = await env.ASSETS.fetch(`https://assets.local/geography/${path}`);
@@ -46,6 +49,7 @@ async function open(env: Bindings): Promise<Hono> {
     now,
     demo: false,
     writeLimit: Number(env.WRITE_LIMIT ?? 30),
+    newKeyDays,
     stewardToken: env.STEWARD_TOKEN,
     clientAddress: (c) => c.req.header("CF-Connecting-IP") ?? "unknown",
     afterWrite: (c) => c.executionCtx.waitUntil(fit.refresh()),

@@ -1,3 +1,4 @@
+import { clientOf, networkOf } from "./client-address.ts";
 import type { Keys } from "./keys.ts";
 import { RequestProblem } from "./problem.ts";
 
@@ -13,15 +14,24 @@ interface Minute {
   left_s: number;
 }
 
+/** A network holds many clients; as much as this many of them may come from it. */
+const CLIENTS_OF_A_NETWORK = 5;
+
 /**
  * The minutes of clients, for counting what each does. Clients are told apart by a keyed hash of their address and
  * the day; neither is ever stored.
+ * @param whose the part of an address that counts as one
  */
-export function clientMinutes(keys: Keys, now: () => Date): (address: string) => Promise<Minute> {
+export function clientMinutes(
+  keys: Keys,
+  now: () => Date,
+  whose = clientOf,
+): (address: string) => Promise<Minute> {
   const minutes = new Map<string, Minute>();
   return async (address) => {
     const at = now().getTime();
-    const client = await keys.hash("client", `${now().toISOString().slice(0, 10)}|${address}`);
+    const day = now().toISOString().slice(0, 10);
+    const client = await keys.hash("client", `${day}|${whose(address)}`);
     let minute = minutes.get(client);
     if (!minute || at - minute.opened >= WINDOW_ms) {
       minute = { opened: at, used: 0, left_s: 0 };
@@ -35,20 +45,29 @@ export function clientMinutes(keys: Keys, now: () => Date): (address: string) =>
 }
 
 /**
- * A plain limit of writes a minute per client.
- * @param limit writes a minute; 0 for none
+ * A plain limit of writes a minute per client, and a wider one per network.
+ * @param limit writes a minute of one client; 0 for none
  */
 export function writeLimit(limit: number, keys: Keys, now: () => Date) {
-  const minuteOf = clientMinutes(keys, now);
+  const limits = [
+    { most: limit, minuteOf: clientMinutes(keys, now), of: "" },
+    {
+      most: limit * CLIENTS_OF_A_NETWORK,
+      minuteOf: clientMinutes(keys, now, networkOf),
+      of: " from one network",
+    },
+  ];
   return async (address: string): Promise<void> => {
     if (limit === 0) return;
-    const minute = await minuteOf(address);
-    minute.used += 1;
-    if (minute.used <= limit) return;
-    throw new RequestProblem(
-      429,
-      `At most ${limit} writes a minute. Nothing was stored; send it again in ${minute.left_s} s.`,
-      { headers: { "Retry-After": String(minute.left_s) } },
-    );
+    for (const { most, minuteOf, of } of limits) {
+      const minute = await minuteOf(address);
+      minute.used += 1;
+      if (minute.used <= most) continue;
+      throw new RequestProblem(
+        429,
+        `At most ${most} writes a minute${of}. Nothing was stored; send it again in ${minute.left_s} s.`,
+        { headers: { "Retry-After": String(minute.left_s) } },
+      );
+    }
   };
 }

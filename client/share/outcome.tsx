@@ -2,6 +2,7 @@ import { useEffect, useRef, useState } from "preact/hooks";
 import type { Submitted } from "../../server/contract.ts";
 import { goToHeading } from "../parts/go-to.ts";
 import { shareWords } from "../texts/share.ts";
+import { countsFrom } from "./counts-from.ts";
 import { HighCo } from "./high-co.tsx";
 import { comparedSentence } from "./reason-sentence.tsx";
 import { Reasons, type Suggestion } from "./slips.tsx";
@@ -17,12 +18,14 @@ export function Outcome(props: {
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => goToHeading(heading.current), [answer]);
   const held = answer.verdict === "held";
+  const waits = countsFrom(answer);
   return (
     <section class="sheet outcome" aria-labelledby="verdict" data-verdict={answer.verdict}>
       <h2 id="verdict" class="verdict" tabIndex={-1} ref={heading}>
         {shareWords[answer.verdict]}
       </h2>
       <p>{held ? shareWords.heldMeans : shareWords.acceptedMeans}</p>
+      {waits && <p>{waits}</p>}
       <HighCo advice={answer.advice} />
       {answer.reasons.length > 0 && <Reasons reasons={answer.reasons} onUse={onUse} />}
       <ul>

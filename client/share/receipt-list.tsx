@@ -6,6 +6,7 @@ import { whatWentWrong } from "../parts/in-english.tsx";
 import { saveFile } from "../save-file.ts";
 import { shareWords } from "../texts/share.ts";
 import { format, formatRate } from "../units.ts";
+import { countsFrom } from "./counts-from.ts";
 import { HighCo } from "./high-co.tsx";
 import { dropReceipt, type KeptReceipt, receiptsFile } from "./receipts.ts";
 
@@ -67,14 +68,15 @@ function ReceiptItem(props: {
   const tell = (error: unknown) => setStanding(whatWentWrong(error));
   const check = async () => {
     try {
-      const { verdict, fit, advice: now } = await api.read(kept.id, kept.receipt);
+      const tune = await api.read(kept.id, kept.receipt);
+      const { verdict, fit, advice: now } = tune;
       const sees = shareWords.sees(
         shareWords.standing[fit.low],
         shareWords.standing[fit.high],
         fit.version,
       );
       setAdvice(now);
-      setStanding(`${shareWords[verdict]}; ${sees}`);
+      setStanding(`${shareWords[verdict]}; ${countsFrom(tune) ?? sees}`);
     } catch (error) {
       tell(error);
     }

@@ -2,6 +2,7 @@ import { useEffect, useState } from "preact/hooks";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import { screen } from "../../model/screen.ts";
 import type { Tune } from "../../model/tune.ts";
+import type { Submitted } from "../../server/contract.ts";
 import type { LogbookEntry, LogbookHeater } from "../logbook/entry.ts";
 import {
   doNotSend,
@@ -14,6 +15,7 @@ import {
   withdrawShared,
 } from "../logbook/share-entry.ts";
 import type { Doing } from "../logbook/use-doing.tsx";
+import { countsFrom } from "../share/counts-from.ts";
 import { HighCo, highReadings } from "../share/high-co.tsx";
 import { reasonSentence } from "../share/reason-sentence.tsx";
 import { logbookWords } from "../texts/logbook.ts";
@@ -55,9 +57,7 @@ export function LogbookShare(props: ShareProps) {
       doing(async () => {
         if (isShared) return await revise(entry, shared, tune);
         const sent = await shareEntry(entry, tune);
-        return sent === "waits"
-          ? undefined
-          : { text: words.arrived(shareWords[sent.answer.verdict]) };
+        return sent === "waits" ? undefined : { text: told(words.arrived, sent.answer) };
       }).then(done);
     return (
       <Consent
@@ -125,10 +125,14 @@ export function LogbookShare(props: ShareProps) {
   );
 }
 
+/** The verdict, and from when the tune counts if it has to wait. */
+function told(say: (verdict: string) => string, answer: Submitted): string {
+  return [say(shareWords[answer.verdict]), countsFrom(answer)].filter(Boolean).join(" ");
+}
+
 async function revise(entry: LogbookEntry, at: { id: string; receipt: string }, tune: Tune) {
   try {
-    const { verdict } = await reviseShared(entry, at, tune);
-    return { text: words.revised(shareWords[verdict]) };
+    return { text: told(words.revised, await reviseShared(entry, at, tune)) };
   } catch (error) {
     if (!isGone(error)) throw error;
     await letGo(entry, at.id);

@@ -7,6 +7,12 @@ import {
   pseudonym,
   type TuneRow,
 } from "../../db/tunes.ts";
+import {
+  letCountBySteward,
+  tunesOfContributors,
+  waitingByPseudonym,
+  waitingInTurn,
+} from "../../db/waiting.ts";
 import { airAt } from "../../model/air.ts";
 import { ACCEPTED_MEANS, SAFETY } from "../../model/safety.ts";
 import { readBody } from "../body.ts";
@@ -14,14 +20,23 @@ import type { Services } from "../context.ts";
 import type {
   AlarmsAnswer,
   AuditTrail,
+  Counted,
   Decided,
   HeldTune,
   HeldTunes,
   RecordedDecision,
+  WaitingAnswer,
 } from "../contract.ts";
 import { RequestProblem } from "../problem.ts";
 import { readQuery } from "../query.ts";
-import { decisionBody, heldQuery, PAGE, trailQuery } from "../steward-schemas.ts";
+import {
+  decisionBody,
+  heldQuery,
+  PAGE,
+  reasonBody,
+  trailQuery,
+  waitingQuery,
+} from "../steward-schemas.ts";
 import { stewardOnly } from "../steward-token.ts";
 import { beside } from "../submission.ts";
 
@@ -97,6 +112,38 @@ export function stewardRoutes(services: Services): Hono {
       accepted_means: ACCEPTED_MEANS,
       safety: SAFETY,
     } satisfies Decided);
+  });
+
+  app.get("/steward/waiting", async (c) => {
+    const { limit = PAGE } = readQuery(c, waitingQuery);
+    const found = await waitingInTurn(db, limit);
+    return c.json({
+      waiting: found.map(({ contributor, since, crowded }) => ({
+        contributor: pseudonym(contributor),
+        since,
+        crowded,
+      })),
+    } satisfies WaitingAnswer);
+  });
+
+  app.post("/steward/contributors/:pseudonym/count", async (c) => {
+    const { reason } = await readBody(c, "decision", reasonBody);
+    const name = c.req.param("pseudonym");
+    const waits = /^[0-9a-f]{16}$/.test(name) ? await waitingByPseudonym(db, name) : undefined;
+    if (!waits) {
+      throw new RequestProblem(
+        404,
+        "No contributor waits under this pseudonym. GET /api/steward/waiting names those who do.",
+      );
+    }
+    const reasons = JSON.stringify([
+      { code: "counted_by_steward", field: "contributor", sentence: reason },
+    ]);
+    const today = now().toISOString().slice(0, 10);
+    await commit(letCountBySteward(db, waits.contributor, reasons, today));
+    const tunes = await tunesOfContributors(db, [waits.contributor]);
+    for (const id of tunes) afterWrite(c, id);
+    return c.json({ contributor: name, tunes: tunes.length } satisfies Counted);
   });
 
   app.get("/steward/alarms", async (c) => {

@@ -11,6 +11,7 @@ import {
   type TuneRow,
   withdrawTune,
 } from "../../db/tunes.ts";
+import { forgetWithoutTunes } from "../../db/waiting.ts";
 import { adviceOn } from "../../model/advice.ts";
 import { airAt } from "../../model/air.ts";
 import type { FitRow } from "../../model/fit/row.ts";
@@ -21,6 +22,7 @@ import { readTune } from "../body.ts";
 import type { Services } from "../context.ts";
 import type { KeptTune, Submitted } from "../contract.ts";
 import { randomId, randomReceipt, sha256 } from "../keys.ts";
+import { NewKeys } from "../new-keys.ts";
 import { RequestProblem } from "../problem.ts";
 import { beside, type Judged, judge } from "../submission.ts";
 import { writeLimit } from "../write-limit.ts";
@@ -29,6 +31,7 @@ import { writeLimit } from "../write-limit.ts";
 export function tuneRoutes(services: Services): Hono {
   const { db, commit, keys, now, clientAddress, afterWrite } = services;
   const limit = writeLimit(services.writeLimit, keys, now);
+  const newKeys = new NewKeys({ db, keys, now, days: services.newKeyDays });
   const today = () => now().toISOString().slice(0, 10);
   const app = new Hono();
 
@@ -40,8 +43,10 @@ export function tuneRoutes(services: Services): Hono {
     if (again) return c.json(again, 201);
     const id = randomId();
     const receipt = key ? await keys.receiptFor(key.hash) : randomReceipt();
-    const { kept, answer } = await judge(services, tune);
+    const { kept, answer: judged } = await judge(services, tune);
     const row: TuneRow = { id, receipt_sha256: await sha256(receipt), ...kept };
+    const { statements, counts_from } = await newKeys.arrival(row.contributor, clientAddress(c));
+    const answer = { ...judged, counts_from };
     const decision = screeningDecision(id, row.verdict, answer.reasons);
     const used = key && {
       key: key.hash,
@@ -50,7 +55,7 @@ export function tuneRoutes(services: Services): Hono {
       answer: JSON.stringify(answer),
     };
     try {
-      await commit(insertTune(db, row, decision, used));
+      await commit([...insertTune(db, row, decision, used), ...statements]);
     } catch (error) {
       // The same key may have been used at the same moment; then the first answer holds for both.
       const first = key && (await answeredBefore(key, tune));
@@ -74,16 +79,22 @@ export function tuneRoutes(services: Services): Hono {
       : judged;
     const { id } = sent;
     const row = { id, receipt_sha256: sent.receipt_sha256, ...kept, ...firstSuggestion(sent) };
-    await commit(reviseTune(db, row, screeningDecision(id, row.verdict, answer.reasons)));
+    const { statements, counts_from } = await newKeys.arrival(row.contributor, clientAddress(c));
+    await commit([
+      ...reviseTune(db, row, screeningDecision(id, row.verdict, answer.reasons)),
+      ...statements,
+      // It may come under another key.
+      forgetWithoutTunes(db, sent.contributor),
+    ]);
     afterWrite(c, id);
-    return c.json({ id, ...answer } satisfies Submitted);
+    return c.json({ id, ...answer, counts_from } satisfies Submitted);
   });
 
   app.delete("/tunes/:id", async (c) => {
     await limit(clientAddress(c));
-    const { id } = await authorised(c);
-    await commit(withdrawTune(db, id, today()));
-    afterWrite(c, id);
+    const sent = await authorised(c);
+    await commit(withdrawTune(db, sent, today()));
+    afterWrite(c, sent.id);
     return c.body(null, 204);
   });
 
@@ -160,6 +171,7 @@ export function tuneRoutes(services: Services): Hono {
       receipt: await keys.receiptFor(key.hash),
       // An answer kept by an earlier version has none.
       advice: adviceOn(tune),
+      counts_from: null,
       ...JSON.parse(used.answer),
     };
   }
@@ -191,9 +203,10 @@ export function tuneRoutes(services: Services): Hono {
     const tune: KeptTune["tune"] = JSON.parse(row.sent);
     const history = await decisionsOn(db, row.id);
     const screened = history.findLast((d) => d.by !== "fit");
+    const counts_from = await newKeys.countsFrom(row.contributor);
     const standing = (end: FitRow) => {
       const group = fit.groups.find((g) => g.heat_kW === row.heat_kW && g.end === end.end);
-      if (row.verdict === "held" || !group) return "not in it";
+      if (row.verdict === "held" || counts_from || !group) return "not in it";
       return asideOf(group, end) === null ? "kept" : "rejected";
     };
     const [low, high] = fitRows(row).map(standing) as [
@@ -206,6 +219,7 @@ export function tuneRoutes(services: Services): Hono {
       cell: row.cell,
       verdict: row.verdict,
       reasons: JSON.parse(screened?.reasons ?? "[]"),
+      counts_from,
       fit: { version: fit.version, low, high },
       ...beside(fit, tune, airAt(row.elevation_m, tune.air ?? {}, row.elevation_sd_m ?? 0)),
       decisions: history.map((d) => ({

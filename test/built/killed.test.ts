@@ -12,7 +12,7 @@ test("killed in the middle of submissions, every acknowledged one is there", asy
   await ensureGeography("data/geography", { log: () => {} });
   const file = join(mkdtempSync(join(tmpdir(), "hypsotune-killed-")), "atlas.db");
   const server = spawn("node_modules/.bin/node", ["server/node.ts"], {
-    env: { ...process.env, PORT: "0", ATLAS_DB: file, WRITE_LIMIT: "0" },
+    env: { ...process.env, PORT: "0", ATLAS_DB: file, WRITE_LIMIT: "0", NEW_KEY_DAYS: "0" },
     stdio: ["ignore", "pipe", "inherit"],
   });
   let said = "";

@@ -45,6 +45,7 @@ async function d1(): Promise<Engine> {
   const vars = [
     "ATLAS_SECRET:a secret for tests only",
     "WRITE_LIMIT:0",
+    "NEW_KEY_DAYS:0",
     `STEWARD_TOKEN:${STEWARD_TOKEN}`,
   ].flatMap((given) => ["--var", given]);
   const child = spawn(

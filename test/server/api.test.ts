@@ -329,6 +329,19 @@ test("writes beyond the limit wait, per client", async () => {
   await limited.close();
 });
 
+test("the addresses of one IPv6 line are one client, and a network of many clients has a limit of its own", async () => {
+  const limited = await openTestAtlas({ writeLimit: 2 });
+  const send = async (client: string) =>
+    (await post(limited.app, goodTune(), { "X-Test-Client": client })).status;
+  const line = [1, 2, 3].map((n) => send(`2001:db8:0:1::${n}`));
+  expect(await Promise.all(line)).toEqual([201, 201, 429]);
+  // Five clients' worth of writes for all of 203.0.113.0/24.
+  for (let n = 0; n < 10; n++) expect([n, await send(`203.0.113.${n}`)]).toEqual([n, 201]);
+  expect(await send("203.0.113.10")).toBe(429);
+  expect(await send("198.51.100.1")).toBe(201);
+  await limited.close();
+});
+
 test("reads carry a tag and answer 304 to it; versions never change", async () => {
   await post(atlas.app, goodTune());
   await atlas.fit.refresh();

@@ -1,6 +1,6 @@
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { dirname, join } from "node:path";
 import type { Hono } from "hono";
 import type { Database } from "../../db/database.ts";
 import { groupCommit } from "../../db/group-commit.ts";
@@ -50,7 +50,9 @@ export interface TestAtlas {
   file: string;
   /** Moves the atlas's clock, ms. */
   pass: (ms: number) => void;
-  /** Waits for a refresh of the fit under way. */
+  /** Stops as on a signal; the file stays for another atlas. */
+  stop: () => Promise<void>;
+  /** Waits for a refresh of the fit under way, and deletes the file. */
   close: () => Promise<void>;
 }
 
@@ -61,15 +63,21 @@ export async function openTestAtlas(
     demo?: boolean;
     gazetteer?: Gazetteer;
     stewardToken?: string;
+    newKeyDays?: number;
+    /** A database that another atlas left; a new one otherwise. */
+    file?: string;
+    /** What its clock says first. */
+    opened?: string;
   } = {},
 ): Promise<TestAtlas> {
-  const folder = mkdtempSync(join(tmpdir(), "hypsotune-"));
-  const file = join(folder, "atlas.db");
+  const file = options.file ?? join(mkdtempSync(join(tmpdir(), "hypsotune-")), "atlas.db");
   const { db, close } = await openDatabase(file);
-  let time = Date.parse("2026-11-25T12:00:00Z");
+  let time = Date.parse(options.opened ?? "2026-11-25T12:00:00Z");
   const now = () => new Date(time);
   const demo = options.demo ?? false;
-  const fit = new FitKeeper({ db, now, demo, believe_ms: Number.POSITIVE_INFINITY });
+  const newKeyDays = options.newKeyDays ?? 0;
+  const believe_ms = Number.POSITIVE_INFINITY;
+  const fit = new FitKeeper({ db, now, demo, believe_ms, newKeyDays });
   const app = createApp({
     db,
     commit: groupCommit(db),
@@ -79,12 +87,17 @@ export async function openTestAtlas(
     now,
     demo,
     writeLimit: options.writeLimit ?? 0,
+    newKeyDays,
     stewardToken: options.stewardToken,
     clientAddress: (c) => c.req.header("X-Test-Client") ?? "one client",
     afterWrite: (_, tune) => fit.refreshSoon(tune),
     map: { basemap_style: null, elevation_tiles: null },
   });
   await fit.current();
+  const stop = async () => {
+    await fit.settle();
+    close();
+  };
   return {
     app,
     db,
@@ -93,10 +106,10 @@ export async function openTestAtlas(
     pass: (ms) => {
       time += ms;
     },
+    stop,
     close: async () => {
-      await fit.settle();
-      close();
-      rmSync(folder, { recursive: true });
+      await stop();
+      rmSync(dirname(file), { recursive: true });
     },
   };
 }

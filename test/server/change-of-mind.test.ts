@@ -42,6 +42,7 @@ test("a tune is set aside with figures, comes back when later tunes support it, 
     now: () => new Date("2026-11-26T00:00:00Z"),
     demo: false,
     believe_ms: Number.POSITIVE_INFINITY,
+    newKeyDays: 0,
   });
   await again.refresh();
   expect(ofFit(await byReceipt(atlas, odd))).toHaveLength(1);

@@ -1,7 +1,7 @@
 import { goodTune, openTestAtlas, post, type TestAtlas } from "./atlas.ts";
 
 export const TOKEN = "steward-token-for-tests-only";
-export const READS = ["/api/steward/held", "/api/steward/decisions", "/api/steward/alarms"];
+export const READS = ["held", "waiting", "decisions", "alarms"].map((of) => `/api/steward/${of}`);
 
 export const bearer = (token: string) => ({ Authorization: `Bearer ${token}` });
 

@@ -66,6 +66,8 @@ export const shareWords: typeof import("../en/share.ts").shareWords = {
   held: "Retenido",
   acceptedMeans:
     "Aceptado significa verosímil al lado de otros ajustes. No significa que sea seguro.",
+  countsFrom: (day: string) =>
+    `Contará previsiblemente a partir del ${day}: los ajustes de quien empieza esperan unos días, para que nadie pueda inundar el atlas.`,
   heldMeans: "Se guarda, pero no cuenta. Usa una sugerencia o corrígelo en la lista de abajo.",
   insideBand: "Eso queda dentro del intervalo de 95 de cada 100 calefactores.",
   outsideBand: "Eso queda fuera del intervalo de 95 de cada 100 calefactores.",

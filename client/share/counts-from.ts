@@ -1,0 +1,15 @@
+import type { Submitted } from "../../server/contract.ts";
+import { locale } from "../texts/language.ts";
+import { shareWords } from "../texts/share.ts";
+
+/** Days come without a zone. */
+const day = new Intl.DateTimeFormat(locale, { dateStyle: "long", timeZone: "UTC" });
+
+/** From when an accepted tune counts that has to wait; nothing of one that counts or is held. */
+export function countsFrom({
+  verdict,
+  counts_from,
+}: Pick<Submitted, "verdict" | "counts_from">): string | null {
+  if (verdict === "held" || !counts_from) return null;
+  return shareWords.countsFrom(day.format(new Date(counts_from)));
+}

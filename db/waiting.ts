@@ -1,0 +1,200 @@
+import {
+  and,
+  asc,
+  count,
+  eq,
+  exists,
+  gt,
+  gte,
+  inArray,
+  lt,
+  notExists,
+  notInArray,
+  or,
+  sql,
+} from "drizzle-orm";
+import type { Database, Statement } from "./database.ts";
+import { decisions, tunes, waiting } from "./schema.ts";
+
+/** A new contributor whose tunes do not count yet. */
+export type Waiting = typeof waiting.$inferSelect;
+
+/** Who decides that somebody who waited counts, in the log: the days that have passed. */
+const BY_WAITING = "waiting";
+
+/** D1 allows 100 bound parameters a statement. */
+const NAMES_AT_ONCE = 90;
+
+/** The tunes of whoever a row of the waiting is about. */
+const tunesOf = (db: Database, verdict?: "accepted") =>
+  db
+    .select({ one: sql`1` })
+    .from(tunes)
+    .where(and(eq(tunes.contributor, waiting.contributor), verdict && eq(tunes.verdict, verdict)));
+
+export async function hasTunes(db: Database, contributor: string): Promise<boolean> {
+  const found = await db
+    .select({ id: tunes.id })
+    .from(tunes)
+    .where(eq(tunes.contributor, contributor))
+    .limit(1);
+  return found.length > 0;
+}
+
+export async function findWaiting(db: Database, contributor: string): Promise<Waiting | undefined> {
+  return (await db.select().from(waiting).where(eq(waiting.contributor, contributor)).limit(1))[0];
+}
+
+/** Two first tunes may arrive together: the first of them says since when. */
+export function beginWaiting(db: Database, row: Waiting): Statement {
+  return db.insert(waiting).values(row).onConflictDoNothing();
+}
+
+/** Forgets somebody who waits once no tune of theirs is left, for withdrawn means gone. */
+export function forgetWithoutTunes(db: Database, contributor: string): Statement {
+  return db
+    .delete(waiting)
+    .where(and(eq(waiting.contributor, contributor), notExists(tunesOf(db))));
+}
+
+/** How many of those who wait came on some day. */
+export async function countNewOn(db: Database, day: string): Promise<number> {
+  const [row] = await db.select({ n: count() }).from(waiting).where(eq(waiting.since, day));
+  return row?.n ?? 0;
+}
+
+/** Contributors with an accepted tune who do not wait. */
+export async function countCounted(db: Database): Promise<number> {
+  const [row] = await db
+    .select({ n: sql<number>`count(distinct ${tunes.contributor})` })
+    .from(tunes)
+    .where(counts(db));
+  return row?.n ?? 0;
+}
+
+/** A tune of somebody who does not wait, whatever its verdict. */
+export function ofNobodyWaiting(db: Database) {
+  return notInArray(tunes.contributor, db.select({ who: waiting.contributor }).from(waiting));
+}
+
+/** An accepted tune of somebody who does not wait: it is in the fit and in the open data. */
+export function counts(db: Database) {
+  return and(eq(tunes.verdict, "accepted"), ofNobodyWaiting(db));
+}
+
+/**
+ * Who waits with an accepted tune, in the order in which they come to count: those who came in no crowd first, the
+ * longest wait first.
+ * @param before only those whose turn is before this one's
+ */
+export function waitingInTurn(db: Database, most: number, before?: Waiting): Promise<Waiting[]> {
+  return db
+    .select()
+    .from(waiting)
+    .where(and(exists(tunesOf(db, "accepted")), before && isBefore(before)))
+    .orderBy(asc(waiting.crowded), asc(waiting.since), asc(waiting.contributor))
+    .limit(most);
+}
+
+function isBefore({ crowded, since, contributor }: Waiting) {
+  const sameCrowd = eq(waiting.crowded, crowded);
+  return or(
+    lt(waiting.crowded, crowded),
+    and(sameCrowd, lt(waiting.since, since)),
+    and(sameCrowd, eq(waiting.since, since), lt(waiting.contributor, contributor)),
+  );
+}
+
+/** Days after some day on which somebody who waited came to count, one entry each, oldest first. The log has no names. */
+export async function daysOfCounting(db: Database, after: string): Promise<string[]> {
+  const found = await db
+    .select({ day: decisions.decided_on })
+    .from(decisions)
+    .where(
+      and(eq(decisions.tune, ""), eq(decisions.by, BY_WAITING), gt(decisions.decided_on, after)),
+    )
+    .orderBy(asc(decisions.decided_on));
+  return found.map(({ day }) => day);
+}
+
+/** Lets these contributors count from a day on. */
+export async function letCount(
+  db: Database,
+  contributors: readonly string[],
+  decided_on: string,
+): Promise<void> {
+  const reasons = JSON.stringify([
+    {
+      code: "contributor_counts",
+      field: "contributor",
+      sentence: "The tunes of a new contributor have waited long enough: they count.",
+    },
+  ]);
+  for (let i = 0; i < contributors.length; i += NAMES_AT_ONCE) {
+    const part = contributors.slice(i, i + NAMES_AT_ONCE);
+    await db.batch([
+      db.delete(waiting).where(inArray(waiting.contributor, part)),
+      ...part.map(() =>
+        db
+          .insert(decisions)
+          .values({ tune: "", by: BY_WAITING, verdict: "accepted", reasons, decided_on }),
+      ),
+    ]);
+  }
+}
+
+/** Ids of these contributors' tunes. */
+export async function tunesOfContributors(
+  db: Database,
+  contributors: readonly string[],
+): Promise<string[]> {
+  const ids: string[] = [];
+  for (let i = 0; i < contributors.length; i += NAMES_AT_ONCE) {
+    const part = contributors.slice(i, i + NAMES_AT_ONCE);
+    const found = await db
+      .select({ id: tunes.id })
+      .from(tunes)
+      .where(inArray(tunes.contributor, part));
+    ids.push(...found.map(({ id }) => id));
+  }
+  return ids;
+}
+
+/** Who waits under a public pseudonym. */
+export async function waitingByPseudonym(
+  db: Database,
+  pseudonym: string,
+): Promise<Waiting | undefined> {
+  const found = await db
+    .select()
+    .from(waiting)
+    // Hashes are written in 0 to 9 and a to f: all that begin so lie before this one with a g behind it.
+    .where(and(gte(waiting.contributor, pseudonym), lt(waiting.contributor, `${pseudonym}g`)))
+    .limit(1);
+  return found[0];
+}
+
+/** A steward lets a contributor count now: the decision stands with each accepted tune, to be run in one batch. */
+export function letCountBySteward(
+  db: Database,
+  contributor: string,
+  reasons: string,
+  decided_on: string,
+): [Statement, Statement] {
+  return [
+    db.insert(decisions).select(
+      db
+        .select({
+          id: sql<number>`null`.as("id"),
+          tune: tunes.id,
+          by: sql<string>`'steward'`.as("by"),
+          verdict: tunes.verdict,
+          reasons: sql<string>`${reasons}`.as("reasons"),
+          decided_on: sql<string>`${decided_on}`.as("decided_on"),
+        })
+        .from(tunes)
+        .where(and(eq(tunes.contributor, contributor), eq(tunes.verdict, "accepted"))),
+    ),
+    db.delete(waiting).where(eq(waiting.contributor, contributor)),
+  ];
+}
