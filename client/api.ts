@@ -4,6 +4,7 @@ import type {
   CellsAnswer,
   CellTunesAnswer,
   ElevationAnswer,
+  Health,
   KeptTune,
   MapConfiguration,
   PlacesAnswer,
@@ -116,6 +117,7 @@ const json = (
 const bearer = (receipt: string) => ({ Authorization: `Bearer ${receipt}` });
 
 export const api = {
+  health: () => call<Health>("/health"),
   fit: publishedFit,
   places: (q: string, signal: AbortSignal) =>
     orHere(call<PlacesAnswer>(`/places?${query({ q, limit: 6 })}`, { signal }), async () => {

@@ -12,7 +12,7 @@ export interface FitState {
   follow: () => Promise<void>;
 }
 
-/** The atlas fits again within a moment of a write; after so many looks there is nothing new. */
+/** The atlas fits again within a moment of a write; after so many looks at one that makes no new fit there is nothing new. */
 const LOOKS = 10;
 const BETWEEN_LOOKS_ms = 500;
 /** Out of reach, the atlas is asked again so often. */
@@ -41,10 +41,12 @@ export function useFit(): FitState {
     }
   };
   const follow = async () => {
-    for (let look = 0; look < LOOKS; look++) {
+    let isPending = false;
+    for (let look = 0; look < LOOKS || isPending; look++) {
       await new Promise((done) => setTimeout(done, BETWEEN_LOOKS_ms));
-      const newest = await api.fit().catch(() => undefined);
-      if (newest && newest.version !== fit?.version) return reload();
+      const health = await api.health().catch(() => undefined);
+      if (health && health.fit !== fit?.version) return reload();
+      isPending = health?.fit_pending ?? false;
     }
   };
   useEffect(() => {
