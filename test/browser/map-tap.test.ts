@@ -220,7 +220,7 @@ test("until the map is drawn its place is dark in the dark theme, and what it sa
   });
   await page.route("**/assets/atlas-map*", async (route) => {
     await held;
-    await route.abort();
+    await route.continue();
   });
   await page.goto(atlas.url);
   await page.locator(".map").scrollIntoViewIfNeeded();
