@@ -1,4 +1,5 @@
-/** From this zoom on the map shows more: finer land and borders, smaller places. Its tiles are of this zoom alone. */
-export const NEAR_ZOOM = 6;
-/** Address of the tiles with it. */
+/** From the zoom of these tiles on the map shows more: finer land and borders, smaller places. */
+export { NEAR_ZOOM } from "../../model/geography/near-tiles.ts";
+
+/** Address of the tiles. */
 export const NEAR_TILES = "/geography/near/{z}/{x}/{y}.pbf";

@@ -19,7 +19,7 @@ interface SheetOptions {
 
 /** What a configured basemap takes the place of: our own waters, borders and labels. */
 export const OWN_GEOGRAPHY = [
-  ...["coast", "near-coast", "lakes", "rivers", "borders", "near-borders"],
+  ...["coast", "near-coast", "lakes", "rivers", "borders", "near-borders", "near-regions"],
   ...NAMES,
 ];
 /** Lines that give way to finer ones from near. */
@@ -98,6 +98,7 @@ export function sheetStyle(options: SheetOptions): StyleSpecification {
       },
       line("borders", { source: "borders" }, border),
       line("near-borders", near("borders"), border),
+      line("near-regions", near("regions"), { ...border, "line-opacity": 0.3 }),
       ...cellAreas(palette),
       ...nameLayers(palette),
       ...cellDiscs(palette),

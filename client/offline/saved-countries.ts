@@ -21,10 +21,10 @@ export async function listCountries(): Promise<PackListing[]> {
   return response.json();
 }
 
-/** Keeps a country's places and its deepest map tiles. @throws when storage is full or the network fails */
+/** Keeps a country's places, its deepest map tiles and the map from near about its places. @throws when storage is full or the network fails */
 export async function saveCountry(country: PackListing): Promise<void> {
   const cache = await caches.open(SAVED_CACHE);
-  for (const tile of tilesOf(country)) await keep(cache, tile);
+  await Promise.all([...tilesOf(country), ...country.near].map((tile) => keep(cache, tile)));
   // Last: a country counts as saved by its places.
   await keep(cache, country.file);
   // Asking is allowed to fail; then the browser may clear it when it runs short.

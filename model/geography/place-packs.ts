@@ -10,7 +10,10 @@ export interface PackListing {
   country: string;
   file: string;
   places: number;
+  /** Of the pack and its tiles from near. */
   bytes: number;
+  /** Files of the map from near that its places lie in. */
+  near: string[];
   /** Smallest frame about its places, degrees. */
   west: number;
   south: number;

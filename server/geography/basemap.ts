@@ -36,7 +36,8 @@ export function lines(t: Topology, name: string): Feature {
   return lineFeature(mesh(t, object(t, name), (a, b) => a !== b));
 }
 
-async function topology(file: string): Promise<Topology> {
+/** One of the packages' topologies. */
+export async function topology(file: string): Promise<Topology> {
   return JSON.parse(await readFile(file, "utf8"));
 }
 

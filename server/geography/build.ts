@@ -15,7 +15,7 @@ import { readSettlements, type Settlement } from "./settlements.ts";
 import { buildTiles } from "./tiles.ts";
 
 /** Raised whenever the files change in form or content. */
-const FORMAT = 8;
+const FORMAT = 9;
 
 interface Progress {
   log: (line: string) => void;
@@ -61,9 +61,9 @@ async function buildInto(dir: string, log: (line: string) => void): Promise<void
   await writeFile(join(dir, "points.bin"), points);
   const complete = withEstimates(settlements, grid, points);
   await step("place search", () => buildPlaceIndex(dir, complete));
-  await step("places to take along", () => buildPlacePacks(dir, complete));
   await step("land, water, borders, labels", () => buildBasemap(dir, complete));
   await step("map from near", () => buildNearTiles(dir, complete, labelled(complete)));
+  await step("places to take along", () => buildPlacePacks(dir, complete));
   await step("elevation tiles", () => buildTiles(dir, grid));
 }
 

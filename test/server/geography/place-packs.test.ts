@@ -1,4 +1,4 @@
-import { readFileSync } from "node:fs";
+import { readFileSync, statSync } from "node:fs";
 import { beforeAll, expect, test } from "vitest";
 import { tilesOf } from "../../../client/offline/saved-countries.ts";
 import {
@@ -65,4 +65,17 @@ test("a saved country brings the tiles under its frame", () => {
       a.localeCompare(b),
     ),
   );
+});
+
+test("a saved country brings the map from near about its places, and its size is that of all files", () => {
+  for (const name of ["Bolivia", "Switzerland", "New Zealand"]) {
+    const { file, near, bytes, places } = country(name);
+    const size = (path: string) => statSync(`data/geography/${path}`).size;
+    expect([file, ...near].reduce((sum, path) => sum + size(path), 0)).toBe(bytes);
+    expect(new Set(near).size).toBe(near.length);
+    expect(near.length).toBeGreaterThan(1);
+    expect(near.length).toBeLessThan(places);
+  }
+  // EPSG:3857: tile 6/33/22 spans 5.6 to 11.2° east and 45.1 to 49.0° north (360/64 of longitude each).
+  expect(country("Switzerland").near).toContain("near/6/33/22.pbf");
 });
