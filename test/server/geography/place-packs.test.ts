@@ -73,9 +73,9 @@ test("a saved country brings the map from near about its places, and its size is
     const size = (path: string) => statSync(`data/geography/${path}`).size;
     expect([file, ...near].reduce((sum, path) => sum + size(path), 0)).toBe(bytes);
     expect(new Set(near).size).toBe(near.length);
-    expect(near.length).toBeGreaterThan(1);
+    expect(near.length).toBeGreaterThan(0);
     expect(near.length).toBeLessThan(places);
   }
   // EPSG:3857: tile 6/33/22 spans 5.6 to 11.2° east and 45.1 to 49.0° north (360/64 of longitude each).
-  expect(country("Switzerland").near).toContain("near/6/33/22.pbf");
+  expect(country("Switzerland").near).toEqual(["near/6/33/22.pbf"]);
 });
