@@ -25,7 +25,7 @@ export interface FitAgain {
   /** Ends of tunes in the open data. */
   rows: number;
   groups: GroupAgain[];
-  /** `moving`: the atlas was about to publish, or had just published, another version than the data are of. */
+  /** `moving`: the atlas is about to publish, or has just published, another version than the data are of, or holds it back. */
   outcome: "same" | "differs" | "moving" | "other code" | "nothing";
 }
 
@@ -36,12 +36,12 @@ export interface FitAgain {
 export async function fitAgain(): Promise<FitAgain> {
   const published = JSON.parse(await get("/api/fit")) as PublishedFit;
   const rows = rowsOf(await get("/api/tunes.csv"));
-  const { fit, fit_pending } = JSON.parse(await get("/api/health")) as Health;
+  const { fit, fit_pending, frozen } = JSON.parse(await get("/api/health")) as Health;
   const groups = sideBySide(published.groups, fitAtlas(rows).groups);
   const outcome = () => {
     if (groups.length === 0) return "nothing";
     if (groups.every(({ same }) => same)) return "same";
-    if (fit_pending || fit !== published.version) return "moving";
+    if (fit_pending || frozen || fit !== published.version) return "moving";
     return published.estimator === fingerprint() ? "differs" : "other code";
   };
   return { version: published.version, rows: rows.length, groups, outcome: outcome() };

@@ -4,13 +4,19 @@ import type { Database } from "./database.ts";
 import { fits } from "./schema.ts";
 
 export async function newestFit(db: Database): Promise<PublishedFit | undefined> {
-  return (await newestFits(db, 1))[0];
+  return (await newestVersions(db, 1))[0]?.fit;
+}
+
+/** A published version, and whether it was refused at first. */
+export interface Version {
+  fit: PublishedFit;
+  let_through: boolean;
 }
 
 /** So many of the newest versions, newest first. */
-export async function newestFits(db: Database, count: number): Promise<PublishedFit[]> {
+export async function newestVersions(db: Database, count: number): Promise<Version[]> {
   const found = await db.select().from(fits).orderBy(desc(fits.number)).limit(count);
-  return found.map(({ fit }) => JSON.parse(fit));
+  return found.map(({ fit, let_through }) => ({ fit: JSON.parse(fit), let_through }));
 }
 
 export async function fitByVersion(
@@ -25,10 +31,15 @@ export async function fitByVersion(
  * Publishes a version. One row, one statement: readers see all of it or nothing.
  * @throws when the version exists already: versions never change
  */
-export async function publishFit(db: Database, fit: PublishedFit): Promise<void> {
+export async function publishFit(
+  db: Database,
+  fit: PublishedFit,
+  let_through = false,
+): Promise<void> {
   await db.insert(fits).values({
     version: fit.version,
     rows_sha256: fit.rows_sha256 ?? "",
     fit: JSON.stringify(fit),
+    let_through,
   });
 }

@@ -99,9 +99,11 @@ export const fits = sqliteTable("fits", {
   rows_sha256: text().notNull(),
   /** The published fit, JSON. */
   fit: text().notNull(),
+  /** Whether it was refused at first: what it moved is known, and later versions are held against it. */
+  let_through: integer({ mode: "boolean" }).notNull().default(false),
 });
 
-/** The version that an alarm keeps from being published, one row at most: the published one stays. */
+/** One row while newer versions are not published, and none otherwise. */
 export const refusedFits = sqliteTable("refused_fits", {
   /** Always 1. */
   number: integer().primaryKey(),

@@ -366,6 +366,7 @@ export const health = z.object({
   fit: z.string(),
   fit_age_s: num.nullable(),
   fit_pending: z.boolean(),
+  frozen: z.boolean().describe("Whether an alarm keeps newer versions from being published"),
   geography: z.boolean(),
 }) satisfies z.ZodType<contract.Health>;
 

@@ -153,6 +153,13 @@ export interface AlarmsAnswer {
   /** Version of the fit that they are about. */
   fit: string;
   alarms: Alarm[];
+  /** Why newer versions are not published, and since which day; null when they are. */
+  refused: { since: string; alarms: Alarm[] } | null;
+}
+
+/** Answer to a steward who lets the next version through. */
+export interface Published {
+  fit: string;
 }
 
 /** A place with how its name matches; "nearly": it is called otherwise than was asked. */
@@ -298,6 +305,8 @@ export interface Health {
   fit_age_s: number | null;
   /** Whether a refresh of the fit is on its way. */
   fit_pending: boolean;
+  /** Whether an alarm keeps newer versions from being published. */
+  frozen: boolean;
   /** Whether place search and elevations are there. */
   geography: boolean;
 }

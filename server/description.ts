@@ -203,10 +203,19 @@ const stewardPaths: typeof paths = {
   },
   "/api/steward/alarms": {
     get: {
-      summary: "What the published fit warns its steward of",
+      summary: "What the published fit warns its steward of, and why a newer one is not published",
       bearer: "steward",
       answer: steward.alarmsAnswer,
       problems: [401, 429],
+    },
+  },
+  "/api/steward/publish": {
+    post: {
+      summary: "Publish what an alarm holds back, and say why",
+      bearer: "steward",
+      body: steward.reasonBody,
+      answer: steward.publishedAnswer,
+      problems: [400, 401, 409, 413, 415, 422, 429],
     },
   },
 };

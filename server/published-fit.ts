@@ -1,5 +1,6 @@
 import type { Database } from "../db/database.ts";
-import { newestFit, newestFits, publishFit } from "../db/fits.ts";
+import { newestFit, newestVersions, publishFit, type Version } from "../db/fits.ts";
+import { endRefusal, findRefusal, keepRefusal, type Refusal } from "../db/refusal.ts";
 import { appendDecisions, type NewDecision, setAsideByFit } from "../db/tunes.ts";
 import { LOOKED_BACK } from "../model/alarms.ts";
 import { fingerprint } from "../model/fit/fingerprint.ts";
@@ -7,7 +8,10 @@ import type { AtlasFit } from "../model/fit/fit.ts";
 import type { PublishedFit } from "../model/fit/group.ts";
 import type { FitRow } from "../model/fit/row.ts";
 import { NUMERICS, SETTINGS } from "../model/fit/settings.ts";
+import type { Reason } from "../model/screen.ts";
+import type { Alarm } from "./contract.ts";
 import { fitted, type MakeFit } from "./fitted.ts";
+import { alarming, isOver } from "./freeze.ts";
 import { LiveRows } from "./live-rows.ts";
 import { countDue } from "./new-keys.ts";
 import { CODE_VERSION } from "./version.ts";
@@ -53,6 +57,9 @@ export class FitKeeper {
   #newest = PRIOR_VERSION.version;
   #live: LiveRows | null = null;
   readonly #changed = new Set<string>();
+  #refusal: Refusal | null = null;
+  /** Hash of the rows of the newest refused version: they need not be fitted again. */
+  #refused_rows = "";
   #read_at = Number.NEGATIVE_INFINITY;
   #refreshing: Promise<void> | null = null;
   #again = false;
@@ -74,6 +81,11 @@ export class FitKeeper {
   /** Whether accepted tunes may not be in the published version yet. */
   get pending(): boolean {
     return this.#refreshing !== null || this.#soon !== undefined;
+  }
+
+  /** Since when newer versions are not published, and why; null when they are. As old as the published version is. */
+  get refusal(): { since: string; alarms: Alarm[] } | null {
+    return this.#refusal && { ...this.#refusal, alarms: JSON.parse(this.#refusal.alarms) };
   }
 
   /** Asks for a refresh for a tune that changed when writes have settled, without making anyone wait. */
@@ -111,6 +123,7 @@ export class FitKeeper {
   }
 
   async #read(): Promise<void> {
+    this.#refusal = await findRefusal(this.#options.db);
     const newest = await newestFit(this.#options.db);
     if (newest) this.#newest = newest.version;
     // What other code published may lack what this code asks of a fit; the next refresh replaces it.
@@ -128,13 +141,17 @@ export class FitKeeper {
     const live = await this.#rows();
     const before = this.#version;
     const rows_sha256 = live.hash.toString();
-    if (rows_sha256 === before.rows_sha256) return;
+    const refused = this.#refusal && !isOver(this.#refusal, now());
+    if (rows_sha256 === before.rows_sha256) return this.#endRefusal();
+    if (refused && rows_sha256 === this.#refused_rows) return;
     if (live.empty && this.#newest === PRIOR_VERSION.version) return;
     const { rows } = live;
+    const history = await this.#history();
     const { groups, rejected, alarms } = await (this.#options.fit ?? fitted)(
       rows,
-      await this.#history(),
+      history.map((version) => version.fit),
     );
+    this.#lasted_ms = performance.now() - began;
     const fit: PublishedFit = {
       version: nextVersion(this.#newest, now()),
       published_at: now().toISOString(),
@@ -145,17 +162,51 @@ export class FitKeeper {
       groups,
       alarms,
     };
-    await publishFit(db, fit);
+    const why = newKeyDays > 0 ? alarming(fit, history, now()) : [];
+    if (why.length > 0 && !(this.#refusal && isOver(this.#refusal, now()))) {
+      this.#refused_rows = rows_sha256;
+      return this.#refuse(why);
+    }
+    await publishFit(db, fit, why.length > 0);
     this.#version = fit;
     this.#newest = fit.version;
+    await this.#endRefusal();
     await appendDecisions(db, changesOfMind(rows, rejected, await setAsideByFit(db), now()));
-    this.#lasted_ms = performance.now() - began;
+  }
+
+  async #refuse(why: readonly Alarm[]): Promise<void> {
+    const { db, now } = this.#options;
+    const today = now().toISOString().slice(0, 10);
+    if (!this.#refusal) {
+      const reasons = why.map(({ code, heat_kW, end, sentence }) => ({
+        code,
+        field: `${heat_kW} kW, ${end}`,
+        sentence,
+      }));
+      await appendDecisions(db, [refusalDecision("held", reasons, today)]);
+      console.warn("The new fit is not published, for a week or until a steward says so:", reasons);
+    }
+    await keepRefusal(db, today, JSON.stringify(why));
+    this.#refusal = await findRefusal(db);
+  }
+
+  /** What is published rests on the newest rows again. */
+  async #endRefusal(): Promise<void> {
+    const { db, now } = this.#options;
+    if (!this.#refusal) return;
+    const sentence = `What was held back since ${this.#refusal.since} is published, or has gone.`;
+    const today = now().toISOString().slice(0, 10);
+    await endRefusal(db);
+    this.#refusal = null;
+    this.#refused_rows = "";
+    const over = [{ code: "published_again", field: "fit", sentence }];
+    await appendDecisions(db, [refusalDecision("accepted", over, today)]);
   }
 
   /** The newest versions by this estimator, oldest first. */
-  async #history(): Promise<PublishedFit[]> {
-    const newest = await newestFits(this.#options.db, LOOKED_BACK);
-    return newest.filter(({ estimator }) => estimator === MADE_BY.estimator).reverse();
+  async #history(): Promise<Version[]> {
+    const newest = await newestVersions(this.#options.db, LOOKED_BACK);
+    return newest.filter(({ fit }) => fit.estimator === MADE_BY.estimator).reverse();
   }
 
   /**
@@ -174,6 +225,13 @@ export class FitKeeper {
     return this.#live;
   }
 }
+
+/** The log says when versions were held back and published again; it is about no tune. */
+const refusalDecision = (
+  verdict: "held" | "accepted",
+  reasons: readonly Reason[],
+  decided_on: string,
+): NewDecision => ({ tune: "", by: "fit", verdict, reasons: JSON.stringify(reasons), decided_on });
 
 /** Day and running number: "2026-11-25.3". */
 function nextVersion(version: string, now: Date): string {

@@ -8,6 +8,7 @@ import type {
   Decided,
   HeldTune,
   HeldTunes,
+  Published,
   RecordedDecision,
   WaitingAnswer,
 } from "./contract.ts";
@@ -128,16 +129,26 @@ export const countedAnswer = z.object({
   tunes: z.number(),
 }) satisfies z.ZodType<Counted>;
 
+const alarms = z.array(
+  z.object({
+    code: z.string(),
+    heat_kW: z.number(),
+    end: z.enum(["low", "high"]),
+    sentence: z.string(),
+    value: z.number(),
+    threshold: z.number(),
+  }),
+);
+
 export const alarmsAnswer = z.object({
   fit: z.string(),
-  alarms: z.array(
-    z.object({
-      code: z.string(),
-      heat_kW: z.number(),
-      end: z.enum(["low", "high"]),
-      sentence: z.string(),
-      value: z.number(),
-      threshold: z.number(),
-    }),
-  ),
+  alarms,
+  refused: z
+    .object({ since: z.iso.date(), alarms })
+    .nullable()
+    .describe("Why newer versions are not published, and since which day"),
 }) satisfies z.ZodType<AlarmsAnswer>;
+
+export const publishedAnswer = z.object({
+  fit: z.string().describe("The version published now"),
+}) satisfies z.ZodType<Published>;

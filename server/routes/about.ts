@@ -17,6 +17,7 @@ export function aboutRoutes(services: Services): Hono {
         fit: fit.version,
         fit_age_s: published ? Math.round((services.now().getTime() - published) / 1000) : null,
         fit_pending: services.fit.pending,
+        frozen: services.fit.refusal !== null,
         geography: await services.gazetteer.ready(),
       } satisfies Health);
     })

@@ -1,4 +1,5 @@
 import { Hono } from "hono";
+import { allowNext, findRefusal } from "../../db/refusal.ts";
 import { auditTrail, countHeld, decide, decisionsOnEach, heldTunes } from "../../db/steward.ts";
 import {
   type DecisionRow,
@@ -24,6 +25,7 @@ import type {
   Decided,
   HeldTune,
   HeldTunes,
+  Published,
   RecordedDecision,
   WaitingAnswer,
 } from "../contract.ts";
@@ -148,7 +150,27 @@ export function stewardRoutes(services: Services): Hono {
 
   app.get("/steward/alarms", async (c) => {
     const fit = await services.fit.current();
-    return c.json({ fit: fit.version, alarms: fit.alarms } satisfies AlarmsAnswer);
+    const { refusal } = services.fit;
+    return c.json({
+      fit: fit.version,
+      alarms: fit.alarms,
+      refused: refusal && { since: refusal.since, alarms: refusal.alarms },
+    } satisfies AlarmsAnswer);
+  });
+
+  app.post("/steward/publish", async (c) => {
+    const { reason } = await readBody(c, "decision", reasonBody);
+    if (!(await findRefusal(db))) {
+      throw new RequestProblem(409, "No version is held back: the published one is the newest.", {
+        title: "Nothing waits to be published",
+      });
+    }
+    const reasons = JSON.stringify([
+      { code: "published_by_steward", field: "fit", sentence: reason },
+    ]);
+    await commit(allowNext(db, reasons, now().toISOString().slice(0, 10)));
+    await services.fit.refresh();
+    return c.json({ fit: (await services.fit.current()).version } satisfies Published);
   });
 
   async function tuneOf(id: string): Promise<TuneRow> {

@@ -18,7 +18,8 @@ afterEach(async () => {
 
 /** An atlas of before new contributors had to wait, with its honest crowd, and then with the rule. */
 async function openWithRule(newKeyDays = 6): Promise<void> {
-  const before = await openTestAtlas();
+  // Longer ago than a week, so that the atlas is used to them.
+  const before = await openTestAtlas({ opened: "2026-11-10T12:00:00Z" });
   for (const tune of honestCrowd(CROWD, 1)) await post(before.app, tune);
   await before.stop();
   const { file } = before;

@@ -253,7 +253,11 @@ describe("the audit trail", () => {
 });
 
 test("alarms of the published fit, none before the first tune", async () => {
-  expect(await atlas.json("/api/steward/alarms")).toEqual({ fit: "prior", alarms: [] });
+  expect(await atlas.json("/api/steward/alarms")).toEqual({
+    fit: "prior",
+    alarms: [],
+    refused: null,
+  });
   await atlas.submit(goodTune());
   await atlas.fit.refresh();
   const { version } = await atlas.json("/api/fit");
@@ -275,5 +279,9 @@ test("alarms that a version was published with", async () => {
   const today = await atlas.fit.current();
   await publishFit(atlas.db, { ...today, version: "2026-11-25.2", alarms: [alarm] });
   await atlas.fit.refresh();
-  expect(await atlas.json("/api/steward/alarms")).toEqual({ fit: "2026-11-25.2", alarms: [alarm] });
+  expect(await atlas.json("/api/steward/alarms")).toEqual({
+    fit: "2026-11-25.2",
+    alarms: [alarm],
+    refused: null,
+  });
 });

@@ -10,7 +10,7 @@ export const again: typeof import("../en/again.ts").again = {
   differs: (version: string, differing: number, of: number) =>
     `Nicht gleich: In ${differing} von ${of} Größen und Leistungen weicht eine Zahl von der Auswertung ${version} ab.`,
   moving: (version: string) =>
-    `Der Atlas veröffentlicht gerade eine neuere Auswertung als ${version}: Inzwischen kamen oder gingen Abstimmungen. Gleich noch einmal versuchen.`,
+    `Seit Auswertung ${version} kamen oder gingen Abstimmungen, und die nächste ist noch nicht veröffentlicht. Das dauert meist nur kurz, bis zu einer Woche aber, wenn ein Alarm sie zurückhält.`,
   otherCode: (version: string) =>
     `Die Auswertung ${version} wurde mit anderen Einstellungen gemacht, als diese Seite hat. Die Seite neu laden und noch einmal versuchen.`,
   nothing: "Es gibt noch keine angenommenen Abstimmungen, also nichts auszuwerten.",

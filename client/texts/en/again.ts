@@ -10,7 +10,7 @@ export const again = {
   differs: (version: string, differing: number, of: number) =>
     `Not the same: in ${differing} of ${of} sizes and powers a figure differs from fit ${version}.`,
   moving: (version: string) =>
-    `The atlas is publishing a newer fit than ${version}: tunes came or went meanwhile. Try again in a moment.`,
+    `Tunes came or went since fit ${version} was made, and the next one is not published yet. That takes a moment as a rule, and up to a week where an alarm holds it back.`,
   otherCode: (version: string) =>
     `Fit ${version} was made with other settings than this page has. Reload the page and try again.`,
   nothing: "There are no accepted tunes yet, so there is nothing to fit.",

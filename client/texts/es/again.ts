@@ -10,7 +10,7 @@ export const again: typeof import("../en/again.ts").again = {
   differs: (version: string, differing: number, of: number) =>
     `No es igual: en ${differing} de ${of} tamaños y potencias alguna cifra difiere del cálculo ${version}.`,
   moving: (version: string) =>
-    `El atlas está publicando un cálculo más nuevo que ${version}: entretanto llegaron o se fueron ajustes. Inténtalo de nuevo en un momento.`,
+    `Desde el cálculo ${version} han llegado o se han retirado ajustes, y el siguiente aún no se ha publicado. Suele tardar un momento; si una alarma lo retiene, hasta una semana.`,
   otherCode: (version: string) =>
     `El cálculo ${version} se hizo con otros parámetros que los de esta página. Vuelve a cargarla e inténtalo de nuevo.`,
   nothing: "Aún no hay ajustes aceptados, así que no hay nada que calcular.",

@@ -1,0 +1,1 @@
+ALTER TABLE `fits` ADD `let_through` integer DEFAULT false NOT NULL;
