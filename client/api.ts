@@ -7,6 +7,7 @@ import type {
   Health,
   KeptTune,
   MapConfiguration,
+  NearAnswer,
   PlacesAnswer,
   Problem,
   ScalingAnswer,
@@ -131,6 +132,7 @@ export const api = {
   scaling,
   cells: () => call<CellsAnswer>("/cells/world"),
   cellTunes: (cell: string) => call<CellTunesAnswer>(`/cells/${cell}/tunes`),
+  near: (asked: Record<string, number>) => call<NearAnswer>(`/tunes/near?${query(asked)}`),
   map: () => call<MapConfiguration>("/map"),
   submit: (tune: Tune, key: string) =>
     call<Submitted>("/tunes", json("POST", tune, { "Idempotency-Key": key })),

@@ -1,6 +1,8 @@
 import { render } from "preact";
 import { useEffect, useLayoutEffect, useState } from "preact/hooks";
 import { useFit } from "./fit-store.ts";
+import { askedFor, keptOf } from "./heater/facts.ts";
+import type { MyHeaters } from "./heater/my-heater.ts";
 import { useOffline } from "./offline/use-offline.ts";
 import { AlarmLink } from "./parts/alarm-link.tsx";
 import { Cautions } from "./parts/cautions.tsx";
@@ -22,6 +24,7 @@ const Logbook = later(() => import("./views/logbook.tsx").then((m) => m.LogbookV
 const Share = later(() => import("./views/share.tsx").then((m) => m.Share));
 const Scaling = later(() => import("./views/scaling.tsx").then((m) => m.Scaling));
 const Data = later(() => import("./views/data.tsx").then((m) => m.Data));
+const MyHeaterLine = later(() => import("./heater/my-heater-line.tsx").then((m) => m.MyHeaterLine));
 const AfterAlarm = later(() => import("./views/onsite-outside.tsx").then((m) => m.AfterAlarm));
 
 const VIEWS = ["atlas", "trip", "onsite", "card", "logbook", "share", "scaling", "data"] as const;
@@ -44,7 +47,10 @@ function App() {
     ...FIRST_QUESTION,
     ...recall<Question>("question"),
   }));
-  const offline = useOffline(fit, question.heat_kW, () => void follow());
+  const [my, setMy] = useState<MyHeaters>();
+  const mine = my?.mine;
+  const asked = askedFor(question, mine);
+  const offline = useOffline(fit, asked.heat_kW, () => void follow());
   useEffect(() => {
     const onHash = () => {
       setView(viewInAddress());
@@ -58,8 +64,9 @@ function App() {
     document.title = view === "atlas" ? t.name : `${titleOf(view)} · ${t.name}`;
   }, [view]);
   const ask = (next: Question) => {
-    setQuestion(next);
-    remember("question", next);
+    const kept = keptOf(next, question, mine);
+    setQuestion(kept);
+    remember("question", kept);
   };
   // In front of everything: it needs no fit, no network and no navigation.
   if (view === "alarm") return <Alarm />;
@@ -94,19 +101,28 @@ function App() {
           <AfterAlarm />
         ) : fit ? (
           <>
-            {view === "atlas" && <Atlas fit={fit} question={question} onQuestion={ask} />}
-            {view === "trip" && <Trip fit={fit} />}
+            <div class="my-heater">
+              <MyHeaterLine
+                fit={fit}
+                heat_kW={asked.heat_kW}
+                opens={view !== "logbook"}
+                onHeaters={setMy}
+              />
+            </div>
+            {view === "atlas" && <Atlas fit={fit} question={asked} mine={mine} onQuestion={ask} />}
+            {view === "trip" && <Trip fit={fit} mine={mine} />}
             {view === "onsite" && (
               <OnSite
                 fit={fit}
-                question={question}
+                question={asked}
+                mine={mine}
                 onQuestion={ask}
                 onShared={() => void follow()}
               />
             )}
-            {view === "card" && <Card fit={fit} />}
+            {view === "card" && <Card fit={fit} mine={mine} />}
             {view === "logbook" && <Logbook fit={fit} onShared={() => void follow()} />}
-            {view === "share" && <Share fit={fit} onShared={() => void follow()} />}
+            {view === "share" && <Share fit={fit} mine={mine} onShared={() => void follow()} />}
             {view === "scaling" && <Scaling fit={fit} />}
             {view === "data" && <Data fit={fit} />}
           </>

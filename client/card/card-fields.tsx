@@ -1,10 +1,13 @@
 import type { PublishedFit } from "../../model/fit/group.ts";
 import { usualFans } from "../../model/heater.ts";
+import type { MyHeater } from "../heater/my-heater.ts";
+import type { LogbookHeater } from "../logbook/entry.ts";
 import { ChoiceField } from "../parts/choice-field.tsx";
 import { classesOf, HeatClassField } from "../parts/heat-class-field.tsx";
 import { NumberWithin } from "../parts/number-within.tsx";
 import { t } from "../texts/app.ts";
 import { cardWords as words } from "../texts/card.ts";
+import { heaterWords } from "../texts/heater.ts";
 import { format, formatIn, type Quantity, type Unit } from "../units.ts";
 import {
   type CardChoice,
@@ -20,14 +23,17 @@ import type { CardUnits } from "./card-figures.ts";
 interface CardFieldsProps {
   fit: PublishedFit;
   choice: CardChoice;
+  /** What is known of it is not asked again. */
+  mine: MyHeater | null | undefined;
   onChoice: (choice: CardChoice) => void;
   units: CardUnits;
   onUnit: Record<keyof CardUnits, (name: string) => void>;
 }
 
 /** What the card is for: the heater, the air it will meet, the paper. */
-export function CardFields({ fit, choice, onChoice, units, onUnit }: CardFieldsProps) {
+export function CardFields({ fit, choice, mine, onChoice, units, onUnit }: CardFieldsProps) {
   const { heater } = choice;
+  const known: Partial<LogbookHeater> = mine?.heater ?? {};
   const usual = usualFans(heater.heat_kW);
   const ofHeater = (part: Partial<CardChoice["heater"]>) =>
     onChoice({ ...choice, heater: { ...heater, ...part } });
@@ -35,35 +41,44 @@ export function CardFields({ fit, choice, onChoice, units, onUnit }: CardFieldsP
   const high = heater.high_fan_rpm ?? usual.high_fan_rpm;
   return (
     <div class="card-fields">
-      <HeatClassField
-        id="card-heat"
-        value={heater.heat_kW}
-        classes={classesOf(fit, heater.heat_kW)}
-        onValue={(heat_kW) => ofHeater({ heat_kW })}
-      />
-      <Plain
-        label={t.heater.lowFan}
-        field="low.fan_rpm"
-        range={[100, 20_000]}
-        value={heater.low_fan_rpm}
-        placeholder={String(usual.low_fan_rpm)}
-        onValue={(low_fan_rpm) => ofHeater({ low_fan_rpm })}
-      />
-      <Plain
-        label={t.heater.highFan}
-        field="high.fan_rpm"
-        range={[100, 20_000]}
-        value={heater.high_fan_rpm}
-        placeholder={String(usual.high_fan_rpm)}
-        onValue={(high_fan_rpm) => ofHeater({ high_fan_rpm })}
-      />
-      <Plain
-        label={t.heater.dose}
-        field="heater.dose_uL"
-        range={[1, 500]}
-        value={heater.dose_uL}
-        onValue={(dose_uL) => ofHeater({ dose_uL })}
-      />
+      {mine && <p class="note wide">{heaterWords.fromMine(mine.heater.name)}</p>}
+      {known.heat_kW === undefined && (
+        <HeatClassField
+          id="card-heat"
+          value={heater.heat_kW}
+          classes={classesOf(fit, heater.heat_kW)}
+          onValue={(heat_kW) => ofHeater({ heat_kW })}
+        />
+      )}
+      {known.low_fan_rpm === undefined && (
+        <Plain
+          label={t.heater.lowFan}
+          field="low.fan_rpm"
+          range={[100, 20_000]}
+          value={heater.low_fan_rpm}
+          placeholder={String(usual.low_fan_rpm)}
+          onValue={(low_fan_rpm) => ofHeater({ low_fan_rpm })}
+        />
+      )}
+      {known.high_fan_rpm === undefined && (
+        <Plain
+          label={t.heater.highFan}
+          field="high.fan_rpm"
+          range={[100, 20_000]}
+          value={heater.high_fan_rpm}
+          placeholder={String(usual.high_fan_rpm)}
+          onValue={(high_fan_rpm) => ofHeater({ high_fan_rpm })}
+        />
+      )}
+      {known.dose_uL === undefined && (
+        <Plain
+          label={t.heater.dose}
+          field="heater.dose_uL"
+          range={[1, 500]}
+          value={heater.dose_uL}
+          onValue={(dose_uL) => ofHeater({ dose_uL })}
+        />
+      )}
       {low >= high && <p class="warning wide">{words.fields.fansSwapped}</p>}
       <RangeFields
         quantity="elevation"

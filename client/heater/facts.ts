@@ -3,9 +3,9 @@ import type { Question } from "../question.ts";
 import type { MyHeater } from "./my-heater.ts";
 
 /** What every view asks about a heater. */
-type Facts = Pick<LogbookHeater, "heat_kW" | "low_fan_rpm" | "high_fan_rpm" | "dose_uL">;
+export type Facts = Pick<LogbookHeater, "heat_kW" | "low_fan_rpm" | "high_fan_rpm" | "dose_uL">;
 
-function factsOf({ heat_kW, low_fan_rpm, high_fan_rpm, dose_uL }: Facts): Facts {
+export function factsOf({ heat_kW, low_fan_rpm, high_fan_rpm, dose_uL }: Facts): Facts {
   return { heat_kW, low_fan_rpm, high_fan_rpm, dose_uL };
 }
 
@@ -21,16 +21,4 @@ export function keptOf(
   mine: MyHeater | null | undefined,
 ): Question {
   return mine ? { ...next, ...factsOf(before) } : next;
-}
-
-/** A view's own heater with what is known of mine in place of what was typed there. */
-export function withMine<H extends Facts>(
-  typed: H,
-  mine: MyHeater | null | undefined,
-  known: { [K in keyof H]?: H[K] | undefined } = {},
-): H {
-  if (!mine) return typed;
-  const facts = { ...factsOf(mine.heater), ...known };
-  const given = Object.entries(facts).filter(([, value]) => value !== undefined);
-  return { ...typed, ...Object.fromEntries(given) };
 }

@@ -12,6 +12,7 @@ import { recall, remember } from "../remember.ts";
 
 /** A heater of the logbook as every view takes it: its facts, its own tunes, and what it is set to. */
 export interface MyHeater {
+  /** With the fan speeds it is set to, where it was not told any. */
   heater: LogbookHeater;
   /** Found with a CO meter at both ends, newest first, at most {@link MOST_OWN_TUNES}. */
   own_tunes: OwnTune[];
@@ -86,12 +87,14 @@ function myHeater(heater: LogbookHeater, entries: readonly LogbookEntry[]): MyHe
     .filter(({ heater_id, kind }) => heater_id === heater.id && kind === "tune")
     .sort((p, q) => (p.at < q.at ? 1 : -1));
   const own = tunes.filter(isOwnTune).slice(0, MOST_OWN_TUNES);
+  const settings = newerOf(heater.settings, tunes[0]);
+  const { low_fan_rpm = settings?.low.fan_rpm, high_fan_rpm = settings?.high.fan_rpm } = heater;
   return {
-    heater,
+    heater: { ...heater, low_fan_rpm, high_fan_rpm },
     own_tunes: own.map(ownTuneOf),
     found_at: own.map(({ at }) => at),
     bracketed: own.filter(({ found }) => found === "bracketed").length,
-    settings: newerOf(heater.settings, tunes[0]),
+    settings,
   };
 }
 

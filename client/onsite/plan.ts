@@ -6,6 +6,7 @@ import type { StartTune } from "../../model/start.ts";
 import { COMMON_PRACTICE } from "../../model/sweep/common-practice.ts";
 import type { SweepSetup } from "../../model/sweep/setup.ts";
 import type { MeterKind } from "../../model/tune.ts";
+import type { MyHeater } from "../heater/my-heater.ts";
 import type { Question } from "../question.ts";
 
 /** What the meter at the exhaust can show. */
@@ -20,7 +21,7 @@ export interface MeterChoice {
 
 /** What is filled in before a sweep beside the Atlas question; left empty where undefined. */
 export interface Preparation {
-  /** Which heater of the logbook, if one was chosen. */
+  /** The logbook's heater whose rates these are. */
   heater_id?: string | undefined;
   low_before_Hz: number | undefined;
   high_before_Hz: number | undefined;
@@ -74,6 +75,35 @@ export function firstPreparation(): Preparation {
     step_Hz: PUMP_STEP_Hz,
     supply_V: undefined,
     meter: usualMeter("portable meter"),
+  };
+}
+
+/** The preparation with what is known of my heater; the rates that another one was set to are not its own. */
+export function preparationFor(typed: Preparation, mine: MyHeater | null | undefined): Preparation {
+  if (!mine) return { ...typed, heater_id: undefined };
+  const { heater, settings } = mine;
+  const isItsOwn = typed.heater_id === heater.id;
+  return {
+    ...typed,
+    heater_id: heater.id,
+    low_before_Hz: isItsOwn ? typed.low_before_Hz : settings?.low.pump_Hz,
+    high_before_Hz: isItsOwn ? typed.high_before_Hz : settings?.high.pump_Hz,
+    step_Hz: heater.step_Hz ?? typed.step_Hz,
+    supply_V: heater.supply_V ?? typed.supply_V,
+  };
+}
+
+/** What is kept of it: the heater's own step and supply stay in the logbook. */
+export function preparationKept(
+  next: Preparation,
+  typed: Preparation,
+  mine: MyHeater | null | undefined,
+): Preparation {
+  const { step_Hz, supply_V } = mine?.heater ?? {};
+  return {
+    ...next,
+    ...(step_Hz !== undefined && { step_Hz: typed.step_Hz }),
+    ...(supply_V !== undefined && { supply_V: typed.supply_V }),
   };
 }
 

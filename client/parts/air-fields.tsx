@@ -1,4 +1,3 @@
-import type { ComponentChildren } from "preact";
 import { useState } from "preact/hooks";
 import { type GivenAir, standardPressure } from "../../model/air.ts";
 import { recall, remember } from "../remember.ts";
@@ -6,30 +5,12 @@ import { t } from "../texts/app.ts";
 import { formatIn, type Unit } from "../units.ts";
 import { ChoiceField } from "./choice-field.tsx";
 import { NumberField, useUnit } from "./number-field.tsx";
+import { type AirFieldsProps, TemperatureField, without } from "./temperature-field.tsx";
 
 /** From here up a sea-level pressure cannot be taken for a station pressure, m. */
 const QNH_STANDS_OUT_FROM_m = 500;
 /** Weather moves station pressure by less than this about the standard one. */
 const WEATHER_SHARE = 0.05;
-
-/** Temperatures that a heater is tuned or run in, °C (our own working values). */
-export const AIR_RANGE_C = [-60, 45] as const;
-
-export function airOutOfRange(unit: Unit): string {
-  const [coldest, hottest] = AIR_RANGE_C;
-  return t.site.outOfRange(formatIn(coldest, unit), formatIn(hottest, unit));
-}
-
-interface AirFieldsProps {
-  air: GivenAir;
-  elevation_m: number | undefined;
-  onAir: (air: GivenAir) => void;
-  /** Where the fields sit, for their remembered units. */
-  form: string;
-  /** What the fields' names begin with, where a page asks for more than one air. */
-  prefix?: string;
-  errorOf?: (field: string) => ComponentChildren;
-}
 
 /** The air that a tune was found in: temperature, pressure of either kind, humidity; all optional, each saying why it counts. */
 export function AirFields(props: AirFieldsProps) {
@@ -38,30 +19,6 @@ export function AirFields(props: AirFieldsProps) {
       <TemperatureField {...props} label={t.air.tuned} hint={t.air.temperatureWhy} />
       <PressureFields {...props} />
     </>
-  );
-}
-
-/** A temperature, the night's unless labelled otherwise, with the reason why it counts; bounded where nothing else judges it. */
-export function TemperatureField(
-  props: Omit<AirFieldsProps, "elevation_m"> & { hint: string; label?: string; bounded?: boolean },
-) {
-  const { air, onAir, form, prefix = "air", errorOf, label = t.air.temperature } = props;
-  const [unit, chooseUnit] = useUnit("temperature", `${form}.temperature`);
-  const [coldest, hottest] = AIR_RANGE_C;
-  const { temperature_C = coldest } = air;
-  const isOut = props.bounded && (temperature_C < coldest || temperature_C > hottest);
-  return (
-    <NumberField
-      label={label}
-      field={`${prefix}.temperature_C`}
-      quantity="temperature"
-      unit={unit}
-      onUnit={chooseUnit}
-      value={air.temperature_C}
-      onValue={(temperature_C) => onAir(without(air, { temperature_C }))}
-      hint={props.hint}
-      error={errorOf?.("air.temperature_C") ?? (isOut ? airOutOfRange(unit) : undefined)}
-    />
   );
 }
 
@@ -125,11 +82,4 @@ function questionedPressure(
   return elevation_m > QNH_STANDS_OUT_FROM_m && pressure_hPa > standard * (1 + WEATHER_SHARE)
     ? t.air.looksQnh(formatIn(standard, unit))
     : undefined;
-}
-
-/** Changed values in, undefined ones out: a field left empty is not given. */
-function without(air: GivenAir, change: GivenAir): GivenAir {
-  return Object.fromEntries(
-    Object.entries({ ...air, ...change }).filter(([, value]) => value !== undefined),
-  );
 }

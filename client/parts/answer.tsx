@@ -1,77 +1,98 @@
 import { ENDS, type End } from "../../model/fit/group.ts";
+import type { EndSetting } from "../../model/mixture.ts";
+import { type Steps, settablePairs } from "../../model/settable.ts";
 import type { StartEnd, StartTune } from "../../model/start.ts";
-import { averageReachesBeyond } from "../charts/average-band.ts";
 import { t } from "../texts/app.ts";
 import { format, formatFineRate, formatPercent, formatRate } from "../units.ts";
 import { BandDrawing } from "./band-drawing.tsx";
+import { OpensOnPaper } from "./opens-on-paper.tsx";
 
 const percent = (level: number) => formatPercent(level * 100);
 
-/** The start tune: both ends side by side, each a value inside its bands. */
-export function Answer({ tune }: { tune: StartTune }) {
+interface AnswerProps {
+  tune: StartTune;
+  /** What the heater's controller can be set in. */
+  steps?: Steps | undefined;
+  /** What the heater is set to. */
+  now?: Record<End, EndSetting> | undefined;
+}
+
+/** The starting settings: both ends side by side, in what can be set, each inside its bands. */
+export function Answer(props: AnswerProps) {
   return (
     <div class="ends">
       {ENDS.map((end) => (
-        <EndAnswer key={end} end={end} answer={tune[end]} />
+        <EndAnswer key={end} end={end} {...props} />
       ))}
     </div>
   );
 }
 
-function EndAnswer({ end, answer }: { end: End; answer: StartEnd }) {
-  const outer = answer.new_heater_bands_Hz.at(-1);
+function EndAnswer({ end, tune, steps, now }: AnswerProps & { end: End }) {
+  const answer = tune[end];
+  const [inner, outer] = answer.new_heater_bands_Hz;
+  const { pump_Hz_exact, fan_rpm } = answer;
+  const limit_rpm = tune.strategies.keep_heat.fan_limit_rpm;
+  const [first, second] = settablePairs({ pump_Hz: pump_Hz_exact, fan_rpm }, limit_rpm, steps);
+  if (!first || !inner || !outer) return null;
+  const rate = (pump_Hz: number) => formatRate(pump_Hz, steps?.step_Hz);
+  const span = ({ lower, upper }: { lower: number; upper: number }) =>
+    [formatFineRate(lower, steps?.step_Hz), formatFineRate(upper, steps?.step_Hz)] as const;
   return (
     <section class="end" aria-labelledby={`answer-${end}`} data-end={end}>
       <h3 id={`answer-${end}`}>{t[end]}</h3>
       <p class="rate">
-        <output data-value={answer.pump_Hz_exact}>{formatRate(answer.pump_Hz)}</output> Hz
+        <output data-value={pump_Hz_exact}>{rate(first.pump_Hz)}</output> Hz
       </p>
-      <p class="note">
-        {t.answer.fanAt(format(answer.fan_rpm))} ·{" "}
-        {t.answer.exact(formatFineRate(answer.pump_Hz_exact))}
-      </p>
-      {outer && (
-        <p class="visually-hidden" aria-live="polite">
-          {t.answer.spoken(
-            t.endWord[end],
-            formatRate(answer.pump_Hz),
-            percent(outer.level),
-            formatFineRate(outer.lower),
-            formatFineRate(outer.upper),
-          )}
+      <p class="fan">{t.answer.fanAt(format(first.fan_rpm))}</p>
+      {second && (
+        <p class="note">
+          {t.answer.or(rate(second.pump_Hz), t.answer.fanAt(format(second.fan_rpm)))}
         </p>
       )}
-      <BandDrawing answer={answer} />
-      <dl class="bands">
-        <div>
-          <dt
-            class={
-              averageReachesBeyond(answer.mean_band_Hz, answer.new_heater_bands_Hz[0])
-                ? "key-mean by-edges"
-                : "key-mean"
-            }
-          >
-            {t.answer.meanBand(percent(answer.mean_band_Hz.level))}
-          </dt>
-          <dd>
-            {t.answer.range(
-              formatFineRate(answer.mean_band_Hz.lower),
-              formatFineRate(answer.mean_band_Hz.upper),
-            )}
-          </dd>
-        </div>
-        {answer.new_heater_bands_Hz.map((band, i) => (
-          <div key={band.level}>
-            <dt class={i === 0 ? "key-inner" : "key-outer"}>
-              {t.answer.heaters(percent(band.level))}
-            </dt>
-            <dd>{t.answer.range(formatFineRate(band.lower), formatFineRate(band.upper))}</dd>
-          </div>
-        ))}
-      </dl>
+      <p class="visually-hidden" aria-live="polite">
+        {t.answer.spoken(t.endWord[end], rate(first.pump_Hz), percent(outer.level), ...span(outer))}
+      </p>
+      <BandDrawing answer={answer} now_Hz={now && atFan(now[end], fan_rpm)} />
+      <p class="times">{t.answer.times(format(inner.level * 10), ...span(inner))}</p>
       {answer.fuel_L_h !== undefined && answer.heat_kW !== undefined && (
         <p class="note">{t.answer.burn(format(answer.fuel_L_h, 2), format(answer.heat_kW, 1))}</p>
       )}
+      <OpensOnPaper summary={t.answer.figures}>
+        <Figures answer={answer} span={span} />
+      </OpensOnPaper>
     </section>
+  );
+}
+
+/** The rate that makes the same mixture at another fan speed, Hz. */
+function atFan(setting: EndSetting, fan_rpm: number): number {
+  return (setting.pump_Hz * fan_rpm) / setting.fan_rpm;
+}
+
+function Figures(props: {
+  answer: StartEnd;
+  span: (band: { lower: number; upper: number }) => readonly [lower: string, upper: string];
+}) {
+  const { answer, span } = props;
+  const { mean_band_Hz: mean, new_heater_bands_Hz: bands } = answer;
+  return (
+    <dl class="bands">
+      <div>
+        <dt>{t.answer.meanBand(percent(mean.level))}</dt>
+        <dd>{t.answer.range(...span(mean))}</dd>
+      </div>
+      {bands.map((band, i) => (
+        <div key={band.level}>
+          <dt class={i === 0 ? "key-inner" : "key-outer"}>
+            {t.answer.heaters(percent(band.level))}
+          </dt>
+          <dd>{t.answer.range(...span(band))}</dd>
+        </div>
+      ))}
+      <div>
+        <dt>{t.answer.exact(formatFineRate(answer.pump_Hz_exact))}</dt>
+      </div>
+    </dl>
   );
 }

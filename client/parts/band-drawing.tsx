@@ -1,21 +1,32 @@
 import type { StartEnd } from "../../model/start.ts";
-import { averageReachesBeyond } from "../charts/average-band.ts";
 import { figuresAt, roundTicks } from "../charts/axis-ticks.ts";
+import { t } from "../texts/app.ts";
+import { formatFineRate } from "../units.ts";
 
 const WIDTH = 220;
-const HEIGHT = 67;
-const MIDDLE = 26;
+const HEIGHT = 76;
+const MIDDLE = 37;
 /** Half the width of a figure below its tick. */
 const HALF_FIGURE = 20;
 const MOST_TICKS = 5;
+/** Present settings further off than this, in widths of the band, are drawn at its edge. */
+const FURTHEST_OFF = 1;
 
-/** Bands nested like contour steps: the wider the claim, the thinner and paler the bar. */
-export function BandDrawing({ answer }: { answer: StartEnd }) {
+/** One thick band, 8 in 10, on a thin one; on it the value, and what is set now. */
+export function BandDrawing({ answer, now_Hz }: { answer: StartEnd; now_Hz?: number | undefined }) {
   const [inner, outer] = answer.new_heater_bands_Hz;
   if (!inner || !outer) return null;
-  const average = answer.mean_band_Hz;
-  const margin = (outer.upper - outer.lower) * 0.08;
-  const [from, to] = [outer.lower - margin, outer.upper + margin];
+  const width = outer.upper - outer.lower;
+  const nowAt =
+    now_Hz === undefined
+      ? undefined
+      : Math.max(
+          outer.lower - FURTHEST_OFF * width,
+          Math.min(outer.upper + FURTHEST_OFF * width, now_Hz),
+        );
+  const margin = width * 0.08;
+  const from = Math.min(outer.lower, nowAt ?? outer.lower) - margin;
+  const to = Math.max(outer.upper, nowAt ?? outer.upper) + margin;
   const x = (value: number) => ((value - from) / (to - from)) * WIDTH;
   const bar = (band: { lower: number; upper: number }, height: number, name: string) => (
     <rect
@@ -30,23 +41,34 @@ export function BandDrawing({ answer }: { answer: StartEnd }) {
   const figure = figuresAt(ticks);
   return (
     <svg class="band-drawing" viewBox={`0 0 ${WIDTH} ${HEIGHT}`} aria-hidden="true">
-      {bar(outer, 12, "band-outer")}
-      {bar(inner, 22, "band-inner")}
-      {bar(average, 32, averageReachesBeyond(average, inner) ? "edge-mean" : "band-mean")}
+      {bar(outer, 10, "band-outer")}
+      {bar(inner, 26, "band-inner")}
       {["band-value-edge", "band-value"].map((name) => (
         <line
           key={name}
           class={name}
           x1={x(answer.pump_Hz_exact)}
           x2={x(answer.pump_Hz_exact)}
-          y1={4}
-          y2={48}
+          y1={MIDDLE - 18}
+          y2={MIDDLE + 18}
         />
       ))}
+      {now_Hz !== undefined && nowAt !== undefined && (
+        <>
+          <path class="band-now" d={`M${x(nowAt)} ${MIDDLE - 6}l-7 -12h14z`} />
+          <text
+            x={x(nowAt) + (x(nowAt) > WIDTH / 2 ? 8 : -8)}
+            y={15}
+            text-anchor={x(nowAt) > WIDTH / 2 ? "end" : "start"}
+          >
+            {t.answer.now(formatFineRate(now_Hz))}
+          </text>
+        </>
+      )}
       {ticks.map((value) => (
         <g key={value}>
-          <line class="tick" x1={x(value)} x2={x(value)} y1={44} y2={49} />
-          <text x={x(value)} y={62} text-anchor="middle">
+          <line class="tick" x1={x(value)} x2={x(value)} y1={MIDDLE + 17} y2={MIDDLE + 22} />
+          <text x={x(value)} y={HEIGHT - 3} text-anchor="middle">
             {figure(value)}
           </text>
         </g>

@@ -3,12 +3,12 @@ import type { PublishedFit } from "../../model/fit/group.ts";
 import { atElevation, atPlace, atPoint, type Question } from "../question.ts";
 import { t } from "../texts/app.ts";
 import { formatIn, type Unit } from "../units.ts";
-import { TemperatureField } from "./air-fields.tsx";
 import { estimateHint } from "./estimate-hint.ts";
 import { classesOf, HeatClassField } from "./heat-class-field.tsx";
 import { NumberWithin } from "./number-within.tsx";
 import { PlaceSearch } from "./place-search.tsx";
 import { PositionButton } from "./position-button.tsx";
+import { TemperatureField } from "./temperature-field.tsx";
 
 /** What an answer needs at least: a place or an elevation, how cold the night is, which heater. */
 export function SiteQuestion(props: {
@@ -19,6 +19,8 @@ export function SiteQuestion(props: {
   onQuestion: (question: Question) => void;
   /** Why the night's temperature is asked for, where it is not for the answer at once. */
   nightHint?: string;
+  /** Whether the size comes with a heater chosen elsewhere. */
+  isMine: boolean;
 }) {
   const { fit, question, unit, onUnit, onQuestion, nightHint = t.air.temperatureShort } = props;
   const { site, heat_kW, air } = question;
@@ -56,12 +58,14 @@ export function SiteQuestion(props: {
         onAir={(next) => onQuestion({ ...question, air: next })}
         hint={nightHint}
       />
-      <HeatClassField
-        id="heat"
-        value={heat_kW}
-        classes={classesOf(fit, heat_kW)}
-        onValue={(kW) => onQuestion({ ...question, heat_kW: kW })}
-      />
+      {!props.isMine && (
+        <HeatClassField
+          id="heat"
+          value={heat_kW}
+          classes={classesOf(fit, heat_kW)}
+          onValue={(kW) => onQuestion({ ...question, heat_kW: kW })}
+        />
+      )}
       <PositionButton onPosition={(found) => onQuestion(atPoint(question, found))} />
     </section>
   );

@@ -3,6 +3,7 @@ import type { End } from "../../model/fit/group.ts";
 import type { Found } from "../../model/fit/row.ts";
 import { USUAL_CLASS_kW } from "../../model/heater.ts";
 import type { MeterKind, Tune } from "../../model/tune.ts";
+import type { MyHeater } from "../heater/my-heater.ts";
 import { coarseElevation } from "./coarse-position.ts";
 
 /** One end as far as it is filled in; `nothing_shown`: the meter is below its floor. */
@@ -53,6 +54,18 @@ export function emptyDraft(): Draft {
 /** The same heater and meter at another place. */
 export function nextDraft({ heater, meter }: Draft): Draft {
   return { ...emptyDraft(), heater, meter };
+}
+
+/** The draft for my heater: its facts, and its fan speeds where none is typed yet. */
+export function draftFor(draft: Draft, { heater }: MyHeater): Draft {
+  const { heat_kW, dose_uL, supply_V, low_fan_rpm, high_fan_rpm } = heater;
+  const { low, high } = draft;
+  return {
+    ...draft,
+    heater: { heat_kW, dose_uL, supply_V },
+    low: { ...low, fan_rpm: low.fan_rpm ?? low_fan_rpm },
+    high: { ...high, fan_rpm: high.fan_rpm ?? high_fan_rpm },
+  };
 }
 
 /** Year and month however they are parted, as the schema has them; anything else as it is. */

@@ -2,12 +2,14 @@ import type { ComponentChildren } from "preact";
 import { useEffect, useRef, useState } from "preact/hooks";
 import { ENDS, type PublishedFit } from "../../model/fit/group.ts";
 import { AtlasProblem } from "../api.ts";
+import type { MyHeater } from "../heater/my-heater.ts";
 import { AirFields } from "../parts/air-fields.tsx";
 import { goToFirstMarked, hasUnread } from "../parts/first-marked.ts";
 import { FoundField } from "../parts/found-field.tsx";
 import { classesOf } from "../parts/heat-class-field.tsx";
 import { InEnglish, whatWentWrong } from "../parts/in-english.tsx";
 import { t } from "../texts/app.ts";
+import { heaterWords } from "../texts/heater.ts";
 import { shareWords } from "../texts/share.ts";
 import { shownReadings, withValues } from "./draft.ts";
 import { EndFields } from "./end-fields.tsx";
@@ -21,12 +23,14 @@ interface TuneFieldsProps {
   form: TuneForm;
   fit: PublishedFit;
   revising: boolean;
+  /** What is known of it is not asked again. */
+  mine: MyHeater | null | undefined;
   onSend: () => Promise<void>;
   onCancel: () => void;
 }
 
 /** The form: what was done, checked while typing; a slip must be seen before it can be sent. */
-export function TuneFields({ form, fit, revising, onSend, onCancel }: TuneFieldsProps) {
+export function TuneFields({ form, fit, revising, mine, onSend, onCancel }: TuneFieldsProps) {
   const { draft, setDraft, judged, errorOf, showMissing } = form;
   const [consent, setConsent] = useState(false);
   const [tried, setTried] = useState(false);
@@ -83,7 +87,11 @@ export function TuneFields({ form, fit, revising, onSend, onCancel }: TuneFields
       </fieldset>
       <fieldset class="columns">
         <legend>{t.heater.title}</legend>
-        <HeaterFields form={form} classes={classesOf(fit, draft.heater.heat_kW)} />
+        {mine ? (
+          <p class="note wide">{heaterWords.fromMine(mine.heater.name)}</p>
+        ) : (
+          <HeaterFields form={form} classes={classesOf(fit, draft.heater.heat_kW)} />
+        )}
       </fieldset>
       <div class="columns">
         {ENDS.map((end) => (

@@ -1,7 +1,9 @@
 import { USUAL_CLASS_kW } from "../../model/heater.ts";
-import { type Night, USUAL_NIGHT } from "../../model/trip/nights.ts";
+import { type Night, SUPPLIES_V, type Supply_V, USUAL_NIGHT } from "../../model/trip/nights.ts";
 import type { Stop, TripHeater } from "../../model/trip/stop.ts";
 import { type MixtureWindow, WORKING_WINDOW } from "../../model/trip/window.ts";
+import type { MyHeater } from "../heater/my-heater.ts";
+import { withMine, withoutMine } from "../heater/with-mine.ts";
 
 /** A trip as a person keeps it, SI throughout. */
 export interface Trip {
@@ -20,6 +22,30 @@ export const NEW_TRIP: Trip = {
   night: USUAL_NIGHT,
   stops: [],
 };
+
+/** The trip with my heater going along: what is known of it, and its own tunes. */
+export function tripFor(trip: Trip, mine: MyHeater | null | undefined): Trip {
+  return { ...trip, heater: withMine(trip.heater, mine, mine ? knownOf(mine) : {}) };
+}
+
+/** What of it the trip keeps: not what the logbook knows. */
+export function keptTrip(next: Trip, before: Trip, mine: MyHeater | null | undefined): Trip {
+  const known = mine ? knownOf(mine) : {};
+  return { ...next, heater: withoutMine(next.heater, before.heater, mine, known) };
+}
+
+function knownOf({ heater, own_tunes }: MyHeater) {
+  const { supply_V, tank_L } = heater;
+  const near = supply_V === undefined ? undefined : supplyNear(supply_V);
+  return { supply_V: near, tank_L, own_tunes };
+}
+
+/** A battery at 13.6 V is a 12 V supply. */
+function supplyNear(volts: number): Supply_V {
+  return SUPPLIES_V.reduce((near, one) =>
+    Math.abs(one - volts) < Math.abs(near - volts) ? one : near,
+  );
+}
 
 /** The trip with one stop exchanged for the one before or after it. */
 export function moved(trip: Trip, from: number, to: number): Trip {

@@ -1,28 +1,30 @@
+import { useEffect, useMemo, useState } from "preact/hooks";
 import type { PublishedFit } from "../../model/fit/group.ts";
-import { usualFans } from "../../model/heater.ts";
-import { PressureFields } from "../parts/air-fields.tsx";
+import type { MyHeater } from "../heater/my-heater.ts";
 import { Answer } from "../parts/answer.tsx";
-import { Basis } from "../parts/basis.tsx";
 import { later } from "../parts/later.tsx";
-import { NumberField, useUnit } from "../parts/number-field.tsx";
+import { useUnit } from "../parts/number-field.tsx";
 import { SiteQuestion } from "../parts/site-question.tsx";
-import { Soon } from "../parts/soon.tsx";
-import { Ways } from "../parts/ways.tsx";
 import { answer, atPoint, type Question } from "../question.ts";
 import { t } from "../texts/app.ts";
-import { format, formatIn, formatPercent, type Unit } from "../units.ts";
+import { formatIn, type Unit } from "../units.ts";
 
-// The answer is painted first; the map with its libraries follows.
+// The answer is painted first; what it rests on, and the map with its libraries, follow.
+const AnswerMore = later(() => import("../parts/answer-more.tsx").then((m) => m.AnswerMore));
+const FinerQuestions = later(() =>
+  import("../parts/finer-questions.tsx").then((m) => m.FinerQuestions),
+);
 const MapPanel = later(() => import("./map-panel.tsx").then((m) => m.MapPanel));
 
 interface AtlasProps {
   fit: PublishedFit;
   question: Question;
+  mine: MyHeater | null | undefined;
   onQuestion: (question: Question) => void;
 }
 
-/** Where in, start tune out, with what it rests on; then the finer questions, and the map. */
-export function Atlas({ fit, question, onQuestion }: AtlasProps) {
+/** Where in, what to set out; then the finer questions, and the map. */
+export function Atlas({ fit, question, mine, onQuestion }: AtlasProps) {
   const [unit, chooseUnit] = useUnit("elevation", "atlas.elevation");
   const change = (part: Partial<Question>) => onQuestion({ ...question, ...part });
   return (
@@ -34,24 +36,10 @@ export function Atlas({ fit, question, onQuestion }: AtlasProps) {
           unit={unit}
           onUnit={chooseUnit}
           onQuestion={onQuestion}
+          isMine={Boolean(mine)}
         />
-        <StartSheet fit={fit} question={question} unit={unit} />
-        <Soon>
-          <section class="sheet fields" aria-labelledby="heater">
-            <h2 id="heater">{t.heater.title}</h2>
-            <HeaterFields question={question} change={change} />
-          </section>
-          <section class="sheet fields" aria-labelledby="air">
-            <h2 id="air">{t.air.title}</h2>
-            <p class="hint wide">{t.air.temperatureWhy}</p>
-            <PressureFields
-              form="atlas"
-              air={question.air}
-              elevation_m={question.site.elevation_m}
-              onAir={(air) => change({ air })}
-            />
-          </section>
-        </Soon>
+        <StartSheet fit={fit} question={question} mine={mine} unit={unit} />
+        <FinerQuestions question={question} isMine={Boolean(mine)} change={change} />
       </div>
       <MapPanel
         fit={fit}
@@ -64,17 +52,16 @@ export function Atlas({ fit, question, onQuestion }: AtlasProps) {
   );
 }
 
-/** The answer: both ends, the two ways, the air, what it rests on, and the caution that belongs to it. */
-function StartSheet({
-  fit,
-  question,
-  unit,
-}: {
+/** The answer first, with its caution; then what it rests on, tunes like it, and the two ways. */
+function StartSheet(props: {
   fit: PublishedFit;
   question: Question;
+  mine: MyHeater | null | undefined;
   unit: Unit;
 }) {
-  const tune = answer(fit, question);
+  const { fit, question, mine, unit } = props;
+  const own = useOwnAnswer(fit, question, mine);
+  const tune = own?.tune ?? answer(fit, question);
   const elevation = formatIn(question.site.elevation_m, unit);
   return (
     <section class="sheet" aria-labelledby="tune">
@@ -88,21 +75,13 @@ function StartSheet({
       </h2>
       {tune ? (
         <>
-          <Answer tune={tune} />
+          {own?.lead}
+          <Answer tune={tune} steps={own?.steps} now={own?.now} />
+          {own?.basis}
           <p class="note">
             <strong>{t.safety.brief}</strong>
           </p>
-          <Basis tune={tune} publishedAt={fit.published_at} />
-          <p class="note">
-            {t.answer.air(
-              format(tune.air.density_kg_m3, 3),
-              `${formatPercent(tune.air.density_ratio * 100)} %`,
-              formatIn(tune.air.density_altitude_m, unit),
-            )}{" "}
-            {tune.air.assumed.length > 0 &&
-              t.answer.assumes(tune.air.assumed.map((what) => t.answer.assumed[what]).join(", "))}
-          </p>
-          <Ways tune={tune} />
+          <AnswerMore tune={tune} question={question} publishedAt={fit.published_at} unit={unit} />
         </>
       ) : (
         <p class="warning">{t.answer.cannot}</p>
@@ -111,34 +90,25 @@ function StartSheet({
   );
 }
 
-/** Own fan speeds and dose; the class's usual fans stand in their place until then. */
-function HeaterFields(props: { question: Question; change: (part: Partial<Question>) => void }) {
-  const { question, change } = props;
-  const usual = usualFans(question.heat_kW);
-  return (
-    <>
-      <p class="hint wide">{t.heater.fanWhy}</p>
-      <NumberField
-        label={t.heater.lowFan}
-        field="low.fan_rpm"
-        value={question.low_fan_rpm}
-        onValue={(low_fan_rpm) => change({ low_fan_rpm })}
-        placeholder={String(usual.low_fan_rpm)}
-      />
-      <NumberField
-        label={t.heater.highFan}
-        field="high.fan_rpm"
-        value={question.high_fan_rpm}
-        onValue={(high_fan_rpm) => change({ high_fan_rpm })}
-        placeholder={String(usual.high_fan_rpm)}
-      />
-      <NumberField
-        label={t.heater.dose}
-        field="heater.dose_uL"
-        value={question.dose_uL}
-        onValue={(dose_uL) => change({ dose_uL })}
-        hint={t.heater.doseWhy}
-      />
-    </>
+type OwnAnswer = typeof import("../heater/own-answer.tsx")["ownAnswer"];
+
+/** The answer for my heater, once its part of the model is there: the average one's stands until then. */
+function useOwnAnswer(
+  fit: PublishedFit,
+  question: Question,
+  mine: MyHeater | null | undefined,
+): ReturnType<OwnAnswer> | undefined {
+  const [answerFor, setAnswerFor] = useState<{ own: OwnAnswer }>();
+  const isMine = Boolean(mine);
+  useEffect(() => {
+    if (!isMine) return;
+    import("../heater/own-answer.tsx").then(
+      ({ ownAnswer: own }) => setAnswerFor({ own }),
+      () => {},
+    );
+  }, [isMine]);
+  return useMemo(
+    () => (mine ? answerFor?.own(fit, question, mine) : undefined),
+    [fit, question, mine, answerFor],
   );
 }

@@ -5,13 +5,20 @@ import { type CardChoice, firstChoice, isFolded, keepChoice } from "../card/card
 import { CardFields } from "../card/card-fields.tsx";
 import { cardFigures } from "../card/card-figures.ts";
 import { Front } from "../card/front.tsx";
+import type { MyHeater } from "../heater/my-heater.ts";
+import { withMine, withoutMine } from "../heater/with-mine.ts";
 import { useUnit } from "../parts/number-field.tsx";
 import "../style/card.css";
 import { cardWords as words } from "../texts/card.ts";
 
 /** A card for the heater: asked for above, seen below as it will print. Worked out here from the fit at hand. */
-export function Card({ fit }: { fit: PublishedFit }) {
-  const [choice, setChoice] = useState(firstChoice);
+export function Card({ fit, mine }: { fit: PublishedFit; mine: MyHeater | null | undefined }) {
+  const [typed, setChoice] = useState(firstChoice);
+  const known = { own_tunes: mine?.own_tunes };
+  const choice = useMemo(
+    () => ({ ...typed, heater: withMine(typed.heater, mine, known) }),
+    [typed, mine],
+  );
   const [elevation, onElevationUnit] = useUnit("elevation", "card.elevation");
   const [temperature, onTemperatureUnit] = useUnit("temperature", "card.temperature");
   const units = { elevation, temperature };
@@ -20,8 +27,9 @@ export function Card({ fit }: { fit: PublishedFit }) {
     [fit, choice, elevation, temperature],
   );
   const change = (next: CardChoice) => {
-    setChoice(next);
-    keepChoice(next);
+    const kept = { ...next, heater: withoutMine(next.heater, typed.heater, mine, known) };
+    setChoice(kept);
+    keepChoice(kept);
   };
   const sides = figures && [
     <Front key="front" fit={fit} figures={figures} units={units} dose_uL={choice.heater.dose_uL} />,
@@ -35,6 +43,7 @@ export function Card({ fit }: { fit: PublishedFit }) {
         <CardFields
           fit={fit}
           choice={choice}
+          mine={mine}
           onChoice={change}
           units={units}
           onUnit={{ elevation: onElevationUnit, temperature: onTemperatureUnit }}

@@ -71,15 +71,6 @@ const SHOWN: StartEnd = {
   ],
 };
 
-const WITHOUT_TUNES: StartEnd = {
-  ...SHOWN,
-  mean_band_Hz: { level: 0.95, lower: 0.75, upper: 1.6 },
-  new_heater_bands_Hz: [
-    { level: 0.8, lower: 0.85, upper: 1.4 },
-    { level: 0.95, lower: 0.7, upper: 1.7 },
-  ],
-};
-
 const span = ({ lower, upper }: { lower: number; upper: number }) =>
   t.answer.range(format(lower, 2), format(upper, 2));
 
@@ -90,7 +81,7 @@ export function StyleCharts() {
       <h2 id="style-charts">{words.charts}</h2>
       <p class="note">{words.chartsNote}</p>
       <div class="style-drawing">
-        <BandDrawing answer={SHOWN} />
+        <BandDrawing answer={SHOWN} now_Hz={1.4} />
       </div>
       <dl class="bands">
         <div>
@@ -106,10 +97,6 @@ export function StyleCharts() {
           </div>
         ))}
       </dl>
-      <p class="note">{words.byEdges}</p>
-      <div class="style-drawing">
-        <BandDrawing answer={WITHOUT_TUNES} />
-      </div>
       <LineKey labels={["1", "2", "3", "4", "5", "6"]} />
     </section>
   );

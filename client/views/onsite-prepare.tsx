@@ -3,21 +3,32 @@ import type { GivenAir } from "../../model/air.ts";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import { ENDS } from "../../model/fit/group.ts";
 import { usualFans } from "../../model/heater.ts";
+import { startForHeater } from "../../model/own-start.ts";
+import type { StartTune } from "../../model/start.ts";
+import type { MyHeater } from "../heater/my-heater.ts";
 import { airNow, keepAirNow } from "../onsite/air-now.ts";
-import { faultsOf, firstPreparation, type Preparation, planOf } from "../onsite/plan.ts";
+import {
+  faultsOf,
+  firstPreparation,
+  type Preparation,
+  planOf,
+  preparationFor,
+  preparationKept,
+} from "../onsite/plan.ts";
 import { newSession, type Session } from "../onsite/session.ts";
-import { PressureFields, TemperatureField } from "../parts/air-fields.tsx";
+import { PressureFields } from "../parts/air-fields.tsx";
 import { goToFirstMarked } from "../parts/first-marked.ts";
 import { NumberField, useUnit } from "../parts/number-field.tsx";
 import { SiteQuestion } from "../parts/site-question.tsx";
-import { answer, type Question, withoutPressure } from "../question.ts";
+import { TemperatureField } from "../parts/temperature-field.tsx";
+import { type Question, withoutPressure } from "../question.ts";
 import { recall, remember } from "../remember.ts";
 import { randomText } from "../share/random.ts";
 import { t } from "../texts/app.ts";
+import { heaterWords } from "../texts/heater.ts";
 import { onsite as words } from "../texts/onsite.ts";
 import { formatRate } from "../units.ts";
 import { MeterFields, PreparationNumber } from "./onsite-meter.tsx";
-import { OwnHeater } from "./onsite-own-heater.tsx";
 
 const KEPT_AS = "onsite.preparation";
 
@@ -25,20 +36,24 @@ const KEPT_AS = "onsite.preparation";
 export function Prepare(props: {
   fit: PublishedFit;
   question: Question;
+  /** What is known of it is not asked again. */
+  mine: MyHeater | null | undefined;
   onQuestion: (question: Question) => void;
   onBegin: (session: Session) => void;
 }) {
-  const { fit, question, onQuestion, onBegin } = props;
-  const [preparation, setPreparation] = useState<Preparation>(() => ({
+  const { fit, question, mine, onQuestion, onBegin } = props;
+  const [typed, setPreparation] = useState<Preparation>(() => ({
     ...firstPreparation(),
     ...recall<Preparation>(KEPT_AS),
   }));
   const [tried, setTried] = useState(false);
   const [unit, chooseUnit] = useUnit("elevation", "atlas.elevation");
   const change = (next: Preparation) => {
-    setPreparation(next);
-    remember(KEPT_AS, next);
+    const kept = preparationKept(next, typed, mine);
+    setPreparation(kept);
+    remember(KEPT_AS, kept);
   };
+  const preparation = preparationFor(typed, mine);
   const [air, setAir] = useState(() => airNow(Date.now()));
   const changeAir = (next: GivenAir) => {
     setAir(next);
@@ -52,7 +67,7 @@ export function Prepare(props: {
   };
   // The heater draws in the air of now; the night's is the Atlas's, and stays so.
   const here = { ...question, air };
-  const tune = answer(fit, here);
+  const tune = startFor(fit, here, mine);
   const faults = faultsOf(preparation);
   const form = useRef<HTMLFormElement>(null);
   const begin = () => {
@@ -96,6 +111,7 @@ export function Prepare(props: {
         onUnit={chooseUnit}
         onQuestion={ask}
         nightHint={words.prepare.nightWhy}
+        isMine={Boolean(mine)}
       />
       <fieldset class="sheet columns">
         <legend>{words.prepare.air}</legend>
@@ -121,7 +137,8 @@ export function Prepare(props: {
         <p class="hint wide">{words.prepare.beforeWhy}</p>
         <PreparationNumber {...field} label={words.prepare.lowBefore} name="low_before_Hz" />
         <PreparationNumber {...field} label={words.prepare.highBefore} name="high_before_Hz" />
-        {ENDS.map((end) => (
+        {mine && <p class="note wide">{heaterWords.fromMine(mine.heater.name)}</p>}
+        {ENDS.filter((end) => mine?.heater[`${end}_fan_rpm`] === undefined).map((end) => (
           <NumberField
             key={end}
             label={end === "low" ? t.heater.lowFan : t.heater.highFan}
@@ -132,9 +149,12 @@ export function Prepare(props: {
           />
         ))}
         <p class="hint wide">{words.prepare.fanWhy}</p>
-        <PreparationNumber {...field} label={words.prepare.step} name="step_Hz" />
-        <PreparationNumber {...field} label={words.prepare.supply} name="supply_V" />
-        <OwnHeater {...field} heat_kW={question.heat_kW} />
+        {mine?.heater.step_Hz === undefined && (
+          <PreparationNumber {...field} label={words.prepare.step} name="step_Hz" />
+        )}
+        {mine?.heater.supply_V === undefined && (
+          <PreparationNumber {...field} label={words.prepare.supply} name="supply_V" />
+        )}
       </fieldset>
       <MeterFields {...field} />
       {tune ? (
@@ -156,4 +176,17 @@ export function Prepare(props: {
       </div>
     </form>
   );
+}
+
+/** What the sweep looks for: centred on my heater where it has tunes of its own; null where the figures cannot stand together. */
+function startFor(
+  fit: PublishedFit,
+  question: Question,
+  mine: MyHeater | null | undefined,
+): StartTune | null {
+  try {
+    return startForHeater(fit, question, mine?.own_tunes);
+  } catch {
+    return null;
+  }
 }

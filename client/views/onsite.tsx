@@ -1,5 +1,6 @@
 import { useEffect, useRef } from "preact/hooks";
 import type { PublishedFit } from "../../model/fit/group.ts";
+import type { MyHeater } from "../heater/my-heater.ts";
 import { type Press, pressed, type Session, undone } from "../onsite/session.ts";
 import { type Stage, stageOf } from "../onsite/stage.ts";
 import { useSession } from "../onsite/use-session.ts";
@@ -32,6 +33,7 @@ export interface StageProps<S extends Stage["is"]> {
 export function OnSite(props: {
   fit: PublishedFit;
   question: Question;
+  mine: MyHeater | null | undefined;
   onQuestion: (question: Question) => void;
   onShared: () => void;
 }) {

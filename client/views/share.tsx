@@ -4,12 +4,13 @@ import type { PublishedFit } from "../../model/fit/group.ts";
 import type { Tune } from "../../model/tune.ts";
 import type { Submitted } from "../../server/contract.ts";
 import { api } from "../api.ts";
+import type { MyHeater } from "../heater/my-heater.ts";
 import { type Sent, send as sendTune } from "../offline/deliver.ts";
 import { WAITING_CHANGED } from "../offline/names.ts";
 import { goToHeading } from "../parts/go-to.ts";
 import { SaidBar } from "../parts/said-bar.tsx";
 import { contributorKey } from "../share/contributor.ts";
-import { draftOf, emptyDraft, nextDraft, tuneOf, withValues } from "../share/draft.ts";
+import { draftFor, draftOf, emptyDraft, nextDraft, tuneOf, withValues } from "../share/draft.ts";
 import { KeyNote } from "../share/key-note.tsx";
 import { Outcome } from "../share/outcome.tsx";
 import { ReceiptList } from "../share/receipt-list.tsx";
@@ -23,7 +24,12 @@ import { offline } from "../texts/offline.ts";
 import { shareWords } from "../texts/share.ts";
 
 /** Share a tune: form, verdict, receipt, and what was shared before. */
-export function Share({ fit, onShared }: { fit: PublishedFit; onShared: () => void }) {
+export function Share(props: {
+  fit: PublishedFit;
+  mine: MyHeater | null | undefined;
+  onShared: () => void;
+}) {
+  const { fit, mine, onShared } = props;
   const form = useTuneForm(fit);
   const { draft, setDraft } = form;
   const [revising, setRevising] = useState<KeptReceipt | null>(null);
@@ -32,6 +38,11 @@ export function Share({ fit, onShared }: { fit: PublishedFit; onShared: () => vo
   );
   const [receipts, setReceipts] = useState(keptReceipts);
   const [said, setSaid] = useState<ComponentChildren>("");
+  // A tune revised is of the heater it was found on.
+  const ofMine = revising ? null : mine;
+  useEffect(() => {
+    if (ofMine) setDraft((before) => draftFor(before, ofMine));
+  }, [ofMine?.heater.id, ofMine?.heater.changed_at]);
   // The form is filled from elsewhere on the page: its reader goes on at its beginning, once it is drawn.
   const [filled, setFilled] = useState(0);
   const heading = useRef<HTMLHeadingElement>(null);
@@ -104,6 +115,7 @@ export function Share({ fit, onShared }: { fit: PublishedFit; onShared: () => vo
           form={form}
           fit={fit}
           revising={revising !== null}
+          mine={ofMine}
           onSend={send}
           onCancel={() => {
             setRevising(null);

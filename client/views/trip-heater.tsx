@@ -2,10 +2,13 @@ import type { PublishedFit } from "../../model/fit/group.ts";
 import { usualFans } from "../../model/heater.ts";
 import { withoutDust } from "../../model/rounding.ts";
 import { SUPPLIES_V } from "../../model/trip/nights.ts";
+import type { MyHeater } from "../heater/my-heater.ts";
+import type { LogbookHeater } from "../logbook/entry.ts";
 import { ChoiceField } from "../parts/choice-field.tsx";
 import { classesOf, HeatClassField } from "../parts/heat-class-field.tsx";
 import { NumberWithin } from "../parts/number-within.tsx";
 import { t } from "../texts/app.ts";
+import { heaterWords } from "../texts/heater.ts";
 import { trip as words } from "../texts/trip.ts";
 import { TANK_L, type Trip } from "../trip/trip.ts";
 import { format } from "../units.ts";
@@ -14,9 +17,12 @@ import { format } from "../units.ts";
 export function TripHeaterFields(props: {
   fit: PublishedFit;
   trip: Trip;
+  /** What is known of it is not asked again. */
+  mine: MyHeater | null | undefined;
   onTrip: (trip: Trip) => void;
 }) {
-  const { fit, trip, onTrip } = props;
+  const { fit, trip, mine, onTrip } = props;
+  const known: Partial<LogbookHeater> = mine?.heater ?? {};
   const { heater, window, night } = trip;
   const usual = usualFans(heater.heat_kW);
   const ofHeater = (part: Partial<Trip["heater"]>) =>
@@ -24,53 +30,66 @@ export function TripHeaterFields(props: {
   return (
     <section class="sheet fields" aria-labelledby="trip-heater">
       <h2 id="trip-heater">{words.heater.title}</h2>
-      <HeatClassField
-        id="trip-heat"
-        value={heater.heat_kW}
-        classes={classesOf(fit, heater.heat_kW)}
-        onValue={(heat_kW) => ofHeater({ heat_kW })}
-      />
-      <NumberWithin
-        label={t.heater.dose}
-        field="heater.dose_uL"
-        {...within([1, 500])}
-        value={heater.dose_uL}
-        optional
-        onValue={(dose_uL) => ofHeater({ dose_uL })}
-      />
-      <NumberWithin
-        label={t.heater.lowFan}
-        field="low.fan_rpm"
-        {...within([100, 20_000])}
-        value={heater.low_fan_rpm}
-        optional
-        placeholder={String(usual.low_fan_rpm)}
-        onValue={(low_fan_rpm) => ofHeater({ low_fan_rpm })}
-      />
-      <NumberWithin
-        label={t.heater.highFan}
-        field="high.fan_rpm"
-        {...within([100, 20_000])}
-        value={heater.high_fan_rpm}
-        optional
-        placeholder={String(usual.high_fan_rpm)}
-        onValue={(high_fan_rpm) => ofHeater({ high_fan_rpm })}
-      />
-      <ChoiceField
-        label={words.heater.supply}
-        name="heater.supply_V"
-        value={heater.supply_V ?? 12}
-        options={SUPPLIES_V.map((volts) => [volts, `${format(volts)} V`] as const)}
-        onValue={(supply_V) => ofHeater({ supply_V })}
-      />
-      <NumberWithin
-        label={words.heater.tank}
-        field="heater.tank_L"
-        {...within(TANK_L)}
-        value={heater.tank_L}
-        optional
-        onValue={(tank_L) => ofHeater({ tank_L })}
-      />
+      {mine && <p class="note wide">{heaterWords.fromMine(mine.heater.name)}</p>}
+      {known.heat_kW === undefined && (
+        <HeatClassField
+          id="trip-heat"
+          value={heater.heat_kW}
+          classes={classesOf(fit, heater.heat_kW)}
+          onValue={(heat_kW) => ofHeater({ heat_kW })}
+        />
+      )}
+      {known.dose_uL === undefined && (
+        <NumberWithin
+          label={t.heater.dose}
+          field="heater.dose_uL"
+          {...within([1, 500])}
+          value={heater.dose_uL}
+          optional
+          onValue={(dose_uL) => ofHeater({ dose_uL })}
+        />
+      )}
+      {known.low_fan_rpm === undefined && (
+        <NumberWithin
+          label={t.heater.lowFan}
+          field="low.fan_rpm"
+          {...within([100, 20_000])}
+          value={heater.low_fan_rpm}
+          optional
+          placeholder={String(usual.low_fan_rpm)}
+          onValue={(low_fan_rpm) => ofHeater({ low_fan_rpm })}
+        />
+      )}
+      {known.high_fan_rpm === undefined && (
+        <NumberWithin
+          label={t.heater.highFan}
+          field="high.fan_rpm"
+          {...within([100, 20_000])}
+          value={heater.high_fan_rpm}
+          optional
+          placeholder={String(usual.high_fan_rpm)}
+          onValue={(high_fan_rpm) => ofHeater({ high_fan_rpm })}
+        />
+      )}
+      {known.supply_V === undefined && (
+        <ChoiceField
+          label={words.heater.supply}
+          name="heater.supply_V"
+          value={heater.supply_V ?? 12}
+          options={SUPPLIES_V.map((volts) => [volts, `${format(volts)} V`] as const)}
+          onValue={(supply_V) => ofHeater({ supply_V })}
+        />
+      )}
+      {known.tank_L === undefined && (
+        <NumberWithin
+          label={words.heater.tank}
+          field="heater.tank_L"
+          {...within(TANK_L)}
+          value={heater.tank_L}
+          optional
+          onValue={(tank_L) => ofHeater({ tank_L })}
+        />
+      )}
       <NumberWithin
         label={words.heater.rich}
         field="window.rich_pct"

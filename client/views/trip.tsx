@@ -1,13 +1,14 @@
 import { useState } from "preact/hooks";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import { planTrip, type TripAnswer } from "../../model/trip/trip.ts";
+import type { MyHeater } from "../heater/my-heater.ts";
 import { useUnit } from "../parts/number-field.tsx";
 import "../style/trip.css";
 import "../style/trip-print.css";
 import { t } from "../texts/app.ts";
 import { trip as words } from "../texts/trip.ts";
 import type { Shown } from "../trip/shown-shift.ts";
-import type { Trip } from "../trip/trip.ts";
+import { keptTrip, type Trip, tripFor } from "../trip/trip.ts";
 import { useTrip } from "../trip/use-trip.ts";
 import { TripAdd } from "./trip-add.tsx";
 import { TripHeaterFields } from "./trip-heater.tsx";
@@ -18,13 +19,17 @@ import { TripResult } from "./trip-result.tsx";
 import { TripStops } from "./trip-stops.tsx";
 
 /** Stops in order; start tunes, one tune or the fewest, fuel and charge out. All of it is worked out here, from the fit kept. */
-export function TripView({ fit }: { fit: PublishedFit }) {
-  const [state, change] = useTrip();
+export function TripView(props: { fit: PublishedFit; mine: MyHeater | null | undefined }) {
+  const { fit } = props;
+  const [state, keep] = useTrip();
   const [last, setLast] = useState<Trip | null>(null);
   const [shown, setShown] = useState<Shown>("one");
   const [unit, chooseUnit] = useUnit("elevation", "trip.elevation");
   const [temperature, chooseTemperature] = useUnit("temperature", "trip.temperature");
-  const { trip } = state;
+  // A link is for the heater it was made for.
+  const mine = state.from === "link" ? null : props.mine;
+  const trip = tripFor(state.trip, mine);
+  const change = (next: Trip) => keep(keptTrip(next, state.trip, mine));
   const units = { elevation: unit, temperature, chooseUnit, chooseTemperature };
   const answer = answerTo(fit, trip);
   return (
@@ -35,7 +40,7 @@ export function TripView({ fit }: { fit: PublishedFit }) {
       <TripNotes state={state} />
       <div class="trip-entry">
         <TripAdd fit={fit} trip={trip} units={units} onTrip={change} />
-        <TripHeaterFields fit={fit} trip={trip} onTrip={change} />
+        <TripHeaterFields fit={fit} trip={trip} mine={mine} onTrip={change} />
       </div>
       <TripStops
         trip={trip}
@@ -66,7 +71,7 @@ export function TripView({ fit }: { fit: PublishedFit }) {
             onShown={setShown}
           />
           <TripNights answer={answer} trip={trip} />
-          <TripKeep answer={answer} state={state} fit={fit} />
+          <TripKeep answer={answer} state={{ ...state, trip }} fit={fit} />
         </>
       )}
       <section class="sheet road" aria-labelledby="on-the-road">

@@ -5,7 +5,15 @@ import { t } from "../../client/texts/app.ts";
 import { format, UNITS } from "../../client/units.ts";
 import type { StartTune } from "../../model/start.ts";
 import type { PlacesAnswer } from "../../server/contract.ts";
-import { askedRates, CUT_OFF, choosePlace, field, openPage, shownRates } from "./open-page.ts";
+import {
+  askedRates,
+  CUT_OFF,
+  choosePlace,
+  field,
+  openFiner,
+  openPage,
+  shownRates,
+} from "./open-page.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
 import { demoAtlas, plainBrowser } from "./shared.ts";
 
@@ -41,7 +49,7 @@ test("a mountain town searched gives the start tune of both ends with its bands"
     expect(bands).toEqual(
       told.map(({ lower, upper }) => t.answer.range(format(lower, 2), format(upper, 2))),
     );
-    expect(await section.locator("svg rect").count()).toBe(3);
+    expect(await section.locator("svg rect").count()).toBe(2);
   }
   const { tunes, contributors } = asked.basis;
   expect(contributors).toBeGreaterThan(30);
@@ -89,6 +97,7 @@ test("elevation, temperature, pressure, humidity, fans, dose and class change it
   };
   await field(page, "site.elevation_m").fill("3097");
   await matches();
+  await openFiner(page);
   const changes: [name: string, asked: string, value: number][] = [
     ["air.temperature_C", "temperature_C", -15],
     ["air.pressure_hPa", "pressure_hPa", 691.5],
@@ -125,6 +134,7 @@ test("keeping the fan and keeping the heat stand side by side, as the API answer
     .toEqual(await askedRates(atlas.get, { heat_kW: 5, elevation_m: 4300 }));
   const asked = await atlas.get<StartTune>("/start?heat_kW=5&elevation_m=4300");
   const { keep_fan, keep_heat } = asked.strategies;
+  await page.locator(".ways").waitFor();
   const rows = await page.locator(".ways tbody tr").allTextContents();
   const cells = (way: typeof keep_fan) =>
     [way.low, way.high].map((e) => `${format(e.pump_Hz, 1)} Hz, ${format(e.fan_rpm)} rpm`).join("");
@@ -138,6 +148,7 @@ test("keeping the fan and keeping the heat stand side by side, as the API answer
 test("a sea-level pressure at high elevation is questioned, and taken as QNH when told so", async () => {
   const { page, close } = await openPage(browser, atlas.url);
   await field(page, "site.elevation_m").fill("3097");
+  await openFiner(page);
   await field(page, "air.pressure_hPa").fill("1021");
   await page.getByText(/a barometer shows about 69\d\.\d hPa/).waitFor();
   await field(page, "air.pressure_kind").selectOption("qnh");
@@ -150,6 +161,7 @@ test("a sea-level pressure at high elevation is questioned, and taken as QNH whe
 test("feet, °F and inHg are typed and remembered field by field", async () => {
   const { page, close } = await openPage(browser, atlas.url);
   const unit = (label: string) => page.getByLabel(`${label}: unit`);
+  await openFiner(page);
   await unit(t.site.elevation).selectOption("ft");
   await unit(t.air.temperature).selectOption("°F");
   await unit(t.air.pressure).selectOption("inHg");

@@ -92,6 +92,11 @@ export async function askedRates(
 
 export const field = (page: Page, name: string): Locator => page.locator(`[name="${name}"]`);
 
+/** Unfolds what the start view asks beyond place, elevation and temperature. */
+export async function openFiner(page: Page): Promise<void> {
+  await page.locator(".finer > summary").click();
+}
+
 /** Types a place and takes the first suggestion with the keyboard. */
 export async function choosePlace(page: Page, typed: string, listed: RegExp): Promise<void> {
   await page.getByLabel(t.site.place, { exact: true }).first().fill(typed);

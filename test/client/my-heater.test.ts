@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
-import { askedFor, keptOf, withMine } from "../../client/heater/facts.ts";
+import { askedFor, keptOf } from "../../client/heater/facts.ts";
 import { MOST_OWN_TUNES, myHeaters, NO_HEATER } from "../../client/heater/my-heater.ts";
+import { withMine } from "../../client/heater/with-mine.ts";
 import type { LogbookEntry, LogbookHeater } from "../../client/logbook/entry.ts";
 import { FIRST_QUESTION } from "../../client/question.ts";
 import { MOST_OWN_ROWS } from "../../model/fit/own-heater.ts";
@@ -35,9 +36,9 @@ function tune(day: number, part: Partial<LogbookEntry> = {}): LogbookEntry {
 
 test("the chosen heater, else the first; none where the average one was asked for", () => {
   const book = { heaters: [BOAT, VAN], entries: [] };
-  expect(myHeaters(book, VAN.id).mine?.heater).toBe(VAN);
-  expect(myHeaters(book, undefined).mine?.heater).toBe(BOAT);
-  expect(myHeaters(book, "removed-since").mine?.heater).toBe(BOAT);
+  expect(myHeaters(book, VAN.id).mine?.heater).toEqual(VAN);
+  expect(myHeaters(book, undefined).mine?.heater).toEqual(BOAT);
+  expect(myHeaters(book, "removed-since").mine?.heater).toEqual(BOAT);
   expect(myHeaters(book, NO_HEATER)).toEqual({ heaters: [BOAT, VAN], mine: null });
   expect(myHeaters({ heaters: [], entries: [] }, VAN.id).mine).toBeNull();
 });
@@ -78,6 +79,7 @@ test("what it is set to: by the newest tune, or by what was kept without a meter
   const van = { ...VAN, settings: { at, low, high } };
   const set = (...entries: LogbookEntry[]) => myHeaters({ heaters: [van], entries }, van.id).mine;
   expect(set()?.settings).toEqual(van.settings);
+  expect(set()?.heater).toMatchObject({ low_fan_rpm: 1800, high_fan_rpm: 4500 });
   expect(set()?.own_tunes).toEqual([]);
   expect(set(tune(9))?.settings).toEqual(van.settings);
   expect(set(tune(11))?.settings).toEqual({

@@ -117,6 +117,12 @@ export const t: typeof import("../en/app.ts").t = {
       `Luft ${density} kg/m³, ${ratio} der Normluft auf Meereshöhe: wie auf ${altitude} an einem Normtag.`,
     assumed: { temperature: "Temperatur", pressure: "Druck", humidity: "Luftfeuchte" },
     assumes: (what: string) => `Aus der Normatmosphäre oder üblichen Werten angenommen: ${what}.`,
+    or: (hz: string, fan: string) => `oder ${hz} Hz, ${fan}`,
+    times: (level: string, lower: string, upper: string) =>
+      `${level} von 10 Mal: ${lower}–${upper} Hz`,
+    now: (hz: string) => `jetzt ${hz}`,
+    figures: "Alle Zahlen",
+    finer: "Mehr zu Luft und Heizung",
     fanAt: (rpm: string) => `Lüfter mit ${rpm} U/min`,
     exact: (hz: string) => `genau ${hz} Hz`,
     mean: "Mittlere Abstimmung",

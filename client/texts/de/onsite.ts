@@ -21,7 +21,6 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
     fanWhy:
       "Lüfterdrehzahlen, wie sie jetzt eingestellt sind: Die Suche ändert nur die Pumpe. Bleiben die Felder leer, gelten die für die Heizungsgröße üblichen.",
     step: "Kleinster Schritt der Pumpenfrequenz, Hz",
-    heater: "Heizung im Logbuch",
     supply: "Bordspannung, V (freiwillig)",
     meter: "Messgerät am Abgasrohr",
     meterWhy:

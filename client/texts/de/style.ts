@@ -35,6 +35,4 @@ export const styleWords: typeof import("../en/style.ts").styleWords = {
   charts: "Diagramme",
   chartsNote:
     "Spannen liegen ineinander: je breiter die Spanne, desto dünner und blasser der Balken. Zeichen unterscheiden sich zuerst in der Form, dann in der Farbe; jedes Diagramm hat seine Tabelle.",
-  byEdges:
-    "Ohne oder mit wenigen Abstimmungen ist die Spanne der mittleren Heizung breiter als die von 80 von 100 Heizungen. Dann sind nur ihre Ränder gezeichnet, damit beide zu sehen sind.",
 };

@@ -114,6 +114,12 @@ export const t = {
       `Air ${density} kg/m³, ${ratio} of standard air at sea level: as at ${altitude} on a standard day.`,
     assumed: { temperature: "temperature", pressure: "pressure", humidity: "humidity" },
     assumes: (what: string) => `Assumed from the standard atmosphere or usual values: ${what}.`,
+    or: (hz: string, fan: string) => `or ${hz} Hz, ${fan}`,
+    times: (level: string, lower: string, upper: string) =>
+      `${level} in 10 times: ${lower}–${upper} Hz`,
+    now: (hz: string) => `now ${hz}`,
+    figures: "All figures",
+    finer: "More about air and heater",
     fanAt: (rpm: string) => `fan at ${rpm} rpm`,
     exact: (hz: string) => `exactly ${hz} Hz`,
     mean: "Average tune",

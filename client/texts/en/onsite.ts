@@ -21,7 +21,6 @@ export const onsite = {
     fanWhy:
       "Fan speeds as they are set now: the sweep changes only the pump. Left empty, the usual ones for the heater's size are used.",
     step: "Smallest step of the pump rate, Hz",
-    heater: "Heater in the logbook",
     supply: "Supply voltage, V (optional)",
     meter: "Meter at the exhaust",
     meterWhy:

@@ -35,6 +35,4 @@ export const styleWords = {
   charts: "Charts",
   chartsNote:
     "Bands nest: the wider the claim, the thinner and paler the bar. Marks differ in form before they differ in colour; every chart has its table.",
-  byEdges:
-    "With few tunes or none, the band of the average heater is wider than that of 80 in 100 heaters. Then only its edges are drawn, so that both can be seen.",
 };

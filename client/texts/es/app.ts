@@ -114,6 +114,12 @@ export const t: typeof import("../en/app.ts").t = {
       `Aire de ${density} kg/m³, el ${ratio} del estándar al nivel del mar: como a ${altitude} en un día estándar.`,
     assumed: { temperature: "temperatura", pressure: "presión", humidity: "humedad" },
     assumes: (what: string) => `Tomado de la atmósfera estándar o de valores habituales: ${what}.`,
+    or: (hz: string, fan: string) => `o ${hz} Hz, ${fan}`,
+    times: (level: string, lower: string, upper: string) =>
+      `${level} de cada 10 veces: ${lower}–${upper} Hz`,
+    now: (hz: string) => `ahora ${hz}`,
+    figures: "Todas las cifras",
+    finer: "Más sobre aire y calefactor",
     fanAt: (rpm: string) => `ventilador a ${rpm} rpm`,
     exact: (hz: string) => `exactamente ${hz} Hz`,
     mean: "Ajuste medio",

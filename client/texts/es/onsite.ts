@@ -21,7 +21,6 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
     fanWhy:
       "Velocidades del ventilador como están ahora: la búsqueda solo cambia la bomba. Si las dejas vacías, se toman las habituales de ese tamaño.",
     step: "Paso más pequeño de la bomba, Hz",
-    heater: "Calefactor en la bitácora",
     supply: "Tensión de alimentación, V (opcional)",
     meter: "Medidor junto al escape",
     meterWhy:

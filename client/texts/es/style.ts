@@ -35,6 +35,4 @@ export const styleWords: typeof import("../en/style.ts").styleWords = {
   charts: "Gráficos",
   chartsNote:
     "Los intervalos van uno dentro de otro: cuanto más ancho el intervalo, más fina y pálida la barra. Los signos se distinguen antes por la forma que por el color; cada gráfico tiene su tabla.",
-  byEdges:
-    "Sin ajustes, o con pocos, el intervalo del calefactor medio es más ancho que el de 80 de cada 100 calefactores y se dibuja solo con sus bordes, para que se vean los dos.",
 };

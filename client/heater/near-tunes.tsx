@@ -1,0 +1,96 @@
+import { useEffect, useState } from "preact/hooks";
+import type { NearAnswer, NearTune, SetEnd } from "../../server/contract.ts";
+import { api, Unreachable } from "../api.ts";
+import { FiguresTable } from "../parts/figures-table.tsx";
+import { whatWentWrong } from "../parts/in-english.tsx";
+import { useUnit } from "../parts/number-field.tsx";
+import type { Question } from "../question.ts";
+import { heaterWords } from "../texts/heater.ts";
+import { locale } from "../texts/language.ts";
+import { format, formatIn, formatPercent, formatRate, type Unit } from "../units.ts";
+import { nearQuery } from "./near-query.ts";
+
+const words = heaterWords.near;
+const month = new Intl.DateTimeFormat(locale, { year: "numeric", month: "short", timeZone: "UTC" });
+/** The atlas is asked once the question has rested for so long. */
+const REST_ms = 400;
+
+/** The tunes nearest in air, and in place where one was named; why they are not to be had. */
+function useNear(question: Question): NearAnswer | { failed: unknown } | null {
+  const [seen, setSeen] = useState<NearAnswer | { failed: unknown } | null>(null);
+  const query = JSON.stringify(nearQuery(question));
+  useEffect(() => {
+    let gone = false;
+    const timer = setTimeout(() => {
+      api.near(JSON.parse(query)).then(
+        (answer) => !gone && setSeen(answer),
+        (failed: unknown) => !gone && setSeen({ failed }),
+      );
+    }, REST_ms);
+    return () => {
+      gone = true;
+      clearTimeout(timer);
+    };
+  }, [query]);
+  return seen;
+}
+
+/** Tunes like this one: as their owners set them, and how they lie beside the average. */
+export function NearTunes({ question, unit }: { question: Question; unit: Unit }) {
+  const seen = useNear(question);
+  return (
+    <section class="near" aria-labelledby="near" data-state={seen ? "seen" : "loading"}>
+      <h3 id="near">{words.title}</h3>
+      {!seen && <p>{words.loading}</p>}
+      {seen && "failed" in seen && (
+        <p class="note">
+          {seen.failed instanceof Unreachable ? words.offline : whatWentWrong(seen.failed)}
+        </p>
+      )}
+      {seen && "tunes" in seen && <NearTable near={seen} unit={unit} />}
+    </section>
+  );
+}
+
+function NearTable({ near, unit }: { near: NearAnswer; unit: Unit }) {
+  const [temperature] = useUnit("temperature", "atlas.temperature");
+  if (near.tunes.length === 0) return <p class="note">{words.none(format(near.heat_kW, 1))}</p>;
+  return (
+    <>
+      <FiguresTable label={words.title} columns={words.columns}>
+        {near.tunes.map((tune) => (
+          <NearRow key={tune.id} tune={tune} elevation={unit} temperature={temperature} />
+        ))}
+      </FiguresTable>
+      <p class="hint">{words.note}</p>
+    </>
+  );
+}
+
+function NearRow(props: { tune: NearTune; elevation: Unit; temperature: Unit }) {
+  const { tune, elevation, temperature } = props;
+  const { low, high, temperature_C, against_average_pct: against } = tune;
+  return (
+    <tr>
+      <th scope="row">{words.pair(formatRate(low.pump_Hz), formatRate(high.pump_Hz))}</th>
+      <td>{words.pair(format(low.fan_rpm), format(high.fan_rpm))}</td>
+      <td>{formatIn(tune.elevation_m, elevation)}</td>
+      <td>{temperature_C === null ? words.unknown : formatIn(temperature_C, temperature)}</td>
+      <td>{words.pair(reading(low), reading(high))}</td>
+      <td>{month.format(new Date(`${tune.month}-01T00:00:00Z`))}</td>
+      <td>{words.pair(besideAverage(against.low), besideAverage(against.high))}</td>
+    </tr>
+  );
+}
+
+function reading({ co_ppm, co_below_ppm }: SetEnd): string {
+  if (co_ppm !== null) return format(co_ppm);
+  return co_below_ppm === null ? words.unknown : words.below(format(co_below_ppm));
+}
+
+/** Richer or leaner than the average in its air, in words. */
+function besideAverage(pct: number): string {
+  const size = formatPercent(Math.abs(pct));
+  if (size === formatPercent(0)) return words.even;
+  return pct > 0 ? words.rich(size) : words.lean(size);
+}

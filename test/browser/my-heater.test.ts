@@ -1,0 +1,222 @@
+import type { Browser, Page } from "playwright-core";
+import { beforeAll, expect, test } from "vitest";
+import { t } from "../../client/texts/app.ts";
+import { heaterWords as words } from "../../client/texts/heater.ts";
+import { logbookWords } from "../../client/texts/logbook.ts";
+import { onsite } from "../../client/texts/onsite.ts";
+import type { PublishedFit } from "../../model/fit/group.ts";
+import { startForHeater } from "../../model/own-start.ts";
+import { type StartTune, startTune } from "../../model/start.ts";
+import type { OwnTune } from "../../model/tune.ts";
+import type { NearAnswer } from "../../server/contract.ts";
+import { axeFinds, sideways } from "./faults.ts";
+import { CUT_OFF, field, openPage, shownRates } from "./open-page.ts";
+import type { RunningAtlas } from "./running-atlas.ts";
+import { demoAtlas, plainBrowser } from "./shared.ts";
+
+let browser: Browser;
+let atlas: RunningAtlas;
+let fit: PublishedFit;
+
+beforeAll(async () => {
+  [browser, atlas] = await Promise.all([plainBrowser(), demoAtlas()]);
+  fit = await atlas.get<PublishedFit>("/fit");
+});
+
+const PHONE = { viewport: { width: 360, height: 740 } };
+const FANS = { low_fan_rpm: 1700, high_fan_rpm: 4500 };
+/** Invented: richer than the average, found low down in mild air. */
+const FOUND: OwnTune = {
+  site: { elevation_m: 600 },
+  air: { temperature_C: 10 },
+  low: { pump_Hz: 1.4, fan_rpm: 1700, co_ppm: 14 },
+  high: { pump_Hz: 5, fan_rpm: 4500, co_ppm: 9 },
+};
+const COLD_PASS = { elevation_m: 2980, temperature_C: -12 };
+
+const button = (page: Page, name: string) => page.getByRole("button", { name, exact: true });
+const line = (page: Page) => page.locator("button.my-heater-line");
+const inForm = (page: Page, name: string) => page.locator(`form [name="${name}"]`);
+
+function startAt(own_tunes: OwnTune[], more: object = FANS): StartTune {
+  const { elevation_m, temperature_C } = COLD_PASS;
+  const site = { elevation_m, elevation_sd_m: 0, elevation_source: "given" as const };
+  const question = { heat_kW: 5, site, air: { temperature_C }, ...more };
+  return own_tunes.length > 0 ? startForHeater(fit, question, own_tunes) : startTune(fit, question);
+}
+
+const digits = (rate: number) => Number(rate.toPrecision(9));
+const rates = ({ low, high }: StartTune) => [low, high].map((end) => digits(end.pump_Hz_exact));
+const expectShown = (page: Page, tune: StartTune) =>
+  expect.poll(async () => (await shownRates(page)).map(digits)).toEqual(rates(tune));
+
+async function openAtPass(): ReturnType<typeof openPage> {
+  const opened = await openPage(browser, atlas.url, PHONE);
+  const { page } = opened;
+  await field(page, "site.elevation_m").fill(String(COLD_PASS.elevation_m));
+  await field(page, "air.temperature_C").fill(String(COLD_PASS.temperature_C));
+  await line(page).waitFor();
+  return opened;
+}
+
+async function fillHeater(page: Page, name: string, more: Record<string, string>): Promise<void> {
+  for (const [path, value] of Object.entries({ "heater.name": name, ...more }))
+    await inForm(page, path).fill(value);
+  await button(page, logbookWords.heater.save).click();
+}
+
+async function fillFound(page: Page): Promise<void> {
+  const { site, air, low, high } = FOUND;
+  const fields: Record<string, number | undefined> = {
+    "site.elevation_m": site.elevation_m,
+    "air.temperature_C": air?.temperature_C,
+    "low.pump_Hz": low.pump_Hz,
+    "low.fan_rpm": low.fan_rpm,
+    "low.ppm": low.co_ppm,
+    "high.pump_Hz": high.pump_Hz,
+    "high.fan_rpm": high.fan_rpm,
+    "high.ppm": high.co_ppm,
+  };
+  for (const [path, value] of Object.entries(fields)) await inForm(page, path).fill(`${value}`);
+  await button(page, logbookWords.entry.save).click();
+}
+
+test("present settings found with a meter narrow and move the answer; Trip, Card and On site begin from it; another heater changes it back", async () => {
+  const { page, close } = await openAtPass();
+  expect(await line(page).textContent()).toContain(words.line.none);
+  await expectShown(page, startAt([], {}));
+
+  await line(page).click();
+  await button(page, words.settings.add).click();
+  const facts = { "heater.dose_uL": "22", "heater.low_fan_rpm": "1700", "heater.step_Hz": "0.05" };
+  await fillHeater(page, "Van", { ...facts, "heater.high_fan_rpm": "4500" });
+  await page.getByText(words.settings.meterWhy).waitFor();
+  expect(await axeFinds(page)).toEqual([]);
+  await button(page, words.settings.next).click();
+  await fillFound(page);
+
+  const mine = startAt([FOUND]);
+  await expectShown(page, mine);
+  expect(rates(mine)[0]).toBeGreaterThan(1.05 * (rates(startAt([]))[0] as number));
+  await expect.poll(() => line(page).textContent()).toContain(words.line.own(1));
+  const basis = (await page.locator(".own-basis").textContent()) ?? "";
+  expect(basis).toContain("and 1 of your own");
+  const [own = 0, others = 0] = [...basis.matchAll(/±(\d+) %/g)].map(([, pct]) => Number(pct));
+  expect(own).toBeGreaterThan(0);
+  expect(own).toBeLessThan(others);
+  // What the thin air there makes of settings found low down.
+  const lead = page.locator(".lead");
+  expect(Number(await lead.getAttribute("data-low"))).toBeGreaterThan(12);
+  expect(await lead.textContent()).toContain(words.lead.richMeans);
+  expect(await page.locator(".band-now").count()).toBe(2);
+  expect(await page.locator('[data-end="low"] .rate output').textContent()).toMatch(/\.\d[05]$/);
+  expect(await sideways(page)).toBe(0);
+  expect(await axeFinds(page)).toEqual([]);
+
+  await page.goto(`${atlas.url}/#/trip`);
+  await page.getByText(words.fromMine("Van")).waitFor();
+  expect(await field(page, "heater.dose_uL").count()).toBe(0);
+  await field(page, "new.elevation_m").fill(String(COLD_PASS.elevation_m));
+  await field(page, "new.temperature_C").fill(String(COLD_PASS.temperature_C));
+  await field(page, "new.elevation_m").press("Enter");
+  const set = page.locator(".trip-table td[data-value]");
+  await set.first().waitFor();
+  const onTrip = await set.evaluateAll((cells) =>
+    cells.map((cell) => Number((cell as HTMLElement).dataset.value)),
+  );
+  expect(onTrip).toEqual([mine.low.pump_Hz, mine.high.pump_Hz]);
+
+  await page.goto(`${atlas.url}/#/card`);
+  await page.getByText(words.fromMine("Van")).waitFor();
+  expect(await field(page, "low.fan_rpm").count()).toBe(0);
+  const printed = () => page.locator("table[data-end=low] .card-rate").allTextContents();
+  const ofVan = await printed();
+
+  await page.goto(`${atlas.url}/#/onsite`);
+  await page
+    .getByText(onsite.prepare.start(`${mine.low.pump_Hz}`, `${mine.high.pump_Hz}`))
+    .waitFor();
+  expect(await field(page, "low_before_Hz").inputValue()).toBe("1.4");
+  expect(await field(page, "high_before_Hz").inputValue()).toBe("5");
+  expect(await field(page, "step_Hz").count()).toBe(0);
+  expect(await field(page, "low.fan_rpm").count()).toBe(0);
+
+  await page.goto(`${atlas.url}/#/share`);
+  await page.getByText(words.fromMine("Van")).waitFor();
+  await expect.poll(() => field(page, "low.fan_rpm").inputValue()).toBe("1700");
+
+  // Another heater of the same size, with nothing of its own.
+  await line(page).click();
+  await button(page, logbookWords.heater.add).click();
+  await fillHeater(page, "Boat", { "heater.low_fan_rpm": "1700", "heater.high_fan_rpm": "4500" });
+  await expect.poll(() => line(page).textContent()).toContain("Boat");
+  await page.goto(`${atlas.url}/#/atlas`);
+  await expectShown(page, startAt([]));
+  expect(await page.locator(".own-basis, .lead").count()).toBe(0);
+  await page.goto(`${atlas.url}/#/card`);
+  await page.getByText(words.fromMine("Boat")).waitFor();
+  expect(await printed()).not.toEqual(ofVan);
+
+  // A reload forgets neither; the average heater is a choice too.
+  await page.goto(`${atlas.url}/#/atlas`);
+  await page.reload();
+  await line(page).click();
+  await field(page, "my-heater").selectOption({ label: `Van, ${t.heater.heatOption(5)}` });
+  await expectShown(page, mine);
+  await field(page, "my-heater").selectOption({ label: words.line.average });
+  await expectShown(page, startAt([], {}));
+  await close();
+});
+
+test("factory settings say how they would run and leave the answer as it is", async () => {
+  const { page, close } = await openAtPass();
+  await line(page).click();
+  await button(page, words.settings.add).click();
+  await fillHeater(page, "Hut", {});
+  await page.getByLabel(words.settings.guess).check();
+  await button(page, words.settings.keep).click();
+  // Nothing is kept while a rate is missing.
+  await page.locator('[name="settings.low.pump_Hz"][aria-invalid]').waitFor();
+  await inForm(page, "settings.low.pump_Hz").fill("1.6");
+  await inForm(page, "settings.high.pump_Hz").fill("5.5");
+  await button(page, words.settings.keep).click();
+  await page.getByText(words.settings.kept).waitFor();
+  await page.locator(".lead").waitFor();
+  expect(await page.locator(".own-basis").count()).toBe(0);
+  await expectShown(page, startAt([], {}));
+  expect(await line(page).textContent()).toContain(words.line.own(0));
+  // The logbook has the same heater, with no tune.
+  await page.goto(`${atlas.url}/#/logbook`);
+  await page.getByText(logbookWords.entry.none).waitFor();
+  await close();
+});
+
+test("tunes like this one are the atlas's, and out of reach it says so", async () => {
+  const { page, close } = await openAtPass();
+  const { elevation_m, temperature_C } = COLD_PASS;
+  const query = `heat_kW=5&elevation_m=${elevation_m}&temperature_C=${temperature_C}`;
+  const { tunes } = await atlas.get<NearAnswer>(`/tunes/near?${query}`);
+  expect(tunes.length).toBe(10);
+  const rows = page.locator(".near tbody tr");
+  const first = tunes.map(({ low, high }) => `${low.pump_Hz} / ${high.pump_Hz}`);
+  const shown = () =>
+    rows.locator("th").evaluateAll((cells) =>
+      cells.map((cell) =>
+        (cell.textContent ?? "")
+          .split(" / ")
+          .map((rate) => String(Number(rate)))
+          .join(" / "),
+      ),
+    );
+  await expect.poll(shown).toEqual(first);
+  const beside = await rows.locator("td:last-child").allTextContents();
+  for (const [i, { against_average_pct }] of tunes.entries()) {
+    const [low = ""] = beside[i]?.split(" / ") ?? [];
+    if (Math.abs(against_average_pct.low) >= 1)
+      expect(low).toContain(against_average_pct.low > 0 ? "richer" : "leaner");
+  }
+  await page.route("**/api/tunes/near*", (route) => route.abort());
+  await field(page, "air.temperature_C").fill("5");
+  await page.getByText(words.near.offline).waitFor();
+  await close(CUT_OFF);
+});
