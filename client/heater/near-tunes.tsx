@@ -39,8 +39,8 @@ function useNear(question: Question): NearAnswer | { failed: unknown } | null {
 export function NearTunes({ question, unit }: { question: Question; unit: Unit }) {
   const seen = useNear(question);
   return (
-    <section class="near" aria-labelledby="near" data-state={seen ? "seen" : "loading"}>
-      <h3 id="near">{words.title}</h3>
+    <div class="near" data-state={seen ? "seen" : "loading"}>
+      <h3>{words.title}</h3>
       {!seen && <p>{words.loading}</p>}
       {seen && "failed" in seen && (
         <p class="note">
@@ -48,7 +48,7 @@ export function NearTunes({ question, unit }: { question: Question; unit: Unit }
         </p>
       )}
       {seen && "tunes" in seen && <NearTable near={seen} unit={unit} />}
-    </section>
+    </div>
   );
 }
 

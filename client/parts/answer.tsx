@@ -37,7 +37,7 @@ function EndAnswer({ end, tune, steps, now }: AnswerProps & { end: End }) {
   if (!first || !inner || !outer) return null;
   const rate = (pump_Hz: number) => formatRate(pump_Hz, steps?.step_Hz);
   const span = ({ lower, upper }: { lower: number; upper: number }) =>
-    [formatFineRate(lower, steps?.step_Hz), formatFineRate(upper, steps?.step_Hz)] as const;
+    [formatFineRate(lower), formatFineRate(upper)] as const;
   return (
     <section class="end" aria-labelledby={`answer-${end}`} data-end={end}>
       <h3 id={`answer-${end}`}>{t[end]}</h3>

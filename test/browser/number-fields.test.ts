@@ -9,7 +9,7 @@ import { logbookWords } from "../../client/texts/logbook.ts";
 import { onsite } from "../../client/texts/onsite.ts";
 import { tuneSchema } from "../../model/tune.ts";
 import { begin, press } from "./at-the-heater.ts";
-import { field, openPage } from "./open-page.ts";
+import { field, openFiner, openPage } from "./open-page.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
 import { emptyAtlas, plainBrowser } from "./shared.ts";
 
@@ -65,7 +65,10 @@ function leastIn(name: string): number {
 
 /** Every view that asks for numbers, with all of its fields shown. */
 const VIEWS: Record<string, (page: Page) => Promise<unknown>> = {
-  atlas: (page) => field(page, "heater.dose_uL").waitFor(),
+  atlas: async (page) => {
+    await openFiner(page);
+    await field(page, "heater.dose_uL").waitFor();
+  },
   trip: async (page) => {
     await field(page, "new.elevation_m").fill("1200");
     await field(page, "new.elevation_m").press("Enter");

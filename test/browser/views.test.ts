@@ -8,7 +8,7 @@ import { trip } from "../../client/texts/trip.ts";
 import { SAFETY } from "../../model/safety.ts";
 import type { StartTune } from "../../model/start.ts";
 import { axeFinds, sideways } from "./faults.ts";
-import { askedRates, field, openPage, shownRates } from "./open-page.ts";
+import { askedRates, field, openFiner, openPage, shownRates } from "./open-page.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
 import { demoAtlas, emptyAtlas, plainBrowser } from "./shared.ts";
 
@@ -25,6 +25,7 @@ const VIEWS: Record<string, (page: Page) => Promise<unknown>> = {
   atlas: async (page) => {
     await page.locator('.land-picture[data-drawn="yes"]').waitFor();
     await page.locator(".map-side summary").click();
+    await openFiner(page);
     await field(page, "air.pressure_hPa").fill("1013");
     await field(page, "heater.dose_uL").fill("22");
     await field(page, "site.elevation_m").fill("5500");
