@@ -18,8 +18,20 @@ export interface StudyReport {
   alarms: StudyAlarms[];
   /** What single parts of the model are worth. */
   ablation: StudyAblation[];
+  /** How far answers move when a chosen number is another. */
+  sensitivity: StudySensitivity[];
   /** Kinds of mistakes that were simulated at several shares. */
   breakdown?: StudyBreakdown[];
+}
+
+/** A chosen number, at 3,000 m: how far the average moves, and by how much 95 % bands change, %. */
+export interface StudySensitivity {
+  name: string;
+  scenario: string;
+  runs: number;
+  average_pct: number;
+  mean_width_pct: number;
+  new_width_pct: number;
 }
 
 /** A part of the model, at 3,000 m: error of the average, and how often 95 % bands held and their half-width, %. */

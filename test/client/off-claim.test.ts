@@ -59,6 +59,7 @@ const reportOf = (...scenarios: StudyScenario[]): StudyReport => ({
   own_heaters: [],
   alarms: [],
   ablation: [],
+  sensitivity: [],
   scenarios,
 });
 

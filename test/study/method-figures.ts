@@ -23,7 +23,7 @@ export function withFigures(document: string, report: StudyReport): string {
   const withOwn = replaced(withBands, "own heaters", ownHeatersOf(report));
   const withParts = replaced(withOwn, "ablation", ablationOf(report));
   const withAlarms = replaced(withParts, "alarms", alarmsOf(report));
-  return replaced(withAlarms, "chosen numbers", chosenNumbers());
+  return replaced(withAlarms, "chosen numbers", chosenNumbers(report));
 }
 
 /** What stands between the two comments of that name. */
@@ -124,15 +124,29 @@ function cells({ id, title, errors_pct, held_pct }: MethodLine): string[] {
   return [`\`${id}\`: ${title}`, ...errors, ...held_pct.map(list)];
 }
 
-function chosenNumbers(): string {
+function chosenNumbers({ sensitivity }: StudyReport): string {
+  const moves = (name: string) =>
+    sensitivity
+      .filter((of) => of.name === name)
+      .map((of) => list([of.average_pct, of.mean_width_pct, of.new_width_pct]));
   const fit = Object.entries({ ...SETTINGS, ...NUMERICS }).map(([name, value]) => [
-    name,
+    `\`${name}\``,
     rounded(value),
+    ...moves(name),
   ]);
-  const alarms = Object.entries(THRESHOLDS).map(([code, value]) => [`alarm: ${code}`, `${value}`]);
-  const named = [...fit, ...alarms].map(([name, value]) => [`\`${name}\``, value ?? ""]);
-  return table([["name", "value"], ...named]);
+  const alarms = Object.entries(THRESHOLDS).map(([code, value]) => [
+    `\`alarm: ${code}\``,
+    `${value}`,
+  ]);
+  const crowds = [...new Set(sensitivity.map(({ scenario }) => `\`${scenario}\``))];
+  const header = ["name", "value", ...crowds];
+  return table([header, ...[...fit, ...alarms].map((row) => filled(row, header.length))]);
 }
+
+const filled = (row: string[], length: number) => [
+  ...row,
+  ...Array.from({ length: length - row.length }, () => ""),
+];
 
 const rounded = (value: number) => String(Number(value.toFixed(4))).replace("-", "−");
 

@@ -18,6 +18,7 @@ test("the same seed gives the same figures on one thread and on two", async () =
     own_heater_crowds: 0,
     alarm_crowds: 0,
     ablation_runs: 0,
+    sensitivity_runs: 0,
   } as const;
   const [one, two, other] = await Promise.all([
     study({ ...plan, threads: 1 }),

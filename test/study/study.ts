@@ -10,6 +10,7 @@ import type { RunFigures } from "./one-run.ts";
 import { overCores } from "./over-cores.ts";
 import { ownHeaters } from "./own-heaters.ts";
 import type { Scenario } from "./scenarios/scenario.ts";
+import { sensitivity } from "./sensitivity.ts";
 import { tally } from "./tally.ts";
 
 export type Size = StudyReport["size"];
@@ -55,6 +56,9 @@ const ALARM_CROWDS: Record<Size, number> = { quick: 2, full: 20 };
 /** Runs of each part of the model with and without it. */
 const ABLATION_RUNS: Record<Size, number> = { quick: 10, full: 100 };
 
+/** Crowds in which each chosen number is moved. */
+const SENSITIVITY_RUNS: Record<Size, number> = { quick: 5, full: 40 };
+
 export function runsIn(size: Size, { contributors, bands_only }: Scenario): number {
   const table = bands_only ? RUNS_OF_BANDS : RUNS;
   return table[size].find(([most]) => contributors <= most)?.[1] as number;
@@ -76,6 +80,8 @@ export interface StudyPlan {
   alarm_crowds?: number;
   /** Runs of each part of the model with and without it; default by the size. */
   ablation_runs?: number;
+  /** Crowds in which each chosen number is moved; default by the size. */
+  sensitivity_runs?: number;
   /** Told after each chunk how many of all runs are done, and of a scenario when its last run is. */
   progress?: (done: number, all: number, finished?: StudyScenario) => void;
 }
@@ -113,6 +119,7 @@ export async function study(plan: StudyPlan): Promise<StudyReport> {
     own_heaters: ownHeaters(plan.own_heater_crowds ?? OWN_HEATER_CROWDS[size], seed),
     alarms: alarmsOfCrowds(plan.alarm_crowds ?? ALARM_CROWDS[size], seed),
     ablation: ablation(plan.ablation_runs ?? ABLATION_RUNS[size], seed),
+    sensitivity: sensitivity(plan.sensitivity_runs ?? SENSITIVITY_RUNS[size], seed),
     breakdown: breakdownOf(results),
   };
 }
