@@ -157,8 +157,9 @@ export interface AlarmsAnswer {
   refused: { since: string; alarms: Alarm[] } | null;
 }
 
-/** Answer to a steward who lets the next version through. */
+/** Answer to a steward who lets the next version through: it comes as soon as it is made. */
 export interface Published {
+  /** The version published until then. */
   fit: string;
 }
 

@@ -214,6 +214,7 @@ const stewardPaths: typeof paths = {
       summary: "Publish what an alarm holds back, and say why",
       bearer: "steward",
       body: steward.reasonBody,
+      status: 202,
       answer: steward.publishedAnswer,
       problems: [400, 401, 409, 413, 415, 422, 429],
     },

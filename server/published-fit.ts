@@ -89,8 +89,8 @@ export class FitKeeper {
   }
 
   /** Asks for a refresh for a tune that changed when writes have settled, without making anyone wait. */
-  refreshSoon(tune: string): void {
-    this.#changed.add(tune);
+  refreshSoon(tune?: string): void {
+    if (tune !== undefined) this.#changed.add(tune);
     this.#soon ??= setTimeout(
       () => {
         this.#soon = undefined;

@@ -150,5 +150,5 @@ export const alarmsAnswer = z.object({
 }) satisfies z.ZodType<AlarmsAnswer>;
 
 export const publishedAnswer = z.object({
-  fit: z.string().describe("The version published now"),
+  fit: z.string().describe("The version published until then"),
 }) satisfies z.ZodType<Published>;

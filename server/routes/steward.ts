@@ -169,8 +169,8 @@ export function stewardRoutes(services: Services): Hono {
       { code: "published_by_steward", field: "fit", sentence: reason },
     ]);
     await commit(allowNext(db, reasons, now().toISOString().slice(0, 10)));
-    await services.fit.refresh();
-    return c.json({ fit: (await services.fit.current()).version } satisfies Published);
+    afterWrite(c);
+    return c.json({ fit: (await services.fit.current()).version } satisfies Published, 202);
   });
 
   async function tuneOf(id: string): Promise<TuneRow> {
