@@ -25,10 +25,15 @@ interface Bindings {
 /** Several isolates publish at the edge: a version read from the database is believed so long, ms. */
 const BELIEVE_ms = 5000;
 
-let opened: Promise<Hono> | undefined;
+interface Opened {
+  app: Hono;
+  fit: FitKeeper;
+}
+
+let opened: Promise<Opened> | undefined;
 
 /** The same app as on Node, over D1 and static assets. One app per isolate. */
-async function open(env: Bindings): Promise<Hono> {
+async function open(env: Bindings): Promise<Opened> {
   if (!env.ATLAS_SECRET) throw new Error("Set ATLAS_SECRET: wrangler secret put ATLAS_SECRET");
   const db = drizzle(env.ATLAS_DB) as unknown as Database;
   const now = () => new Date();
@@ -62,16 +67,25 @@ async function open(env: Bindings): Promise<Hono> {
     if (asset.ok) headers["cache-control"] = pageCaching(c.req.path);
     return c.newResponse(asset.body, asset.status as 200, headers);
   });
-  return app;
+  return { app, fit };
+}
+
+function openOnce(env: Bindings): Promise<Opened> {
+  opened ??= open(env).catch((error) => {
+    opened = undefined;
+    throw error;
+  });
+  return opened;
 }
 
 export default {
   async fetch(request: Request, env: Bindings, context: unknown): Promise<Response> {
-    opened ??= open(env);
-    const app = await opened.catch((error) => {
-      opened = undefined;
-      throw error;
-    });
+    const { app } = await openOnce(env);
     return app.fetch(request, env, context as never);
+  },
+  /** Once an hour: days pass without a write, too. */
+  async scheduled(_: unknown, env: Bindings): Promise<void> {
+    const { fit } = await openOnce(env);
+    await fit.refresh();
   },
 };

@@ -3,12 +3,13 @@ import type { Browser, Page, Request } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { estimateHint } from "../../client/parts/estimate-hint.ts";
 import { t } from "../../client/texts/app.ts";
+import { locale } from "../../client/texts/language.ts";
 import { offline } from "../../client/texts/offline.ts";
 import { shareWords } from "../../client/texts/share.ts";
 import { UNITS } from "../../client/units.ts";
 import { ACCEPTED_MEANS } from "../../model/safety.ts";
 import type { Tune } from "../../model/tune.ts";
-import type { ElevationAnswer, Health } from "../../server/contract.ts";
+import type { ElevationAnswer, Health, Submitted } from "../../server/contract.ts";
 import { inventedTunes } from "./crowd.ts";
 import { CUT_OFF, choosePlace, field, openPage } from "./open-page.ts";
 import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
@@ -92,6 +93,25 @@ test("a slip is caught before sending and mended; verdict, comparison and receip
   await page.getByText(`Fit ${version}`).waitFor();
   await page.getByText(t.basis.tunes(String(tunesBefore + 1), "49", "5")).waitFor();
   await close();
+});
+
+test("a new owner reads from when the tune counts, beside the receipt and when asking for it", async () => {
+  const careful = await runAtlas([], { NEW_KEY_DAYS: "6" });
+  const { page, close } = await openPage(browser, `${careful.url}/#/share`);
+  await choosePlace(page, "Leadville", /Leadville, Colorado/);
+  await fillSettings(page);
+  await field(page, "consent").check();
+  const answered = page.waitForResponse((answer) => answer.request().method() === "POST");
+  await button(page, shareWords.send).click();
+  const { counts_from } = (await (await answered).json()) as Submitted;
+  const day = new Intl.DateTimeFormat(locale, { dateStyle: "long", timeZone: "UTC" });
+  const sentence = shareWords.countsFrom(day.format(new Date(counts_from as string)));
+  await page.locator(".outcome").getByText(sentence).waitFor();
+  await button(page, shareWords.check).click();
+  await page.locator(".receipts li").getByText(`${shareWords.accepted}; ${sentence}`).waitFor();
+  expect((await careful.get<Health>("/health")).fit).toBe("prior");
+  await close();
+  await careful.close();
 });
 
 test("a shared tune is looked up, revised and withdrawn from the list in this browser", async () => {
