@@ -65,14 +65,18 @@ export const tunes = sqliteTable(
  * New contributors whose tunes do not count yet. Who comes to count leaves the table, and with it the day: it is kept
  * no longer than somebody waits.
  */
-export const waiting = sqliteTable("waiting", {
-  /** Keyed hash of the contributor's key, hex. */
-  contributor: text().primaryKey(),
-  /** Day of the first tune, "YYYY-MM-DD". */
-  since: text().notNull(),
-  /** Whether too many others came at the same time: from the same network, or in a surge. */
-  crowded: integer({ mode: "boolean" }).notNull(),
-});
+export const waiting = sqliteTable(
+  "waiting",
+  {
+    /** Keyed hash of the contributor's key, hex. */
+    contributor: text().primaryKey(),
+    /** Day of the first tune, "YYYY-MM-DD". */
+    since: text().notNull(),
+    /** Whether too many others came at the same time: from the same network, or in a surge. */
+    crowded: integer({ mode: "boolean" }).notNull(),
+  },
+  (t) => [index("waiting_in_turn").on(t.crowded, t.since, t.contributor)],
+);
 
 /** Who or what decided on a tune, and why: append-only while the tune exists. */
 export const decisions = sqliteTable(

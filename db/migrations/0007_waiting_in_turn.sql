@@ -1,0 +1,1 @@
+CREATE INDEX `waiting_in_turn` ON `waiting` (`crowded`,`since`,`contributor`);
