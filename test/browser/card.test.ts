@@ -149,8 +149,8 @@ const PAPERS_mm = {
 
 const CARBON_MONOXIDE: Record<string, string> = {
   "en-US": "Carbon monoxide kills: tune outdoors",
-  "de-DE": "Kohlenmonoxid tötet: im Freien abstimmen",
-  "es-ES": "El monóxido de carbono mata: ajuste al aire libre",
+  "de-DE": "Kohlenmonoxid tötet: nur im Freien abstimmen",
+  "es-ES": "El monóxido de carbono mata: ajusta al aire libre",
 };
 
 for (const locale of ["en-US", "de-DE", "es-ES"]) {

@@ -42,13 +42,13 @@ export const cardWords: typeof import("../en/card.ts").cardWords = {
   bands: "Spanne, %",
   reach: (below, above) => `−${below} +${above}`,
   bandsMean:
-    "Spanne: So weit unter oder über dem gedruckten Wert kann die beste Frequenz liegen, bei 80 (95) von 100 Heizungen, auch bei deiner.",
+    "Spanne: So weit unter oder über dem Druckwert liegt die beste Frequenz bei 80 (95) von 100 Heizungen.",
   extrapolated: "( ) In solcher Luft hat noch niemand abgestimmt: weniger trauen.",
   notes: {
     heater: "Heizung",
     place: "Ort",
     date: "Datum",
-    found: (end) => `Gefunden, ${end}, Hz`,
+    found: (end) => `${end}, Hz`,
   },
   holds: (climb, warmth) =>
     `Für diese Heizung, diesen Ort, diesen Tag: nach ${climb} oder ${warmth} neu prüfen.`,
@@ -56,7 +56,7 @@ export const cardWords: typeof import("../en/card.ts").cardWords = {
     title: "Zwischen den Zeilen: ein Lineal",
     name: (low, high) =>
       `Drei Skalen: Höhe, Pumpenfrequenz (kleinste Leistung mit ${low} U/min, größte mit ${high} U/min), Nachttemperatur. Die Tabellen enthalten dieselben Zahlen.`,
-    how: "Ein Lineal von der Höhe (links) zur Nachttemperatur (rechts) legen: Es schneidet die Mittellinie bei den Pumpenfrequenzen für kleinste und größte Leistung.",
+    how: "Ein Lineal von der Höhe (links) zur Nachttemperatur (rechts) legen: Es schneidet die Mittellinie bei beiden Pumpenfrequenzen.",
     example: (elevation, temperature, low, high) =>
       `Gepunktet: ${elevation}, ${temperature} ergeben ${low} und ${high} Hz.`,
     error: (pct) => `Für Normaldruck und 50 % Feuchte; weicht höchstens ${pct} % vom Atlas ab.`,
@@ -66,9 +66,9 @@ export const cardWords: typeof import("../en/card.ts").cardWords = {
   use: {
     title: "Ohne Telefon",
     steps: [
-      "Zeile: deine Höhe. Spalte: die kälteste Stunde der Nacht. Dazwischen einen Wert dazwischen nehmen.",
-      "Kleinste und größte Leistung einstellen, Lüfter wie gedruckt. Andere Drehzahl: Frequenz im selben Verhältnis ändern.",
-      "Im Freien, mit CO-Messgerät am Abgasrohr: in Schritten von 0,1 Hz, bis die ruhige Anzeige auf beiden Seiten gestiegen ist. Dazwischen bleiben: bei kleinster Leistung eher fett, bei größter eher mager. Flackert die Flamme oder raucht es: zurück.",
+      "Zeile nach Höhe, Spalte nach der kältesten Stunde der Nacht; dazwischen einen Zwischenwert.",
+      "Kleinste und größte Leistung einstellen, Lüfter wie gedruckt. Andere Drehzahl: Frequenz im selben Verhältnis.",
+      "Im Freien, CO-Messgerät am Abgasrohr: in 0,1-Hz-Schritten, bis die ruhige Anzeige auf beiden Seiten gestiegen ist. Dazwischen bleiben: kleinste Leistung eher fett, größte eher mager. Flamme flackert oder Rauch: zurück.",
     ],
   },
   safety: {
@@ -76,8 +76,8 @@ export const cardWords: typeof import("../en/card.ts").cardWords = {
     front: "Mehr auf der Rückseite.",
     lines: [
       "Nur ein Ausgangspunkt. Im Freien abstimmen: nie in Garage, Zelt oder Hütte, nie wenn darin jemand schläft.",
-      "Wo Menschen schlafen, muss ein separater, zertifizierter CO-Melder sein, nie das Gerät vom Abgasrohr; ein stiller heißt nicht, dass kein CO da ist. Alarm, Kopfschmerzen, Schwindel: alle raus, dann Hilfe rufen.",
-      "Das Abgasrohr wird heiß. Heizung von selbst abkühlen lassen, nie den Strom trennen.",
+      "Separater, zertifizierter CO-Melder, wo Menschen schlafen, nie das Gerät vom Abgasrohr; ein stiller heißt nicht, dass kein CO da ist. Alarm, Kopfschmerzen, Schwindel: alle raus, dann Hilfe rufen.",
+      "Heißes Abgasrohr. Heizung von selbst abkühlen lassen, nie den Strom trennen.",
       "Vorrang haben die Anleitung des Herstellers, örtliche Vorschriften, Fahrzeug- und Bootszulassung und zugelassene Fachbetriebe. Manche zugelassenen Anlagen dürfen gar nicht verändert werden.",
     ],
   },

@@ -2,6 +2,7 @@
 export const scalingWords: typeof import("../en/scaling.ts").scalingWords = {
   title: "Wie die Einstellungen von der Luft abhängen",
   end: "Leistung",
+  ends: { low: "kleinste", high: "größte" },
   over: "Über",
   density: "Luftdichte",
   elevation: "Höhe",

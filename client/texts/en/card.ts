@@ -56,7 +56,7 @@ export const cardWords = {
     title: "Between the rows: a straight-edge",
     name: (low: string, high: string) =>
       `Three scales: elevation, pump rate (lowest power at ${low} rpm, highest at ${high} rpm), night temperature. The tables hold the same figures.`,
-    how: "Lay a straight-edge from elevation (left) through night temperature (right): it crosses the middle line at the pump rates for lowest and highest power.",
+    how: "Lay a straight-edge from elevation (left) through night temperature (right): it crosses the middle line at both pump rates.",
     example: (elevation: string, temperature: string, low: string, high: string) =>
       `Dotted: ${elevation}, ${temperature} give ${low} and ${high} Hz.`,
     error: (pct: string) =>

@@ -2,6 +2,7 @@
 export const scalingWords = {
   title: "How settings scale with the air",
   end: "Power",
+  ends: { low: "lowest", high: "highest" },
   over: "Over",
   density: "air density",
   elevation: "elevation",

@@ -70,10 +70,9 @@ export const trip = {
     stop: "Stop",
     night: "Night",
     guessed: "estimate",
-    start: (end: string) => `Starting setting, ${end}`,
+    start: (end: string) => `Start, ${end}`,
     shift: (end: string) => `Shift, ${end}`,
-    fan: (fan: string, level: string) =>
-      `fan ${fan} rpm; below, the band of ${level} in 100 heaters`,
+    fan: (fan: string, level: string) => `fan ${fan} rpm; below, ${level} in 100 heaters`,
     band: (lower: string, upper: string) => `${lower} to ${upper}`,
     about: (pct: string) => `±${pct}`,
     shifts: (shown: string) => `Shifts of: ${shown}.`,

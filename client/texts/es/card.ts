@@ -42,13 +42,13 @@ export const cardWords: typeof import("../en/card.ts").cardWords = {
   bands: "Intervalo, %",
   reach: (below, above) => `−${below} +${above}`,
   bandsMean:
-    "Intervalo: hasta dónde, por debajo y por encima del valor impreso, queda la mejor frecuencia de 80 (95) de cada 100 calefactores, también la del tuyo.",
+    "Intervalo: hasta dónde, por debajo y por encima, queda la mejor frecuencia de 80 (95) de cada 100 calefactores.",
   extrapolated: "( ) Nadie ha ajustado en un aire así: fíate menos.",
   notes: {
     heater: "Calefactor",
     place: "Lugar",
     date: "Fecha",
-    found: (end) => `Hallado, ${end}, Hz`,
+    found: (end) => `${end}, Hz`,
   },
   holds: (climb, warmth) =>
     `Para este calefactor, lugar y fecha: comprueba de nuevo tras ${climb} o ${warmth}.`,
@@ -56,7 +56,7 @@ export const cardWords: typeof import("../en/card.ts").cardWords = {
     title: "Entre las filas: una regla",
     name: (low, high) =>
       `Tres escalas: altitud, frecuencia de la bomba (potencia mínima a ${low} rpm, máxima a ${high} rpm), temperatura nocturna. Las tablas dan las mismas cifras.`,
-    how: "Pon una regla desde la altitud (izquierda) hasta la temperatura nocturna (derecha): corta la línea central en las frecuencias de potencia mínima y máxima.",
+    how: "Pon una regla desde la altitud (izquierda) hasta la temperatura nocturna (derecha): corta la línea central en las dos frecuencias.",
     example: (elevation, temperature, low, high) =>
       `Punteado: ${elevation}, ${temperature} dan ${low} y ${high} Hz.`,
     error: (pct) =>

@@ -2,6 +2,7 @@
 export const scalingWords: typeof import("../en/scaling.ts").scalingWords = {
   title: "Cómo dependen los ajustes del aire",
   end: "Potencia",
+  ends: { low: "mínima", high: "máxima" },
   over: "Según",
   density: "densidad del aire",
   elevation: "altitud",

@@ -71,10 +71,9 @@ export const trip: typeof import("../en/trip.ts").trip = {
     stop: "Parada",
     night: "Noche",
     guessed: "estimada",
-    start: (end) => `Ajuste inicial, ${end}`,
+    start: (end) => `Inicio, ${end}`,
     shift: (end) => `Desviación, ${end}`,
-    fan: (fan, level) =>
-      `ventilador ${fan} rpm; debajo, el intervalo de ${level} de cada 100 calefactores`,
+    fan: (fan, level) => `ventilador ${fan} rpm; debajo, ${level} de 100 calefactores`,
     band: (lower, upper) => `${lower} a ${upper}`,
     about: (pct) => `±${pct}`,
     shifts: (shown) => `Desviaciones de: ${shown}.`,
