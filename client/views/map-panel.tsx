@@ -12,6 +12,7 @@ import { PointFoot } from "../map/point-foot.tsx";
 import type { Aspect } from "../map/tint.ts";
 import { usePalette } from "../map/use-palette.ts";
 import type { Question } from "../question.ts";
+import { t } from "../texts/app.ts";
 import { mapWords } from "../texts/map.ts";
 import type { Unit } from "../units.ts";
 
@@ -115,8 +116,8 @@ export function MapPanel({ fit, question, unit, onPoint, onQuestion }: MapPanelP
         <div class="field">
           <label for="map-end">{mapWords.end}</label>
           <select id="map-end" value={end} onChange={(e) => setEnd(e.currentTarget.value as End)}>
-            <option value="low">{mapWords.ends.low}</option>
-            <option value="high">{mapWords.ends.high}</option>
+            <option value="low">{t.low}</option>
+            <option value="high">{t.high}</option>
           </select>
         </div>
         <NightField temperature_C={air.temperature_C} onTemperature={setNight} />

@@ -2,6 +2,7 @@ import { ENDS, type End, type PublishedFit } from "../../model/fit/group.ts";
 import type { Over } from "../charts/scaling-frame.ts";
 import { ChoiceField } from "../parts/choice-field.tsx";
 import { classesOf, HeatClassField } from "../parts/heat-class-field.tsx";
+import { t } from "../texts/app.ts";
 import { scalingWords } from "../texts/scaling.ts";
 import { UNITS, type Unit } from "../units.ts";
 
@@ -33,7 +34,7 @@ export function Choices(props: {
       <ChoiceField
         label={scalingWords.end}
         value={choice.end}
-        options={ENDS.map((end) => [end, scalingWords.ends[end]] as const)}
+        options={ENDS.map((end) => [end, t[end]] as const)}
         onValue={(end) => change({ end })}
       />
       <ChoiceField

@@ -12,11 +12,11 @@ export const heaterWords = {
           ? "1 eigene Abstimmung"
           : `${n} eigene Abstimmungen`,
     choose: "Heizung",
-    average: "Durchschnittliche Heizung, üblicher Lüfter",
+    average: "Mittlere Heizung, üblicher Lüfter",
     intro:
-      "Jede Ansicht nimmt Größe, Lüfter und Brennstoff je Takt von der hier gewählten Heizung. Sie bleibt in diesem Browser.",
+      "Jede Ansicht nimmt Größe, Lüfter und Kraftstoff je Takt von der hier gewählten Heizung. Sie bleibt in diesem Browser.",
   },
-  step: "Kleinster Schritt der Pumpenrate, Hz (freiwillig)",
+  step: "Kleinster Schritt der Pumpenfrequenz, Hz (freiwillig)",
   fanStep: "Kleinster Schritt der Lüfterdrehzahl, U/min (freiwillig)",
   settings: {
     add: "Meine jetzigen Einstellungen eingeben",
@@ -24,18 +24,19 @@ export const heaterWords = {
     how: "Wie wurden sie gefunden?",
     meter: "Mit einem CO-Messgerät: abgestimmt, bis CO am niedrigsten war",
     guess: "Werkseinstellungen oder geschätzt",
-    meterWhy: "Daraus wird eine eigene Abstimmung: Antworten für Ihre Heizung werden genauer.",
-    guessWhy: "Sie sehen, wie die Heizung damit anderswo liefe. Die Antwort ändern sie nicht.",
+    meterWhy: "Daraus wird eine eigene Abstimmung: Antworten für deine Heizung werden genauer.",
+    guessWhy:
+      "Du siehst, wie die Heizung damit anderswo liefe. Die Antwort ändert sich dadurch nicht.",
     next: "Weiter",
-    keep: "Diese Einstellungen behalten",
+    keep: "Diese Einstellungen speichern",
     kept: "Gespeichert. Die Antwort zeigt, wie die Heizung damit liefe.",
   },
-  fromMine: (name: string) => `Größe, Lüfter und Brennstoff je Takt wie für „${name}“ gespeichert.`,
+  fromMine: (name: string) => `Größe, Lüfter und Kraftstoff je Takt wie für „${name}“ gespeichert.`,
   lead: {
-    right: "Unverändert liefe Ihre Heizung hier etwa richtig.",
-    one: (shift: string) => `Unverändert liefe Ihre Heizung hier ${shift}`,
+    right: "Unverändert liefe deine Heizung hier etwa richtig.",
+    one: (shift: string) => `Unverändert liefe deine Heizung hier ${shift}`,
     both: (low: string, high: string) =>
-      `Unverändert liefe Ihre Heizung hier bei kleinster Leistung ${low} und bei größter ${high}`,
+      `Unverändert liefe deine Heizung hier bei kleinster Leistung ${low} und bei größter ${high}`,
     rich: (pct: string) => `${pct} % zu fett`,
     lean: (pct: string) => `${pct} % zu mager`,
     even: "etwa richtig",
@@ -52,24 +53,24 @@ export const heaterWords = {
       `Aus ${own === 1 ? "1 eigenen Abstimmung" : `${own} eigenen Abstimmungen`} und einer physikalischen Schätzung: ±${mine} % statt ±${others} %.`,
   },
   aside: {
-    of: (date: string) => `Ihre Abstimmung vom ${date} zählt nicht.`,
-    ofEnd: (date: string, end: string) => `Ihre Abstimmung vom ${date} zählt nicht bei: ${end}.`,
+    of: (date: string) => `Deine Abstimmung vom ${date} zählt nicht.`,
+    ofEnd: (date: string, end: string) => `Deine Abstimmung vom ${date} zählt nicht bei: ${end}.`,
     richer:
-      "Sie ist viel fetter als erwartet. Prüfen Sie ihre Pumpenrate, Lüfterdrehzahl und Höhe sowie die Größe der Heizung.",
+      "Sie ist viel fetter als erwartet. Pumpenfrequenz, Lüfterdrehzahl, Höhe und Heizungsgröße prüfen.",
     leaner:
-      "Sie ist viel magerer als erwartet. Prüfen Sie ihre Pumpenrate, Lüfterdrehzahl und Höhe sowie die Größe der Heizung.",
-    slip: "Sie sieht nach einem Tippfehler aus. Prüfen Sie ihre Zahlen und Einheiten im Logbuch.",
+      "Sie ist viel magerer als erwartet. Pumpenfrequenz, Lüfterdrehzahl, Höhe und Heizungsgröße prüfen.",
+    slip: "Sie sieht vertippt aus. Zahlen und Einheiten im Logbuch prüfen.",
     contradict: (dates: string, end: string) =>
-      `Ihre Abstimmungen vom ${dates} widersprechen sich bei: ${end}. Abstimmungen einer Heizung liegen selten so weit auseinander. Prüfen Sie die Zahlen; bis eine weitere zeigt, welche stimmt, ist der Bereich weit.`,
+      `Deine Abstimmungen vom ${dates} widersprechen sich bei: ${end}. Abstimmungen einer Heizung liegen selten so weit auseinander. Die Zahlen prüfen; bis eine weitere zeigt, welche stimmt, ist die Spanne breit.`,
     and: "und",
   },
   near: {
     title: "Abstimmungen in ähnlicher Luft",
-    columns: ["Hz", "U/min", "Höhe", "Temperatur", "CO in ppm", "Monat", "Neben dem Durchschnitt"],
+    columns: ["Hz", "U/min", "Höhe", "Temperatur", "CO in ppm", "Monat", "Gegenüber dem Mittel"],
     none: (kW: string) => `Noch hat niemand eine Abstimmung einer ${kW}-kW-Heizung geteilt.`,
     offline:
       "Der Atlas ist nicht erreichbar: Abstimmungen in ähnlicher Luft werden nicht angezeigt.",
-    loading: "Suche Abstimmungen in ähnlicher Luft …",
+    loading: "Abstimmungen in ähnlicher Luft werden gesucht …",
     pair: (low: string, high: string) => `${low} / ${high}`,
     below: (ppm: string) => `< ${ppm}`,
     unknown: "–",

@@ -4,7 +4,6 @@ export const mapWords: typeof import("../en/map.ts").mapWords = {
   shown: "Farben zeigen",
   aspects: { rate: "Frequenz", sure: "Genauigkeit" },
   end: "Leistung",
-  ends: { low: "kleinste", high: "größte" },
   night: "Nacht auf der Karte",
   nightUnit: "Nacht auf der Karte: Einheit",
   standardAir: "Normatmosphäre",

@@ -2,7 +2,6 @@
 export const scalingWords: typeof import("../en/scaling.ts").scalingWords = {
   title: "Wie die Einstellungen von der Luft abhängen",
   end: "Leistung",
-  ends: { low: "kleinste", high: "größte" },
   over: "Über",
   density: "Luftdichte",
   elevation: "Höhe",

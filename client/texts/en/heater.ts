@@ -14,18 +14,18 @@ export const heaterWords = {
   step: "Smallest step of the pump rate, Hz (optional)",
   fanStep: "Smallest step of the fan speed, rpm (optional)",
   settings: {
-    add: "Add my present settings",
-    title: "My present settings",
+    add: "Add my current settings",
+    title: "My current settings",
     how: "How were they found?",
     meter: "With a CO meter: I tuned until CO was lowest",
     guess: "Factory settings, or a guess",
     meterWhy: "These become a tune of your own: answers for your heater get narrower.",
     guessWhy: "You see how they would run elsewhere. They do not change the answer.",
     next: "Go on",
-    keep: "Keep these settings",
-    kept: "Kept. The answer shows how they would run.",
+    keep: "Save these settings",
+    kept: "Saved. The answer shows how they would run.",
   },
-  fromMine: (name: string) => `Size, fans and fuel per pulse as you keep them for “${name}”.`,
+  fromMine: (name: string) => `Size, fans and fuel per pulse as saved for “${name}”.`,
   lead: {
     right: "Left as it is, your heater would run about right here.",
     one: (shift: string) => `Left as it is, your heater would run ${shift} here`,
@@ -55,7 +55,7 @@ export const heaterWords = {
       "It is far leaner than expected. Check its pump rate, fan speed and elevation, and the heater size.",
     slip: "It looks mistyped. Check its figures and units in the logbook.",
     contradict: (dates: string, end: string) =>
-      `Your tunes of ${dates} contradict each other at ${end}: one heater's tunes are seldom so far apart. Check their figures; until another tune tells which is right, the range is wide.`,
+      `Your tunes of ${dates} contradict each other at ${end}: one heater's tunes are rarely so far apart. Check their figures; until another tune tells which is right, the range is wide.`,
     and: "and",
   },
   near: {

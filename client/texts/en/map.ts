@@ -4,7 +4,6 @@ export const mapWords = {
   shown: "Colours show",
   aspects: { rate: "pump rate", sure: "how sure it is" },
   end: "Power shown",
-  ends: { low: "lowest", high: "highest" },
   night: "Night on the map",
   nightUnit: "Night on the map: unit",
   standardAir: "standard atmosphere",

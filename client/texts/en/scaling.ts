@@ -2,7 +2,6 @@
 export const scalingWords = {
   title: "How settings scale with the air",
   end: "Power",
-  ends: { low: "lowest", high: "highest" },
   over: "Over",
   density: "air density",
   elevation: "elevation",

@@ -4,7 +4,6 @@ export const mapWords: typeof import("../en/map.ts").mapWords = {
   shown: "Los colores muestran",
   aspects: { rate: "frecuencia", sure: "precisión" },
   end: "Potencia",
-  ends: { low: "mínima", high: "máxima" },
   night: "Noche en el mapa",
   nightUnit: "Noche en el mapa: unidad",
   standardAir: "atmósfera estándar",

@@ -2,7 +2,6 @@
 export const scalingWords: typeof import("../en/scaling.ts").scalingWords = {
   title: "Cómo dependen los ajustes del aire",
   end: "Potencia",
-  ends: { low: "mínima", high: "máxima" },
   over: "Según",
   density: "densidad del aire",
   elevation: "altitud",
