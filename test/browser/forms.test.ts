@@ -99,7 +99,7 @@ test("a night's fuel is that of the rates logged last and the heater's dose, and
   // Before any tune: the start tune's rates.
   await about.getByText(words.supply.dose).waitFor();
   await logTune(page);
-  await about.getByText(/Fuel from your tune of .*, 1\.2 and 4\.0 Hz/).waitFor();
+  await about.getByText(/Fuel use from your tune of .*, 1\.2 and 4\.0 Hz/).waitFor();
   // 1.2 + 0.3 · 2.8 = 2.04 Hz of 22 µL for 10 h are 1.62 L; what must be taken along is rounded up.
   await needs.first().getByText(words.supply.fuel("1.7", "10")).waitFor();
   // In the air it was tuned in there is nothing else to set; in thinner air there is, and it takes less.
