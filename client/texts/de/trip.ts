@@ -71,7 +71,7 @@ export const trip: typeof import("../en/trip.ts").trip = {
     stop: "Stopp",
     night: "Nacht",
     guessed: "geschätzt",
-    start: (end) => `Start, ${end}`,
+    start: (end) => `Startwert, ${end}`,
     shift: (end) => `Abweichung, ${end}`,
     fan: (fan, level) => `Lüfter ${fan} U/min; darunter ${level} von 100 Heizungen`,
     band: (lower, upper) => `${lower} bis ${upper}`,
