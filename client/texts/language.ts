@@ -38,8 +38,17 @@ export const language = languageHere();
 /** How numbers and dates are written: the browser's own variant of the language, if it names one. */
 export const locale =
   ("document" in globalThis ? navigator.languages : []).find(
-    (tag) => tag.split("-")[0] === language,
+    (tag) => tag.split("-")[0] === language && isKnown(tag),
   ) ?? language;
+
+/** A browser may name what is no language to itself, "en-US@posix", and then cannot write a number in it. */
+function isKnown(tag: string): boolean {
+  try {
+    return Intl.getCanonicalLocales(tag).length > 0;
+  } catch {
+    return false;
+  }
+}
 
 export function chooseLanguage(next: Language): void {
   try {

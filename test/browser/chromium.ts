@@ -2,10 +2,10 @@ import { spawnSync } from "node:child_process";
 import { existsSync, globSync } from "node:fs";
 import { homedir } from "node:os";
 import { delimiter, join } from "node:path";
-import { type Browser, chromium, type LaunchOptions } from "playwright-core";
+import { type Browser, type BrowserContext, chromium, type LaunchOptions } from "playwright-core";
 import { TEST_ms } from "../limits.ts";
 
-/** The one without windows first: it opens a page for about half the work of a whole browser. */
+/** The one without windows first: it opens a page for less work than a whole browser. */
 const NAMES = [
   "chromium-headless-shell",
   "chromium",
@@ -73,6 +73,31 @@ export function launchChromium(how: HowToLaunch = {}): Promise<Browser> {
   return chromium.launch(launchOptions(how));
 }
 
+/** One that keeps what it sees in a folder, as people's do: the others' pages are those of a private window. */
+export function launchKeeping(folder: string): Promise<BrowserContext> {
+  return chromium.launchPersistentContext(folder, launchOptions({ webgl: false }));
+}
+
+const FEATURES_OFF = [
+  // The whole browser's, which has windows without showing them: two pages of its own for the address bar of each, and a
+  // process to spare. They are more than half the work of opening a page.
+  "WebUIOmniboxPopup",
+  "WebUIOmniboxAimPopup",
+  "SpareRendererForSitePerProcess",
+  // The last list is the one that counts, so it has those of the test tool's own that matter here: no haste to HTTPS, no
+  // waiting before the first drawing, nothing asked of the network.
+  "AvoidUnnecessaryBeforeUnloadCheckSync",
+  "DestroyProfileOnBrowserClose",
+  "HttpsFirstBalancedModeAutoEnable",
+  "HttpsUpgrades",
+  "MediaRouter",
+  "NetworkTimeServiceQuerying",
+  "OptimizationHints",
+  "PaintHolding",
+  "PreconnectToSearch",
+  "ThirdPartyStoragePartitioning",
+];
+
 function launchOptions({ webgl = true, mapOnly = false, debuggedAt }: HowToLaunch): LaunchOptions {
   const executablePath = findChromium();
   if (!executablePath) throw new Error("No Chromium: run node test/browser/chromium.ts");
@@ -85,6 +110,9 @@ function launchOptions({ webgl = true, mapOnly = false, debuggedAt }: HowToLaunc
         : ["--disable-3d-apis"]),
       ...(mapOnly ? ["--disable-gpu-compositing"] : []),
       ...(debuggedAt ? [`--remote-debugging-port=${debuggedAt}`] : []),
+      // Some systems' start scripts ask for it, and without a graphics card it is the slower way.
+      "--disable-gpu-rasterization",
+      `--disable-features=${FEATURES_OFF}`,
       "--disable-quic",
       "--no-first-run",
       "--disable-background-networking",

@@ -121,13 +121,13 @@ test("storage wiped under an open page: it says what is gone, goes on, and keeps
   await page.route("**/api/tunes", (route) => route.abort());
   await fillTune(page, 1.15);
   await page.locator("button.main").click();
-  await page.getByText(offline.waitingTitle).waitFor();
+  await page.getByRole("heading", { name: offline.waitingTitle }).waitFor();
   await field(page, "low.pump_Hz").fill("1.16");
 
   const session = await page.context().newCDPSession(page);
   await session.send("Storage.clearDataForOrigin", { origin: atlas.url, storageTypes: "all" });
   await page.locator(".notices").getByText(offline.wiped).waitFor();
-  await page.getByText(offline.waitingTitle).waitFor({ state: "detached" });
+  await page.getByRole("heading", { name: offline.waitingTitle }).waitFor({ state: "detached" });
   expect(await field(page, "low.pump_Hz").inputValue()).toBe("1.16");
 
   await page.unroute("**/api/tunes");

@@ -107,6 +107,17 @@ test("Spanish by choice, each language named in itself; the choice is remembered
   await close();
 });
 
+test("a browser that names what is no language to itself is answered in its language's usual way", async () => {
+  const { page, close } = await openPage(browser, "about:blank");
+  await page.addInitScript(() =>
+    Object.defineProperty(navigator, "languages", { get: () => ["en-US@posix", "en-US"] }),
+  );
+  await page.goto(atlas.url);
+  await page.locator(".end output").first().waitFor();
+  expect(await page.evaluate(() => document.documentElement.lang)).toBe("en");
+  await close();
+});
+
 /** Every text of some length in catalogues, those with blanks left out. */
 function sentencesOf(...catalogues: object[]): string[] {
   const LONG = 12;

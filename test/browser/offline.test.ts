@@ -1,4 +1,6 @@
-import { readFileSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import type { BrowserContext, BrowserContextOptions, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
 import { ANSWERS_CACHE } from "../../client/offline/names.ts";
@@ -9,15 +11,17 @@ import { shareWords } from "../../client/texts/share.ts";
 import type { Tune } from "../../model/tune.ts";
 import type { Health, ScalingAnswer } from "../../server/contract.ts";
 import { WAIT_ms } from "../limits.ts";
+import { launchKeeping } from "./chromium.ts";
 import { inventedTunes } from "./crowd.ts";
 import { axeFinds } from "./faults.ts";
 import { type Line, openLine } from "./line.ts";
 import { askedRates, choosePlace, field, mapDrawn, shownRates } from "./open-page.ts";
 import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
 import { mapBrowser, plainBrowser } from "./shared.ts";
+import { PHONE } from "./views.ts";
 
 // A telephone: the map lies below the screen, and is drawn only for the test that goes there.
-const VIEWPORT = { viewport: { width: 360, height: 740 }, deviceScaleFactor: 0.5 };
+const VIEWPORT = { viewport: PHONE, deviceScaleFactor: 0.5, locale: "en-US" };
 
 let atlas: RunningAtlas;
 let line: Line;
@@ -103,9 +107,16 @@ test("the page is installable: manifest, icons that are there, a service worker"
     const icon = await fetch(line.url + src);
     expect([icon.status, icon.headers.get("content-type")?.split(";")[0]]).toEqual([200, type]);
   }
+  // A private window installs nothing.
+  const folder = mkdtempSync(join(tmpdir(), "hypsotune-chromium-"));
+  context = await launchKeeping(folder);
+  page = await open();
+  await page.evaluate(() => navigator.serviceWorker.ready);
   const session = await context.newCDPSession(page);
   const { installabilityErrors } = await session.send("Page.getInstallabilityErrors");
   expect(installabilityErrors.map(({ errorId }) => errorId)).toEqual([]);
+  await context.close();
+  rmSync(folder, { recursive: true });
 });
 
 test("after one visit with the line cut: start tunes, place search, the map, charts, with the fit's version and age", async () => {
@@ -182,7 +193,7 @@ test("a tune shared without a network waits, arrives once, and its receipt is ke
   await fillTune(1.11);
   await button(shareWords.send).click();
   await page.getByText(offline.waits).waitFor();
-  await page.getByText(offline.waitingTitle).waitFor();
+  await page.getByRole("heading", { name: offline.waitingTitle }).waitFor();
   await notice(offline.waitingCount(1)).waitFor();
   expect(await tunes()).toBe(before);
 
@@ -193,7 +204,7 @@ test("a tune shared without a network waits, arrives once, and its receipt is ke
     .locator(".receipts li")
     .getByText(/1\.11 Hz and 3\.7 Hz/)
     .waitFor();
-  await page.getByText(offline.waitingTitle).waitFor({ state: "detached" });
+  await page.getByRole("heading", { name: offline.waitingTitle }).waitFor({ state: "detached" });
   expect(await tunes()).toBe(before + 1);
   await page.reload();
   await page.locator(".receipts li").waitFor();
@@ -234,7 +245,7 @@ test("what the atlas refuses of a tune that waited is said, and can be mended in
   await button(offline.sendNow).click();
   await page.locator(".receipts .error").waitFor();
   await button(offline.mend).click();
-  await page.getByText(offline.waitingTitle).waitFor({ state: "detached" });
+  await page.getByRole("heading", { name: offline.waitingTitle }).waitFor({ state: "detached" });
   expect(await field(page, "low.pump_Hz").inputValue()).toBe("1.13");
 });
 

@@ -20,6 +20,8 @@ export async function openPage(
 ): Promise<OpenPage> {
   const context = await browser.newContext({
     viewport: { width: 1280, height: 800 },
+    // Whatever this machine speaks.
+    locale: "en-US",
     // Keeping map and places for later would take most of the time; test/browser/offline.test.ts has the tests of it.
     serviceWorkers: "block",
     // A button that glides into view cannot be pressed until it rests.
