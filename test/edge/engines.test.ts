@@ -2,7 +2,7 @@ import { spawn, spawnSync } from "node:child_process";
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
+import { afterAll, beforeAll, describe, expect, onTestFinished, test, vi } from "vitest";
 import * as answers from "../../server/answers.ts";
 import { assembleEdge } from "../../server/edge.ts";
 import { servePage } from "../../server/static-files.ts";
@@ -20,8 +20,8 @@ interface Engine {
 
 const STEWARD_TOKEN = "steward-token-for-tests-only";
 
-async function libSql(): Promise<Engine> {
-  const atlas = await openTestAtlas({ stewardToken: STEWARD_TOKEN });
+async function libSql(newKeyDays: number): Promise<Engine> {
+  const atlas = await openTestAtlas({ stewardToken: STEWARD_TOKEN, newKeyDays });
   servePage(atlas.app, { pageDir: "dist", geographyDir: "data/geography", mapOrigins: [] });
   return { ask: async (path, init) => atlas.app.request(path, init), close: atlas.close };
 }
@@ -29,7 +29,7 @@ async function libSql(): Promise<Engine> {
 const WRANGLER = "node_modules/wrangler/bin/wrangler.js";
 const environment = { ...process.env, CI: "true", WRANGLER_SEND_METRICS: "false" };
 
-async function d1(): Promise<Engine> {
+async function d1(newKeyDays: number): Promise<Engine> {
   await assembleEdge();
   const state = mkdtempSync(join(tmpdir(), "hypsotune-edge-"));
   const where = ["--local", "--persist-to", state];
@@ -45,7 +45,7 @@ async function d1(): Promise<Engine> {
   const vars = [
     "ATLAS_SECRET:a secret for tests only",
     "WRITE_LIMIT:0",
-    "NEW_KEY_DAYS:0",
+    `NEW_KEY_DAYS:${newKeyDays}`,
     `STEWARD_TOKEN:${STEWARD_TOKEN}`,
   ].flatMap((given) => ["--var", given]);
   const child = spawn(
@@ -75,13 +75,15 @@ async function d1(): Promise<Engine> {
   };
 }
 
-describe.each([
+const ENGINES = [
   ["libSQL", libSql],
   ["workerd and D1", d1],
-] as const)("%s", (_, open) => {
+] as const;
+
+describe.each(ENGINES)("%s", (_, open) => {
   let engine: Engine;
   beforeAll(async () => {
-    engine = await open();
+    engine = await open(0);
   });
   afterAll(() => engine?.close());
 
@@ -213,3 +215,58 @@ describe.each([
     expect((await json("/api/health")).tunes).toBe(tunes);
   });
 });
+
+test.each(ENGINES)(
+  "%s: new contributors wait, and leave no trace when they withdraw; a steward lets one count",
+  async (_, open) => {
+    const engine = await open(6);
+    onTestFinished(() => engine.close());
+    const ask = (method: string, path: string, token?: string, body?: unknown) =>
+      engine.ask(`/api/${path}`, {
+        method,
+        headers: {
+          "Content-Type": "application/json",
+          ...(token !== undefined && { Authorization: `Bearer ${token}` }),
+        },
+        ...(body !== undefined && { body: JSON.stringify(body) }),
+      });
+    const tuneOf = (n: number) => ({ ...goodTune(n), site: { elevation_m: 1300 } });
+    const send = async (n: number) => {
+      const sent = await ask("POST", "tunes", undefined, tuneOf(n));
+      const { id, receipt, counts_from } = answers.submitted.parse(await sent.json());
+      return { id, receipt: receipt as string, counts_from: counts_from as string };
+    };
+    const waiting = async () => {
+      const answer = await ask("GET", "steward/waiting", STEWARD_TOKEN);
+      return steward.waitingAnswer.parse(await answer.json()).waiting;
+    };
+    const [first, second, third] = [await send(0), await send(1), await send(2)];
+    expect(first.counts_from < second.counts_from).toBe(true);
+    expect((await waiting()).map(({ crowded }) => crowded)).toEqual([false, true, true]);
+
+    const moved = await ask("PUT", `tunes/${third.id}`, third.receipt, tuneOf(3));
+    expect(moved.status).toBe(200);
+    expect((await ask("DELETE", `tunes/${second.id}`, second.receipt)).status).toBe(204);
+    expect(await waiting()).toHaveLength(2);
+
+    const reason = "A member of the club whose heater we tuned together.";
+    const name = (await waiting())[0]?.contributor;
+    const path = `steward/contributors/${name}/count`;
+    const counted = await ask("POST", path, STEWARD_TOKEN, { reason });
+    expect(steward.countedAnswer.parse(await counted.json())).toEqual({
+      contributor: name,
+      tunes: 1,
+    });
+    expect(await waiting()).toHaveLength(1);
+    await vi.waitFor(
+      async () => {
+        const fit = answers.publishedFit.parse(await (await ask("GET", "fit")).json());
+        expect(fit.groups[0]?.tunes).toBe(1);
+      },
+      { timeout: WAIT_ms, interval: 100 },
+    );
+    const csv = await (await ask("GET", "tunes.csv")).text();
+    expect([csv.includes(first.id), csv.includes(third.id)]).toEqual([true, false]);
+    expect((await ask("POST", "steward/publish", STEWARD_TOKEN, { reason })).status).toBe(409);
+  },
+);
