@@ -63,7 +63,7 @@ test.each([
     .toBe(!there.december);
   await field(page, "tuned_on").fill("2026-11");
   await expect.poll(async () => (await note.textContent())?.includes("not come yet")).toBe(false);
-  await close(CUT_OFF);
+  await close();
 });
 
 test("with a slow atlas the page says it is asking, and nothing in sight moves when the answer comes", async () => {
@@ -141,5 +141,5 @@ test("storage wiped under an open page: it says what is gone, goes on, and keeps
     .waitFor();
   await page.goto(`${atlas.url}/#/`);
   expect((await shownRates(page)).every((rate) => rate > 0)).toBe(true);
-  await close();
+  await close(CUT_OFF);
 });
