@@ -121,7 +121,7 @@ export const onsite = {
     out: "The flame went out",
     undo: "Undo the last press",
     leave: "Leave the sweep",
-    leaveSure: "Leave it and show what to set back",
+    leaveSure: "Leave it and show what to put back",
     stay: "Carry on with the sweep",
     seconds: (n: string) => `${n} s`,
     minutes: (n: string) => `${n} min`,

@@ -2,7 +2,7 @@
 export const styleWords = {
   title: "Signs and colours",
   intro:
-    "A surveyor's field sheet: warm paper, thin rules, tabular figures, the tints of heights on a map. These are the parts every view is made of.",
+    "Like a surveyor's field sheet: warm paper, thin lines, figures of equal width, a map's colours of elevation. These are the parts every view is made of.",
   type: "Type",
   heading: "A heading",
   subheading: "A heading within a part",

@@ -49,7 +49,7 @@ export const logbookWords: typeof import("../en/logbook.ts").logbookWords = {
     fuel: "Combustible desde la última entrada, L (opcional)",
     notes: "Notas (opcional)",
     photo: "Foto (opcional)",
-    photoHint: "Se reduce, y se borra lo que la cámara escribió sobre lugar y aparato.",
+    photoHint: "Se reduce, y se borra lo que la cámara escribió sobre el lugar y el dispositivo.",
     photoDrop: "Quitar la foto",
     photoBad: "Este archivo no es una imagen legible.",
     photoAlt: (when: string) => `Foto de la entrada del ${when}`,

@@ -2,7 +2,7 @@
 export const styleWords: typeof import("../en/style.ts").styleWords = {
   title: "Signos y colores",
   intro:
-    "La hoja de campo de un topógrafo: papel cálido, líneas finas, cifras de igual ancho, los tintes de altura de un mapa. De estas partes está hecha cada vista.",
+    "Como la hoja de campo de un topógrafo: papel cálido, líneas finas, cifras de igual ancho, los colores de altitud de un mapa. De estas partes está hecha cada vista.",
   type: "Letra",
   heading: "Un título",
   subheading: "Un título dentro de una parte",
