@@ -57,6 +57,8 @@ function App() {
       window.scrollTo(0, 0);
     };
     addEventListener("hashchange", onHash);
+    // The address may have changed since the first drawing.
+    setView(viewInAddress());
     return () => removeEventListener("hashchange", onHash);
   }, []);
   // Before the view's own effects: a page within a view puts its name in front.

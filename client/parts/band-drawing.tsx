@@ -4,8 +4,8 @@ import { t } from "../texts/app.ts";
 import { formatFineRate } from "../units.ts";
 
 const WIDTH = 220;
-const HEIGHT = 76;
-const MIDDLE = 37;
+const HEIGHT = 83;
+const MIDDLE = 41;
 /** Half the width of a figure below its tick. */
 const HALF_FIGURE = 20;
 const MOST_TICKS = 5;
@@ -58,7 +58,7 @@ export function BandDrawing({ answer, now_Hz }: { answer: StartEnd; now_Hz?: num
           <path class="band-now" d={`M${x(nowAt)} ${MIDDLE - 6}l-7 -12h14z`} />
           <text
             x={x(nowAt) + (x(nowAt) > WIDTH / 2 ? 8 : -8)}
-            y={15}
+            y={20}
             text-anchor={x(nowAt) > WIDTH / 2 ? "end" : "start"}
           >
             {t.answer.now(formatFineRate(now_Hz))}
@@ -68,7 +68,7 @@ export function BandDrawing({ answer, now_Hz }: { answer: StartEnd; now_Hz?: num
       {ticks.map((value) => (
         <g key={value}>
           <line class="tick" x1={x(value)} x2={x(value)} y1={MIDDLE + 17} y2={MIDDLE + 22} />
-          <text x={x(value)} y={HEIGHT - 3} text-anchor="middle">
+          <text x={x(value)} y={HEIGHT - 5} text-anchor="middle">
             {figure(value)}
           </text>
         </g>

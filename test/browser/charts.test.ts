@@ -308,16 +308,13 @@ test("without tunes every band is seen: that of most heaters lies over no wider 
   );
   await page.goto(empty.url);
   await page.locator(".band-drawing").first().waitFor();
+  // The first view draws the bands of heaters alone; the average's is a figure there.
   for (const drawing of await page.locator(".band-drawing").all()) {
-    const fills = await drawing
+    const names = await drawing
       .locator("rect")
-      .evaluateAll((bars) =>
-        bars.map((bar) => [bar.getAttribute("class"), getComputedStyle(bar).fill]),
-      );
-    expect(fills.map(([name]) => name)).toEqual(["band-outer", "band-inner", "edge-mean"]);
-    expect(fills.at(-1)?.[1]).toBe("none");
+      .evaluateAll((bars) => bars.map((bar) => bar.getAttribute("class")));
+    expect(names).toEqual(["band-outer", "band-inner"]);
   }
-  expect(await page.locator("dt.key-mean.by-edges").count()).toBe(2);
   await close();
 });
 
