@@ -60,7 +60,7 @@ export class FitKeeper {
   #refusal: Refusal | null = null;
   /** Hash of the rows of the newest refused version: they need not be fitted again. */
   #refused_rows = "";
-  #read_at = Number.NEGATIVE_INFINITY;
+  #read_at: number | undefined;
   #refreshing: Promise<void> | null = null;
   #again = false;
   #soon: ReturnType<typeof setTimeout> | undefined;
@@ -73,8 +73,10 @@ export class FitKeeper {
 
   /** The complete published version at this moment; read from the database when too old. */
   async current(): Promise<PublishedFit> {
-    const age = this.#options.now().getTime() - this.#read_at;
-    if (age > this.#options.believe_ms) await this.#read();
+    const { now, believe_ms } = this.#options;
+    if (this.#read_at === undefined || now().getTime() - this.#read_at > believe_ms) {
+      await this.#read();
+    }
     return this.#version;
   }
 
