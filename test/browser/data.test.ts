@@ -7,7 +7,7 @@ import type { StudyReport, StudyScenario } from "../../client/study/report.ts";
 import { t } from "../../client/texts/app.ts";
 import { b } from "../../client/texts/bands.ts";
 import { dataWords } from "../../client/texts/data.ts";
-import { shortEstimatorName } from "../../client/texts/estimators.ts";
+import { estimatorName, shortEstimatorName } from "../../client/texts/estimators.ts";
 import { format } from "../../client/units.ts";
 import type { GroupFit, PublishedFit } from "../../model/fit/group.ts";
 import { axeFinds, sideways } from "./faults.ts";
@@ -114,7 +114,7 @@ test("charts and tables of every family show the report's own figures", async ()
     ]);
     expect(await tableRows(page, b.errorTable)).toEqual(
       scenario.results.map(({ estimator, rmse_pct }) => [
-        estimator,
+        estimatorName(estimator),
         ...rmse_pct.map((rmse) => format(rmse, 1)),
       ]),
     );
