@@ -133,7 +133,7 @@ function ownRows(group: GroupFit, tunes: readonly NamedTune[]): OwnRow[] {
   }));
 }
 
-/** @example listed([1, 2, 4]) // "1, 2 and 4" */
+/** "1, 2 and 4" */
 function listed(names: readonly number[]): string {
   return `${names.slice(0, -1).join(", ")} and ${names.at(-1)}`;
 }

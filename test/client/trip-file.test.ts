@@ -45,10 +45,10 @@ test("CSV that is wrong is refused as a whole, with its line and the reason", ()
     [`${head}Pass,,-9,,\n`, 2, /neither an elevation nor a position/],
     [`${head}Pass,2300\n`, 2, /fields/],
     [`${head}"Pass,2300,-9,,\n`, undefined, /quotation mark/],
-    ["stop,height\nPass,2300\n", 1, /head line/],
+    ["stop,height\nPass,2300\n", 1, /header line/],
     [head, undefined, /no stop/],
     ["", undefined, /empty/],
-    ["\u0000\u0001\u0002", undefined, /no text/],
+    ["\u0000\u0001\u0002", undefined, /not text/],
     [head + "Pass,2300,,,\n".repeat(101), undefined, /101 stops/],
   ];
   for (const [text, line, reason] of wrong) {
@@ -98,7 +98,7 @@ test("GeoJSON that is wrong is refused with its line", () => {
   expect(swapped.message).toMatch(/lat must be/);
   expect(swapped.line).toBeGreaterThan(10);
   for (const text of ["[]", "{}", '{"type":"Topology"}', '{"type":"FeatureCollection"}']) {
-    expect(refusal(text).message).toMatch(/no GeoJSON/);
+    expect(refusal(text).message).toMatch(/not GeoJSON/);
   }
   expect(refusal(collection(null)).message).toMatch(/number 1/);
   expect(refusal(collection(point(["8", 46]))).message).toMatch(/two numbers/);

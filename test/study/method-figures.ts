@@ -78,15 +78,7 @@ function ownHeatersOf({ own_heaters }: StudyReport): string {
 }
 
 function ablationOf({ ablation }: StudyReport): string {
-  const header = [
-    "part",
-    "crowd",
-    "runs",
-    "error, %",
-    "95 % mean band held",
-    "95 % new-heater band held",
-    "its ± %",
-  ];
+  const header = ["part", "crowd", "runs", "error", "mean", "new", "±"];
   const rows = ablation.map(({ part, scenario, runs, with_it, without_it }) => [
     part,
     `\`${scenario}\``,
@@ -100,14 +92,7 @@ function ablationOf({ ablation }: StudyReport): string {
 
 function alarmsOf({ alarms }: StudyReport): string {
   const codes = Object.keys(THRESHOLDS);
-  const header = [
-    "generator",
-    "who comes",
-    "versions",
-    "any alarm",
-    ...codes,
-    "crowds with an alarm",
-  ];
+  const header = ["generator", "who comes", "versions", "any", ...codes, "crowds"];
   const rows = alarms.map((of) => [
     of.generator,
     of.liar ? "one liar, key by key" : "honest owners",
