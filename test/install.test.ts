@@ -79,3 +79,12 @@ test("if that Node is not there, the installation fails and says what to do", as
   expect(good).toBe(false);
   expect(sentence).toContain("npm rebuild node");
 });
+
+test("a CHROMIUM that is not there is said before the browser tests look for it one by one", () => {
+  const { status, stderr } = spawnSync(process.execPath, ["test/browser/chromium.ts"], {
+    encoding: "utf8",
+    env: { ...process.env, CHROMIUM: "/nowhere/chromium" },
+  });
+  expect(stderr.trim()).toBe("CHROMIUM is set to /nowhere/chromium, and no such file is there.");
+  expect(status).toBe(1);
+});

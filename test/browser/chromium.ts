@@ -36,9 +36,14 @@ export function findChromium(): string | undefined {
   return [...onPath, ...USUAL_PLACES, ...downloaded].find(existsSync);
 }
 
-/** Finds a Chromium, or gets one: by the test tool's own download, then by the system's package manager. */
-function ensureChromium(): void {
-  if (findChromium()) return;
+/**
+ * Finds a Chromium, or gets one: by the test tool's own download, then by the system's package manager. Otherwise says why
+ * there is none.
+ */
+function ensureChromium(): string | undefined {
+  if (findChromium()) return undefined;
+  if (process.env.CHROMIUM)
+    return `CHROMIUM is set to ${process.env.CHROMIUM}, and no such file is there.`;
   const attempts: [command: string, args: string[]][] = [
     ["node_modules/.bin/playwright-core", ["install", "--only-shell", "chromium"]],
     ...(process.getuid?.() === 0
@@ -49,15 +54,15 @@ function ensureChromium(): void {
         ] as [string, string[]][])
       : []),
   ];
+  let said = "";
   for (const [command, args] of attempts) {
     console.log(`No Chromium found; trying: ${command} ${args.join(" ")}`);
-    spawnSync(command, args, { stdio: ["ignore", "inherit", "inherit"], timeout: TEST_ms });
-    if (findChromium()) return;
+    const { stdout, stderr } = spawnSync(command, args, { encoding: "utf8", timeout: TEST_ms });
+    if (findChromium()) return undefined;
+    // Pages of it, and of no interest if another way leads there.
+    said += `${stdout ?? ""}${stderr ?? ""}`;
   }
-  console.error(
-    "The browser tests need a Chromium. Install one (Debian: apt-get install chromium-headless-shell), or set CHROMIUM to its path.",
-  );
-  process.exit(1);
+  return `${said}\nThe browser tests need a Chromium. Install one (Debian: apt-get install chromium-headless-shell), or set CHROMIUM to its path.`;
 }
 
 interface HowToLaunch {
@@ -122,4 +127,8 @@ function launchOptions({ webgl = true, mapOnly = false, debuggedAt }: HowToLaunc
   };
 }
 
-if (import.meta.main) ensureChromium();
+if (import.meta.main) {
+  const why = ensureChromium();
+  if (why) console.error(why);
+  process.exitCode = why ? 1 : 0;
+}
