@@ -96,7 +96,8 @@ function installable() {
       id: "/",
       name: "Hypsotune",
       short_name: "Hypsotune",
-      description: "Start tunes for small diesel air heaters at any place, with confidence bands.",
+      description:
+        "Starting settings for small diesel air heaters at any place, with confidence bands.",
       start_url: "/",
       display: "standalone",
       background_color: "#f4f0e4",

@@ -59,7 +59,7 @@ export const t: typeof import("../en/app.ts").t = {
   site: {
     title: "Dónde",
     place: "Lugar",
-    placeHint: "Población, puerto de montaña o campamento",
+    placeHint: "Población, paso o campamento",
     elevation: "Altitud",
     positionLabel: "O donde estás",
     position: "Usar mi ubicación",

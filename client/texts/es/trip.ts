@@ -65,7 +65,7 @@ export const trip: typeof import("../en/trip.ts").trip = {
   result: {
     title: "A lo largo del viaje",
     kept: "Mostrar la desviación de",
-    oneTune: "un solo ajuste para todas las paradas",
+    oneTune: "un ajuste para todo el viaje",
     fewest: (n) => `el menor número de ajustes: ${n}`,
     tuneOf: (n, name) => `ajuste de la parada ${n}, ${name}`,
     stop: "Parada",
