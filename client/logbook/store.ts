@@ -43,8 +43,13 @@ function open(): Promise<IDBPDatabase<Schema>> {
 /** @throws NotKept when the browser forbids storage */
 export async function logbook(): Promise<Logbook> {
   return orNotKept(async () => {
-    const db = await open();
-    const [heaters, entries] = await Promise.all([db.getAll("heaters"), db.getAll("entries")]);
+    const transaction = (await open()).transaction(["heaters", "entries"]);
+    const [heaters, entries] = await Promise.all([
+      transaction.objectStore("heaters").getAll(),
+      transaction.objectStore("entries").getAll(),
+      // Storage wiped meanwhile aborts it, which somebody has to hear.
+      transaction.done,
+    ]);
     heaters.sort((a, b) => a.name.localeCompare(b.name) || order(a.id, b.id));
     entries.sort((a, b) => order(a.at, b.at) || order(a.id, b.id));
     return { heaters, entries };
@@ -52,7 +57,10 @@ export async function logbook(): Promise<Logbook> {
 }
 
 export async function entryById(id: string): Promise<LogbookEntry | undefined> {
-  return orNotKept(async () => (await open()).get("entries", id));
+  return orNotKept(async () => {
+    const { store, done } = (await open()).transaction("entries");
+    return (await Promise.all([store.get(id), done]))[0];
+  });
 }
 
 /** @throws NotKept, and nothing is changed then */
@@ -118,9 +126,9 @@ async function changing(
   await orNotKept(async () => {
     const { heaters, entries, done } = writable(await open());
     // A full disk aborts every request; only the transaction itself knows why.
-    await Promise.allSettled(work(heaters, entries));
-    await done;
-    const count = await (await open()).count("entries");
+    await Promise.all([done, Promise.allSettled(work(heaters, entries))]);
+    const counted = (await open()).transaction("entries");
+    const [count] = await Promise.all([counted.store.count(), counted.done]);
     remember(COUNT_KEPT_AS, count);
   });
   // Asked once there is something to lose; the browser decides, some ask the person.

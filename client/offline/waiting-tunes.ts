@@ -41,8 +41,8 @@ export async function keepWaiting(waiting: WaitingTune): Promise<boolean> {
       // On the disk before it is sent: a crash of the machine must not make a second key.
       durability: "strict",
     });
-    await transaction.store.put(waiting);
-    await transaction.done;
+    // A transaction that is broken off says so twice: of what was asked, and of itself.
+    await Promise.all([transaction.store.put(waiting), transaction.done]);
     return true;
   } catch {
     return false;
@@ -51,7 +51,8 @@ export async function keepWaiting(waiting: WaitingTune): Promise<boolean> {
 
 export async function waitingTunes(): Promise<WaitingTune[]> {
   try {
-    const all = await (await open()).getAll("waiting");
+    const { store, done } = (await open()).transaction("waiting");
+    const [all] = await Promise.all([store.getAll(), done]);
     return all.sort((a, b) => (a.kept_on < b.kept_on ? -1 : 1));
   } catch {
     return [];
