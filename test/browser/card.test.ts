@@ -4,12 +4,13 @@ import { PAPERS } from "../../client/card/card-choice.ts";
 import { cardWords } from "../../client/texts/card.ts";
 import { tuneAt } from "../../model/card/card-table.ts";
 import { ENDS, type End, type PublishedFit } from "../../model/fit/group.ts";
-import { axeFinds, sideways } from "./faults.ts";
+import { faultsAt } from "./faults.ts";
 import { openLine } from "./line.ts";
 import { CUT_OFF, field, openPage } from "./open-page.ts";
 import { readPdf } from "./pdf.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
 import { demoAtlas, emptyAtlas, plainBrowser } from "./shared.ts";
+import { PHONE } from "./views.ts";
 
 let browser: Browser;
 let atlas: RunningAtlas;
@@ -246,13 +247,8 @@ test("the print button prints, and on paper there is nothing but the card", asyn
 
 test("accessible in both themes, from 360 to 2,560 px, never scrolling sideways; a range the wrong way round is refused", async () => {
   const { page, close } = await openCard();
-  for (const viewport of [
-    { width: 360, height: 740 },
-    { width: 2560, height: 1200 },
-  ]) {
-    await page.setViewportSize(viewport);
-    expect(await axeFinds(page), `${viewport.width} px`).toEqual([]);
-    expect(await sideways(page), `${viewport.width} px`).toBe(0);
+  for (const viewport of [PHONE, { width: 2560, height: 1200 }]) {
+    expect(await faultsAt(page, [viewport])).toEqual([]);
     for (const paper of PAPERS) {
       await field(page, "paper").selectOption(paper);
       await page.locator(`[data-paper=${paper}]`).waitFor();

@@ -10,11 +10,11 @@ import { dataWords } from "../../client/texts/data.ts";
 import { estimatorName, shortEstimatorName } from "../../client/texts/estimators.ts";
 import { format } from "../../client/units.ts";
 import type { GroupFit, PublishedFit } from "../../model/fit/group.ts";
-import { axeFinds, sideways } from "./faults.ts";
+import { faultsAt } from "./faults.ts";
 import { openPage } from "./open-page.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
 import { demoAtlas, plainBrowser } from "./shared.ts";
-import { SIZES } from "./views.ts";
+import { LAPTOP, PHONE } from "./views.ts";
 
 const STUDY = report as StudyReport;
 
@@ -307,19 +307,13 @@ for (const name of ["bands", "method"] as const) {
       ? page.locator(".study-chart").last()
       : page.locator(".method table").last()
     ).waitFor();
-    for (const viewport of SIZES) {
-      await page.setViewportSize(viewport);
-      expect(await axeFinds(page), `${viewport.width} px`).toEqual([]);
-      expect(await sideways(page), `${viewport.width} px`).toBe(0);
-      const small = await page
-        .locator("button:not(.skip), select, a")
-        .evaluateAll((all) =>
-          all
-            .filter((one) => one.getBoundingClientRect().height < 43.5)
-            .map((one) => one.outerHTML),
-        );
-      expect(small).toEqual([]);
-    }
+    expect(await faultsAt(page, [LAPTOP, PHONE])).toEqual([]);
+    const small = await page
+      .locator("button:not(.skip), select, a")
+      .evaluateAll((all) =>
+        all.filter((one) => one.getBoundingClientRect().height < 43.5).map((one) => one.outerHTML),
+      );
+    expect(small).toEqual([]);
     await close();
   });
 }

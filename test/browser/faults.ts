@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { AxeBuilder } from "@axe-core/playwright";
-import type { Page } from "playwright-core";
+import type { Page, ViewportSize } from "playwright-core";
 import { THEMES } from "./views.ts";
 
 /** The packed one, since each page reads it anew for each look. */
@@ -35,6 +35,27 @@ export async function axeFinds(
     const { violations } = await axe.analyze();
     for (const { id, nodes } of violations)
       found.push(...nodes.map(({ html }) => `${colorScheme}, ${id}: ${html}`));
+  }
+  return found;
+}
+
+/**
+ * What axe finds at each size, and whether the page can be scrolled sideways there. The dark theme's contrast is looked at
+ * once: a size changes no colour, and of a long page it takes as much as all the rest.
+ */
+export async function faultsAt(
+  page: Page,
+  sizes: readonly ViewportSize[],
+  within?: string,
+): Promise<string[]> {
+  const found: string[] = [];
+  for (const [i, size] of sizes.entries()) {
+    await page.setViewportSize(size);
+    const themes = i === 0 ? THEMES : (["light"] as const);
+    const faults = await axeFinds(page, { ...(within && { within }), themes });
+    const px = await sideways(page);
+    if (px !== 0) faults.push(`scrolls sideways by ${px} px`);
+    found.push(...faults.map((fault) => `${size.width} px: ${fault}`));
   }
   return found;
 }

@@ -6,11 +6,12 @@ import { logbookWords as words } from "../../client/texts/logbook.ts";
 import { shareWords } from "../../client/texts/share.ts";
 import type { Tune } from "../../model/tune.ts";
 import type { Health } from "../../server/contract.ts";
-import { axeFinds, sideways } from "./faults.ts";
+import { faultsAt } from "./faults.ts";
 import { type Line, openLine } from "./line.ts";
 import { CUT_OFF, openPage } from "./open-page.ts";
 import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
 import { plainBrowser } from "./shared.ts";
+import { LAPTOP, PHONE } from "./views.ts";
 
 let browser: Browser;
 let atlas: RunningAtlas;
@@ -64,14 +65,6 @@ async function logTune(page: Page, change: Record<string, string> = {}): Promise
   await page.getByText(words.entry.kept).waitFor();
 }
 
-async function axe(page: Page): Promise<void> {
-  for (const width of [360, 1280]) {
-    await page.setViewportSize({ width, height: 800 });
-    expect(await axeFinds(page, { within: ".logbook" }), `${width} px`).toEqual([]);
-    expect(await sideways(page), `${width} px`).toBe(0);
-  }
-}
-
 async function exported(page: Page, name: string): Promise<string> {
   const [download] = await Promise.all([page.waitForEvent("download"), button(page, name).click()]);
   return readFileSync(await download.path(), "utf8");
@@ -89,7 +82,7 @@ const PICTURE = Buffer.from(
 test("heater, tune with photo, cleaning, note; exported, wiped, brought back the same; axe empty and full", async () => {
   const { page, close } = await openLogbook();
   await page.getByText(words.empty).waitFor();
-  await axe(page);
+  expect(await faultsAt(page, [PHONE, LAPTOP], ".logbook")).toEqual([]);
   await addHeater(page, "Trailer, =one");
 
   await button(page, words.entry.add.tune).click();
@@ -126,7 +119,7 @@ test("heater, tune with photo, cleaning, note; exported, wiped, brought back the
   await button(page, words.entry.photoDrop).waitFor();
   await button(page, words.entry.save).click();
   await entries(page).locator("img.photo").waitFor();
-  await axe(page);
+  expect(await faultsAt(page, [PHONE, LAPTOP], ".logbook")).toEqual([]);
 
   // Removed and taken back.
   await entries(page)

@@ -1,7 +1,7 @@
 import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { decode, encode } from "fast-png";
 import type { Browser, Page } from "playwright-core";
-import { openPage } from "./open-page.ts";
+import { openPage, rendered } from "./open-page.ts";
 import { demoAtlas, plainBrowser } from "./shared.ts";
 import { SIZES, shown, THEMES, VIEWS } from "./views.ts";
 
@@ -108,12 +108,7 @@ async function settled(page: Page): Promise<Uint8Array> {
 
 /** Settles once what the screen shows of the land is drawn; another theme reaches it two frames later. */
 async function landDrawn(page: Page): Promise<void> {
-  await page.evaluate(
-    () =>
-      new Promise((next) =>
-        requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(next))),
-      ),
-  );
+  await rendered(page);
   await page.waitForFunction(() =>
     [...document.querySelectorAll("[data-state=loading], [data-drawn=no]")].every(
       (waiting) => waiting.getBoundingClientRect().top >= innerHeight,

@@ -29,7 +29,6 @@ async function comeNear(page: Page, place: string): Promise<void> {
   await choosePlace(page, place, new RegExp(place));
   const nearer = page.getByRole("button", { name: "Zoom in" });
   while (await nearer.isEnabled()) await nearer.click();
-  await page.waitForTimeout(100);
   await mapDrawn(page);
 }
 

@@ -60,7 +60,6 @@ describe("one map, drawn once", () => {
     await page.getByLabel(mapWords.end).selectOption("low");
     await page.getByLabel(mapWords.shown).selectOption("rate");
     await field(page, "air.temperature_C").fill("");
-    await page.waitForTimeout(100);
     await mapDrawn(page);
   });
 
@@ -76,7 +75,6 @@ describe("one map, drawn once", () => {
     ] as const) {
       await page.getByLabel(mapWords.end).selectOption(end);
       await field(page, "air.temperature_C").fill(String(temperature_C ?? ""));
-      await page.waitForTimeout(100);
       await mapDrawn(page);
       const legend = await legendOf(page);
       const colours: Colour[] = [];
@@ -120,7 +118,6 @@ describe("one map, drawn once", () => {
     expect(apart(sea, [185, 205, 216])).toBeLessThan(3);
     // Nobody of the crowd has tuned in the air that −40 °C makes of a plain.
     await field(page, "air.temperature_C").fill("-40");
-    await page.waitForTimeout(100);
     await mapDrawn(page);
     expect(dark(await coloursAt(page, GROUND.siberia))).toBeGreaterThan(0.1);
   });
@@ -143,7 +140,6 @@ describe("one map, drawn once", () => {
     expect(await slider.getAttribute("aria-valuetext")).toBe("−38 °F");
     await standard.check();
     expect(await field(page, "air.temperature_C").inputValue()).toBe("");
-    await page.waitForTimeout(100);
     await mapDrawn(page);
     expect(apart(middle(await coloursAt(page, GROUND.siberia)), before)).toBeLessThan(3);
   });
@@ -151,7 +147,6 @@ describe("one map, drawn once", () => {
   test("the other look tells how sure it is, with its own legend, hatched as before", async () => {
     const { page } = drawn;
     await page.getByLabel(mapWords.shown).selectOption("sure");
-    await page.waitForTimeout(100);
     await mapDrawn(page);
     const legend = await legendOf(page);
     for (const [lat, lon] of Object.values(GROUND)) {

@@ -108,8 +108,19 @@ export async function choosePlace(page: Page, typed: string, listed: RegExp): Pr
   await page.keyboard.press("Enter");
 }
 
+/** Waits until what was pressed or typed has reached all of the page: effects come a frame and a task later. */
+export function rendered(page: Page): Promise<void> {
+  return page.evaluate(
+    () =>
+      new Promise((next) =>
+        requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(next))),
+      ),
+  );
+}
+
 /** Brings the map near the screen, for it is drawn only there, and waits until it has all it shows. */
 export async function mapDrawn(page: Page): Promise<void> {
+  await rendered(page);
   await page.locator(".map").scrollIntoViewIfNeeded();
   await page.locator('.map[aria-busy="false"]').waitFor();
 }

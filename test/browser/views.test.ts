@@ -7,10 +7,11 @@ import { shareWords } from "../../client/texts/share.ts";
 import { trip } from "../../client/texts/trip.ts";
 import { SAFETY } from "../../model/safety.ts";
 import type { StartTune } from "../../model/start.ts";
-import { axeFinds, sideways } from "./faults.ts";
+import { faultsAt } from "./faults.ts";
 import { askedRates, field, openFiner, openPage, shownRates } from "./open-page.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
 import { demoAtlas, emptyAtlas, plainBrowser } from "./shared.ts";
+import { LAPTOP, PHONE } from "./views.ts";
 
 let browser: Browser;
 let demo: RunningAtlas;
@@ -57,18 +58,11 @@ const VIEWS: Record<string, (page: Page) => Promise<unknown>> = {
   data: (page) => page.getByText(dataWords.privacy).waitFor(),
 };
 
-const WIDE = { width: 1280, height: 640 };
-const NARROW = { width: 360, height: 740 };
-
 for (const [view, fill] of Object.entries(VIEWS)) {
   test(`${view}: accessible in both themes, wide and narrow; never scrolls sideways; large targets; cautions`, async () => {
     const { page, close } = await openPage(browser, `${demo.url}/#/${view}`);
     await fill(page);
-    for (const viewport of [WIDE, NARROW]) {
-      await page.setViewportSize(viewport);
-      expect(await axeFinds(page), `${viewport.width} px`).toEqual([]);
-      expect(await sideways(page), `${viewport.width} px`).toBe(0);
-    }
+    expect(await faultsAt(page, [LAPTOP, PHONE])).toEqual([]);
     expect(await smallTargets(page)).toEqual([]);
     await page.getByText(SAFETY.notice).waitFor();
     await close();
