@@ -4,7 +4,7 @@ import { type FitRow, xOf } from "./fit/row.ts";
 import { asideOf, residualOf } from "./fit/standing.ts";
 
 /** Below so many owners everything is news. */
-const ENOUGH = 8;
+export const ENOUGH = 8;
 
 /** So many versions are looked back over. */
 export const LOOKED_BACK = 20;
@@ -27,7 +27,7 @@ const ALLOWANCE = 0.5;
 const MORE_COPIES = 0.1;
 
 /** Where in x = ln(density/1.225) a drift is looked for: at the sea, and at about 3,500 m. */
-const LOOKED_AT = [0, -0.35];
+export const LOOKED_AT = [0, -0.35];
 
 /**
  * What a steward should look at in a new version.

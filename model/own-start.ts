@@ -51,21 +51,18 @@ export function ownStartTune(
 ): OwnStartTune {
   const start = startTune(fit, question);
   const { known, set_aside } = knownHeater(fit, question, own_tunes);
+  const own = centred(fit, question, known);
   const endOf = (end: End): OwnEnd => {
-    const { fan_rpm } = start[end];
-    const { next, best } = known[end].at(start.air);
-    const inHz = (mixture: Mixture) =>
-      bandsOf(mixture, NEW_HEATER_LEVELS).map((band) => times(band, fan_rpm / 1000));
-    const { pump_Hz, pump_Hz_exact } = own[end];
+    const { fan_rpm, pump_Hz, pump_Hz_exact, new_heater_bands_Hz } = own[end];
+    const { best } = known[end].at(start.air);
     return {
       fan_rpm,
       pump_Hz,
       pump_Hz_exact,
-      next_tune_bands_Hz: inHz(next),
-      best_bands_Hz: inHz(best),
+      next_tune_bands_Hz: new_heater_bands_Hz,
+      best_bands_Hz: bandsOf(best, NEW_HEATER_LEVELS).map((band) => times(band, fan_rpm / 1000)),
     };
   };
-  const own = centred(fit, question, known);
   return {
     ...start,
     own_heater: {

@@ -1,5 +1,6 @@
 import type { Version } from "../db/fits.ts";
 import type { Refusal } from "../db/refusal.ts";
+import { ENOUGH, LOOKED_AT } from "../model/alarms.ts";
 import { averageAt } from "../model/fit/bands.ts";
 import type { Alarm as AlarmCode, GroupFit, PublishedFit } from "../model/fit/group.ts";
 import { exp } from "../model/ln-exp.ts";
@@ -14,10 +15,6 @@ import type { Alarm } from "./contract.ts";
 const FREEZING: readonly AlarmCode["code"][] = ["drift", "second_crowd", "copies"];
 /** An average tune moves no further in a week by itself: a patient liar among ten owners moves it by more. */
 const MOST_MOVED = 0.02;
-/** Below so many owners everything is news. */
-const ENOUGH = 8;
-/** Where in x = ln(density/1.225) moves are looked for: at the sea, and at about 3,500 m; in between they are smaller. */
-const LOOKED_AT = [0, -0.35];
 const WEEK_ms = 7 * 86_400_000;
 
 /**

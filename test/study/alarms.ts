@@ -13,6 +13,8 @@ import { tradeCrowd } from "./trade/crowd.ts";
 /** Honest owners when one begins to look, and versions from then on, each of one owner more. */
 const CROWDS = [10, 40, 150];
 const VERSIONS = 20;
+/** Versions that one growing crowd is looked at in. */
+export const VERSIONS_EACH = CROWDS.length * VERSIONS;
 const MOST = Math.max(...CROWDS) + VERSIONS;
 
 /** A patient liar sends one tune from up high a version, each under a new key, so many times too rich. */

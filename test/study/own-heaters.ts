@@ -11,7 +11,7 @@ import { tradeRows } from "./scenarios/trade.ts";
 import { tradeCrowd } from "./trade/crowd.ts";
 
 const OWN_TUNES = [0, 1, 2, 3, 6];
-const HEATERS_EACH = 40;
+export const HEATERS_EACH = 40;
 const X = [0, 3000, 4500].map((m) => lnRatio(standardDensity(m)));
 
 /** A heater that can be tuned again, and its best setting. */

@@ -4,15 +4,15 @@ import { parseArgs } from "node:util";
 import { METHOD_PAGE, withFigures } from "./method-figures.ts";
 import { progressOn } from "./progress.ts";
 import { SCENARIOS } from "./scenarios/all.ts";
-import { study } from "./study.ts";
+import { planOf, study } from "./study.ts";
 import { breakdownTable, tableOf } from "./table.ts";
 
 const REPORT = "client/study/report.json";
 const SEED = 20261125;
-const USAGE = `npm run study -- [--full] [--only PART-OF-ID] [--runs NUMBER] [--out FILE] [--list] [--figures]
+const USAGE = `npm run study -- [--full] [--only PART-OF-ID] [--runs NUMBER] [--out FILE] [--list] [--figures] [--again]
 Simulates how well bands hold and what mistakes do, writes ${REPORT} and the tables of ${METHOD_PAGE}.
 --full: more runs. --only: scenarios whose id holds the text. --runs: so many of each. With either of the two the report
-is written only with --out. --list: the scenarios.
+is written only with --out. --again: the scenarios and runs of the report that is kept. --list: the scenarios.
 --figures: no simulation, only the tables again, from the report as it is.`;
 
 function options() {
@@ -25,6 +25,7 @@ function options() {
         out: { type: "string" },
         list: { type: "boolean", default: false },
         figures: { type: "boolean", default: false },
+        again: { type: "boolean", default: false },
       },
     }).values;
   } catch (error) {
@@ -33,12 +34,21 @@ function options() {
   }
 }
 
-const { full, only, runs, out = only || runs ? undefined : REPORT, list, figures } = options();
+const {
+  full,
+  only,
+  runs,
+  out = only || runs ? undefined : REPORT,
+  list,
+  figures,
+  again,
+} = options();
 if (figures) {
   writeFigures();
   process.exit(0);
 }
-const scenarios = SCENARIOS.filter(({ id }) => id.includes(only));
+const kept = again ? planOf(JSON.parse(readFileSync(REPORT, "utf8"))) : undefined;
+const scenarios = (kept?.scenarios ?? SCENARIOS).filter(({ id }) => id.includes(only));
 if (list) {
   for (const { id, title } of SCENARIOS) console.log(`${id}: ${title}`);
   process.exit(0);
@@ -52,6 +62,7 @@ if (runs !== undefined && !(Number.isInteger(Number(runs)) && Number(runs) > 0))
   process.exit(2);
 }
 const report = await study({
+  ...kept,
   scenarios,
   size: full ? "full" : "quick",
   seed: SEED,

@@ -5,7 +5,7 @@ import { oneRun } from "./one-run.ts";
 import { FIXED, seeded } from "./population.ts";
 import { SCENARIOS, scenarioOf } from "./scenarios/all.ts";
 import type { Scenario } from "./scenarios/scenario.ts";
-import { study } from "./study.ts";
+import { planOf, study } from "./study.ts";
 import { tally } from "./tally.ts";
 
 test("the same seed gives the same figures on one thread and on two", async () => {
@@ -27,6 +27,21 @@ test("the same seed gives the same figures on one thread and on two", async () =
   ]);
   expect(two).toEqual(one);
   expect(other.scenarios).not.toEqual(one.scenarios);
+});
+
+test("a report says how to make it again", async () => {
+  const plan = {
+    scenarios: [scenarioOf("clean-3")],
+    size: "quick",
+    seed: 5,
+    runs: () => 2,
+    own_heater_crowds: 1,
+    alarm_crowds: 0,
+    ablation_runs: 0,
+    sensitivity_runs: 0,
+  } as const;
+  const report = await study({ ...plan, threads: 1 });
+  expect(await study({ ...planOf(report), size: "quick", seed: 5, threads: 1 })).toEqual(report);
 });
 
 test("a run that fails fails the study, naming the scenario", async () => {

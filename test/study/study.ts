@@ -2,13 +2,14 @@ import type { StudyReport, StudyScenario } from "../../client/study/report.ts";
 import { CODE_VERSION } from "../../server/version.ts";
 import { ablation } from "./ablation.ts";
 import { AIRS, LEVELS } from "./airs.ts";
-import { alarmsOfCrowds } from "./alarms.ts";
+import { alarmsOfCrowds, VERSIONS_EACH } from "./alarms.ts";
 import { breakdownOf } from "./breakdown.ts";
 import type { Chunk } from "./chunk-worker.ts";
 import { modelHash } from "./model-hash.ts";
 import type { RunFigures } from "./one-run.ts";
 import { overCores } from "./over-cores.ts";
-import { ownHeaters } from "./own-heaters.ts";
+import { HEATERS_EACH, ownHeaters } from "./own-heaters.ts";
+import { scenarioOf } from "./scenarios/all.ts";
 import type { Scenario } from "./scenarios/scenario.ts";
 import { sensitivity } from "./sensitivity.ts";
 import { tally } from "./tally.ts";
@@ -84,6 +85,19 @@ export interface StudyPlan {
   sensitivity_runs?: number;
   /** Told after each chunk how many of all runs are done, and of a scenario when its last run is. */
   progress?: (done: number, all: number, finished?: StudyScenario) => void;
+}
+
+/** What makes a report again: its scenarios, and how many runs each part had. */
+export function planOf({ scenarios, own_heaters, alarms, ablation, sensitivity }: StudyReport) {
+  const runs = new Map(scenarios.map((s) => [s.id, s.runs]));
+  return {
+    scenarios: scenarios.map(({ id }) => scenarioOf(id)),
+    runs: ({ id }: Scenario) => runs.get(id) ?? 0,
+    own_heater_crowds: (own_heaters[0]?.heaters ?? 0) / HEATERS_EACH,
+    alarm_crowds: (alarms[0]?.fits ?? 0) / VERSIONS_EACH,
+    ablation_runs: ablation[0]?.runs ?? 0,
+    sensitivity_runs: sensitivity[0]?.runs ?? 0,
+  };
 }
 
 /** Runs the study. Seed and size alone decide the figures, not the number of threads. */
