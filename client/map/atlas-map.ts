@@ -66,6 +66,7 @@ export class AtlasMap {
   readonly #scale = new ScaleControl({ maxWidth: 120 });
   readonly #ready: Promise<void>;
   #look: Look;
+  /** There is nothing to draw on: the drawing context is gone, or the map itself. */
   #lost = false;
   /** How much is on its way to the map besides what it fetches itself. */
   #awaited = 0;
@@ -147,7 +148,10 @@ export class AtlasMap {
     if (style)
       void this.#ready.then(() => {
         this.#busy(true);
-        return drawBasemap(map, style, () => onFallback("basemap"));
+        return drawBasemap(map, style, {
+          gone: () => this.#lost,
+          onFailed: () => onFallback("basemap"),
+        });
       });
   }
 
@@ -175,9 +179,11 @@ export class AtlasMap {
     // A font that is not there yet would not be drawn later.
     await Promise.all([this.#ready, document.fonts.load('12px "Noto Sans"')]);
     const response = await fetch("/geography/labels.json");
-    if (!response.ok || this.#lost) return;
+    if (!response.ok) return;
+    const labels = await response.json();
+    if (this.#lost) return;
     for (const layer of NAMES) this.#map.setLayoutProperty(layer, "text-field", nameText(unit));
-    this.#map.getSource<GeoJSONSource>("labels")?.setData(await response.json());
+    this.#map.getSource<GeoJSONSource>("labels")?.setData(labels);
   }
 
   /** Community cells with their number of tunes: a disc from afar, the cell itself from near. */
@@ -254,6 +260,8 @@ export class AtlasMap {
   }
 
   remove(): void {
+    // What was asked for before may come after.
+    this.#lost = true;
     this.#drag.stop();
     const sheet = this.#map.getContainer();
     this.#map.remove();

@@ -5,17 +5,19 @@ import { FIRST_CELL_LAYER, OWN_GEOGRAPHY } from "./sheet-style.ts";
 /**
  * Draws a configured style over the tint; our own waters, borders and labels give way to it.
  * @param address of the style; what it names must come from the same origin, for the page may ask no other
+ * @param gone tells whether the map has been taken away meanwhile
  * @param onFailed told when it cannot be drawn; ours stay or come back then
  */
 export async function drawBasemap(
   map: GlMap,
   address: string,
-  onFailed: () => void,
+  { gone, onFailed }: { gone: () => boolean; onFailed: () => void },
 ): Promise<void> {
   try {
     const response = await fetch(address);
     if (!response.ok) throw new Error(`${address}: ${response.status}`);
     const basemap = basemapOf((await response.json()) as StyleSpecification, address);
+    if (gone()) return;
     watch(map, () => {
       for (const { id } of basemap.layers) if (map.getLayer(id)) map.removeLayer(id);
       showOwn(map, true);

@@ -15,10 +15,12 @@ import {
   type OpenPage,
   openPage,
   pointOnMap,
+  rendered,
   shownRates,
 } from "./open-page.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
 import { demoAtlas, mapBrowser, plainBrowser } from "./shared.ts";
+import { goTo } from "./views.ts";
 
 let browser: Browser;
 /** Without WebGL, for what needs no map. */
@@ -45,6 +47,30 @@ const SMALL = {
 } as const;
 /** Where no line is looked at. */
 const COARSE = { ...SMALL, deviceScaleFactor: 0.5 };
+
+test("who leaves before the names have come leaves nothing behind that falls over them", async () => {
+  const { page, close } = await openPage(browser, "about:blank", COARSE);
+  let letThrough = () => {};
+  const held = new Promise<void>((done) => {
+    letThrough = done;
+  });
+  let asked = false;
+  await page.route("**/geography/labels.json", async (route) => {
+    asked = true;
+    await held;
+    await route.continue();
+  });
+  await page.goto(atlas.url);
+  await page.locator("#map").scrollIntoViewIfNeeded();
+  await expect.poll(() => asked).toBe(true);
+  const names = page.waitForResponse("**/geography/labels.json");
+  await goTo(page, "data/method");
+  await page.locator(".map").waitFor({ state: "detached" });
+  letThrough();
+  await (await names).finished();
+  await rendered(page);
+  await close();
+});
 
 describe("one map, drawn once", () => {
   let drawn: OpenPage;
