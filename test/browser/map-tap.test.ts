@@ -99,7 +99,7 @@ describe("a phone's map", () => {
     // It asks for nothing there.
     expect(await page.evaluate(() => localStorage.getItem("hypsotune.question"))).toBe(null);
     await foot.getByRole("button", { name: mapWords.cell.show }).click();
-    expect(await focused(page)).toBe("cell-tunes");
+    await expect.poll(() => focused(page)).toBe("cell-tunes");
     await page.locator(".cell-tunes tbody tr").first().waitFor();
     expect(await listed(page)).toEqual(rowsOf(answer));
     expect(await outOfSight(page, ".cell-tunes h3")).toBe(0);

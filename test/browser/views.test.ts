@@ -101,9 +101,12 @@ test("an empty atlas answers from physics alone, says so, and its bands are wide
 test("the keyboard alone leads from the top of the page to a place and through the views", async () => {
   const { page, close } = await openPage(browser, demo.url);
   await page.locator(".end output").first().waitFor();
+  await page.locator("button.my-heater-line").waitFor();
   await page.keyboard.press("Tab");
   expect(await page.evaluate(() => document.activeElement?.textContent)).toBe(t.skip);
   await page.keyboard.press("Enter");
+  await page.keyboard.press("Tab");
+  expect(await page.evaluate(() => document.activeElement?.className)).toBe("my-heater-line");
   await page.keyboard.press("Tab");
   expect(await page.evaluate(() => document.activeElement?.getAttribute("name"))).toBe("place");
   await page.keyboard.type("Lhasa");
