@@ -1,11 +1,12 @@
 import type { TuneRow } from "../db/tunes.ts";
 import { adviceOn } from "../model/advice.ts";
-import { type Air, airAt } from "../model/air.ts";
+import type { Air } from "../model/air.ts";
 import { compareWithAtlas } from "../model/compare.ts";
 import { bandsAt } from "../model/fit/bands.ts";
 import type { End, PublishedFit } from "../model/fit/group.ts";
 import { settablePump } from "../model/rounding.ts";
 import { ACCEPTED_MEANS, SAFETY } from "../model/safety.ts";
+import { possibleAir } from "../model/screen/possible-air.ts";
 import { type Reason, screen } from "../model/screen.ts";
 import { groupOf } from "../model/start.ts";
 import type { Tune } from "../model/tune.ts";
@@ -61,7 +62,7 @@ export async function judge(services: Services, tune: Tune): Promise<Judged> {
   });
   refuseContradictions(reasons);
   const elevation_m = Math.round(site.elevation_m / KEPT_STEP_m) * KEPT_STEP_m;
-  const air = airAt(elevation_m, tune.air ?? {}, rough.site.elevation_sd_m);
+  const air = possibleAir(elevation_m, tune.air ?? {}, rough.site.elevation_sd_m);
   const { contributor: key, ...sent } = rough;
   const contributor = await services.keys.hash("contributor", key);
   return {
@@ -91,7 +92,8 @@ function suggestion(fit: PublishedFit, { heater, low, high }: Tune, { density_kg
       mean_levels: [],
       new_heater_levels: [],
     });
-    return (settablePump((pump_Hz_per_krpm * fan_rpm) / 1000) * 1000) / fan_rpm;
+    // A fan speed that is a slip may ask for less than a controller's smallest step: then there is no suggestion.
+    return (settablePump((pump_Hz_per_krpm * fan_rpm) / 1000) * 1000) / fan_rpm || null;
   };
   return {
     judged_version: fit.version,

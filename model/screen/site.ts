@@ -7,7 +7,7 @@ import { type Reason, type ScreenContext, say } from "./reason.ts";
  * A slip is believed when, once undone, everything known about the site agrees.
  */
 
-const FOOT_m = 0.3048;
+export const FOOT_m = 0.3048;
 
 /**
  * How far a stated elevation may lie from the terrain's, beyond the terrain's own 95 % band: half of that band

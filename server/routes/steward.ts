@@ -14,8 +14,8 @@ import {
   waitingByPseudonym,
   waitingInTurn,
 } from "../../db/waiting.ts";
-import { airAt } from "../../model/air.ts";
 import { ACCEPTED_MEANS, SAFETY } from "../../model/safety.ts";
+import { possibleAir } from "../../model/screen/possible-air.ts";
 import { readBody } from "../body.ts";
 import type { Services } from "../context.ts";
 import type {
@@ -62,7 +62,7 @@ export function stewardRoutes(services: Services): Hono {
     const heldTune = (row: TuneRow): HeldTune => {
       const decisions = history.get(row.id) ?? [];
       const tune: HeldTune["tune"] = JSON.parse(row.sent);
-      const at = airAt(row.elevation_m, tune.air ?? {}, row.elevation_sd_m ?? 0);
+      const at = possibleAir(row.elevation_m, tune.air ?? {}, row.elevation_sd_m ?? 0);
       const { air, compared } = beside(fit, tune, at);
       return {
         id: row.id,

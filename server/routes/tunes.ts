@@ -13,9 +13,9 @@ import {
 } from "../../db/tunes.ts";
 import { forgetWithoutTunes } from "../../db/waiting.ts";
 import { adviceOn } from "../../model/advice.ts";
-import { airAt } from "../../model/air.ts";
 import type { FitRow } from "../../model/fit/row.ts";
 import { asideOf } from "../../model/fit/standing.ts";
+import { possibleAir } from "../../model/screen/possible-air.ts";
 import type { Reason } from "../../model/screen.ts";
 import type { Tune } from "../../model/tune.ts";
 import { readTune } from "../body.ts";
@@ -221,7 +221,7 @@ export function tuneRoutes(services: Services): Hono {
       reasons: JSON.parse(screened?.reasons ?? "[]"),
       counts_from,
       fit: { version: fit.version, low, high },
-      ...beside(fit, tune, airAt(row.elevation_m, tune.air ?? {}, row.elevation_sd_m ?? 0)),
+      ...beside(fit, tune, possibleAir(row.elevation_m, tune.air ?? {}, row.elevation_sd_m ?? 0)),
       decisions: history.map((d) => ({
         decided_on: d.decided_on,
         by: d.by,

@@ -1,0 +1,20 @@
+import { parseArgs } from "node:util";
+import { throwWithinBounds } from "./within-bounds.ts";
+
+/** Every attack and fault in full; each throws when the atlas did not hold. */
+const TORTURES: Record<string, () => Promise<string>> = {
+  "within-bounds": async () => {
+    const seen = await throwWithinBounds(100_000, Date.now() % 1_000_000);
+    const statuses = [...seen].toSorted().map(([status, count]) => `${count} × ${status}`);
+    return `100,000 bodies within the schema's bounds: ${statuses.join(", ")}, nothing else`;
+  },
+};
+
+const { only } = parseArgs({ options: { only: { type: "string" } } }).values;
+const chosen = Object.entries(TORTURES).filter(([name]) => !only || name === only);
+if (chosen.length === 0)
+  throw new Error(`--only takes one of: ${Object.keys(TORTURES).join(", ")}.`);
+for (const [name, torture] of chosen) {
+  console.log(`${name} …`);
+  console.log(`  ${await torture()}`);
+}
