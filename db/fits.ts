@@ -1,4 +1,4 @@
-import { desc, eq } from "drizzle-orm";
+import { desc, eq, sql } from "drizzle-orm";
 import type { PublishedFit } from "../model/fit/group.ts";
 import type { Database } from "./database.ts";
 import { fits } from "./schema.ts";
@@ -17,6 +17,22 @@ export interface Version {
 export async function newestVersions(db: Database, count: number): Promise<Version[]> {
   const found = await db.select().from(fits).orderBy(desc(fits.number)).limit(count);
   return found.map(({ fit, let_through }) => ({ fit: JSON.parse(fit), let_through }));
+}
+
+/**
+ * The greatest version's name by day and number. Not always the newest one's: a clock may have been set back between them.
+ */
+export async function greatestVersion(db: Database): Promise<string | undefined> {
+  const { version } = fits;
+  const [row] = await db
+    .select({ version })
+    .from(fits)
+    .orderBy(
+      desc(sql`substr(${version}, 1, 10)`),
+      desc(sql`cast(substr(${version}, 12) as integer)`),
+    )
+    .limit(1);
+  return row?.version;
 }
 
 export async function fitByVersion(

@@ -1,4 +1,5 @@
 import type { Database, Statement } from "./database.ts";
+import { causesOf, StorageBusy } from "./storage-trouble.ts";
 
 interface Waiting {
   statements: Statement[];
@@ -28,7 +29,12 @@ export function groupCommit(db: Database): (statements: Statement[]) => Promise<
       try {
         await run(together.flatMap((w) => w.statements));
         for (const { done } of together) done();
-      } catch {
+      } catch (error) {
+        // Each would wait as long again for whoever holds the database.
+        if (causesOf(error).some((cause) => cause instanceof StorageBusy)) {
+          for (const { failed } of together) failed(error);
+          continue;
+        }
         // One bad write must not fail its neighbours: each on its own.
         for (const one of together) await run(one.statements).then(one.done, one.failed);
       }

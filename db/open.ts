@@ -1,54 +1,113 @@
-import { mkdirSync } from "node:fs";
+import { closeSync, mkdirSync, openSync } from "node:fs";
+import { statfs } from "node:fs/promises";
 import { dirname } from "node:path";
 import { fileURLToPath } from "node:url";
-import { createClient } from "@libsql/client";
-import { drizzle } from "drizzle-orm/libsql";
-import { migrate } from "drizzle-orm/libsql/migrator";
+import { sql } from "drizzle-orm";
 import { readMigrationFiles } from "drizzle-orm/migrator";
+import { migrate } from "drizzle-orm/sqlite-proxy/migrator";
 import type { Database } from "./database.ts";
+import { SqliteFile } from "./sqlite-file.ts";
 
 const migrationsFolder = fileURLToPath(new URL("./migrations", import.meta.url));
 /** Where the migrator keeps what it has applied. */
 const MIGRATIONS_TABLE = "__drizzle_migrations";
 
+/** A write waits so long for another process that holds the file, ms. */
+const PATIENCE_ms = 5000;
+/** Kept free within the largest size, so that withdrawals and what follows from them always find room. */
+const RESERVE_WITHIN_bytes = 1024 * 1024;
+/** What the disk has left is asked for once in so long, ms. */
+const DISK_ASKED_ms = 1000;
+
 /** A database made by a newer version of the project. */
 export class NewerDatabase extends Error {}
+
+/** How the room for a database is limited; without it only the disk's end does. */
+export interface Room {
+  /** The file grows no further, bytes. */
+  most_bytes?: number | undefined;
+  /** No new tunes once the disk has less left than this, bytes. */
+  disk_reserve_bytes?: number | undefined;
+}
+
+/** What tells whether a database takes writes. */
+export interface Storage {
+  /** Whether there is no room for new tunes. Withdrawals still find some. */
+  isShort: () => Promise<boolean>;
+  /** Whether the database takes writes at this moment: no other process holds it. */
+  canWrite: () => boolean;
+}
 
 /** An open database file and how to close it. */
 export interface OpenDatabase {
   db: Database;
+  storage: Storage;
+  /** Moves everything into the file itself and lets go of it. */
   close: () => void;
 }
 
 /**
- * Opens the SQLite file of an atlas, makes it when missing, and brings its schema up to date.
+ * Opens the SQLite file of an atlas, makes it when missing, readable by its owner alone, and brings its schema up to date.
  * WAL with synchronous FULL: what was acknowledged survives a power cut.
  * @throws NewerDatabase when the file has migrations this version does not know
  */
-export async function openDatabase(file: string): Promise<OpenDatabase> {
-  if (file !== ":memory:") mkdirSync(dirname(file), { recursive: true });
-  const client = createClient({ url: file === ":memory:" ? file : `file:${file}`, concurrency: 1 });
-  for (const pragma of [
-    "journal_mode = WAL",
-    "synchronous = FULL",
-    "busy_timeout = 5000",
-    "foreign_keys = ON",
-  ]) {
-    await client.execute(`PRAGMA ${pragma}`);
+export async function openDatabase(file: string, room: Room = {}): Promise<OpenDatabase> {
+  if (file !== ":memory:") {
+    mkdirSync(dirname(file), { recursive: true });
+    closeSync(openSync(file, "a", 0o600));
   }
-  const db = drizzle(client);
+  const connection = new SqliteFile(file, PATIENCE_ms);
+  try {
+    await connection.execute("PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL");
+    if (room.most_bytes !== undefined) {
+      const [[page_bytes]] = connection.read("PRAGMA page_size") as [[number]];
+      const pages = Math.floor(room.most_bytes / page_bytes);
+      await connection.execute(`PRAGMA max_page_count = ${pages}`);
+    }
+    await bringUpToDate(connection, file);
+  } catch (error) {
+    connection.close();
+    throw error;
+  }
+  return {
+    db: connection.db,
+    storage: { isShort: roomOf(connection, file, room), canWrite: () => connection.canWrite() },
+    close: () => connection.close(),
+  };
+}
+
+async function bringUpToDate(connection: SqliteFile, file: string): Promise<void> {
+  const { db } = connection;
   const known = readMigrationFiles({ migrationsFolder });
-  const applied = await client
-    .execute(`SELECT max(created_at) AS newest FROM ${MIGRATIONS_TABLE}`)
-    .then(({ rows }) => Number(rows[0]?.newest ?? 0))
+  const applied = await db
+    .values<[number]>(sql.raw(`SELECT max(created_at) FROM ${MIGRATIONS_TABLE}`))
+    .then(([row]) => Number(row?.[0] ?? 0))
     .catch(() => 0);
-  const newestKnown = Math.max(...known.map((m) => m.folderMillis));
-  if (applied > newestKnown) {
-    client.close();
+  if (applied > Math.max(...known.map((m) => m.folderMillis))) {
     throw new NewerDatabase(
       `${file} was made by a newer version of Hypsotune. Start that version, or another database (ATLAS_DB).`,
     );
   }
-  await migrate(db, { migrationsFolder });
-  return { db: db as unknown as Database, close: () => client.close() };
+  await migrate(
+    db as unknown as Parameters<typeof migrate>[0],
+    (statements) => connection.allOrNothing(statements),
+    { migrationsFolder },
+  );
+}
+
+function roomOf(connection: SqliteFile, file: string, room: Room): Storage["isShort"] {
+  const pragma = (name: string) => (connection.read(`PRAGMA ${name}`) as [[number]])[0][0];
+  const page_bytes = pragma("page_size");
+  const most_pages = pragma("max_page_count");
+  let disk = { asked: Number.NEGATIVE_INFINITY, isShort: false };
+  return async () => {
+    const used = pragma("page_count") - pragma("freelist_count");
+    if ((most_pages - used) * page_bytes < RESERVE_WITHIN_bytes) return true;
+    if (room.disk_reserve_bytes === undefined || file === ":memory:") return false;
+    if (performance.now() - disk.asked > DISK_ASKED_ms) {
+      const { bavail, bsize } = await statfs(dirname(file));
+      disk = { asked: performance.now(), isShort: bavail * bsize < room.disk_reserve_bytes };
+    }
+    return disk.isShort;
+  };
 }

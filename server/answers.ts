@@ -370,6 +370,10 @@ export const health = z.object({
   geography: z.boolean(),
 }) satisfies z.ZodType<contract.Health>;
 
+export const ready = z.object({
+  ready: z.literal(true),
+}) satisfies z.ZodType<contract.Ready>;
+
 export const map = z.object({
   basemap_style: z.string().nullable(),
   elevation_tiles: z.string().nullable(),

@@ -2,10 +2,11 @@ import { Hono, type MiddlewareHandler } from "hono";
 import { bodyLimit } from "hono/body-limit";
 import { cors } from "hono/cors";
 import { HTTPException } from "hono/http-exception";
+import { causesOf, StorageBusy, StorageFull } from "../db/storage-trouble.ts";
 import type { Services } from "./context.ts";
 import { describeApi } from "./description.ts";
 import { GeographyMissing } from "./geography/geography.ts";
-import { RequestProblem, renderProblem } from "./problem.ts";
+import { busy, full, RequestProblem, renderProblem } from "./problem.ts";
 import { aboutRoutes } from "./routes/about.ts";
 import { cellRoutes } from "./routes/cells.ts";
 import { fitRoutes } from "./routes/fit.ts";
@@ -104,6 +105,10 @@ function asProblem(error: Error): RequestProblem {
     );
   }
   if (error instanceof HTTPException) return new RequestProblem(error.status, error.message);
-  console.error(error);
+  const causes = causesOf(error);
+  if (causes.some((cause) => cause instanceof StorageBusy)) return busy();
+  if (causes.some((cause) => cause instanceof StorageFull)) return full();
+  // What wraps a cause may repeat a tune's figures, which belong in no log.
+  console.error(causes.at(-1));
   return new RequestProblem(500, "The atlas failed on this request. It is not your mistake.");
 }

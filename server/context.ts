@@ -1,5 +1,6 @@
 import type { Context } from "hono";
 import type { Database, Statement } from "../db/database.ts";
+import type { Storage } from "../db/open.ts";
 import type { ElevationAnswer, FoundPlace, MapConfiguration } from "./contract.ts";
 import type { Keys } from "./keys.ts";
 import type { FitKeeper } from "./published-fit.ts";
@@ -16,6 +17,10 @@ export interface Services {
   db: Database;
   /** Writes statements, all or nothing, and answers once they are durable. */
   commit: (statements: Statement[]) => Promise<void>;
+  /** Whether the database takes writes; where an engine has no such thing, it always does. */
+  storage: Storage;
+  /** Whether the server is about to stop, and takes no new connections. */
+  stopping: () => boolean;
   keys: Keys;
   fit: FitKeeper;
   gazetteer: Gazetteer;

@@ -312,6 +312,11 @@ export interface Health {
   geography: boolean;
 }
 
+/** That new tunes are taken at this moment; what keeps them out is a 503. */
+export interface Ready {
+  ready: true;
+}
+
 /** RFC 9457. */
 export interface Problem {
   type: string;

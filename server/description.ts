@@ -41,7 +41,7 @@ const paths: Record<string, Record<string, Operation>> = {
       body: tuneSchema,
       status: 201,
       answer: answers.submitted,
-      problems: [400, 409, 413, 415, 422, 429],
+      problems: [400, 409, 413, 415, 422, 429, 503, 507],
     },
   },
   "/api/tunes/{id}": {
@@ -56,13 +56,13 @@ const paths: Record<string, Record<string, Operation>> = {
       bearer: "receipt",
       body: tuneSchema,
       answer: answers.submitted,
-      problems: [400, 401, 404, 413, 415, 422, 429],
+      problems: [400, 401, 404, 413, 415, 422, 429, 503, 507],
     },
     delete: {
       summary: "Withdraw a tune: gone from data, fit and export",
       bearer: "receipt",
       status: 204,
-      problems: [401, 404, 429],
+      problems: [401, 404, 429, 503],
     },
   },
   "/api/start": {
@@ -151,6 +151,14 @@ const paths: Record<string, Record<string, Operation>> = {
   },
   "/api/map": { get: { summary: "Map sources set by the configuration", answer: answers.map } },
   "/api/health": { get: { summary: "Liveness, and the age of the fit", answer: answers.health } },
+  "/api/ready": {
+    get: {
+      summary:
+        "Readiness: whether new tunes are taken at this moment; 503 says what keeps them out",
+      answer: answers.ready,
+      problems: [503],
+    },
+  },
   "/api/openapi.json": { get: { summary: "This description", answer: "application/json" } },
 };
 

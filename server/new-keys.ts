@@ -157,7 +157,7 @@ export class NewKeys {
   /** Counting passes over all tunes, so one count serves for a while. */
   async #countCounted(): Promise<number> {
     const at = this.#options.now().getTime();
-    if (at - this.#counted.at > COUNT_FOR_ms) {
+    if (Math.abs(at - this.#counted.at) > COUNT_FOR_ms) {
       this.#counted = { at, count: await countCounted(this.#options.db) };
     }
     return this.#counted.count;

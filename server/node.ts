@@ -1,11 +1,15 @@
 import { existsSync } from "node:fs";
 import { mkdir, readFile, writeFile } from "node:fs/promises";
+import type { ServerResponse } from "node:http";
 import { join } from "node:path";
-import { serve } from "@hono/node-server";
+import { setTimeout } from "node:timers/promises";
+import { type ServerType, serve } from "@hono/node-server";
 import { getConnInfo } from "@hono/node-server/conninfo";
 import type { Hono } from "hono";
+import { claimDatabase } from "../db/claim.ts";
 import { groupCommit } from "../db/group-commit.ts";
-import { NewerDatabase, type OpenDatabase, openDatabase } from "../db/open.ts";
+import { type OpenDatabase, openDatabase, type Room } from "../db/open.ts";
+import { causesOf } from "../db/storage-trouble.ts";
 import { createApp } from "./app.ts";
 import { buildMissing } from "./build-missing.ts";
 import { clientAddress } from "./client-address.ts";
@@ -21,6 +25,8 @@ import { servePage } from "./static-files.ts";
 /** How an atlas is run on Node. */
 export interface Settings {
   database: string;
+  /** What the database may take of the disk. */
+  room: Room;
   secret?: string | undefined;
   demo: boolean;
   writeLimit: number;
@@ -38,16 +44,38 @@ export interface Settings {
 
 export interface Atlas {
   app: Hono;
+  /** From here on it says that it is not ready. */
+  stopping: () => void;
   /** Waits for a refresh of the fit under way and closes the database. */
   close: () => Promise<void>;
 }
 
 const HOUR_ms = 3_600_000;
-const notRefreshed = (error: unknown) => console.error("The fit was not refreshed:", error);
+const MB_bytes = 1024 * 1024;
+/** Left on the disk for withdrawals and for whatever else lives there, unless told otherwise. */
+const DISK_RESERVE_MB = 100;
+/** What is running when the server is told to stop may take so long to end, ms. */
+const DRAIN_ms = 20_000;
+const notRefreshed = (error: unknown) =>
+  console.error("The fit was not refreshed:", causesOf(error).at(-1));
 
-/** Opens the database and puts the API and the page together. */
+/**
+ * Opens the database and puts the API and the page together.
+ * @throws DatabaseTaken when another atlas has it open
+ */
 export async function openAtlas(settings: Settings): Promise<Atlas> {
-  const { db, close }: OpenDatabase = await openDatabase(settings.database);
+  const letGo = claimDatabase(settings.database);
+  try {
+    return await openClaimed(settings, letGo);
+  } catch (error) {
+    letGo();
+    throw error;
+  }
+}
+
+async function openClaimed(settings: Settings, letGo: () => void): Promise<Atlas> {
+  const { db, storage, close }: OpenDatabase = await openDatabase(settings.database, settings.room);
+  let isStopping = false;
   const secret = settings.secret || (await keptSecret(settings.database));
   const now = () => new Date();
   // This process alone publishes, so what it holds is the newest.
@@ -59,6 +87,8 @@ export async function openAtlas(settings: Settings): Promise<Atlas> {
   const app = createApp({
     db,
     commit: groupCommit(db),
+    storage,
+    stopping: () => isStopping,
     keys: await openKeys(secret),
     fit,
     gazetteer: openGeography(readFrom(settings.geographyDir), tiles),
@@ -85,11 +115,16 @@ export async function openAtlas(settings: Settings): Promise<Atlas> {
   const hourly = setInterval(() => void fit.refresh().catch(notRefreshed), HOUR_ms).unref();
   return {
     app,
+    stopping: () => {
+      isStopping = true;
+    },
     close: async () => {
       clearInterval(hourly);
-      await fit.settle();
+      // What is not published now is at the next start.
+      await fit.settle().catch(notRefreshed);
       await thread.close();
       close();
+      letGo();
     },
   };
 }
@@ -107,6 +142,12 @@ export function settingsFrom(env: NodeJS.ProcessEnv, demo: boolean): Settings & 
   return {
     port: wholeNumber(env, "PORT", 8787),
     database: env.ATLAS_DB || join("data", demo ? "demo.db" : "atlas.db"),
+    room: {
+      most_bytes: env.DATABASE_MOST_MB
+        ? wholeNumber(env, "DATABASE_MOST_MB", 0) * MB_bytes
+        : undefined,
+      disk_reserve_bytes: wholeNumber(env, "DISK_RESERVE_MB", DISK_RESERVE_MB) * MB_bytes,
+    },
     secret: env.ATLAS_SECRET,
     demo,
     writeLimit: wholeNumber(env, "WRITE_LIMIT", demo ? 0 : 30),
@@ -137,6 +178,7 @@ async function main(): Promise<void> {
       `The atlas is open at http://localhost:${port}${settings.demo ? " (invented demo data)" : ""}`,
     );
   });
+  const allAnswered = followRequests(server);
   server.on("error", (error: NodeJS.ErrnoException) => {
     const taken = error.code === "EADDRINUSE";
     console.error(
@@ -145,17 +187,45 @@ async function main(): Promise<void> {
     process.exit(1);
   });
   for (const signal of ["SIGINT", "SIGTERM"] as const) {
-    process.once(signal, () => {
-      server.close(() => void atlas.close().then(() => process.exit(0)));
-      // Kept-alive connections would hold the server open for ever.
-      if ("closeAllConnections" in server) server.closeAllConnections();
-    });
+    process.once(signal, () => void stop(server, allAnswered, atlas).then(() => process.exit(0)));
   }
+}
+
+/** Follows the requests that a server is answering, and says when there is none. */
+function followRequests(server: ServerType): () => Promise<void> {
+  const running = new Set<ServerResponse>();
+  let none = () => {};
+  server.on("request", (_: unknown, response: ServerResponse) => {
+    running.add(response);
+    response.once("close", () => {
+      running.delete(response);
+      if (running.size === 0) none();
+    });
+  });
+  return () =>
+    new Promise((resolve) => {
+      none = resolve;
+      if (running.size === 0) resolve();
+    });
+}
+
+/** Takes no more connections, lets what is running end, and closes the database. */
+async function stop(
+  server: ServerType,
+  allAnswered: () => Promise<void>,
+  atlas: Atlas,
+): Promise<void> {
+  atlas.stopping();
+  server.close();
+  await Promise.race([allAnswered(), setTimeout(DRAIN_ms, undefined, { ref: false })]);
+  // Those that are left are kept alive without a request, and would hold the server open for ever.
+  if ("closeAllConnections" in server) server.closeAllConnections();
+  await atlas.close();
 }
 
 if (import.meta.main) {
   main().catch((error) => {
-    console.error(error instanceof NewerDatabase || error instanceof Error ? error.message : error);
+    console.error(error instanceof Error ? error.message : error);
     process.exit(1);
   });
 }

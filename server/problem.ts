@@ -15,6 +15,7 @@ const TITLES: Record<number, string> = {
   422: "Some fields are not right",
   429: "Too many writes",
   503: "Not ready yet",
+  507: "The atlas has no room left",
 };
 
 interface More {
@@ -48,6 +49,27 @@ export class RequestProblem extends Error {
 export function invalid(errors: FieldError[]): RequestProblem {
   const fields = errors.map((e) => e.field || "the body").join(", ");
   return new RequestProblem(422, `Please check: ${fields}.`, { errors });
+}
+
+const BUSY_FOR_s = 5;
+const FULL_FOR_s = 600;
+
+/** Another process holds the database. */
+export function busy(): RequestProblem {
+  return new RequestProblem(
+    503,
+    `Another program holds the atlas's database. Nothing was stored; send it again in ${BUSY_FOR_s} s.`,
+    { headers: { "Retry-After": String(BUSY_FOR_s) } },
+  );
+}
+
+/** There is no room for what was to be stored (RFC 4918, 11.5). */
+export function full(): RequestProblem {
+  return new RequestProblem(
+    507,
+    "The atlas has no room for new tunes until its operator makes some. Nothing was stored; keep the tune and send it again later. Withdrawing still works.",
+    { headers: { "Retry-After": String(FULL_FOR_s) } },
+  );
 }
 
 export function renderProblem(c: Context, problem: RequestProblem): Response {

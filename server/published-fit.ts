@@ -1,6 +1,13 @@
 import type { Database } from "../db/database.ts";
-import { newestFit, newestVersions, publishFit, type Version } from "../db/fits.ts";
+import {
+  greatestVersion,
+  newestFit,
+  newestVersions,
+  publishFit,
+  type Version,
+} from "../db/fits.ts";
 import { endRefusal, findRefusal, keepRefusal, type Refusal } from "../db/refusal.ts";
+import { causesOf } from "../db/storage-trouble.ts";
 import { appendDecisions, type NewDecision, setAsideByFit } from "../db/tunes.ts";
 import { LOOKED_BACK } from "../model/alarms.ts";
 import { fingerprint } from "../model/fit/fingerprint.ts";
@@ -48,12 +55,14 @@ export interface FitKeeperOptions {
 const SETTLE_ms = 150;
 /** … and at least so many times as long as the last refresh took, so that refreshing never takes over. */
 const REST_SHARE = 5;
+/** After a refresh that failed (another process holds the database, the disk is full) it is tried again, ms. */
+const TRY_AGAIN_ms = 10_000;
 
 /** Holds the published version that answers are made from, and publishes new ones. */
 export class FitKeeper {
   readonly #options: FitKeeperOptions;
   #version: PublishedFit;
-  /** The newest version's name, whatever code made it. */
+  /** The greatest version's name, whatever code made it. */
   #newest = PRIOR_VERSION.version;
   #live: LiveRows | null = null;
   readonly #changed = new Set<string>();
@@ -74,7 +83,9 @@ export class FitKeeper {
   /** The complete published version at this moment; read from the database when too old. */
   async current(): Promise<PublishedFit> {
     const { now, believe_ms } = this.#options;
-    if (this.#read_at === undefined || now().getTime() - this.#read_at > believe_ms) {
+    // A clock that was set back makes an age below 0: then nothing is known of it.
+    const age_ms = now().getTime() - (this.#read_at ?? Number.NaN);
+    if (!(age_ms >= 0 && age_ms <= believe_ms)) {
       await this.#read();
     }
     return this.#version;
@@ -93,13 +104,17 @@ export class FitKeeper {
   /** Asks for a refresh for a tune that changed when writes have settled, without making anyone wait. */
   refreshSoon(tune?: string): void {
     if (tune !== undefined) this.#changed.add(tune);
-    this.#soon ??= setTimeout(
-      () => {
-        this.#soon = undefined;
-        this.refresh().catch((error) => console.error("The fit was not refreshed:", error));
-      },
-      Math.max(SETTLE_ms, REST_SHARE * this.#lasted_ms),
-    );
+    this.#refreshIn(Math.max(SETTLE_ms, REST_SHARE * this.#lasted_ms));
+  }
+
+  #refreshIn(delay_ms: number): void {
+    this.#soon ??= setTimeout(() => {
+      this.#soon = undefined;
+      this.refresh().catch((error) => {
+        console.error("The fit was not refreshed and is tried again:", causesOf(error).at(-1));
+        this.#refreshIn(TRY_AGAIN_ms);
+      });
+    }, delay_ms);
   }
 
   /** Stops waiting, and publishes what there is. */
@@ -127,7 +142,7 @@ export class FitKeeper {
   async #read(): Promise<void> {
     this.#refusal = await findRefusal(this.#options.db);
     const newest = await newestFit(this.#options.db);
-    if (newest) this.#newest = newest.version;
+    this.#newest = (await greatestVersion(this.#options.db)) ?? PRIOR_VERSION.version;
     // What other code published may lack what this code asks of a fit; the next refresh replaces it.
     if (newest?.code === MADE_BY.code && newest.estimator === MADE_BY.estimator) {
       this.#version = newest;
@@ -235,11 +250,12 @@ const refusalDecision = (
   decided_on: string,
 ): NewDecision => ({ tune: "", by: "fit", verdict, reasons: JSON.stringify(reasons), decided_on });
 
-/** Day and running number: "2026-11-25.3". */
+/** Day and running number, "2026-11-25.3"; greater than the last one even when the clock was set back since. */
 function nextVersion(version: string, now: Date): string {
   const today = now.toISOString().slice(0, 10);
-  const [day, number] = version.split(".");
-  return `${today}.${day === today ? Number(number) + 1 : 1}`;
+  if (version === PRIOR_VERSION.version) return `${today}.1`;
+  const [day = "", number] = version.split(".");
+  return day < today ? `${today}.1` : `${day}.${Number(number) + 1}`;
 }
 
 /** What the fit now sets aside and did not before, or takes back: one decision a tune and change. */

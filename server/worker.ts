@@ -48,6 +48,8 @@ async function open(env: Bindings): Promise<Opened> {
     db,
     // Requests do not share I/O at the edge: each commits its own.
     commit: async ([first, ...rest]) => void (first && (await db.batch([first, ...rest]))),
+    storage: { isShort: async () => false, canWrite: () => true },
+    stopping: () => false,
     keys: await openKeys(env.ATLAS_SECRET),
     fit,
     gazetteer: openGeography(readAsset, tiles),

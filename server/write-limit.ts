@@ -33,7 +33,8 @@ export function clientMinutes(
     const day = now().toISOString().slice(0, 10);
     const client = await keys.hash("client", `${day}|${whose(address)}`);
     let minute = minutes.get(client);
-    if (!minute || at - minute.opened >= WINDOW_ms) {
+    // Opened later than now: the clock was set back, and the minute would last for as long as it was.
+    if (!minute || at - minute.opened >= WINDOW_ms || at < minute.opened) {
       minute = { opened: at, used: 0, left_s: 0 };
       minutes.delete(client);
       minutes.set(client, minute);

@@ -1,11 +1,41 @@
 import { Hono } from "hono";
 import { countTunes } from "../../db/tunes.ts";
+import type { FieldError } from "../../model/tune.ts";
 import type { Services } from "../context.ts";
-import type { Health } from "../contract.ts";
+import type { Health, Ready } from "../contract.ts";
+import { RequestProblem } from "../problem.ts";
 
-/** Liveness, and what the page needs to know of the configuration. */
+/** Liveness, readiness, and what the page needs to know of the configuration. */
 export function aboutRoutes(services: Services): Hono {
+  const { db, storage, stopping } = services;
+
+  /** Why new tunes would be refused at this moment. */
+  async function obstacles(): Promise<FieldError[]> {
+    const found: FieldError[] = [];
+    const say = (field: string, code: string, message: string) =>
+      found.push({ field, code, message });
+    if (stopping()) say("server", "stopping", "It is about to stop and finishes what it began.");
+    if (!storage.canWrite()) {
+      say("database", "database_busy", "Another program holds it, or it cannot be written.");
+    }
+    if (await storage.isShort()) {
+      say("storage", "storage_short", "No room for new tunes. Make some; withdrawing still works.");
+    }
+    return found;
+  }
+
   return new Hono()
+    .get("/ready", async (c) => {
+      const errors = await obstacles();
+      if (errors.length > 0) {
+        throw new RequestProblem(503, "The atlas takes no new tunes at this moment.", {
+          errors,
+          headers: { "Retry-After": "5" },
+        });
+      }
+      c.header("Cache-Control", "no-store");
+      return c.json({ ready: true } satisfies Ready);
+    })
     .get("/health", async (c) => {
       const fit = await services.fit.current();
       const published = fit.published_at && new Date(fit.published_at).getTime();
@@ -13,9 +43,12 @@ export function aboutRoutes(services: Services): Hono {
       return c.json({
         ok: true,
         demo: services.demo,
-        tunes: await countTunes(services.db),
+        tunes: await countTunes(db),
         fit: fit.version,
-        fit_age_s: published ? Math.round((services.now().getTime() - published) / 1000) : null,
+        // Never below 0, whatever the clock was when it was published.
+        fit_age_s: published
+          ? Math.max(0, Math.round((services.now().getTime() - published) / 1000))
+          : null,
         fit_pending: services.fit.pending,
         frozen: services.fit.refusal !== null,
         geography: await services.gazetteer.ready(),

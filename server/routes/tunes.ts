@@ -23,13 +23,13 @@ import type { Services } from "../context.ts";
 import type { KeptTune, Submitted } from "../contract.ts";
 import { randomId, randomReceipt, sha256 } from "../keys.ts";
 import { NewKeys } from "../new-keys.ts";
-import { RequestProblem } from "../problem.ts";
+import { full, RequestProblem } from "../problem.ts";
 import { beside, type Judged, judge } from "../submission.ts";
 import { writeLimit } from "../write-limit.ts";
 
 /** Submit, read, revise, withdraw. */
 export function tuneRoutes(services: Services): Hono {
-  const { db, commit, keys, now, clientAddress, afterWrite } = services;
+  const { db, commit, storage, keys, now, clientAddress, afterWrite } = services;
   const limit = writeLimit(services.writeLimit, keys, now);
   const newKeys = new NewKeys({ db, keys, now, days: services.newKeyDays });
   const today = () => now().toISOString().slice(0, 10);
@@ -37,6 +37,7 @@ export function tuneRoutes(services: Services): Hono {
 
   app.post("/tunes", async (c) => {
     await limit(clientAddress(c));
+    await requireRoom();
     const tune = await readTune(c);
     const key = await idempotency(c, tune);
     const again = key && (await answeredBefore(key, tune));
@@ -72,6 +73,7 @@ export function tuneRoutes(services: Services): Hono {
 
   app.put("/tunes/:id", async (c) => {
     await limit(clientAddress(c));
+    await requireRoom();
     const sent = await authorised(c);
     const judged = await judge(services, await readTune(c));
     const { kept, answer } = heldBySteward(await decisionsOn(db, sent.id))
@@ -97,6 +99,10 @@ export function tuneRoutes(services: Services): Hono {
     afterWrite(c, sent.id);
     return c.body(null, 204);
   });
+
+  async function requireRoom(): Promise<void> {
+    if (await storage.isShort()) throw full();
+  }
 
   function screeningDecision(tune: string, verdict: TuneRow["verdict"], reasons: Reason[]) {
     return {

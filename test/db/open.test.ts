@@ -12,8 +12,8 @@ const fresh = () => join(mkdtempSync(join(tmpdir(), "hypsotune-db-")), "deep", "
 test("a new file gets its folder, its schema, WAL and full synchronisation", async () => {
   const { db, close } = await openDatabase(fresh());
   expect(await countTunes(db)).toBe(0);
-  expect(await db.get(sql`PRAGMA journal_mode`)).toEqual({ journal_mode: "wal" });
-  expect(await db.get(sql`PRAGMA synchronous`)).toEqual({ synchronous: 2 });
+  expect(await db.values(sql`PRAGMA journal_mode`)).toEqual([["wal"]]);
+  expect(await db.values(sql`PRAGMA synchronous`)).toEqual([[2]]);
   close();
 });
 

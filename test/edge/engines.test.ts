@@ -10,7 +10,7 @@ import * as steward from "../../server/steward-schemas.ts";
 import { WAIT_ms } from "../limits.ts";
 import { goodTune, openTestAtlas } from "../server/atlas.ts";
 
-/** One contract, two engines: libSQL in this process, and workerd with D1 as wrangler runs it. */
+/** One contract, two engines: SQLite in this process, and workerd with D1 as wrangler runs it. */
 type Ask = (path: string, init?: RequestInit) => Promise<Response>;
 
 interface Engine {
@@ -20,7 +20,7 @@ interface Engine {
 
 const STEWARD_TOKEN = "steward-token-for-tests-only";
 
-async function libSql(newKeyDays: number): Promise<Engine> {
+async function sqlite(newKeyDays: number): Promise<Engine> {
   const atlas = await openTestAtlas({ stewardToken: STEWARD_TOKEN, newKeyDays });
   servePage(atlas.app, { pageDir: "dist", geographyDir: "data/geography", mapOrigins: [] });
   return { ask: async (path, init) => atlas.app.request(path, init), close: atlas.close };
@@ -76,7 +76,7 @@ async function d1(newKeyDays: number): Promise<Engine> {
 }
 
 const ENGINES = [
-  ["libSQL", libSql],
+  ["SQLite", sqlite],
   ["workerd and D1", d1],
 ] as const;
 

@@ -68,10 +68,12 @@ export async function openTestAtlas(
     file?: string;
     /** What its clock says first. */
     opened?: string;
+    /** The file grows no further, bytes. */
+    most_bytes?: number;
   } = {},
 ): Promise<TestAtlas> {
   const file = options.file ?? join(mkdtempSync(join(tmpdir(), "hypsotune-")), "atlas.db");
-  const { db, close } = await openDatabase(file);
+  const { db, storage, close } = await openDatabase(file, { most_bytes: options.most_bytes });
   let time = Date.parse(options.opened ?? "2026-11-25T12:00:00Z");
   const now = () => new Date(time);
   const demo = options.demo ?? false;
@@ -81,6 +83,8 @@ export async function openTestAtlas(
   const app = createApp({
     db,
     commit: groupCommit(db),
+    storage,
+    stopping: () => false,
     keys: await openKeys("a secret for tests only"),
     fit,
     gazetteer: options.gazetteer ?? flatCountry,
