@@ -41,6 +41,8 @@ interface NumberFieldProps {
   hint?: ComponentChildren;
   error?: ComponentChildren;
   placeholder?: string | undefined;
+  /** "none" where the page brings keys of its own. */
+  inputMode?: "none";
 }
 
 /** A number with its unit. What is typed stays as typed until it is changed from outside. */
@@ -79,7 +81,9 @@ export function NumberField(props: NumberFieldProps) {
           id={id}
           name={field}
           type="text"
-          inputMode={quantity && MAY_BE_NEGATIVE[quantity] ? "text" : "decimal"}
+          inputMode={
+            props.inputMode ?? (quantity && MAY_BE_NEGATIVE[quantity] ? "text" : "decimal")
+          }
           autoComplete="off"
           autoCapitalize="off"
           spellcheck={false}

@@ -1,4 +1,5 @@
 import { decimalsOf, hz } from "../onsite/figures.ts";
+import { FlameOut } from "../onsite/flame-out.tsx";
 import { HighReading } from "../share/high-co.tsx";
 import { onsite as words } from "../texts/onsite.ts";
 import { format } from "../units.ts";
@@ -68,16 +69,13 @@ export function CheckStep({ session, stage, press }: StageProps<"check">) {
           </button>
         </>
       )}
-      <div class="row">
-        {verdict === undefined && (
-          <button type="button" onClick={() => press({ is: "skip" })}>
-            {words.check.skip}
-          </button>
-        )}
-        <button type="button" onClick={() => press({ is: "out" })}>
-          {words.step.out}
+      {verdict === undefined && (
+        <button type="button" class="large" onClick={() => press({ is: "skip" })}>
+          {words.check.skip}
         </button>
-      </div>
+      )}
+      <FlameOut onOut={() => press({ is: "out" })} />
+      {verdict === undefined && !toSet && <p class="note">{words.step.early}</p>}
     </section>
   );
 }

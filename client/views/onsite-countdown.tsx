@@ -1,10 +1,17 @@
+import { useEffect, useRef } from "preact/hooks";
+import { signal } from "../onsite/signal.ts";
 import { useNow } from "../onsite/use-session.ts";
 import { onsite as words } from "../texts/onsite.ts";
 import { format } from "../units.ts";
 
-/** Time left by the wall clock, in words and figures; then that it is over, heard too, in the same room: nothing below moves. */
+/** Time left by the wall clock, in words and figures; then that it is over, heard and felt too, in the same room: nothing below moves. */
 export function Countdown(props: { due_at: number; before: string; over: string }) {
   const left_s = Math.max(0, Math.ceil((props.due_at - useNow()) / 1000));
+  const hasWaited = useRef(false);
+  useEffect(() => {
+    if (left_s === 0 && hasWaited.current) signal();
+    hasWaited.current = left_s > 0;
+  }, [left_s === 0]);
   return (
     <div class="countdown">
       {left_s > 0 ? (

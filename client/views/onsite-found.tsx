@@ -1,6 +1,7 @@
 import type { BelowFloor, Found, NotBracketed, Outcome } from "../../model/sweep/answer.ts";
 import { isHigh } from "../../model/sweep/common-practice.ts";
 import { decimalsOf, hz } from "../onsite/figures.ts";
+import { FlameOut } from "../onsite/flame-out.tsx";
 import type { Plan } from "../onsite/plan.ts";
 import { HighReading } from "../share/high-co.tsx";
 import { t } from "../texts/app.ts";
@@ -20,7 +21,7 @@ export function Ended({ session, stage, press }: StageProps<"ended">) {
   const onward = end === "low" ? words.found.nextHigh : words.found.nextCheck;
   const again = () => press({ is: "again" });
   return (
-    <>
+    <div class="step-and-picture">
       <section class="sheet" aria-labelledby="step" data-step={answer.kind}>
         <h2 id="step" tabIndex={-1}>
           {words.ended[answer.kind].title(t[end])}
@@ -58,14 +59,14 @@ export function Ended({ session, stage, press }: StageProps<"ended">) {
               {words.found.again}
             </button>
           )}
-          <button type="button" onClick={() => press({ is: "out" })}>
-            {words.step.out}
-          </button>
         </div>
+        <FlameOut onOut={() => press({ is: "out" })} />
       </section>
-      <SweepChart stage={stage} plan={plan} next_Hz={undefined} />
-      <Readings readings={stage.readings} decimals={decimals} plan={plan} />
-    </>
+      <div class="picture">
+        <SweepChart stage={stage} plan={plan} next_Hz={undefined} />
+        <Readings readings={stage.readings} decimals={decimals} plan={plan} />
+      </div>
+    </div>
   );
 }
 

@@ -3,6 +3,7 @@ import type { EndSetting } from "../../model/mixture.ts";
 import { type EndAtNight, type TuneAtNight, tuneAtNight } from "../../model/night-air.ts";
 import { WORKING_WINDOW } from "../../model/trip/window.ts";
 import { decimalsOf, hz } from "../onsite/figures.ts";
+import { Keys } from "../onsite/keys.tsx";
 import { runOf } from "../onsite/run.ts";
 import type { Session } from "../onsite/session.ts";
 import { useUnit } from "../parts/number-field.tsx";
@@ -27,19 +28,22 @@ export function InNightAir(props: {
   return (
     <section class="sheet" aria-labelledby="night">
       <h2 id="night">{words.title}</h2>
-      <NumberWithin
-        label={t.air.temperature}
-        field="night.temperature_C"
-        quantity="temperature"
-        unit={unit}
-        onUnit={chooseUnit}
-        value={night_C}
-        onValue={(value) => onSession({ ...session, night_C: value ?? null })}
-        hint={night_C === undefined ? words.type : undefined}
-        range={AIR_RANGE_C}
-        optional
-        outOfRange={() => airOutOfRange(unit)}
-      />
+      <Keys minus>
+        <NumberWithin
+          inputMode="none"
+          label={t.air.temperature}
+          field="night.temperature_C"
+          quantity="temperature"
+          unit={unit}
+          onUnit={chooseUnit}
+          value={night_C}
+          onValue={(value) => onSession({ ...session, night_C: value ?? null })}
+          hint={night_C === undefined ? words.type : undefined}
+          range={AIR_RANGE_C}
+          optional
+          outOfRange={() => airOutOfRange(unit)}
+        />
+      </Keys>
       {at && (
         <>
           <p>{densityIn(at, (temperature_C) => formatIn(temperature_C, unit))}</p>

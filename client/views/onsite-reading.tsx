@@ -1,24 +1,45 @@
 import { useState } from "preact/hooks";
 import type { CheckReading } from "../../model/sweep/middle.ts";
+import { Keys } from "../onsite/keys.tsx";
 import type { MeterChoice } from "../onsite/plan.ts";
-import { goToFirstMarked } from "../parts/first-marked.ts";
+import { goToFirstMarked, hasUnread } from "../parts/first-marked.ts";
 import { NumberField } from "../parts/number-field.tsx";
 import { onsite as words } from "../texts/onsite.ts";
 import { format } from "../units.ts";
 
-const MOST_ppm = 10_000;
+/** The meter shows no figure: nothing at all, or that it is off its scale. */
+type Beyond = "floor" | "ceiling";
 
-/** What the meter shows: a figure, or one press when it cannot show any. */
+/** What the meter shows: a figure, or why it cannot show any. Nothing is taken before it stands there to be looked at. */
 export function Reading(props: {
   meter: MeterChoice;
   onReading: (reading: CheckReading, still: boolean) => void;
 }) {
   const { meter, onReading } = props;
   const [co_ppm, setCo] = useState<number | undefined>();
+  const [beyond, setBeyond] = useState<Beyond | undefined>();
+  const [cleared, setCleared] = useState(0);
   const [still, setStill] = useState(false);
   const [tried, setTried] = useState(false);
-  const good = co_ppm !== undefined && co_ppm >= 0 && co_ppm <= MOST_ppm;
   const floor_ppm = Math.max(meter.floor_ppm, 1);
+  const [floor, ceiling] = [format(floor_ppm), format(meter.ceiling_ppm)];
+  const says = {
+    floor: { name: words.step.below(floor), typed: words.chart.belowIs(floor) },
+    ceiling: { name: words.step.above(ceiling), typed: words.chart.aboveIs(ceiling) },
+  };
+  const reading = readingOf(co_ppm, beyond, meter);
+  const wrong =
+    co_ppm === undefined
+      ? tried && !beyond && words.step.noReading
+      : co_ppm > meter.ceiling_ppm
+        ? words.step.aboveCeiling(ceiling)
+        : co_ppm < 0 && words.step.belowZero;
+  const choose = (chosen: Beyond) => {
+    setBeyond(beyond === chosen ? undefined : chosen);
+    setCo(undefined);
+    // What stood in the field, a figure or not, is gone.
+    setCleared(cleared + 1);
+  };
   return (
     <form
       class="reading"
@@ -26,46 +47,64 @@ export function Reading(props: {
       onSubmit={(e) => {
         e.preventDefault();
         setTried(true);
-        if (good) onReading({ co_ppm }, still);
+        if (reading && !hasUnread(e.currentTarget)) onReading(reading, still);
         else goToFirstMarked(e.currentTarget);
       }}
     >
-      <NumberField
-        label={words.step.reading}
-        field="co_ppm"
-        value={co_ppm}
-        onValue={setCo}
-        hint={words.step.early}
-        error={
-          co_ppm === undefined
-            ? tried && words.step.noReading
-            : !good && words.step.outOfScale(format(MOST_ppm))
-        }
-      />
-      <label class="check">
-        <input
-          type="checkbox"
-          name="still"
-          checked={still}
-          onChange={(e) => setStill(e.currentTarget.checked)}
+      <Keys
+        decimal={!Number.isInteger(meter.resolution_ppm)}
+        onEmpty={() => setBeyond(undefined)}
+        more={(["floor", "ceiling"] as const).map((one) => (
+          <button
+            type="button"
+            key={one}
+            aria-pressed={beyond === one}
+            data-beyond={one}
+            onClick={() => choose(one)}
+          >
+            {says[one].name}
+          </button>
+        ))}
+      >
+        <NumberField
+          key={cleared}
+          label={words.step.reading}
+          field="co_ppm"
+          inputMode="none"
+          placeholder={beyond && says[beyond].typed}
+          value={co_ppm}
+          onValue={(value) => {
+            setCo(value);
+            if (value !== undefined) setBeyond(undefined);
+          }}
+          error={wrong}
         />
-        {words.step.still}
-      </label>
-      <button type="submit" class="main large">
-        {words.step.take}
-      </button>
-      <div class="row pair">
-        <button
-          type="button"
-          class="large"
-          onClick={() => onReading({ co_below_ppm: floor_ppm }, still)}
-        >
-          {words.step.below(format(floor_ppm))}
-        </button>
-        <button type="button" class="large" onClick={() => onReading({ at_ceiling: true }, still)}>
-          {words.step.above(format(meter.ceiling_ppm))}
+      </Keys>
+      <div class="take">
+        <label class="check">
+          <input
+            type="checkbox"
+            name="still"
+            checked={still}
+            onChange={(e) => setStill(e.currentTarget.checked)}
+          />
+          {words.step.still}
+        </label>
+        <button type="submit" class="main">
+          {words.step.take}
         </button>
       </div>
     </form>
   );
+}
+
+/** What can be taken of it; undefined while that is nothing. */
+function readingOf(
+  co_ppm: number | undefined,
+  beyond: Beyond | undefined,
+  { floor_ppm, ceiling_ppm }: MeterChoice,
+): CheckReading | undefined {
+  if (beyond === "floor") return { co_below_ppm: Math.max(floor_ppm, 1) };
+  if (beyond === "ceiling") return { at_ceiling: true };
+  return co_ppm !== undefined && co_ppm >= 0 && co_ppm <= ceiling_ppm ? { co_ppm } : undefined;
 }

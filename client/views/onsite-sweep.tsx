@@ -1,5 +1,6 @@
-import type { SetRate, Wait } from "../../model/sweep/answer.ts";
 import { decimalsOf, hz } from "../onsite/figures.ts";
+import { FlameOut } from "../onsite/flame-out.tsx";
+import { Seen } from "../onsite/seen.tsx";
 import { useNow } from "../onsite/use-session.ts";
 import { t } from "../texts/app.ts";
 import { onsite as words } from "../texts/onsite.ts";
@@ -10,7 +11,7 @@ import { Countdown, spanOf } from "./onsite-countdown.tsx";
 import { Reading } from "./onsite-reading.tsx";
 import { Readings } from "./onsite-readings.tsx";
 
-/** One step: set the pump, or wait and read; under it what is known so far. */
+/** One step: set the pump, or wait and read; under or beside it what is known so far. */
 export function SweepStep({ session, stage, press }: StageProps<"sweep">) {
   const { answer, end, toSet, pump_Hz, wait_s, due_at } = stage;
   const { plan } = session;
@@ -18,21 +19,25 @@ export function SweepStep({ session, stage, press }: StageProps<"sweep">) {
   const alarming = why === "spike" || why === "flame-out";
   const decimals = decimalsOf(plan.step_Hz);
   return (
-    <>
-      <section class="sheet" aria-labelledby="step" data-step={toSet ? "set" : "read"}>
+    <div class="step-and-picture">
+      <section class="sheet step" aria-labelledby="step" data-step={toSet ? "set" : "read"}>
         <h2 id="step" tabIndex={-1}>
           {toSet ? words.step.title(t[end]) : words.step.titleWait(t[end])}
         </h2>
-        {toSet || why === "wait" ? (
+        {(toSet || why === "wait") && (
           <p class={alarming ? "warning" : undefined}>{words.step.why[why]}</p>
-        ) : (
-          <Settling until={due_at ?? 0} />
         )}
-        <Progress answer={answer} />
-        <p class="rate">
-          {toSet ? words.step.set : words.step.keep}{" "}
-          <output data-value={pump_Hz}>{hz(pump_Hz, decimals)}</output> Hz
-        </p>
+        <div class="setting">
+          <p class="rate">
+            {toSet ? words.step.set : words.step.keep}{" "}
+            <span>
+              <output data-value={pump_Hz}>{hz(pump_Hz, decimals)}</output> Hz
+            </span>
+          </p>
+          {!toSet && (
+            <Countdown due_at={due_at ?? 0} before={words.step.readIn} over={words.step.readNow} />
+          )}
+        </div>
         {toSet ? (
           <>
             <button
@@ -45,37 +50,35 @@ export function SweepStep({ session, stage, press }: StageProps<"sweep">) {
             <p>{words.step.thenWait(spanOf(wait_s))}</p>
           </>
         ) : (
-          <>
-            <Countdown due_at={due_at ?? 0} before={words.step.readIn} over={words.step.readNow} />
-            <Reading
-              key={session.presses.length}
-              meter={plan.meter}
-              onReading={(reading, still) => press({ is: "read", reading, still })}
-            />
-          </>
+          <Reading
+            key={session.presses.length}
+            meter={plan.meter}
+            onReading={(reading, still) => press({ is: "read", reading, still })}
+          />
         )}
-        <button type="button" class="large" onClick={() => press({ is: "out" })}>
-          {words.step.out}
-        </button>
+        <Seen
+          answer={answer}
+          picture={stage.picture}
+          isNext={toSet}
+          hz={(rate) => hz(rate, decimals)}
+        />
+        <FlameOut onOut={() => press({ is: "out" })} />
+        <p class="note">
+          {words.progress.step(format(answer.step), format(answer.steps_most))}{" "}
+          {!toSet && words.step.early}
+        </p>
+        {!toSet && why !== "wait" && <Settling until={due_at ?? 0} />}
       </section>
-      <SweepChart stage={stage} plan={plan} next_Hz={toSet ? pump_Hz : undefined} />
-      <Readings readings={stage.readings} decimals={decimals} plan={plan} />
-    </>
+      <div class="picture">
+        <SweepChart stage={stage} plan={plan} next_Hz={toSet ? pump_Hz : undefined} />
+        <Readings readings={stage.readings} decimals={decimals} plan={plan} />
+      </div>
+    </div>
   );
 }
 
 /** What the waiting is for, in place of why the pump was to be set; its room stays, so that no button moves under a thumb. */
 function Settling({ until }: { until: number }) {
   const isOver = useNow() >= until;
-  return <p class={isOver ? "gone" : undefined}>{words.step.settling}</p>;
-}
-
-/** How far the sweep of this end has come, and what is still to be seen before it can name a minimum. */
-function Progress({ answer: { step, steps_most, lean, rich } }: { answer: SetRate | Wait }) {
-  return (
-    <p class="note" data-progress={step}>
-      {words.progress.step(format(step), format(steps_most))} {words.progress.lean[lean]}{" "}
-      {words.progress.rich[rich]}
-    </p>
-  );
+  return <p class={isOver ? "note gone" : "note"}>{words.step.settling}</p>;
 }

@@ -1,3 +1,4 @@
+import { FlameOut } from "../onsite/flame-out.tsx";
 import { useNow } from "../onsite/use-session.ts";
 import { onsite as words } from "../texts/onsite.ts";
 import type { StageProps } from "./onsite.tsx";
@@ -20,9 +21,7 @@ export function WarmUp({ stage, press }: StageProps<"warm-up">) {
       >
         {isWarm ? words.warmUp.begin : words.warmUp.already}
       </button>
-      <button type="button" class="large" onClick={() => press({ is: "out" })}>
-        {words.step.out}
-      </button>
+      <FlameOut onOut={() => press({ is: "out" })} />
     </section>
   );
 }

@@ -2,11 +2,15 @@ import { useEffect, useRef } from "preact/hooks";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import type { MyHeater } from "../heater/my-heater.ts";
 import { type Press, pressed, type Session, undone } from "../onsite/session.ts";
+import { readySignal } from "../onsite/signal.ts";
+import { SignalSwitch } from "../onsite/signal-switch.tsx";
 import { type Stage, stageOf } from "../onsite/stage.ts";
+import { useAwake } from "../onsite/use-awake.ts";
 import { useSession } from "../onsite/use-session.ts";
 import { AlarmLink } from "../parts/alarm-link.tsx";
 import type { Question } from "../question.ts";
 import "../style/onsite.css";
+import { t } from "../texts/app.ts";
 import { onsite as words } from "../texts/onsite.ts";
 import { Asked } from "./onsite-asked.tsx";
 import { CheckStep } from "./onsite-check.tsx";
@@ -29,7 +33,10 @@ export interface StageProps<S extends Stage["is"]> {
   press: (press: Pressed) => void;
 }
 
-/** The guided sweep at the heater: one thing to do at a time, kept at every press, worked out here alone. */
+/**
+ * The guided sweep at the heater: one thing to do at a time, kept at every press, worked out here alone. While it runs it has
+ * the whole screen, and keeps it on.
+ */
 export function OnSite(props: {
   fit: PublishedFit;
   question: Question;
@@ -49,12 +56,20 @@ export function OnSite(props: {
     scrollTo(0, place.current?.offsetTop ?? 0);
   }, [count]);
   const press = (one: Pressed) => {
+    readySignal();
     if (session) keep(pressed(session, { ...one, at: Date.now() } as Press));
   };
   const stage = session && stageOf(session);
   const running = stage && !["stopped", "done"].includes(stage.is);
+  useAwake(Boolean(running));
   return (
-    <div class="onsite page" ref={place}>
+    <div class={`onsite page${running ? " full" : ""}`} ref={place}>
+      {running && <h1 class="visually-hidden">{t.views.onsite}</h1>}
+      {session && (
+        <div class="always">
+          <AlarmLink />
+        </div>
+      )}
       {!isKept && <p class="warning">{words.notKept}</p>}
       {session && stage ? (
         <StageOf {...props} session={session} stage={stage} press={press} keep={keep} drop={drop} />
@@ -80,11 +95,9 @@ export function OnSite(props: {
               {words.step.leave}
             </button>
           )}
+          <SignalSwitch />
         </div>
       )}
-      <div class="always">
-        <AlarmLink />
-      </div>
     </div>
   );
 }

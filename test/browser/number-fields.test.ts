@@ -102,31 +102,39 @@ const VIEWS: Record<string, (page: Page) => Promise<unknown>> = {
 
 interface NumberInput {
   name: string;
+  /** Buttons of the page's own that type into it. */
+  keys: string;
   inputMode: string;
   type: string;
   placeholder: string;
 }
 
 const numberInputs = (page: Page): Promise<NumberInput[]> =>
-  page
-    .locator("input")
-    .evaluateAll((inputs) =>
-      (inputs as HTMLInputElement[])
-        .filter((input) => input.inputMode !== "" || input.type === "number")
-        .map(({ name, inputMode, type, placeholder }) => ({ name, inputMode, type, placeholder })),
-    );
+  page.locator("input").evaluateAll((inputs) =>
+    (inputs as HTMLInputElement[])
+      .filter((input) => input.inputMode !== "" || input.type === "number")
+      .map((input) => {
+        const { name, inputMode, type, placeholder } = input;
+        const keys = input.closest(".keyed")?.querySelector(".keys")?.textContent ?? "";
+        return { name, keys, inputMode, type, placeholder };
+      }),
+  );
 
 test.each(Object.keys(VIEWS))(
-  "%s: a field that may lie below 0 has the keyboard with a minus sign, any other the keypad",
+  "%s: a field that may lie below 0 has the keyboard with a minus sign, any other the keypad, or the page's own keys",
   async (view) => {
     const { page, close } = await openPage(browser, `${atlas.url}/#/${view.split(" ")[0]}`);
     await VIEWS[view]?.(page);
     const inputs = await numberInputs(page);
     expect(inputs.length).toBeGreaterThan(0);
-    for (const { name, inputMode, type, placeholder } of inputs) {
+    for (const { name, keys, inputMode, type, placeholder } of inputs) {
       // A number typed with a comma, or a true minus sign, would be lost in a field of that type.
       expect([name, type]).toEqual([name, "text"]);
-      expect([name, inputMode]).toEqual([name, leastIn(name) < 0 ? "text" : "decimal"]);
+      if (inputMode === "none") {
+        for (const digit of "0123456789")
+          expect([name, keys]).toEqual([name, expect.stringContaining(digit)]);
+        expect([name, keys.includes("−")]).toEqual([name, leastIn(name) < 0]);
+      } else expect([name, inputMode]).toEqual([name, leastIn(name) < 0 ? "text" : "decimal"]);
       // What the field itself shows as an example can be typed on its keypad.
       if (inputMode !== "text")
         expect([name, placeholder]).toEqual([name, placeholder.match(/^[\d.,]*$/)?.[0]]);

@@ -48,18 +48,22 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
   guards: (lean, rich) => `Grenzen: ${lean}–${rich} Hz.`,
   progress: {
     step: (step, most) => `Schritt ${step} von höchstens ${most}.`,
-    lean: {
-      rose: "Magerer: CO stieg ✓.",
-      open: "Magerer: noch kein Anstieg.",
-      "flame-out": "Magerer: Die Flamme ging aus.",
-      limit: "Magerer: Grenze erreicht.",
+    lean: "Magerer",
+    rich: "Fetter",
+    seen: {
+      rose: "CO stieg\u00a0✓",
+      open: "noch kein Anstieg",
+      "flame-out": "Flamme ging aus",
+      limit: "Grenze erreicht",
     },
-    rich: {
-      rose: "Fetter: CO stieg ✓.",
-      open: "Fetter: noch kein Anstieg.",
-      "flame-out": "Fetter: Die Flamme ging aus.",
-      limit: "Fetter: Grenze erreicht.",
-    },
+    at: (co, rate) => `${co} ppm bei ${rate} Hz`,
+    next: (rate) => `als Nächstes: ${rate} Hz`,
+  },
+  keys: {
+    label: "Ziffern",
+    minus: "Über oder unter 0",
+    decimal: "Komma",
+    remove: "Löschen",
   },
   checklist: {
     title: "Vor dem Zünden",
@@ -92,10 +96,10 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
   },
   step: {
     title: (end) => `${end}: nächster Schritt`,
-    titleWait: (end) => `${end}: warten, dann ablesen`,
+    titleWait: (end) => `${end}: warten, ablesen`,
     settling: "Flamme und Messgerät zur Ruhe kommen lassen.",
     set: "Pumpe einstellen auf",
-    keep: "Die Pumpe bleibt auf",
+    keep: "Pumpe bleibt auf",
     why: {
       start: "Dort beginnen, wo die Pumpe jetzt steht.",
       leaner: "Etwas magerer.",
@@ -114,15 +118,18 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
     readNow: "Jetzt das Messgerät ablesen",
     reading: "Das Messgerät zeigt, ppm",
     take: "Messwert übernehmen",
-    below: (floor) => `Zeigt nichts an: unter ${floor}`,
-    above: (ceiling) => `Am Anschlag: über ${ceiling}`,
-    still: "Die Anzeige ist seit 30 s ruhig",
+    below: (floor) => `Unter ${floor}`,
+    above: (ceiling) => `Über ${ceiling}`,
+    still: "Seit 30 s ruhig",
     noReading:
-      "Den Messwert eintippen oder den Knopf drücken, der sagt, warum das Messgerät keinen anzeigt.",
-    outOfScale: (ceiling) => `Bitte von 0 bis ${ceiling} ppm.`,
+      "Den Messwert eintippen oder angeben, dass er unter oder über dem liegt, was dein Messgerät anzeigen kann.",
+    aboveCeiling: (ceiling) =>
+      `„Das Messgerät zeigt“ liegt über ${ceiling} ppm, dem größten Wert, den du für dein Messgerät angegeben hast. Die Zahl prüfen oder „Über ${ceiling}“ drücken.`,
+    belowZero: "Ein Messgerät zeigt 0 oder mehr. Bitte die Zahl prüfen.",
     early:
       "Ein Messwert zählt, wenn die Anzeige ruhig ist: wenn zwei übereinstimmen oder du eine halbe Minute lang zugesehen hast.",
     out: "Die Flamme ist ausgegangen",
+    signal: "Ton und Vibration, wenn eine Wartezeit endet",
     undo: "Letzte Eingabe zurücknehmen",
     leave: "Suche abbrechen",
     leaveSure: "Abbrechen und zeigen, was zurückzustellen ist",

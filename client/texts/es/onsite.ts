@@ -47,18 +47,22 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
   guards: (lean, rich) => `Límites: ${lean}–${rich} Hz.`,
   progress: {
     step: (step, most) => `Paso ${step} de ${most} como máximo.`,
-    lean: {
-      rose: "Más pobre: el CO subió ✓.",
-      open: "Más pobre: aún sin subida.",
-      "flame-out": "Más pobre: la llama se apagó.",
-      limit: "Más pobre: límite alcanzado.",
+    lean: "Más pobre",
+    rich: "Más rica",
+    seen: {
+      rose: "el CO subió\u00a0✓",
+      open: "aún sin subida",
+      "flame-out": "la llama se apagó",
+      limit: "límite alcanzado",
     },
-    rich: {
-      rose: "Más rica: el CO subió ✓.",
-      open: "Más rica: aún sin subida.",
-      "flame-out": "Más rica: la llama se apagó.",
-      limit: "Más rica: límite alcanzado.",
-    },
+    at: (co, rate) => `${co} ppm a ${rate} Hz`,
+    next: (rate) => `después: ${rate} Hz`,
+  },
+  keys: {
+    label: "Cifras",
+    minus: "Sobre o bajo 0",
+    decimal: "Coma decimal",
+    remove: "Borrar",
   },
   checklist: {
     title: "Antes de encender",
@@ -113,14 +117,18 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
     readNow: "Lee ahora el medidor",
     reading: "El medidor muestra, ppm",
     take: "Usar esta lectura",
-    below: (floor) => `No muestra nada: menos de ${floor}`,
-    above: (ceiling) => `Fuera de escala: más de ${ceiling}`,
+    below: (floor) => `Menos de ${floor}`,
+    above: (ceiling) => `Más de ${ceiling}`,
     still: "Estable desde hace 30 s",
-    noReading: "Escribe la lectura, o pulsa el botón que dice por qué el medidor no da ninguna.",
-    outOfScale: (ceiling) => `De 0 a ${ceiling} ppm, por favor.`,
+    noReading:
+      "Escribe la lectura, o di que está por debajo o por encima de lo que tu medidor puede mostrar.",
+    aboveCeiling: (ceiling) =>
+      `«El medidor muestra» pasa de ${ceiling} ppm, la lectura más alta que indicaste para tu medidor. Revisa la cifra o pulsa «Más de ${ceiling}».`,
+    belowZero: "Un medidor muestra 0 o más. Revisa la cifra.",
     early:
       "Una lectura cuenta cuando es estable: cuando dos coinciden, o cuando la has mirado durante medio minuto.",
     out: "Se ha apagado la llama",
+    signal: "Sonido y vibración cuando acaba una espera",
     undo: "Deshacer lo último",
     leave: "Abandonar la búsqueda",
     leaveSure: "Abandonar y ver qué valores reponer",
