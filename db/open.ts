@@ -1,4 +1,4 @@
-import { closeSync, mkdirSync, openSync } from "node:fs";
+import { chmodSync, closeSync, mkdirSync, openSync } from "node:fs";
 import { statfs } from "node:fs/promises";
 import { dirname } from "node:path";
 import { fileURLToPath } from "node:url";
@@ -6,7 +6,10 @@ import { sql } from "drizzle-orm";
 import { readMigrationFiles } from "drizzle-orm/migrator";
 import { migrate } from "drizzle-orm/sqlite-proxy/migrator";
 import type { Database } from "./database.ts";
-import { SqliteFile } from "./sqlite-file.ts";
+import { requireUsable } from "./file-state.ts";
+import { DatabaseRefused } from "./refused.ts";
+import { primaryCode, SQLITE, SqliteFile } from "./sqlite-file.ts";
+import { causesOf } from "./storage-trouble.ts";
 
 const migrationsFolder = fileURLToPath(new URL("./migrations", import.meta.url));
 /** Where the migrator keeps what it has applied. */
@@ -20,7 +23,7 @@ const RESERVE_WITHIN_bytes = 1024 * 1024;
 const DISK_ASKED_ms = 1000;
 
 /** A database made by a newer version of the project. */
-export class NewerDatabase extends Error {}
+export class NewerDatabase extends DatabaseRefused {}
 
 /** How the room for a database is limited; without it only the disk's end does. */
 export interface Room {
@@ -41,6 +44,8 @@ export interface Storage {
 /** An open database file and how to close it. */
 export interface OpenDatabase {
   db: Database;
+  /** Whether it was made now. */
+  isNew: boolean;
   storage: Storage;
   /** Moves everything into the file itself and lets go of it. */
   close: () => void;
@@ -49,12 +54,14 @@ export interface OpenDatabase {
 /**
  * Opens the SQLite file of an atlas, makes it when missing, readable by its owner alone, and brings its schema up to date.
  * WAL with synchronous FULL: what was acknowledged survives a power cut.
- * @throws NewerDatabase when the file has migrations this version does not know
+ * @throws DatabaseRefused with the remedy: empty, not to be written, no database, or made by a newer version
  */
 export async function openDatabase(file: string, room: Room = {}): Promise<OpenDatabase> {
+  const isNew = file === ":memory:" || !requireUsable(file);
   if (file !== ":memory:") {
     mkdirSync(dirname(file), { recursive: true });
     closeSync(openSync(file, "a", 0o600));
+    chmodSync(file, 0o600);
   }
   const connection = new SqliteFile(file, PATIENCE_ms);
   try {
@@ -67,10 +74,16 @@ export async function openDatabase(file: string, room: Room = {}): Promise<OpenD
     await bringUpToDate(connection, file);
   } catch (error) {
     connection.close();
-    throw error;
+    const code = primaryCode(causesOf(error).at(-1));
+    if (code !== SQLITE.no_database && code !== SQLITE.corrupt) throw error;
+    throw new DatabaseRefused(
+      `${file} is no database of an atlas, or is damaged. Restore a backup (npm run restore), or name another file (ATLAS_DB).`,
+      { cause: error },
+    );
   }
   return {
     db: connection.db,
+    isNew,
     storage: { isShort: roomOf(connection, file, room), canWrite: () => connection.canWrite() },
     close: () => connection.close(),
   };

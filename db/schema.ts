@@ -127,3 +127,9 @@ export const idempotencyKeys = sqliteTable("idempotency_keys", {
   /** The answer without its receipt, JSON; the receipt follows from the key again. */
   answer: text().notNull(),
 });
+
+/** What the atlas knows of itself. */
+export const facts = sqliteTable("facts", {
+  name: text().primaryKey(),
+  value: text().notNull(),
+});

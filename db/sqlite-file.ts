@@ -18,7 +18,7 @@ const KEPT_STATEMENTS = 200;
 const TRY_AGAIN_ms = 20;
 
 /** Primary result codes of SQLite: "Result and Error Codes", sqlite.org/rescode.html. */
-const SQLITE = { busy: 5, locked: 6, full: 13 } as const;
+export const SQLITE = { busy: 5, locked: 6, corrupt: 11, full: 13, no_database: 26 } as const;
 
 /**
  * One connection to an SQLite file through the runtime's own binding, as drizzle's proxy driver asks for it. Each statement, and
@@ -74,9 +74,15 @@ export class SqliteFile {
     }
   }
 
-  /** Closes the file; the last connection to it moves what the WAL holds into the file and deletes the WAL. */
+  /** Moves what the WAL holds into the file itself, and closes it. */
   close(): void {
     this.#statements.clear();
+    try {
+      // The last connection's end does it too; a backup that is being made would be one more.
+      this.#connection.exec("PRAGMA wal_checkpoint(TRUNCATE)");
+    } catch {
+      // Then it stays in the WAL, where the next start finds it.
+    }
     this.#connection.close();
   }
 
@@ -139,7 +145,7 @@ export class SqliteFile {
 }
 
 /** The lower byte of an extended result code. */
-function primaryCode(error: unknown): number | undefined {
+export function primaryCode(error: unknown): number | undefined {
   const code = (error as { errcode?: number } | null)?.errcode;
   return code === undefined ? undefined : code & 0xff;
 }

@@ -1,5 +1,4 @@
-import { existsSync } from "node:fs";
-import { mkdir, readFile, writeFile } from "node:fs/promises";
+import { mkdir } from "node:fs/promises";
 import type { ServerResponse } from "node:http";
 import { join } from "node:path";
 import { setTimeout } from "node:timers/promises";
@@ -7,19 +6,24 @@ import { type ServerType, serve } from "@hono/node-server";
 import { getConnInfo } from "@hono/node-server/conninfo";
 import type { Hono } from "hono";
 import { claimDatabase } from "../db/claim.ts";
+import type { Database } from "../db/database.ts";
+import { findSecretCheck } from "../db/facts.ts";
 import { groupCommit } from "../db/group-commit.ts";
 import { type OpenDatabase, openDatabase, type Room } from "../db/open.ts";
 import { causesOf } from "../db/storage-trouble.ts";
+import { countTunes } from "../db/tunes.ts";
 import { createApp } from "./app.ts";
 import { buildMissing } from "./build-missing.ts";
 import { clientAddress } from "./client-address.ts";
 import { FitThread } from "./fit-in-thread.ts";
 import { openGeography } from "./geography/geography.ts";
 import { readFrom } from "./geography/read-files.ts";
-import { openKeys, randomReceipt } from "./keys.ts";
+import { type Keys, openKeys } from "./keys.ts";
 import { mapSources } from "./map-sources.ts";
 import { NEW_KEY_DAYS } from "./new-keys.ts";
 import { FitKeeper } from "./published-fit.ts";
+import { keptSecret } from "./secret.ts";
+import { requireOwnSecret } from "./secret-check.ts";
 import { servePage } from "./static-files.ts";
 
 /** How an atlas is run on Node. */
@@ -61,7 +65,7 @@ const notRefreshed = (error: unknown) =>
 
 /**
  * Opens the database and puts the API and the page together.
- * @throws DatabaseTaken when another atlas has it open
+ * @throws DatabaseTaken when another atlas has it open; DatabaseRefused, with the remedy, when it must not be opened as it is
  */
 export async function openAtlas(settings: Settings): Promise<Atlas> {
   const letGo = claimDatabase(settings.database);
@@ -74,9 +78,15 @@ export async function openAtlas(settings: Settings): Promise<Atlas> {
 }
 
 async function openClaimed(settings: Settings, letGo: () => void): Promise<Atlas> {
-  const { db, storage, close }: OpenDatabase = await openDatabase(settings.database, settings.room);
+  const { db, storage, isNew, close }: OpenDatabase = await openDatabase(
+    settings.database,
+    settings.room,
+  );
+  const keys = await keysOf(settings, db, isNew).catch((error) => {
+    close();
+    throw error;
+  });
   let isStopping = false;
-  const secret = settings.secret || (await keptSecret(settings.database));
   const now = () => new Date();
   // This process alone publishes, so what it holds is the newest.
   const believe_ms = Number.POSITIVE_INFINITY;
@@ -89,7 +99,7 @@ async function openClaimed(settings: Settings, letGo: () => void): Promise<Atlas
     commit: groupCommit(db),
     storage,
     stopping: () => isStopping,
-    keys: await openKeys(secret),
+    keys,
     fit,
     gazetteer: openGeography(readFrom(settings.geographyDir), tiles),
     now,
@@ -129,12 +139,12 @@ async function openClaimed(settings: Settings, letGo: () => void): Promise<Atlas
   };
 }
 
-/** The secret beside the database: made once, readable by its owner alone. */
-async function keptSecret(database: string): Promise<string> {
-  if (database === ":memory:") return randomReceipt();
-  const file = `${database}.secret`;
-  if (!existsSync(file)) await writeFile(file, randomReceipt(), { mode: 0o600, flag: "wx" });
-  return (await readFile(file, "utf8")).trim();
+/** @throws DatabaseRefused when the secret is missing, or another database's */
+async function keysOf({ secret, database }: Settings, db: Database, isNew: boolean): Promise<Keys> {
+  const isEmpty = isNew || (!(await findSecretCheck(db)) && (await countTunes(db)) === 0);
+  const keys = await openKeys(secret || (await keptSecret(database, isEmpty)));
+  await requireOwnSecret(db, keys);
+  return keys;
 }
 
 /** Settings from the environment; `--demo` marks everything as invented and keeps it in a file of its own. */

@@ -8,6 +8,7 @@ import { mapSources } from "./map-sources.ts";
 import { NEW_KEY_DAYS } from "./new-keys.ts";
 import { pageCaching } from "./page-caching.ts";
 import { FitKeeper } from "./published-fit.ts";
+import { requireOwnSecret } from "./secret-check.ts";
 import { pageSecurity } from "./security.ts";
 
 /** What wrangler.toml binds. */
@@ -36,6 +37,8 @@ let opened: Promise<Opened> | undefined;
 async function open(env: Bindings): Promise<Opened> {
   if (!env.ATLAS_SECRET) throw new Error("Set ATLAS_SECRET: wrangler secret put ATLAS_SECRET");
   const db = drizzle(env.ATLAS_DB) as unknown as Database;
+  const keys = await openKeys(env.ATLAS_SECRET);
+  await requireOwnSecret(db, keys);
   const now = () => new Date();
   const newKeyDays = Number(env.NEW_KEY_DAYS ?? NEW_KEY_DAYS);
   const fit = new FitKeeper({ db, now, demo: false, believe_ms: BELIEVE_ms, newKeyDays });
@@ -50,7 +53,7 @@ async function open(env: Bindings): Promise<Opened> {
     commit: async ([first, ...rest]) => void (first && (await db.batch([first, ...rest]))),
     storage: { isShort: async () => false, canWrite: () => true },
     stopping: () => false,
-    keys: await openKeys(env.ATLAS_SECRET),
+    keys,
     fit,
     gazetteer: openGeography(readAsset, tiles),
     now,

@@ -1,0 +1,42 @@
+import { accessSync, constants, existsSync, statSync } from "node:fs";
+import { dirname } from "node:path";
+import { DatabaseRefused } from "./refused.ts";
+
+/**
+ * Whether a database is there. What cannot be one, or could not be written, is refused before anything touches it.
+ * @throws DatabaseRefused with the remedy
+ */
+export function requireUsable(file: string): boolean {
+  if (!existsSync(file)) {
+    requireWritable(dirname(file), "folder");
+    return false;
+  }
+  const { size } = statSync(file);
+  if (size === 0) {
+    throw new DatabaseRefused(
+      `${file} is empty (0 bytes): whatever was in it is gone. Restore a backup (npm run restore), or delete the file if no tune was ever in it.`,
+    );
+  }
+  requireWritable(file, "file");
+  requireWritable(dirname(file), "folder");
+  return true;
+}
+
+/** Its owner's permission counts too: the superuser may write everywhere, and would override what somebody set on purpose. */
+function requireWritable(path: string, what: "file" | "folder"): void {
+  if (!existsSync(path)) return;
+  const isProtected = (statSync(path).mode & 0o200) === 0;
+  if (!isProtected && mayWrite(path)) return;
+  throw new DatabaseRefused(
+    `The ${what} ${path} cannot be written. Let the user that runs the atlas write it (chmod u+w, chown), or name another database (ATLAS_DB).`,
+  );
+}
+
+function mayWrite(path: string): boolean {
+  try {
+    accessSync(path, constants.W_OK);
+    return true;
+  } catch {
+    return false;
+  }
+}

@@ -1,0 +1,179 @@
+import { execFile } from "node:child_process";
+import {
+  chmodSync,
+  copyFileSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterEach, beforeEach, expect, test, vi } from "vitest";
+import { WAIT_ms } from "../limits.ts";
+import { goodTune } from "../server/atlas.ts";
+import { type OwnServer, ownServer } from "./own-command.ts";
+
+let folder: string;
+let file: string;
+beforeEach(() => {
+  folder = mkdtempSync(join(tmpdir(), "hypsotune-backup-"));
+  file = join(folder, "old", "atlas.db");
+});
+afterEach(() => rmSync(folder, { recursive: true }));
+
+interface Sent {
+  id: string;
+  receipt: string;
+}
+
+async function submit(url: string, n: number): Promise<Sent> {
+  const response = await fetch(`${url}/api/tunes`, {
+    method: "POST",
+    headers: { "Content-Type": "application/json" },
+    body: JSON.stringify(goodTune(n)),
+  });
+  expect(response.status).toBe(201);
+  return response.json();
+}
+
+const command = (name: "backup" | "restore", dir: string, database: string) =>
+  new Promise<{ code: number; said: string }>((done) => {
+    const env = { ...process.env, ATLAS_DB: database };
+    execFile("npm", ["run", "--silent", name, "--", dir], { env }, (error, out, complaints) =>
+      done({ code: Number(error?.code ?? 0), said: out + complaints }),
+    );
+  });
+
+async function stop({ process: server, ended }: OwnServer): Promise<void> {
+  server.kill("SIGTERM");
+  expect(await ended).toBe(0);
+}
+
+async function allThere(url: string, sent: readonly Sent[]): Promise<void> {
+  for (const { id, receipt } of sent) {
+    const headers = { Authorization: `Bearer ${receipt}` };
+    expect((await fetch(`${url}/api/tunes/${id}`, { headers })).status).toBe(200);
+  }
+}
+
+test("backed up while tunes pour in, and restored elsewhere: every tune acknowledged before it is there, and its receipt opens it", async () => {
+  const server = await ownServer(file);
+  const acknowledged: Sent[] = [];
+  let [n, isPouring] = [0, true];
+  const pour = async () => {
+    while (isPouring) acknowledged.push(await submit(server.url, n++));
+  };
+  const pouring = [pour(), pour(), pour(), pour()];
+  await vi.waitFor(() => expect(acknowledged.length).toBeGreaterThan(100), { timeout: WAIT_ms });
+  const before = [...acknowledged];
+  const copy = join(folder, "copy");
+  const made = await command("backup", copy, file);
+  const during = acknowledged.length - before.length;
+  isPouring = false;
+  await Promise.all(pouring);
+  expect(made, made.said).toMatchObject({ code: 0 });
+  expect(during).toBeGreaterThan(0);
+  await stop(server);
+
+  // Its owner's alone, and the sums are those that the system's own tool finds.
+  for (const name of readdirSync(copy)) expect(statSync(join(copy, name)).mode & 0o77).toBe(0);
+  const sums = await new Promise<string>((done, failed) =>
+    execFile("sha256sum", ["-c", "SHA256SUMS"], { cwd: copy }, (error, out) =>
+      error ? failed(error) : done(out),
+    ),
+  );
+  expect(sums).toBe("atlas.db: OK\natlas.db.secret: OK\n");
+
+  const elsewhere = join(folder, "new", "atlas.db");
+  const restored = await command("restore", copy, elsewhere);
+  expect(restored, restored.said).toMatchObject({ code: 0 });
+  const [, tunes] = /holds (\d+) tunes/.exec(restored.said) ?? [];
+  expect(Number(tunes)).toBeGreaterThanOrEqual(before.length);
+  const again = await ownServer(elsewhere);
+  await allThere(again.url, before);
+  await submit(again.url, n);
+  await stop(again);
+});
+
+test("as the README says it: stopped, the file and its secret copied are all of it", async () => {
+  const server = await ownServer(file);
+  const sent: Sent[] = [];
+  for (let n = 0; n < 200; n++) sent.push(await submit(server.url, n));
+  await stop(server);
+  const copied = join(folder, "new.db");
+  copyFileSync(file, copied);
+  copyFileSync(`${file}.secret`, `${copied}.secret`);
+  const again = await ownServer(copied);
+  await allThere(again.url, sent);
+  await stop(again);
+});
+
+test("a backup into a folder with something in it, of nothing, or tampered with, and a restore onto something, are refused in a sentence", async () => {
+  const server = await ownServer(file);
+  await submit(server.url, 1);
+  const copy = join(folder, "copy");
+  expect(await command("backup", copy, file)).toMatchObject({ code: 0 });
+  expect(await command("backup", copy, file)).toMatchObject({
+    code: 1,
+    said: expect.stringContaining("is not empty"),
+  });
+  expect(await command("backup", join(folder, "x"), join(folder, "none.db"))).toMatchObject({
+    code: 1,
+    said: expect.stringContaining("There is no database"),
+  });
+  expect(await command("restore", copy, file)).toMatchObject({
+    code: 1,
+    said: expect.stringContaining("Another atlas is open"),
+  });
+  await stop(server);
+  expect(await command("restore", copy, file)).toMatchObject({
+    code: 1,
+    said: expect.stringContaining("is not overwritten"),
+  });
+  const bytes = readFileSync(join(copy, "atlas.db"));
+  bytes[5000] = (bytes[5000] ?? 0) ^ 1;
+  writeFileSync(join(copy, "atlas.db"), bytes);
+  expect(await command("restore", copy, join(folder, "new.db"))).toMatchObject({
+    code: 1,
+    said: expect.stringContaining("is not as it was backed up"),
+  });
+});
+
+test("what must not be opened is refused at the start, with the remedy, and left as it is", async () => {
+  const server = await ownServer(file);
+  await submit(server.url, 1);
+  await stop(server);
+  const secret = readFileSync(`${file}.secret`);
+  const whole = readFileSync(file);
+  const refused = async (database: string, why: RegExp, env: Record<string, string> = {}) => {
+    const again = await ownServer(database, env);
+    expect(await again.ended).toBe(1);
+    expect(again.complaints()).toMatch(why);
+    expect(again.complaints()).not.toMatch(/\n\s+at /);
+  };
+  rmSync(`${file}.secret`);
+  await refused(file, /secret of .* is missing.* Put .*atlas\.db\.secret back/);
+  writeFileSync(`${file}.secret`, "some other secret of the right length");
+  await refused(file, /not the one this database was made with.* Put the secret file of the same/);
+  await refused(file, /not the one this database was made with/, {
+    ATLAS_SECRET: "a third secret of the right length",
+  });
+  writeFileSync(`${file}.secret`, secret);
+  chmodSync(file, 0o400);
+  await refused(file, /cannot be written.*chmod u\+w/);
+  chmodSync(file, 0o600);
+  const odd = join(folder, "odd");
+  mkdirSync(odd);
+  writeFileSync(join(odd, "empty.db"), "");
+  await refused(join(odd, "empty.db"), /is empty \(0 bytes\).*Restore a backup/);
+  writeFileSync(join(odd, "text.db"), "id,heat_kW\n".repeat(1000));
+  await refused(join(odd, "text.db"), /is no database of an atlas.*Restore a backup/);
+  expect(readFileSync(file).equals(whole)).toBe(true);
+  const again = await ownServer(file);
+  expect((await (await fetch(`${again.url}/api/health`)).json()).tunes).toBe(1);
+  await stop(again);
+});
