@@ -19,6 +19,8 @@ const MIGRATIONS_TABLE = "__drizzle_migrations";
 const PATIENCE_ms = 5000;
 /** Kept free within the largest size, so that withdrawals and what follows from them always find room. */
 const RESERVE_WITHIN_bytes = 1024 * 1024;
+/** A WAL that somebody else still reads is emptied later, ms. */
+const EMPTY_AGAIN_ms = 1000;
 /** What the disk has left is asked for once in so long, ms. */
 const DISK_ASKED_ms = 1000;
 
@@ -39,6 +41,11 @@ export interface Storage {
   isShort: () => Promise<boolean>;
   /** Whether the database takes writes at this moment: no other process holds it. */
   canWrite: () => boolean;
+  /**
+   * Sees that what was deleted or overwritten is nowhere in the files any more; where somebody reads what was there
+   * before, a backup for example, as soon as they are done.
+   */
+  forget: () => Promise<void>;
 }
 
 /** An open database file and how to close it. */
@@ -65,7 +72,10 @@ export async function openDatabase(file: string, room: Room = {}): Promise<OpenD
   }
   const connection = new SqliteFile(file, PATIENCE_ms);
   try {
-    await connection.execute("PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL");
+    await connection.execute(
+      // What is deleted is overwritten with zeros.
+      "PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL; PRAGMA secure_delete = ON",
+    );
     if (room.most_bytes !== undefined) {
       const [[page_bytes]] = connection.read("PRAGMA page_size") as [[number]];
       const pages = Math.floor(room.most_bytes / page_bytes);
@@ -84,7 +94,11 @@ export async function openDatabase(file: string, room: Room = {}): Promise<OpenD
   return {
     db: connection.db,
     isNew,
-    storage: { isShort: roomOf(connection, file, room), canWrite: () => connection.canWrite() },
+    storage: {
+      isShort: roomOf(connection, file, room),
+      canWrite: () => connection.canWrite(),
+      forget: emptyingWal(connection),
+    },
     close: () => connection.close(),
   };
 }
@@ -106,6 +120,23 @@ async function bringUpToDate(connection: SqliteFile, file: string): Promise<void
     (statements) => connection.allOrNothing(statements),
     { migrationsFolder },
   );
+}
+
+/** The WAL has pages as they were; moved into the file it is cut to nothing. Whoever asks meanwhile shares the next time. */
+function emptyingWal(connection: SqliteFile): Storage["forget"] {
+  let [isWanted, retry]: [boolean, ReturnType<typeof setTimeout> | undefined] = [false, undefined];
+  const empty = () => {
+    if (!isWanted || connection.isClosed) return;
+    clearTimeout(retry);
+    isWanted = !connection.emptyWal();
+    if (isWanted) retry = setTimeout(empty, EMPTY_AGAIN_ms).unref();
+  };
+  return async () => {
+    isWanted = true;
+    // Withdrawals that were committed together are forgotten together.
+    await new Promise(setImmediate);
+    empty();
+  };
 }
 
 function roomOf(connection: SqliteFile, file: string, room: Room): Storage["isShort"] {

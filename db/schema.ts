@@ -22,6 +22,7 @@ export const tunes = sqliteTable(
     /** H3 cell of resolution 5, and its parent of resolution 3 in which contributors share votes. */
     cell: text(),
     place: text(),
+    /** Whole °C, hPa and %. */
     temperature_C: real(),
     pressure_hPa: real(),
     qnh_hPa: real(),
@@ -119,7 +120,10 @@ export const refusedFits = sqliteTable("refused_fits", {
   allowed: integer({ mode: "boolean" }).notNull(),
 });
 
-/** What an Idempotency-Key was used for: keyed hash of key and contributor, hash of the body, and the answer. */
+/**
+ * What an Idempotency-Key was used for: keyed hash of key and contributor, hash of the body, and the answer. Of a withdrawn
+ * tune the key's hash alone stays, so that what waits in a browser is not shared again.
+ */
 export const idempotencyKeys = sqliteTable("idempotency_keys", {
   key: text().primaryKey(),
   body_sha256: text().notNull(),

@@ -74,15 +74,26 @@ export class SqliteFile {
     }
   }
 
+  /** Moves what the WAL holds into the file itself, and cuts it to nothing; false where somebody still reads it. */
+  emptyWal(): boolean {
+    try {
+      const [[busy]] = this.read("PRAGMA wal_checkpoint(TRUNCATE)") as [[number]];
+      return busy === 0;
+    } catch {
+      return false;
+    }
+  }
+
+  get isClosed(): boolean {
+    return !this.#connection.isOpen;
+  }
+
   /** Moves what the WAL holds into the file itself, and closes it. */
   close(): void {
+    // The last connection's end does it too; a backup that is being made would be one more. What fails stays in the WAL, where
+    // the next start finds it.
+    this.emptyWal();
     this.#statements.clear();
-    try {
-      // The last connection's end does it too; a backup that is being made would be one more.
-      this.#connection.exec("PRAGMA wal_checkpoint(TRUNCATE)");
-    } catch {
-      // Then it stays in the WAL, where the next start finds it.
-    }
     this.#connection.close();
   }
 

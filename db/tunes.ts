@@ -33,8 +33,8 @@ export function reviseTune(db: Database, tune: TuneRow, decision: NewDecision): 
 }
 
 /**
- * Withdrawn means gone: the tune, what was decided on it and why, and the answer kept for its idempotency key.
- * That something was withdrawn that day stays in the log, without saying what.
+ * Withdrawn means gone: the tune, what was decided on it and why, and all that its idempotency key was used for but that
+ * it was used. That something was withdrawn that day stays in the log, without saying what.
  */
 export function withdrawTune(
   db: Database,
@@ -45,7 +45,10 @@ export function withdrawTune(
     db.delete(tunes).where(eq(tunes.id, id)),
     forgetWithoutTunes(db, contributor),
     db.delete(decisions).where(eq(decisions.tune, id)),
-    db.update(idempotencyKeys).set({ answer: "" }).where(eq(idempotencyKeys.tune, id)),
+    db
+      .update(idempotencyKeys)
+      .set({ tune: "", body_sha256: "", answer: "" })
+      .where(eq(idempotencyKeys.tune, id)),
     db
       .insert(decisions)
       .values({ tune: "", by: "contributor", verdict: "withdrawn", reasons: "[]", decided_on }),

@@ -62,7 +62,7 @@ export const COLUMNS: readonly Column[] = [
     meaning:
       "Standard deviation of an elevation worked out from a position or a place's name; empty where the contributor knew it",
   },
-  { name: "temperature_C", unit: "°C", meaning: "Air temperature at the intake" },
+  { name: "temperature_C", unit: "°C", meaning: "Air temperature at the intake, whole degrees" },
   { name: "pressure_hPa", unit: "hPa", meaning: "Station pressure, where measured" },
   { name: "qnh_hPa", unit: "hPa", meaning: "Sea-level pressure (QNH), where given instead" },
   { name: "humidity_pct", unit: "%", meaning: "Relative humidity" },

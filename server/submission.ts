@@ -15,6 +15,9 @@ import type { Services } from "./context.ts";
 import type { Submitted } from "./contract.ts";
 import { invalid } from "./problem.ts";
 
+/** A tune without the key of whoever sent it. */
+type SharedTune = Omit<Tune, "contributor">;
+
 /** A tune judged: what is kept of it, and what its sender is told. */
 export interface Judged {
   kept: Omit<TuneRow, "id" | "receipt_sha256">;
@@ -24,53 +27,65 @@ export interface Judged {
 /** The first clocks to reach a new month are 14 h ahead of UTC; a tune made there has come already. */
 const FURTHEST_AHEAD_ms = 14 * 3_600_000;
 
-/** Nothing finer is kept of an elevation, m. */
+/** Nothing finer is kept of an elevation, m; of temperatures, pressures and humidities nothing finer than a whole °C, hPa or %. */
 const KEPT_STEP_m = 10;
 
 /**
- * An elevation's standard deviation as it is kept: never smaller than stated. To the metre it would tell where in its
- * cell a position lies, from which it was worked out.
+ * A tune as the atlas looks at it and keeps it: to the metre, the tenth of a degree and of a hectopascal a tune would tell where
+ * in its cell and when it was made. An elevation's standard deviation is never smaller than stated.
  */
-const keptSd = (sd_m: number) => Math.ceil(sd_m / KEPT_STEP_m) * KEPT_STEP_m;
+function coarsened(tune: Tune, position: CoarsePosition | null): Tune {
+  const { site, air } = tune;
+  const elevation_m = whole(site.elevation_m / KEPT_STEP_m) * KEPT_STEP_m;
+  return {
+    ...tune,
+    site: {
+      ...site,
+      elevation_m,
+      ...(site.elevation_sd_m !== undefined && {
+        elevation_sd_m: Math.ceil(site.elevation_sd_m / KEPT_STEP_m) * KEPT_STEP_m,
+      }),
+      ...(position && { lat: position.lat, lon: position.lon }),
+    },
+    ...(air && {
+      air: Object.fromEntries(
+        Object.entries(air).map(([name, value]) => [name, value && whole(value)]),
+      ),
+    }),
+  };
+}
+
+/** Without the minus that a rounded −0.4 would keep. */
+const whole = (value: number) => Math.round(value) + 0;
 
 const monthOf = (date: Date) => date.toISOString().slice(0, 7);
 
 /**
  * Screens a tune and turns it into what the atlas keeps: a cell for the position, a keyed hash for the
- * contributor, months for dates, elevation to 10 m, its uncertainty up to the next 10 m.
+ * contributor, months for dates, elevation to 10 m, its uncertainty up to the next 10 m, air to whole °C, hPa and %.
  */
-export async function judge(services: Services, tune: Tune): Promise<Judged> {
-  const { site } = tune;
-  const position =
-    site.lat === undefined || site.lon === undefined ? null : coarsePosition(site.lat, site.lon);
-  const rough: Tune = {
-    ...tune,
-    site: {
-      ...site,
-      ...(site.elevation_sd_m !== undefined && { elevation_sd_m: keptSd(site.elevation_sd_m) }),
-      ...(position && { lat: position.lat, lon: position.lon }),
-    },
-  };
+export async function judge(services: Services, sent: Tune): Promise<Judged> {
+  const { lat, lon } = sent.site;
+  const position = lat === undefined || lon === undefined ? null : coarsePosition(lat, lon);
+  // Screened as it is kept: what is said of it is kept, too.
+  const { contributor: key, ...tune } = coarsened(sent, position);
   const fit = await services.fit.current();
   const now = services.now();
   const month = monthOf(now);
   const terrain = position ? await terrainAt(services, position) : null;
-  const { verdict, reasons } = screen(rough, {
-    terrain,
-    month: monthOf(new Date(now.getTime() + FURTHEST_AHEAD_ms)),
-    fit,
-  });
+  const { verdict, reasons } = screen(
+    { ...tune, contributor: key },
+    { terrain, month: monthOf(new Date(now.getTime() + FURTHEST_AHEAD_ms)), fit },
+  );
   refuseContradictions(reasons);
-  const elevation_m = Math.round(site.elevation_m / KEPT_STEP_m) * KEPT_STEP_m;
-  const air = possibleAir(elevation_m, tune.air ?? {}, rough.site.elevation_sd_m);
-  const { contributor: key, ...sent } = rough;
+  const { elevation_m, elevation_sd_m } = tune.site;
+  const air = possibleAir(elevation_m, tune.air, elevation_sd_m);
   const contributor = await services.keys.hash("contributor", key);
   return {
     kept: {
-      ...columns(rough, air),
+      ...columns(tune, air),
       contributor,
-      sent: JSON.stringify(sent),
-      elevation_m,
+      sent: JSON.stringify(tune),
       cell: position?.cell ?? null,
       place: position?.place ?? null,
       ...suggestion(fit, tune, air),
@@ -85,7 +100,7 @@ export async function judge(services: Services, tune: Tune): Promise<Judged> {
  * The version a tune is judged beside, and what the atlas answers by it for this heater in this air and at these fan
  * speeds: the rate that can be set, which is what somebody copies. A finer one would tell the version, and with it the day.
  */
-function suggestion(fit: PublishedFit, { heater, low, high }: Tune, { density_kg_m3 }: Air) {
+function suggestion(fit: PublishedFit, { heater, low, high }: SharedTune, { density_kg_m3 }: Air) {
   const perKrpm = (end: End, fan_rpm: number) => {
     const { pump_Hz_per_krpm } = bandsAt(groupOf(fit, heater.heat_kW, end), density_kg_m3, {
       dose_uL: heater.dose_uL,
@@ -142,11 +157,15 @@ async function terrainAt({ gazetteer }: Services, { cell, lat, lon }: CoarsePosi
   }
 }
 
-function columns({ heater, site, air: given, low, high, found, meter, tuned_on }: Tune, air: Air) {
+function columns(
+  { heater, site, air: given, low, high, found, meter, tuned_on }: SharedTune,
+  air: Air,
+) {
   return {
     heat_kW: heater.heat_kW,
     dose_uL: heater.dose_uL ?? null,
     supply_V: heater.supply_V ?? null,
+    elevation_m: site.elevation_m,
     elevation_sd_m: site.elevation_sd_m ?? null,
     temperature_C: given?.temperature_C ?? null,
     pressure_hPa: given?.pressure_hPa ?? null,

@@ -51,7 +51,7 @@ async function open(env: Bindings): Promise<Opened> {
     db,
     // Requests do not share I/O at the edge: each commits its own.
     commit: async ([first, ...rest]) => void (first && (await db.batch([first, ...rest]))),
-    storage: { isShort: async () => false, canWrite: () => true },
+    storage: { isShort: async () => false, canWrite: () => true, forget: async () => {} },
     stopping: () => false,
     keys,
     fit,

@@ -88,6 +88,7 @@ export function tuneRoutes(services: Services): Hono {
       // It may come under another key.
       forgetWithoutTunes(db, sent.contributor),
     ]);
+    await storage.forget();
     afterWrite(c, id);
     return c.json({ id, ...answer, counts_from } satisfies Submitted);
   });
@@ -96,6 +97,7 @@ export function tuneRoutes(services: Services): Hono {
     await limit(clientAddress(c));
     const sent = await authorised(c);
     await commit(withdrawTune(db, sent, today()));
+    await storage.forget();
     afterWrite(c, sent.id);
     return c.body(null, 204);
   });
@@ -160,16 +162,16 @@ export function tuneRoutes(services: Services): Hono {
   ): Promise<Submitted | undefined> {
     const used: IdempotencyRow | undefined = await findIdempotencyKey(db, key.hash);
     if (!used) return undefined;
-    if (used.body_sha256 !== key.body) {
-      throw new RequestProblem(
-        409,
-        "This Idempotency-Key was sent with another tune. Use a new key for a new tune.",
-      );
-    }
     if (used.answer === "") {
       throw new RequestProblem(
         409,
         "The tune sent with this Idempotency-Key was withdrawn. Use a new key to share it again.",
+      );
+    }
+    if (used.body_sha256 !== key.body) {
+      throw new RequestProblem(
+        409,
+        "This Idempotency-Key was sent with another tune. Use a new key for a new tune.",
       );
     }
     return {

@@ -26,7 +26,7 @@ export const dataWords: typeof import("../en/data.ts").dataWords = {
   methodLanguage: "Diese Seite gibt es nur auf Englisch.",
   privacy: "Datenschutz",
   privacyText:
-    "Kein Konto, kein Name, keine Adresse. Ein Standort wird in deinem Browser zu einer Kartenzelle von etwa 250 km². Dein Schlüssel ist zufällig und wird nur als verschlüsselter Hashwert gespeichert. Monate statt Tage; Höhen auf 10 m; kein freier Text. Zellen mit weniger als drei Besitzern werden in einer größeren gezeigt. Zurückgezogen heißt gelöscht.",
+    "Kein Konto, kein Name, keine Adresse. Ein Standort wird in deinem Browser zu einer Kartenzelle von etwa 250 km². Dein Schlüssel ist zufällig und wird nur als verschlüsselter Hashwert gespeichert. Monate statt Tage; Höhen auf 10 m, Luft auf 1 °C und 1 hPa; kein freier Text. Zellen mit weniger als drei Besitzern werden in einer größeren gezeigt. Zurückgezogen heißt gelöscht.",
   licence: "Lizenzen und Quellen",
   licences: [
     "Beigetragene Abstimmungen: CC0 1.0.",

@@ -27,7 +27,7 @@ export const dataWords = {
   methodLanguage: "",
   privacy: "Privacy",
   privacyText:
-    "No account, no name, no address. A position becomes a map cell of about 250 km² in your browser. Your key is random and stored only as a keyed hash. Months, not dates; elevations to 10 m; no free text. Cells with fewer than three owners are shown within a larger one. Withdrawn means gone.",
+    "No account, no name, no address. A position becomes a map cell of about 250 km² in your browser. Your key is random and stored only as a keyed hash. Months, not dates; elevations to 10 m, air to 1 °C and 1 hPa; no free text. Cells with fewer than three owners are shown within a larger one. Withdrawn means gone.",
   licence: "Licences and credit",
   licences: [
     "Contributed tunes: CC0 1.0.",

@@ -26,7 +26,7 @@ export const dataWords: typeof import("../en/data.ts").dataWords = {
   methodLanguage: "Esta página solo existe en inglés.",
   privacy: "Privacidad",
   privacyText:
-    "Sin cuenta, sin nombre, sin dirección. Una ubicación se convierte en tu navegador en una celda de unos 250 km². Tu clave es aleatoria y solo se guarda como resumen cifrado. Meses, no días; altitudes a 10 m; ningún texto libre. Las celdas con menos de tres propietarios se muestran dentro de otra mayor. Retirado quiere decir borrado.",
+    "Sin cuenta, sin nombre, sin dirección. Una ubicación se convierte en tu navegador en una celda de unos 250 km². Tu clave es aleatoria y solo se guarda como resumen cifrado. Meses, no días; altitudes a 10 m, aire a 1 °C y 1 hPa; ningún texto libre. Las celdas con menos de tres propietarios se muestran dentro de otra mayor. Retirado quiere decir borrado.",
   licence: "Licencias y créditos",
   licences: [
     "Ajustes aportados: CC0 1.0.",
