@@ -1,4 +1,4 @@
-import { render } from "preact";
+import { type ComponentProps, render } from "preact";
 import { useEffect, useLayoutEffect, useState } from "preact/hooks";
 import { useFit } from "./fit-store.ts";
 import { askedFor, keptOf } from "./heater/facts.ts";
@@ -14,30 +14,46 @@ import "./style/index.css";
 import { t } from "./texts/app.ts";
 import { direction, language } from "./texts/language.ts";
 import { Alarm } from "./views/alarm.tsx";
-import { Atlas } from "./views/atlas.tsx";
+import { Start } from "./views/start.tsx";
 
 // Fetched when first opened: they bring the schema, the charts and the cells along.
 const Trip = later(() => import("./views/trip.tsx").then((m) => m.TripView));
 const OnSite = later(() => import("./views/onsite.tsx").then((m) => m.OnSite));
 const Card = later(() => import("./views/card.tsx").then((m) => m.Card));
 const Logbook = later(() => import("./views/logbook.tsx").then((m) => m.LogbookView));
-const Share = later(() => import("./views/share.tsx").then((m) => m.Share));
-const Scaling = later(() => import("./views/scaling.tsx").then((m) => m.Scaling));
-const Data = later(() => import("./views/data.tsx").then((m) => m.Data));
+const Atlas = later(() => import("./views/atlas.tsx").then((m) => m.Atlas));
 const MyHeaterLine = later(() => import("./heater/my-heater-line.tsx").then((m) => m.MyHeaterLine));
 const AfterAlarm = later(() => import("./views/onsite-outside.tsx").then((m) => m.AfterAlarm));
 
-const VIEWS = ["atlas", "trip", "onsite", "card", "logbook", "share", "scaling", "data"] as const;
-type View = (typeof VIEWS)[number];
+/** The five places, by their addresses. */
+const PLACES = {
+  start: "#/",
+  trip: "#/trip",
+  onsite: "#/onsite",
+  logbook: "#/logbook",
+  atlas: "#/map",
+} as const;
+type Place = keyof typeof PLACES;
+/** The first steps of addresses that belong to a place called otherwise. */
+const BELONGS: Record<string, Place> = {
+  card: "start",
+  map: "atlas",
+  scaling: "atlas",
+  data: "atlas",
+  share: "atlas",
+  // Before there were five places the answer was here.
+  atlas: "start",
+};
 
-/**
- * The first step of the address names the view; further steps are the view's own pages. The alarm's two screens are on no
- * list: every view has a way to them.
- */
-function viewInAddress(): View | "alarm" | "outside" {
-  const [name, step] = location.hash.replace(/^#\/?/, "").split("/");
-  if (name === "alarm") return step === "outside" ? step : name;
-  return VIEWS.find((view) => view === name) ?? "atlas";
+/** The first step of the address names the view; further steps are the view's own pages, the alarm's aside. */
+function viewInAddress(): string {
+  const [name = "", step] = location.hash.replace(/^#\/?/, "").split(/[/?]/);
+  return name === "alarm" && step === "outside" ? step : name;
+}
+
+/** The place that a view belongs to. */
+function placeOf(view: string): Place {
+  return BELONGS[view] ?? (view in PLACES ? (view as Place) : "start");
 }
 
 function App() {
@@ -55,15 +71,21 @@ function App() {
     const onHash = () => {
       setView(viewInAddress());
       window.scrollTo(0, 0);
+      // What was pressed is gone with its view: the focus goes on at the beginning of the next.
+      if (document.activeElement?.closest("main"))
+        document.getElementById("content")?.focus({ preventScroll: true });
     };
     addEventListener("hashchange", onHash);
     // The address may have changed since the first drawing.
     setView(viewInAddress());
     return () => removeEventListener("hashchange", onHash);
   }, []);
-  // Before the view's own effects: a page within a view puts its name in front.
+  const place = placeOf(view);
+  const isAlarm = view === "alarm" || view === "outside";
+  // Before the view's own effects: a page within a place puts its name in front.
   useLayoutEffect(() => {
-    document.title = view === "atlas" ? t.name : `${titleOf(view)} · ${t.name}`;
+    const title = isAlarm ? t.alarm.open : place !== "start" && t.places[place];
+    document.title = title ? `${title} · ${t.name}` : t.name;
   }, [view]);
   const ask = (next: Question) => {
     const kept = keptOf(next, question, mine);
@@ -87,10 +109,14 @@ function App() {
         </h1>
         <p class="tagline">{t.tagline}</p>
         <AlarmLink />
-        <nav aria-label={t.name}>
-          {VIEWS.map((name) => (
-            <a key={name} href={`#/${name}`} aria-current={name === view ? "page" : undefined}>
-              {t.views[name]}
+        <nav class="places" aria-label={t.name}>
+          {(Object.keys(PLACES) as Place[]).map((name) => (
+            <a
+              key={name}
+              href={PLACES[name]}
+              aria-current={name === place && !isAlarm ? "page" : undefined}
+            >
+              {t.places[name]}
             </a>
           ))}
         </nav>
@@ -111,10 +137,11 @@ function App() {
                 onHeaters={setMy}
               />
             </div>
-            {view === "atlas" && <Atlas fit={fit} question={asked} mine={mine} onQuestion={ask} />}
-            {view === "trip" && <Trip fit={fit} mine={mine} />}
-            {view === "onsite" && (
-              <OnSite
+            {view === "card" ? (
+              <Card fit={fit} mine={mine} />
+            ) : (
+              <ViewOf
+                place={place}
                 fit={fit}
                 question={asked}
                 mine={mine}
@@ -122,11 +149,6 @@ function App() {
                 onShared={() => void follow()}
               />
             )}
-            {view === "card" && <Card fit={fit} mine={mine} />}
-            {view === "logbook" && <Logbook fit={fit} onShared={() => void follow()} />}
-            {view === "share" && <Share fit={fit} mine={mine} onShared={() => void follow()} />}
-            {view === "scaling" && <Scaling fit={fit} />}
-            {view === "data" && <Data fit={fit} />}
           </>
         ) : stale ? (
           <p class="warning">
@@ -148,8 +170,11 @@ function App() {
   );
 }
 
-function titleOf(view: View | "alarm" | "outside"): string {
-  return view === "alarm" || view === "outside" ? t.alarm.open : t.views[view];
+const VIEWS = { start: Start, trip: Trip, onsite: OnSite, logbook: Logbook, atlas: Atlas };
+
+function ViewOf({ place, ...props }: { place: Place } & ComponentProps<typeof Atlas>) {
+  const View = VIEWS[place];
+  return <View {...props} />;
 }
 
 document.documentElement.lang = language;

@@ -2,9 +2,10 @@ import { ELEVATION_RANGE_m, type GivenAir } from "../model/air.ts";
 import type { PublishedFit } from "../model/fit/group.ts";
 import { USUAL_CLASS_kW } from "../model/heater.ts";
 import { type StartSite, type StartTune, startTune } from "../model/start.ts";
+import type { Stop, TripHeater } from "../model/trip/stop.ts";
 import type { Place } from "../server/contract.ts";
 
-/** What the Atlas view is asked: a site, its air, a heater. */
+/** What is asked on Start: a site, its air, a heater. */
 export interface Question {
   heat_kW: number;
   site: StartSite;
@@ -12,6 +13,8 @@ export interface Question {
   place: string | null;
   lat: number | null;
   lon: number | null;
+  /** Whether the position is nobody's business though the place has a name: a trip's names are its owner's. */
+  position_stays?: boolean | undefined;
   air: GivenAir;
   low_fan_rpm: number | undefined;
   high_fan_rpm: number | undefined;
@@ -59,6 +62,7 @@ export function atPlace(question: Question, place: Place): Question {
     place: nameOf(place),
     lat: place.lat,
     lon: place.lon,
+    position_stays: undefined,
     ...airElsewhere(question),
   };
 }
@@ -76,7 +80,30 @@ export function atPoint(question: Question, found: EstimatedPoint): Question {
     place: null,
     lat: found.lat,
     lon: found.lon,
+    position_stays: undefined,
     ...airElsewhere(question),
+  };
+}
+
+/** The question of a stop's night, asked for the heater that goes along. */
+export function atStop(question: Question, stop: Stop, heater: TripHeater): Question {
+  const { name, elevation_m, elevation_sd_m = 0, temperature_C, lat = null, lon = null } = stop;
+  const { heat_kW, low_fan_rpm, high_fan_rpm, dose_uL } = heater;
+  return {
+    ...{ heat_kW, low_fan_rpm, high_fan_rpm, dose_uL },
+    site: {
+      elevation_m,
+      elevation_sd_m,
+      elevation_source: elevation_sd_m > 0 ? "interpolated" : "given",
+    },
+    place: name,
+    lat,
+    lon,
+    position_stays: true,
+    air: {
+      ...(question.air.humidity_pct !== undefined && { humidity_pct: question.air.humidity_pct }),
+      ...(temperature_C !== undefined && { temperature_C }),
+    },
   };
 }
 

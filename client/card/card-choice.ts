@@ -24,7 +24,7 @@ export const LEAST_CLIMB_m = 300;
 export const TEMPERATURES_C: Span = [-45, 40];
 export const LEAST_WARMTH_C = 5;
 
-/** The card remembered; else one for the heater of the Atlas view's question. */
+/** The card remembered; else one for the heater of Start's question. */
 export function firstChoice(): CardChoice {
   const { heat_kW, low_fan_rpm, high_fan_rpm, dose_uL } = {
     ...FIRST_QUESTION,

@@ -6,8 +6,11 @@ const ELEVATION_STEP_m = 10;
 
 /** What the atlas is asked for tunes like this one. A position without a name may be the device's: it stays here. */
 export function nearQuery(question: Question): Record<string, number> {
-  const { heat_kW, site, place, lat, lon, air } = question;
-  const position = place !== null && lat !== null && lon !== null && { lat, lon };
+  const { heat_kW, site, place, lat, lon, position_stays, air } = question;
+  const position = place !== null &&
+    !position_stays &&
+    lat !== null &&
+    lon !== null && { lat, lon };
   const given = Object.entries(air).filter(([, value]) => value !== undefined);
   return {
     heat_kW,

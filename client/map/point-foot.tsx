@@ -63,11 +63,18 @@ export function PointFoot({ fit, question, found, unit }: PointFootProps) {
         <p class="warning">{t.answer.cannot}</p>
       )}
       <p class="note">{t.safety.brief}</p>
-      <button type="button" onClick={() => goToHeading(document.getElementById("tune"))}>
+      <button type="button" onClick={goToAnswer}>
         {mapWords.foot.goToAnswer}
       </button>
     </>
   );
+}
+
+/** Beside the map, or in the view that has it. */
+function goToAnswer(): void {
+  const answered = document.getElementById("tune");
+  if (answered) goToHeading(answered);
+  else location.hash = "#/";
 }
 
 const METRES_A_MILE = 1609.344;

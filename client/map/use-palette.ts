@@ -8,6 +8,8 @@ export function usePalette(): Palette {
     const query = darkTheme();
     const hear = () => setDark(query.matches);
     query.addEventListener("change", hear);
+    // It may have changed between the drawing and now.
+    hear();
     return () => query.removeEventListener("change", hear);
   }, []);
   return dark ? PALETTES.dark : PALETTES.light;

@@ -19,7 +19,7 @@ export interface MeterChoice {
   distance_m: number;
 }
 
-/** What is filled in before a sweep beside the Atlas question; left empty where undefined. */
+/** What is filled in before a sweep beside the question of Start; left empty where undefined. */
 export interface Preparation {
   /** The logbook's heater whose rates these are. */
   heater_id?: string | undefined;

@@ -55,7 +55,7 @@ function opened(): TripState {
   }
 }
 
-/** A trip not begun, with the heater the Atlas was last asked about. */
+/** A trip not begun, with the heater that Start was last asked about. */
 function newTrip(): Trip {
   const { heat_kW, low_fan_rpm, high_fan_rpm, dose_uL } =
     recall<Partial<Question>>("question") ?? {};

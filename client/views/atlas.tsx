@@ -1,114 +1,87 @@
-import { useEffect, useMemo, useState } from "preact/hooks";
+import { useEffect, useState } from "preact/hooks";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import type { MyHeater } from "../heater/my-heater.ts";
-import { Answer } from "../parts/answer.tsx";
 import { later } from "../parts/later.tsx";
 import { useUnit } from "../parts/number-field.tsx";
-import { SiteQuestion } from "../parts/site-question.tsx";
-import { answer, atPoint, type Question } from "../question.ts";
+import { atPoint, type Question } from "../question.ts";
 import { t } from "../texts/app.ts";
-import { formatIn, type Unit } from "../units.ts";
+import { dataWords } from "../texts/data.ts";
 
-// The answer is painted first; what it rests on, and the map with its libraries, follow.
-const AnswerMore = later(() => import("../parts/answer-more.tsx").then((m) => m.AnswerMore));
-const FinerQuestions = later(() =>
-  import("../parts/finer-questions.tsx").then((m) => m.FinerQuestions),
-);
+// Fetched when first opened: each brings its charts, cells or words along.
 const MapPanel = later(() => import("./map-panel.tsx").then((m) => m.MapPanel));
+const Scaling = later(() => import("./scaling.tsx").then((m) => m.Scaling));
+const DataBands = later(() => import("./data-bands.tsx").then((m) => m.DataBands));
+const Method = later(() => import("./method.tsx").then((m) => m.Method));
+const DataDownload = later(() => import("./data-download.tsx").then((m) => m.DataDownload));
+const Share = later(() => import("./share.tsx").then((m) => m.Share));
+const DataStyle = later(() => import("./data-style.tsx").then((m) => m.DataStyle));
+
+/** The pages by their addresses, in the order of their links. */
+const ADDRESSES = {
+  map: "#/map",
+  scaling: "#/scaling",
+  bands: "#/data/bands",
+  method: "#/data/method",
+  download: "#/data",
+  share: "#/share",
+  style: "#/data/style",
+} as const;
+type Page = keyof typeof ADDRESSES;
+const PAGES = Object.keys(ADDRESSES) as Page[];
+
+/** An address within the data that leads nowhere leads to all of it. */
+function pageInAddress(): Page {
+  const { hash } = location;
+  const exact = PAGES.find((page) => ADDRESSES[page] === hash);
+  const within = PAGES.find((page) => hash.startsWith(`${ADDRESSES[page]}/`));
+  return exact ?? within ?? "map";
+}
 
 interface AtlasProps {
   fit: PublishedFit;
   question: Question;
   mine: MyHeater | null | undefined;
   onQuestion: (question: Question) => void;
+  onShared: () => void;
 }
 
-/** Where in, what to set out; then the finer questions, and the map. */
-export function Atlas({ fit, question, mine, onQuestion }: AtlasProps) {
-  const [unit, chooseUnit] = useUnit("elevation", "atlas.elevation");
-  const change = (part: Partial<Question>) => onQuestion({ ...question, ...part });
+/** Where one looks round: the map, how settings scale, the bands, the method, all tunes, and where a tune is shared. */
+export function Atlas(props: AtlasProps) {
+  const { fit, question, onQuestion } = props;
+  const [page, setPage] = useState(pageInAddress);
+  const [unit] = useUnit("elevation", "atlas.elevation");
+  useEffect(() => {
+    const onHash = () => setPage(pageInAddress());
+    addEventListener("hashchange", onHash);
+    return () => removeEventListener("hashchange", onHash);
+  }, []);
+  useEffect(() => {
+    document.title = `${dataWords.pages[page]} · ${t.places.atlas} · ${t.name}`;
+  }, [page]);
   return (
-    <div class="atlas">
-      <div class="answer-side">
-        <SiteQuestion
+    <>
+      <nav class="pages" aria-label={dataWords.pagesLabel}>
+        {PAGES.map((name) => (
+          <a key={name} href={ADDRESSES[name]} aria-current={name === page ? "page" : undefined}>
+            {dataWords.pages[name]}
+          </a>
+        ))}
+      </nav>
+      {page === "map" && (
+        <MapPanel
           fit={fit}
           question={question}
           unit={unit}
-          onUnit={chooseUnit}
+          onPoint={(found) => onQuestion(atPoint(question, found))}
           onQuestion={onQuestion}
-          isMine={Boolean(mine)}
         />
-        <StartSheet fit={fit} question={question} mine={mine} unit={unit} />
-        <FinerQuestions question={question} isMine={Boolean(mine)} change={change} />
-      </div>
-      <MapPanel
-        fit={fit}
-        question={question}
-        unit={unit}
-        onPoint={(found) => onQuestion(atPoint(question, found))}
-        onQuestion={onQuestion}
-      />
-    </div>
-  );
-}
-
-/** The answer first, with its caution; then what it rests on, tunes like it, and the two ways. */
-function StartSheet(props: {
-  fit: PublishedFit;
-  question: Question;
-  mine: MyHeater | null | undefined;
-  unit: Unit;
-}) {
-  const { fit, question, mine, unit } = props;
-  const own = useOwnAnswer(fit, question, mine);
-  const tune = own?.tune ?? answer(fit, question);
-  const elevation = formatIn(question.site.elevation_m, unit);
-  return (
-    <section class="sheet" aria-labelledby="tune">
-      <h2 id="tune" tabIndex={-1}>
-        {t.answer.title}{" "}
-        <span class="at">
-          {question.place
-            ? t.answer.at(question.place, elevation)
-            : t.answer.elevationOnly(elevation)}
-        </span>
-      </h2>
-      {tune ? (
-        <>
-          {own?.lead}
-          <Answer tune={tune} steps={own?.steps} now={own?.now} />
-          {own?.basis}
-          <p class="note">
-            <strong>{t.safety.brief}</strong>
-          </p>
-          <AnswerMore tune={tune} question={question} publishedAt={fit.published_at} unit={unit} />
-        </>
-      ) : (
-        <p class="warning">{t.answer.cannot}</p>
       )}
-    </section>
-  );
-}
-
-type OwnAnswer = typeof import("../heater/own-answer.tsx")["ownAnswer"];
-
-/** The answer for my heater, once its part of the model is there: the average one's stands until then. */
-function useOwnAnswer(
-  fit: PublishedFit,
-  question: Question,
-  mine: MyHeater | null | undefined,
-): ReturnType<OwnAnswer> | undefined {
-  const [answerFor, setAnswerFor] = useState<{ own: OwnAnswer }>();
-  const isMine = Boolean(mine);
-  useEffect(() => {
-    if (!isMine) return;
-    import("../heater/own-answer.tsx").then(
-      ({ ownAnswer: own }) => setAnswerFor({ own }),
-      () => {},
-    );
-  }, [isMine]);
-  return useMemo(
-    () => (mine ? answerFor?.own(fit, question, mine) : undefined),
-    [fit, question, mine, answerFor],
+      {page === "scaling" && <Scaling fit={fit} />}
+      {page === "bands" && <DataBands fit={fit} />}
+      {page === "method" && <Method />}
+      {page === "download" && <DataDownload />}
+      {page === "share" && <Share fit={fit} mine={props.mine} onShared={props.onShared} />}
+      {page === "style" && <DataStyle />}
+    </>
   );
 }

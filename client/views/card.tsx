@@ -1,4 +1,4 @@
-import { useMemo, useState } from "preact/hooks";
+import { useEffect, useMemo, useState } from "preact/hooks";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import { Back } from "../card/back.tsx";
 import { type CardChoice, firstChoice, isFolded, keepChoice } from "../card/card-choice.ts";
@@ -9,11 +9,15 @@ import type { MyHeater } from "../heater/my-heater.ts";
 import { withMine, withoutMine } from "../heater/with-mine.ts";
 import { useUnit } from "../parts/number-field.tsx";
 import "../style/card.css";
+import { t } from "../texts/app.ts";
 import { cardWords as words } from "../texts/card.ts";
 
 /** A card for the heater: asked for above, seen below as it will print. Worked out here from the fit at hand. */
 export function Card({ fit, mine }: { fit: PublishedFit; mine: MyHeater | null | undefined }) {
   const [typed, setChoice] = useState(firstChoice);
+  useEffect(() => {
+    document.title = `${words.title} · ${t.name}`;
+  }, []);
   const known = { own_tunes: mine?.own_tunes };
   const choice = useMemo(
     () => ({ ...typed, heater: withMine(typed.heater, mine, known) }),

@@ -101,6 +101,21 @@ export function MapPanel({ fit, question, unit, onPoint, onQuestion }: MapPanelP
   return (
     <section class="map-side sheet" aria-labelledby="map">
       <h2 id="map">{mapWords.title}</h2>
+      <MapCanvas
+        asked={asked}
+        palette={palette}
+        unit={unit}
+        cells={cells?.cells ?? NO_CELLS}
+        point={{ lat, lon, near: place !== null }}
+        takeMiddle={mapWords.takeMiddle}
+        onPoint={(pickedLat, pickedLon) => void pick(pickedLat, pickedLon)}
+        onCell={(cell) => {
+          setTapped({ is: "cell" });
+          setOpen({ cell, listed: false });
+        }}
+      >
+        {shownFoot && <MapFoot onClose={() => setTapped(null)}>{shownFoot}</MapFoot>}
+      </MapCanvas>
       <div class="map-head">
         <div class="field">
           <label for="map-aspect">{mapWords.shown}</label>
@@ -122,21 +137,6 @@ export function MapPanel({ fit, question, unit, onPoint, onQuestion }: MapPanelP
         </div>
         <NightField temperature_C={air.temperature_C} onTemperature={setNight} />
       </div>
-      <MapCanvas
-        asked={asked}
-        palette={palette}
-        unit={unit}
-        cells={cells?.cells ?? NO_CELLS}
-        point={{ lat, lon, near: place !== null }}
-        takeMiddle={mapWords.takeMiddle}
-        onPoint={(pickedLat, pickedLon) => void pick(pickedLat, pickedLon)}
-        onCell={(cell) => {
-          setTapped({ is: "cell" });
-          setOpen({ cell, listed: false });
-        }}
-      >
-        {shownFoot && <MapFoot onClose={() => setTapped(null)}>{shownFoot}</MapFoot>}
-      </MapCanvas>
       {aboutCell && open?.listed && <CellTunes {...aboutCell} onClose={() => setOpen(null)} />}
       <Legend asked={asked} palette={palette} unit={unit} />
       <p class="hint">

@@ -64,7 +64,7 @@ export function OnSite(props: {
   useAwake(Boolean(running));
   return (
     <div class={`onsite page${running ? " full" : ""}`} ref={place}>
-      {running && <h1 class="visually-hidden">{t.views.onsite}</h1>}
+      {running && <h1 class="visually-hidden">{t.places.onsite}</h1>}
       {session && (
         <div class="always">
           <AlarmLink />

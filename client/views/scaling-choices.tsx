@@ -6,7 +6,7 @@ import { t } from "../texts/app.ts";
 import { scalingWords } from "../texts/scaling.ts";
 import { UNITS, type Unit } from "../units.ts";
 
-/** What the Scaling view shows. */
+/** What the page on how settings scale shows. */
 export interface Choice {
   heat_kW: number;
   end: End;

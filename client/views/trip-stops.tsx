@@ -1,4 +1,5 @@
 import { useState } from "preact/hooks";
+import type { Stop } from "../../model/trip/stop.ts";
 import { trip as words } from "../texts/trip.ts";
 import { changed, moved, type Trip, without } from "../trip/trip.ts";
 import type { TripUnits } from "../trip/trip-units.ts";
@@ -9,10 +10,12 @@ interface TripStopsProps {
   units: TripUnits;
   onTrip: (trip: Trip) => void;
   onClear: () => void;
+  /** Goes to the heater with all that a stop says. */
+  onTune: (stop: Stop) => void;
 }
 
 /** The stops in their order, each with its night; buttons move them, so keys can. */
-export function TripStops({ trip, units, onTrip, onClear }: TripStopsProps) {
+export function TripStops({ trip, units, onTrip, onClear, onTune }: TripStopsProps) {
   const [said, setSaid] = useState("");
   const { stops } = trip;
   const move = (from: number, to: number) => {
@@ -63,6 +66,13 @@ export function TripStops({ trip, units, onTrip, onClear }: TripStopsProps) {
                   onClick={() => onTrip(without(trip, i))}
                 >
                   {words.list.remove}
+                </button>
+                <button
+                  type="button"
+                  aria-label={words.list.tuneAt(stop.name)}
+                  onClick={() => onTune(stop)}
+                >
+                  {words.list.tune}
                 </button>
               </div>
             </fieldset>

@@ -3,6 +3,7 @@ import type { PublishedFit } from "../../model/fit/group.ts";
 import { planTrip, type TripAnswer } from "../../model/trip/trip.ts";
 import type { MyHeater } from "../heater/my-heater.ts";
 import { useUnit } from "../parts/number-field.tsx";
+import { atStop, type Question } from "../question.ts";
 import "../style/trip.css";
 import "../style/trip-print.css";
 import { t } from "../texts/app.ts";
@@ -19,7 +20,12 @@ import { TripResult } from "./trip-result.tsx";
 import { TripStops } from "./trip-stops.tsx";
 
 /** Stops in order; start tunes, one tune or the fewest, fuel and charge out. All of it is worked out here, from the fit kept. */
-export function TripView(props: { fit: PublishedFit; mine: MyHeater | null | undefined }) {
+export function TripView(props: {
+  fit: PublishedFit;
+  question: Question;
+  mine: MyHeater | null | undefined;
+  onQuestion: (question: Question) => void;
+}) {
   const { fit } = props;
   const [state, keep] = useTrip();
   const [last, setLast] = useState<Trip | null>(null);
@@ -50,6 +56,10 @@ export function TripView(props: { fit: PublishedFit; mine: MyHeater | null | und
           setLast(trip);
           change({ ...trip, stops: [] });
         }}
+        onTune={(stop) => {
+          props.onQuestion(atStop(props.question, stop, trip.heater));
+          location.hash = "#/onsite";
+        }}
       />
       {trip.stops.length === 0 && last && (
         <div class="row">
@@ -71,6 +81,9 @@ export function TripView(props: { fit: PublishedFit; mine: MyHeater | null | und
             onShown={setShown}
           />
           <TripNights answer={answer} trip={trip} />
+          <div class="onward">
+            <a href="#/card">{t.answer.printCard}</a>
+          </div>
           <TripKeep answer={answer} state={{ ...state, trip }} fit={fit} />
         </>
       )}

@@ -48,7 +48,7 @@ test("every view has a way to the alarm, at its head and beside the cautions, an
     const links = await page
       .locator('a[href^="#/"]')
       .evaluateAll((all) => all.map((link) => (link.getAttribute("href") as string).slice(2)));
-    for (const link of links) linked.add(link || "atlas");
+    for (const link of links) linked.add(link || "start");
     expect(await page.locator(".cautions .alarm-link").count(), view).toBe(1);
     expect(await sideways(page), view).toBe(0);
     await raiseAlarm(page);

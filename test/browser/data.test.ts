@@ -280,11 +280,11 @@ test("the method page is the project's document: its headings, tables, formulas 
   // A row that the study wrote into the document.
   const clean = STUDY.scenarios.find(({ id }) => id === "clean-200");
   expect(await page.getByRole("cell", { name: `clean-200: ${clean?.title}` }).count()).toBe(1);
-  expect(await page.title()).toBe(`${dataWords.pages.method} · ${t.views.data} · ${t.name}`);
+  expect(await page.title()).toBe(`${dataWords.pages.method} · ${t.places.atlas} · ${t.name}`);
   await close();
 });
 
-test("links and the way back lead through the three pages, by keyboard alone", async () => {
+test("links and the way back lead through the Atlas's pages, by keyboard alone", async () => {
   const { page, close } = await openPage(browser, `${atlas.url}/#/data`);
   const pages = page.getByRole("navigation", { name: dataWords.pagesLabel });
   const current = () => pages.locator("[aria-current=page]").textContent();
@@ -292,7 +292,7 @@ test("links and the way back lead through the three pages, by keyboard alone", a
     await pages.getByRole("link", { name: dataWords.pages[name] }).press("Enter");
     await page.waitForFunction((title) => document.title.startsWith(title), dataWords.pages[name]);
     expect(await current()).toBe(dataWords.pages[name]);
-    expect(await page.getByRole("link", { name: t.views.data, exact: true }).count()).toBe(1);
+    expect(await page.getByRole("link", { name: t.places.atlas, exact: true }).count()).toBe(1);
   }
   await page.goBack();
   await select(page).waitFor();

@@ -332,7 +332,7 @@ test("card: an end of a range that the other end kept out is taken once the othe
 });
 
 test("atlas: an elevation out of bounds is marked no more once a place is chosen in its stead", async () => {
-  const { page, close } = await open("atlas");
+  const { page, close } = await open("start");
   const elevation = field(page, "site.elevation_m");
   await elevation.fill("9999");
   expect(await isMarked(elevation)).toBe(true);

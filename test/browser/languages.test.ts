@@ -1,6 +1,7 @@
 import type { Browser } from "playwright-core";
 import { beforeAll, expect, test } from "vitest";
 import { t as german } from "../../client/texts/de/app.ts";
+import { dataWords as germanData } from "../../client/texts/de/data.ts";
 import { shareWords as germanShare } from "../../client/texts/de/share.ts";
 import { again } from "../../client/texts/en/again.ts";
 import { t as english } from "../../client/texts/en/app.ts";
@@ -39,7 +40,8 @@ test("German: numbers with a comma, read and written; slips in German; nothing E
     .waitFor({ state: "detached" });
   await page.reload();
   await expect.poll(() => field(page, "air.temperature_C").inputValue()).toBe("-10");
-  await page.getByRole("link", { name: german.views.share, exact: true }).click();
+  await page.getByRole("link", { name: german.places.atlas, exact: true }).click();
+  await page.getByRole("link", { name: germanData.pages.share, exact: true }).click();
   await field(page, "low.pump_Hz").fill("1,1");
   await field(page, "high.pump_Hz").fill("234");
   for (const [name, value] of [

@@ -19,6 +19,7 @@ import {
 } from "./open-page.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
 import { demoAtlas, mapBrowser, plainBrowser } from "./shared.ts";
+import { goTo } from "./views.ts";
 
 let browser: Browser;
 let plain: Browser;
@@ -31,6 +32,9 @@ beforeAll(async () => {
 const PHONE = { viewport: { width: 360, height: 740 }, hasTouch: true } as const;
 /** Where no line is looked at: drawing in software takes its time by the pixel. */
 const COARSE_PHONE: BrowserContextOptions = { ...PHONE, deviceScaleFactor: 0.5 };
+
+/** A screen with room for the map beside the answer. */
+const SMALL = { viewport: { width: 1040, height: 720 }, deviceScaleFactor: 1 } as const;
 
 /** Scrolls as somebody who looks at the map: its heading at the top of the screen. */
 async function lookAtMap(page: Page): Promise<void> {
@@ -80,7 +84,7 @@ describe("a phone's map", () => {
   let opened: OpenPage;
 
   beforeAll(async () => {
-    opened = await openPage(browser, atlas.url, COARSE_PHONE);
+    opened = await openPage(browser, `${atlas.url}/#/map`, COARSE_PHONE);
     await lookAtMap(opened.page);
   });
 
@@ -139,7 +143,6 @@ describe("a phone's map", () => {
     const said = (await foot.textContent()) ?? "";
     expect(said).toContain(t.answer.elevationOnly(`${site.elevation_m} m`));
     const { low, high } = await atlas.get<StartTune>(`/start?heat_kW=5&lat=${lat}&lon=${lon}`);
-    expect(await shownRates(page)).toEqual(await askedRates(atlas.get, { heat_kW: 5, lat, lon }));
     for (const { pump_Hz, fan_rpm, new_heater_bands_Hz } of [low, high]) {
       expect(said).toContain(`${pump_Hz.toFixed(1)} Hz`);
       expect(said).toContain(t.answer.fanAt(fan_rpm.toLocaleString("en")));
@@ -151,12 +154,15 @@ describe("a phone's map", () => {
     expect(said).toContain(t.safety.brief);
     expect(await axeFinds(page, { within: ".map-foot" })).toEqual([]);
     await goToAnswer.click();
+    await page.locator(".end output").first().waitFor();
+    expect(await shownRates(page)).toEqual(await askedRates(atlas.get, { heat_kW: 5, lat, lon }));
     expect(await outOfSight(page, "#tune")).toBe(0);
-    expect(await focused(page)).toBe("tune");
+    expect(await focused(page)).toBe("content");
   });
 
-  test("discs counted together come apart when they are pressed; a place found by name puts the tapped one away", async () => {
+  test("discs counted together come apart when they are pressed", async () => {
     const { page } = opened;
+    await goTo(page, "map");
     await lookAtMap(page);
     const { cells } = await atlas.get<CellsAnswer>("/cells/world");
     const europe = cells.filter(({ lat, lon }) => lat > 40 && lat < 60 && lon > 0 && lon < 20);
@@ -166,8 +172,6 @@ describe("a phone's map", () => {
     const before = (await scale.textContent()) ?? "";
     await tap(page, mean("lat"), mean("lon"));
     await page.locator(".maplibregl-ctrl-scale", { hasNotText: before }).waitFor();
-    await choosePlace(page, "Leadville", /Leadville, Colorado/);
-    await page.locator(".map-foot").waitFor({ state: "detached" });
   });
 });
 
@@ -183,10 +187,21 @@ test("a tap on a trip's map says in sight what stop it has added", async () => {
   await close();
 });
 
+test("beside the map a tap leads to the answer's heading; a place found by name puts the tapped one away", async () => {
+  const { page, close } = await openPage(browser, atlas.url, { ...SMALL, deviceScaleFactor: 0.5 });
+  await mapDrawn(page);
+  const { x, y } = await pointOnMap(page, 21, 1);
+  await page.mouse.click(x, y);
+  await page.getByRole("button", { name: mapWords.foot.goToAnswer }).click();
+  expect(await focused(page)).toBe("tune");
+  expect(await outOfSight(page, "#tune")).toBe(0);
+  await choosePlace(page, "Leadville", /Leadville, Colorado/);
+  await page.locator(".map-foot").waitFor({ state: "detached" });
+  await close();
+});
+
 /** The map's pixels, a colour each. */
 const pixels = async (page: Page) => coloursOf(await page.locator(".map").screenshot()).colours;
-
-const SMALL = { viewport: { width: 1040, height: 720 }, deviceScaleFactor: 1 } as const;
 
 test("no name lies over a disc or its number", async () => {
   const drawn = async (labels: boolean) => {
@@ -261,9 +276,9 @@ test("the scale bar is as long as it says, in the elevation's units", async () =
 });
 
 test.each(["en", "de", "es"])(
-  "at 360 px no choice above the map is cut short, in %s",
+  "at 360 px no choice about the map is cut short, in %s",
   async (locale) => {
-    const { page, close } = await openPage(plain, atlas.url, { ...PHONE, locale });
+    const { page, close } = await openPage(plain, `${atlas.url}/#/map`, { ...PHONE, locale });
     await page.locator(".map-head select").first().waitFor();
     await page.evaluate(() => document.fonts.ready);
     const cut = await page.locator(".map-head select").evaluateAll((selects) =>

@@ -154,7 +154,7 @@ test("present settings found with a meter narrow and move the answer; Trip, Card
   await button(page, logbookWords.heater.add).click();
   await fillHeater(page, "Boat", { "heater.low_fan_rpm": "1700", "heater.high_fan_rpm": "4500" });
   await expect.poll(() => line(page).textContent()).toContain("Boat");
-  await page.goto(`${atlas.url}/#/atlas`);
+  await page.goto(`${atlas.url}/#/start`);
   await expectShown(page, startAt([]));
   expect(await page.locator(".own-basis, .lead").count()).toBe(0);
   await page.goto(`${atlas.url}/#/card`);
@@ -162,7 +162,7 @@ test("present settings found with a meter narrow and move the answer; Trip, Card
   expect(await printed()).not.toEqual(ofVan);
 
   // A reload forgets neither; the average heater is a choice too.
-  await page.goto(`${atlas.url}/#/atlas`);
+  await page.goto(`${atlas.url}/#/start`);
   await page.reload();
   await line(page).click();
   await field(page, "my-heater").selectOption({ label: `Van, ${t.heater.heatOption(5)}` });

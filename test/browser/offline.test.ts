@@ -18,7 +18,7 @@ import { type Line, openLine } from "./line.ts";
 import { askedRates, choosePlace, field, mapDrawn, shownRates } from "./open-page.ts";
 import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
 import { mapBrowser, plainBrowser } from "./shared.ts";
-import { PHONE } from "./views.ts";
+import { goTo, PHONE } from "./views.ts";
 
 // A telephone: the map lies below the screen, and is drawn only for the test that goes there.
 const VIEWPORT = { viewport: PHONE, deviceScaleFactor: 0.5, locale: "en-US" };
@@ -139,6 +139,7 @@ test("after one visit with the line cut: start tunes, place search, the map, cha
   await page.getByLabel(t.site.place, { exact: true }).first().fill("Leadville");
   await page.getByText(t.site.noPlace("Leadville")).waitFor();
 
+  await goTo(page, "map");
   await mapDrawn(page);
   expect(await page.locator(".map").getAttribute("data-state")).toBe("ready");
   await page.locator(".map canvas").click({ position: { x: 200, y: 200 } });

@@ -47,7 +47,7 @@ test("the air of the moment is On site's, the night's is the Atlas's: neither ov
   expect(await begins()).toBe(now);
   await field(page, "air.temperature_C").fill("-12");
 
-  await page.goto(`${atlas.url}/#/atlas`);
+  await page.goto(`${atlas.url}/#/start`);
   await answer.waitFor();
   expect(await field(page, "air.temperature_C").inputValue()).toBe("-12");
   expect(await field(page, "air.pressure_hPa").inputValue()).toBe("");

@@ -24,7 +24,7 @@ for (const name of ["demo", "empty"]) {
           viewport,
           colorScheme,
         });
-        if (view === "atlas") await mapDrawn(page);
+        if (view === "map") await mapDrawn(page);
         await page.waitForTimeout(SETTLED_AFTER_ms);
         const file = `data/screenshots/${name}-${view.replace("/", "-")}-${viewport.width}-${colorScheme}.png`;
         await page.screenshot({ path: file, fullPage: viewport.width < 1000 });

@@ -89,7 +89,7 @@ test("a slip is caught before sending and mended; verdict, comparison and receip
 
   const version = await atlas.movedFrom(fitBefore);
   expect(await tunes()).toBe(tunesBefore + 1);
-  await page.goto(`${atlas.url}/#/atlas`);
+  await page.goto(`${atlas.url}/#/start`);
   await page.getByText(`Fit ${version}`).waitFor();
   await page.getByText(t.basis.tunes(String(tunesBefore + 1), "49", "5")).waitFor();
   await close();

@@ -8,13 +8,14 @@ export const THEMES = ["light", "dark"] as const;
 
 /** Every view and every page of one, by its address, with what tells that all of it is there. */
 export const VIEWS: Record<string, string> = {
-  atlas: ".ways",
+  start: ".ways",
   trip: "h2",
   onsite: ".onsite",
   alarm: ".alarm-screen",
   "alarm/outside": ".emergency",
   logbook: ".logbook",
   card: ".nomogram",
+  map: ':is(.land-picture[data-drawn="yes"], .map[aria-busy="false"])',
   share: "form",
   scaling: ".scaling-chart",
   data: ".files",

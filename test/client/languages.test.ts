@@ -47,7 +47,7 @@ function said(sentence: (...all: never[]) => unknown): unknown {
 
 /** What other languages write as English does: names, units, figures, commands, international words. */
 const SAME =
-  /^(Hypsotune|Theil–Sen|Huber|Atlas|CSV|QNH|English|–|unit|rpm|[a-bρ]|Band|Data|MIT|Error, %|Band, %|CO, ppm|Name|\d+ s|GeoNames \(CC BY 4\.0\), Natural Earth|npm run .*|\/api\/.*)$/;
+  /^(Hypsotune|Theil–Sen|Huber|Atlas|Start|CSV|QNH|English|–|unit|rpm|[a-bρ]|Band|Data|MIT|Error, %|Band, %|CO, ppm|Name|\d+ s|GeoNames \(CC BY 4\.0\), Natural Earth|npm run .*|\/api\/.*)$/;
 /** Nothing but marks, figures, blanks and units. */
 const NO_WORDS = /^(?:[\d\s.,:;·%±−+()/?<≥-]|ppm|rpm|kW|Hz|kg\/m³|km|min|h|°C|°F|m|ft|MB|L|CSV)*$/;
 

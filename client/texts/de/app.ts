@@ -5,15 +5,12 @@ export const t: typeof import("../en/app.ts").t = {
   skip: "Zum Inhalt springen",
   language: "Sprache",
   demo: "Erfundene Daten: Keine Abstimmung hier ist echt.",
-  views: {
-    atlas: "Atlas",
+  places: {
+    start: "Start",
     trip: "Reise",
     onsite: "Vor Ort",
-    card: "Merkblatt",
     logbook: "Logbuch",
-    share: "Teilen",
-    scaling: "Kurve",
-    data: "Daten",
+    atlas: "Atlas",
   },
   low: "Kleinste Leistung",
   high: "Größte Leistung",
@@ -133,6 +130,9 @@ export const t: typeof import("../en/app.ts").t = {
       `${end}: mit ${hz} Hertz beginnen; ${level} von 100 Heizungen liegen zwischen ${lower} und ${upper}.`,
     burn: (litres: string, kW: string) =>
       `${litres} L/h, etwa ${kW} kW in den Raum (80 % Wirkungsgrad angenommen)`,
+    tuneHere: "Hier mit einem CO-Messgerät abstimmen",
+    printCard: "Merkblatt drucken",
+    onMap: "Auf der Karte wählen",
     waysTitle: "Zwei Wege dorthin",
     way: "Weg",
     heatLeft: "Wärme, verglichen mit Meereshöhe",

@@ -1,11 +1,14 @@
-/** The Data view, in German. */
+/** The Atlas and its pages on the data, in German. */
 export const dataWords: typeof import("../en/data.ts").dataWords = {
-  pagesLabel: "Seiten zu den Daten",
+  pagesLabel: "Seiten des Atlas",
   pages: {
-    download: "Herunterladen",
-    bands: "Wie gut die Spannen stimmen",
+    map: "Karte",
+    scaling: "Kurve",
+    bands: "Spannen",
     method: "Verfahren",
-    style: "Zeichen und Farben",
+    download: "Alle Abstimmungen",
+    share: "Teilen",
+    style: "Zeichen",
   },
   title: "Die Daten",
   intro:

@@ -1,4 +1,4 @@
-/** The Scaling view, in German. */
+/** The page on how settings scale, in German. */
 export const scalingWords: typeof import("../en/scaling.ts").scalingWords = {
   title: "Wie die Einstellungen von der Luft abhängen",
   end: "Leistung",

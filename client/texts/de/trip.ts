@@ -44,6 +44,8 @@ export const trip: typeof import("../en/trip.ts").trip = {
     remove: "Entfernen",
     earlierThan: (name) => `${name} nach vorn`,
     laterThan: (name) => `${name} nach hinten`,
+    tune: "Dort abstimmen",
+    tuneAt: (name: string) => `Dort abstimmen: ${name}`,
     removeThis: (name) => `${name} entfernen`,
     nowAt: (name, n, of) => `${name} ist jetzt Stopp ${n} von ${of}.`,
     clear: "Neue Reise beginnen",

@@ -1,4 +1,4 @@
-/** Words of fitting the open data again in the browser; fetched with the Data view. */
+/** Words of fitting the open data again in the browser; fetched with the page of downloads. */
 export const again = {
   title: "Fit it again here",
   intro:

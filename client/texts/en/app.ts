@@ -5,15 +5,12 @@ export const t = {
   skip: "Skip to the content",
   language: "Language",
   demo: "Invented data: no tune here is real.",
-  views: {
-    atlas: "Atlas",
+  places: {
+    start: "Start",
     trip: "Trip",
     onsite: "On site",
-    card: "Card",
     logbook: "Logbook",
-    share: "Share",
-    scaling: "Scaling",
-    data: "Data",
+    atlas: "Atlas",
   },
   low: "Lowest power",
   high: "Highest power",
@@ -130,6 +127,9 @@ export const t = {
       `Start at ${hz} hertz at the ${end}; ${level} in 100 heaters between ${lower} and ${upper}.`,
     burn: (litres: string, kW: string) =>
       `${litres} L/h, about ${kW} kW to the room (80 % efficiency assumed)`,
+    tuneHere: "Tune here with a CO meter",
+    printCard: "Print the card",
+    onMap: "Choose on the map",
     waysTitle: "Two ways to get there",
     way: "Way",
     heatLeft: "Heat, compared with sea level",

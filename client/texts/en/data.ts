@@ -1,11 +1,14 @@
-/** Words of the Data view; fetched with it. */
+/** Words of the Atlas and of its pages on the data; fetched with it. */
 export const dataWords = {
-  pagesLabel: "Pages on the data",
+  pagesLabel: "Pages of the atlas",
   pages: {
-    download: "Download",
-    bands: "How well the bands hold",
+    map: "Map",
+    scaling: "Scaling",
+    bands: "Bands",
     method: "Method",
-    style: "Signs and colours",
+    download: "All tunes",
+    share: "Share a tune",
+    style: "Signs",
   },
   title: "The data",
   intro:

@@ -1,4 +1,4 @@
-/** Words of the Scaling view; fetched with it. */
+/** Words of the page on how settings scale; fetched with it. */
 export const scalingWords = {
   title: "How settings scale with the air",
   end: "Power",

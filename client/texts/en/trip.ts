@@ -43,6 +43,8 @@ export const trip = {
     remove: "Remove",
     earlierThan: (name: string) => `Move ${name} earlier`,
     laterThan: (name: string) => `Move ${name} later`,
+    tune: "Tune there",
+    tuneAt: (name: string) => `Tune there: ${name}`,
     removeThis: (name: string) => `Remove ${name}`,
     nowAt: (name: string, n: number, of: number) => `${name} is now stop ${n} of ${of}.`,
     clear: "Start a new trip",

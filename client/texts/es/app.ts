@@ -5,15 +5,12 @@ export const t: typeof import("../en/app.ts").t = {
   skip: "Saltar al contenido",
   language: "Idioma",
   demo: "Datos inventados: ningún ajuste de aquí es real.",
-  views: {
-    atlas: "Atlas",
+  places: {
+    start: "Inicio",
     trip: "Viaje",
     onsite: "In situ",
-    card: "Ficha",
     logbook: "Bitácora",
-    share: "Compartir",
-    scaling: "Curva",
-    data: "Datos",
+    atlas: "Atlas",
   },
   low: "Potencia mínima",
   high: "Potencia máxima",
@@ -130,6 +127,9 @@ export const t: typeof import("../en/app.ts").t = {
       `${end}: empieza con ${hz} hercios; ${level} de cada 100 calefactores están entre ${lower} y ${upper}.`,
     burn: (litres: string, kW: string) =>
       `${litres} L/h, unos ${kW} kW para el interior (se supone un rendimiento del 80 %)`,
+    tuneHere: "Ajustar aquí con un medidor de CO",
+    printCard: "Imprimir la ficha",
+    onMap: "Elegir en el mapa",
     waysTitle: "Dos maneras de llegar",
     way: "Manera",
     heatLeft: "Calor, respecto al nivel del mar",

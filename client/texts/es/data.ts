@@ -1,11 +1,14 @@
-/** The Data view, in Spanish. */
+/** The Atlas and its pages on the data, in Spanish. */
 export const dataWords: typeof import("../en/data.ts").dataWords = {
-  pagesLabel: "Páginas sobre los datos",
+  pagesLabel: "Páginas del atlas",
   pages: {
-    download: "Descargar",
-    bands: "Cuánto aciertan los intervalos",
+    map: "Mapa",
+    scaling: "Curva",
+    bands: "Intervalos",
     method: "Método",
-    style: "Signos y colores",
+    download: "Todos los ajustes",
+    share: "Compartir",
+    style: "Signos",
   },
   title: "Los datos",
   intro:

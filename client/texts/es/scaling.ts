@@ -1,4 +1,4 @@
-/** The Scaling view, in Spanish. */
+/** The page on how settings scale, in Spanish. */
 export const scalingWords: typeof import("../en/scaling.ts").scalingWords = {
   title: "Cómo dependen los ajustes del aire",
   end: "Potencia",

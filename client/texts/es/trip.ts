@@ -44,6 +44,8 @@ export const trip: typeof import("../en/trip.ts").trip = {
     remove: "Quitar",
     earlierThan: (name) => `Adelantar ${name}`,
     laterThan: (name) => `Retrasar ${name}`,
+    tune: "Ajustar allí",
+    tuneAt: (name: string) => `Ajustar allí: ${name}`,
     removeThis: (name) => `Quitar ${name}`,
     nowAt: (name, n, of) => `${name} es ahora la parada ${n} de ${of}.`,
     clear: "Empezar otro viaje",

@@ -1,0 +1,126 @@
+import { useEffect, useMemo, useState } from "preact/hooks";
+import type { PublishedFit } from "../../model/fit/group.ts";
+import type { MyHeater } from "../heater/my-heater.ts";
+import { Answer } from "../parts/answer.tsx";
+import { later } from "../parts/later.tsx";
+import { useUnit } from "../parts/number-field.tsx";
+import { SiteQuestion } from "../parts/site-question.tsx";
+import { useWideScreen } from "../parts/wide-screen.ts";
+import { answer, atPoint, type Question } from "../question.ts";
+import { t } from "../texts/app.ts";
+import { formatIn, type Unit } from "../units.ts";
+
+// The answer is painted first; what it rests on, and the map with its libraries, follow.
+const AnswerMore = later(() => import("../parts/answer-more.tsx").then((m) => m.AnswerMore));
+const FinerQuestions = later(() =>
+  import("../parts/finer-questions.tsx").then((m) => m.FinerQuestions),
+);
+const MapPanel = later(() => import("./map-panel.tsx").then((m) => m.MapPanel));
+
+interface StartProps {
+  fit: PublishedFit;
+  question: Question;
+  mine: MyHeater | null | undefined;
+  onQuestion: (question: Question) => void;
+}
+
+/** Where in, what to set out; then the finer questions. A wide screen has the map beside it, to choose a place on. */
+export function Start({ fit, question, mine, onQuestion }: StartProps) {
+  const [unit, chooseUnit] = useUnit("elevation", "atlas.elevation");
+  const isWide = useWideScreen();
+  const change = (part: Partial<Question>) => onQuestion({ ...question, ...part });
+  return (
+    <div class="start">
+      <div class="answer-side">
+        <SiteQuestion
+          fit={fit}
+          question={question}
+          unit={unit}
+          onUnit={chooseUnit}
+          onQuestion={onQuestion}
+          isMine={Boolean(mine)}
+        />
+        <StartSheet fit={fit} question={question} mine={mine} unit={unit} isWide={isWide} />
+        <FinerQuestions question={question} isMine={Boolean(mine)} change={change} />
+      </div>
+      {isWide && (
+        <MapPanel
+          fit={fit}
+          question={question}
+          unit={unit}
+          onPoint={(found) => onQuestion(atPoint(question, found))}
+          onQuestion={onQuestion}
+        />
+      )}
+    </div>
+  );
+}
+
+/** The answer first, with its caution; then what it rests on, tunes like it, and the two ways. */
+function StartSheet(props: {
+  fit: PublishedFit;
+  question: Question;
+  mine: MyHeater | null | undefined;
+  unit: Unit;
+  isWide: boolean;
+}) {
+  const { fit, question, mine, unit, isWide } = props;
+  const own = useOwnAnswer(fit, question, mine);
+  const tune = own?.tune ?? answer(fit, question);
+  const elevation = formatIn(question.site.elevation_m, unit);
+  return (
+    <section class="sheet" aria-labelledby="tune">
+      <h2 id="tune" tabIndex={-1}>
+        {t.answer.title}{" "}
+        <span class="at">
+          {question.place
+            ? t.answer.at(question.place, elevation)
+            : t.answer.elevationOnly(elevation)}
+        </span>
+      </h2>
+      {tune ? (
+        <>
+          {own?.lead}
+          <Answer tune={tune} steps={own?.steps} now={own?.now} />
+          {own?.basis}
+          <p class="note">
+            <strong>{t.safety.brief}</strong>
+          </p>
+          <div class="onward">
+            <a class="main" href="#/onsite">
+              {t.answer.tuneHere}
+            </a>
+            <a href="#/card">{t.answer.printCard}</a>
+            {!isWide && <a href="#/map">{t.answer.onMap}</a>}
+          </div>
+          <AnswerMore tune={tune} question={question} publishedAt={fit.published_at} unit={unit} />
+        </>
+      ) : (
+        <p class="warning">{t.answer.cannot}</p>
+      )}
+    </section>
+  );
+}
+
+type OwnAnswer = typeof import("../heater/own-answer.tsx")["ownAnswer"];
+
+/** The answer for my heater, once its part of the model is there: the average one's stands until then. */
+function useOwnAnswer(
+  fit: PublishedFit,
+  question: Question,
+  mine: MyHeater | null | undefined,
+): ReturnType<OwnAnswer> | undefined {
+  const [answerFor, setAnswerFor] = useState<{ own: OwnAnswer }>();
+  const isMine = Boolean(mine);
+  useEffect(() => {
+    if (!isMine) return;
+    import("../heater/own-answer.tsx").then(
+      ({ ownAnswer: own }) => setAnswerFor({ own }),
+      () => {},
+    );
+  }, [isMine]);
+  return useMemo(
+    () => (mine ? answerFor?.own(fit, question, mine) : undefined),
+    [fit, question, mine, answerFor],
+  );
+}

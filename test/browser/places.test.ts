@@ -1,0 +1,154 @@
+import type { Browser, Page } from "playwright-core";
+import { beforeAll, expect, test } from "vitest";
+import { t } from "../../client/texts/app.ts";
+import { cardWords } from "../../client/texts/card.ts";
+import { dataWords } from "../../client/texts/data.ts";
+import { trip as tripWords } from "../../client/texts/trip.ts";
+import { field, openPage, rendered } from "./open-page.ts";
+import type { RunningAtlas } from "./running-atlas.ts";
+import { demoAtlas, plainBrowser } from "./shared.ts";
+import { LAPTOP, PHONE, shown, VIEWS } from "./views.ts";
+
+let browser: Browser;
+let atlas: RunningAtlas;
+
+beforeAll(async () => {
+  [browser, atlas] = await Promise.all([plainBrowser(), demoAtlas()]);
+});
+
+const places = Object.values(t.places);
+const { pages } = dataWords;
+
+/** Every address that ever led to a view: what stands there, the place that it belongs to, and the page's title. */
+const ADDRESSES: [address: string, seen: string, place: string, title: string][] = [
+  ["", "#tune", t.places.start, t.name],
+  ["#/", "#tune", t.places.start, t.name],
+  ["#/atlas", "#tune", t.places.start, t.name],
+  ["#/nowhere", "#tune", t.places.start, t.name],
+  ["#/trip", "#trip-stops", t.places.trip, `${t.places.trip} · ${t.name}`],
+  ["#/onsite", "#onsite", t.places.onsite, `${t.places.onsite} · ${t.name}`],
+  ["#/logbook", ".logbook", t.places.logbook, `${t.places.logbook} · ${t.name}`],
+  ["#/card", "#card", t.places.start, `${cardWords.title} · ${t.name}`],
+  ["#/map", "#map", t.places.atlas, `${pages.map} · ${t.places.atlas} · ${t.name}`],
+  ["#/scaling", "#scaling", t.places.atlas, `${pages.scaling} · ${t.places.atlas} · ${t.name}`],
+  ["#/share", "#share", t.places.atlas, `${pages.share} · ${t.places.atlas} · ${t.name}`],
+  ["#/data", "#data", t.places.atlas, `${pages.download} · ${t.places.atlas} · ${t.name}`],
+  ["#/data/else", "#data", t.places.atlas, `${pages.download} · ${t.places.atlas} · ${t.name}`],
+  ["#/data/bands", "#bands", t.places.atlas, `${pages.bands} · ${t.places.atlas} · ${t.name}`],
+  ["#/data/method", ".method", t.places.atlas, `${pages.method} · ${t.places.atlas} · ${t.name}`],
+  ["#/data/style", ".tints", t.places.atlas, `${pages.style} · ${t.places.atlas} · ${t.name}`],
+];
+
+test("five places; every address leads where it led, opened anew or by a link", async () => {
+  const { page, close } = await openPage(browser, atlas.url);
+  for (const [address, seen, place, title] of ADDRESSES) {
+    await page.evaluate((hash) => {
+      location.hash = hash;
+    }, address);
+    await page.locator(seen).first().waitFor();
+    await expect.poll(() => page.title(), { message: address }).toBe(title);
+    await page.goto("about:blank");
+    await page.goto(`${atlas.url}/${address}`);
+    await page.locator(seen).first().waitFor();
+    await expect.poll(() => page.title(), { message: address }).toBe(title);
+    expect(await page.locator(".places a").allTextContents()).toEqual(places);
+    expect(await page.locator(".places [aria-current]").allTextContents()).toEqual([place]);
+  }
+  await close();
+});
+
+/** How far something reaches below the top of the bar, px. */
+async function under(page: Page, selector: string): Promise<number> {
+  const [box, bar] = await Promise.all([
+    page.locator(selector).last().boundingBox(),
+    page.locator(".places").boundingBox(),
+  ]);
+  if (!box || !bar) throw new Error(`Not on the screen: ${selector} or the bar.`);
+  return box.y + box.height - bar.y;
+}
+
+test("on a phone the places are a bar at the foot, as wide as the screen, each a target for a thumb; on a laptop at the head", async () => {
+  const { page, close } = await openPage(browser, atlas.url, { viewport: PHONE });
+  await shown(page, "start");
+  const bar = await page.locator(".places").boundingBox();
+  expect(bar).toMatchObject({ x: 0, width: PHONE.width });
+  expect((bar?.y ?? 0) + (bar?.height ?? 0)).toBe(PHONE.height);
+  for (const link of await page.locator(".places a").all()) {
+    const { width = 0, height = 0 } = (await link.boundingBox()) ?? {};
+    expect(Math.min(width, height)).toBeGreaterThanOrEqual(48);
+  }
+  await page.setViewportSize(LAPTOP);
+  expect((await page.locator(".places").boundingBox())?.y).toBeLessThan(80);
+  await close();
+});
+
+test.each(Object.keys(VIEWS).filter((view) => view !== "alarm"))(
+  "on a phone the bar covers neither the end of #/%s nor what has the focus",
+  async (view) => {
+    const { page, close } = await openPage(browser, `${atlas.url}/#/${view}`, { viewport: PHONE });
+    await shown(page, view);
+    const underAtTheEnd = async () => {
+      // What comes later makes the page longer.
+      await page.evaluate(() => scrollTo(0, document.documentElement.scrollHeight));
+      await rendered(page);
+      return under(page, ".languages button");
+    };
+    await expect.poll(underAtTheEnd).toBeLessThanOrEqual(0);
+    // From the foot of the page upwards and from its head downwards the focus meets the bar from either side.
+    for (const key of ["Shift+Tab", "Tab"]) {
+      await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
+      for (let press = 0; press < 40; press++) {
+        await page.keyboard.press(key);
+        const hidden = await page.evaluate(() => {
+          const focus = document.activeElement;
+          const bar = document.querySelector(".places");
+          if (!focus || !bar || focus === document.body || bar.contains(focus)) return null;
+          const { top, bottom } = focus.getBoundingClientRect();
+          const edge = bar.getBoundingClientRect().top;
+          // What is taller than the screen is seen from its beginning.
+          const isCovered = bottom > edge + 1 && (top >= edge || bottom - top < edge);
+          return isCovered ? focus.outerHTML.slice(0, 100) : null;
+        });
+        expect(hidden, `${key} ${press}`).toBe(null);
+      }
+    }
+    await close();
+  },
+);
+
+test("Start leads to the heater with the place, the night and the heater filled in, and to the card", async () => {
+  const { page, close } = await openPage(browser, atlas.url);
+  await field(page, "site.elevation_m").fill("2980");
+  await field(page, "air.temperature_C").fill("-12");
+  await page.getByRole("link", { name: t.answer.tuneHere }).click();
+  await page.locator("#onsite").waitFor();
+  expect(await field(page, "site.elevation_m").inputValue()).toBe("2980");
+  expect(await field(page, "air.temperature_C").inputValue()).toBe("-12");
+  // The link that was pressed is gone: the keyboard goes on at the beginning of what came.
+  expect(await page.evaluate(() => document.activeElement?.id)).toBe("content");
+  await page.goBack();
+  await page.getByRole("link", { name: t.answer.printCard }).click();
+  await page.locator("#card").waitFor();
+  await close();
+});
+
+test("a trip's stop leads to the heater with its name, elevation and night; its position stays here", async () => {
+  const { page, close } = await openPage(browser, `${atlas.url}/#/trip`);
+  const asked: string[] = [];
+  page.on("request", (request) => asked.push(request.url()));
+  await field(page, "new.elevation_m").fill("2300");
+  await field(page, "new.elevation_m").press("Enter");
+  await field(page, "stops.0.name").fill("Hut by the lake");
+  await field(page, "stops.0.name").blur();
+  await field(page, "stops.0.temperature_C").fill("-7");
+  await page.getByRole("button", { name: tripWords.list.tuneAt("Hut by the lake") }).click();
+  await page.locator("#onsite").waitFor();
+  expect(await field(page, "place").inputValue()).toBe("Hut by the lake");
+  expect(await field(page, "site.elevation_m").inputValue()).toBe("2300");
+  expect(await field(page, "air.temperature_C").inputValue()).toBe("-7");
+  await page.getByRole("link", { name: t.places.start, exact: true }).click();
+  await page.locator('.near[data-state="seen"]').waitFor();
+  expect(asked.filter((url) => url.includes("/near"))).not.toEqual([]);
+  expect(asked.filter((url) => /[?&]lat=/.test(url))).toEqual([]);
+  await close();
+});
