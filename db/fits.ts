@@ -1,7 +1,10 @@
-import { desc, eq, sql } from "drizzle-orm";
+import { and, asc, desc, eq, inArray, notExists, sql } from "drizzle-orm";
 import type { PublishedFit } from "../model/fit/group.ts";
 import type { Database } from "./database.ts";
-import { fits } from "./schema.ts";
+import { fits, tunes } from "./schema.ts";
+
+/** D1 allows 100 bound parameters a statement. */
+const NUMBERS_AT_ONCE = 90;
 
 export async function newestFit(db: Database): Promise<PublishedFit | undefined> {
   return (await newestVersions(db, 1))[0]?.fit;
@@ -58,4 +61,22 @@ export async function publishFit(
     fit: JSON.stringify(fit),
     let_through,
   });
+}
+
+/** Names of all versions that are kept, oldest first. */
+export function versionNames(db: Database): Promise<{ number: number; version: string }[]> {
+  const { number, version } = fits;
+  return db.select({ number, version }).from(fits).orderBy(asc(number));
+}
+
+/** Drops these versions, but for those that a tune was judged beside. */
+export async function dropVersions(db: Database, numbers: readonly number[]): Promise<void> {
+  const judgedBeside = db
+    .select({ one: sql`1` })
+    .from(tunes)
+    .where(eq(tunes.judged_version, fits.version));
+  for (let i = 0; i < numbers.length; i += NUMBERS_AT_ONCE) {
+    const part = numbers.slice(i, i + NUMBERS_AT_ONCE);
+    await db.delete(fits).where(and(inArray(fits.number, part), notExists(judgedBeside)));
+  }
 }

@@ -59,6 +59,7 @@ export const tunes = sqliteTable(
   (t) => [
     index("tunes_by_class").on(t.heat_kW, t.verdict, t.density_kg_m3),
     index("tunes_by_contributor").on(t.contributor, t.verdict),
+    index("tunes_by_judged_version").on(t.judged_version),
   ],
 );
 
@@ -96,7 +97,7 @@ export const decisions = sqliteTable(
   (t) => [index("decisions_by_tune").on(t.tune)],
 );
 
-/** Published versions of the fit. Never changed once written. */
+/** Published versions of the fit. Never changed once written; older ones are thinned out. */
 export const fits = sqliteTable("fits", {
   /** Running number: the newest is the published one. */
   number: integer().primaryKey({ autoIncrement: true }),
@@ -128,7 +129,7 @@ export const idempotencyKeys = sqliteTable("idempotency_keys", {
   key: text().primaryKey(),
   body_sha256: text().notNull(),
   tune: text().notNull(),
-  /** The answer without its receipt, JSON; the receipt follows from the key again. */
+  /** The answer without its receipt, JSON; the receipt follows from the key again. Empty after a month or two: then it is made anew. */
   answer: text().notNull(),
 });
 

@@ -1,4 +1,17 @@
-import { and, asc, desc, eq, gt, gte, inArray, isNotNull, lt, type SQL, sql } from "drizzle-orm";
+import {
+  and,
+  asc,
+  desc,
+  eq,
+  gt,
+  gte,
+  inArray,
+  isNotNull,
+  lt,
+  ne,
+  type SQL,
+  sql,
+} from "drizzle-orm";
 import type { FitRow } from "../model/fit/row.ts";
 import type { Database, Statement } from "./database.ts";
 import { decisions, idempotencyKeys, tunes } from "./schema.ts";
@@ -64,6 +77,31 @@ export async function findIdempotencyKey(
   key: string,
 ): Promise<IdempotencyRow | undefined> {
   return (await db.select().from(idempotencyKeys).where(eq(idempotencyKeys.key, key)).limit(1))[0];
+}
+
+/**
+ * Empties answers kept for keys of tunes from before a month, a page of keys after another, so that nobody waits for all of it.
+ * @param before month, "YYYY-MM"
+ */
+export async function emptyKeptAnswers(db: Database, before: string, page = 500): Promise<void> {
+  const { key } = idempotencyKeys;
+  let after = "";
+  for (;;) {
+    const keys = await db
+      .select({ key, old: lt(tunes.submitted_on, before), answer: ne(idempotencyKeys.answer, "") })
+      .from(idempotencyKeys)
+      .leftJoin(tunes, eq(tunes.id, idempotencyKeys.tune))
+      .where(gt(key, after))
+      .orderBy(asc(key))
+      .limit(page);
+    const last = keys.at(-1);
+    if (!last) return;
+    const old = keys.filter((row) => row.old && row.answer).map((row) => row.key);
+    for (const part of chunks(old, IDS_AT_ONCE)) {
+      await db.update(idempotencyKeys).set({ answer: "" }).where(inArray(key, part));
+    }
+    after = last.key;
+  }
 }
 
 /** Decisions on one tune, oldest first. */

@@ -21,6 +21,7 @@ import { readFrom } from "./geography/read-files.ts";
 import { type Keys, openKeys } from "./keys.ts";
 import { mapSources } from "./map-sources.ts";
 import { NEW_KEY_DAYS } from "./new-keys.ts";
+import { prune } from "./prune.ts";
 import { FitKeeper } from "./published-fit.ts";
 import { keptSecret } from "./secret.ts";
 import { requireOwnSecret } from "./secret-check.ts";
@@ -55,6 +56,7 @@ export interface Atlas {
 }
 
 const HOUR_ms = 3_600_000;
+const DAY_ms = 24 * HOUR_ms;
 const MB_bytes = 1024 * 1024;
 /** Left on the disk for withdrawals and for whatever else lives there, unless told otherwise. */
 const DISK_RESERVE_MB = 100;
@@ -123,6 +125,12 @@ async function openClaimed(settings: Settings, letGo: () => void): Promise<Atlas
   else caughtUp.catch(notRefreshed);
   // Days pass without a write, too.
   const hourly = setInterval(() => void fit.refresh().catch(notRefreshed), HOUR_ms).unref();
+  const thinOut = () =>
+    void prune(db, now()).catch((error) =>
+      console.error("Older versions and answers were not thinned out:", causesOf(error).at(-1)),
+    );
+  thinOut();
+  const daily = setInterval(thinOut, DAY_ms).unref();
   return {
     app,
     stopping: () => {
@@ -130,6 +138,7 @@ async function openClaimed(settings: Settings, letGo: () => void): Promise<Atlas
     },
     close: async () => {
       clearInterval(hourly);
+      clearInterval(daily);
       // What is not published now is at the next start.
       await fit.settle().catch(notRefreshed);
       await thread.close();

@@ -55,6 +55,9 @@ export interface FitKeeperOptions {
 const SETTLE_ms = 150;
 /** … and at least so many times as long as the last refresh took, so that refreshing never takes over. */
 const REST_SHARE = 5;
+/** After so many versions in a day the next ones come once a minute: each that a tune was judged beside is kept. */
+const MANY_A_DAY = 200;
+const SELDOM_ms = 60_000;
 /** After a refresh that failed (another process holds the database, the disk is full) it is tried again, ms. */
 const TRY_AGAIN_ms = 10_000;
 
@@ -104,7 +107,9 @@ export class FitKeeper {
   /** Asks for a refresh for a tune that changed when writes have settled, without making anyone wait. */
   refreshSoon(tune?: string): void {
     if (tune !== undefined) this.#changed.add(tune);
-    this.#refreshIn(Math.max(SETTLE_ms, REST_SHARE * this.#lasted_ms));
+    const ofToday = Number(this.#newest.split(".")[1] ?? 0);
+    const pace_ms = ofToday < MANY_A_DAY ? SETTLE_ms : SELDOM_ms;
+    this.#refreshIn(Math.max(pace_ms, REST_SHARE * this.#lasted_ms));
   }
 
   #refreshIn(delay_ms: number): void {

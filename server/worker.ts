@@ -7,6 +7,7 @@ import { openKeys } from "./keys.ts";
 import { mapSources } from "./map-sources.ts";
 import { NEW_KEY_DAYS } from "./new-keys.ts";
 import { pageCaching } from "./page-caching.ts";
+import { prune } from "./prune.ts";
 import { FitKeeper } from "./published-fit.ts";
 import { requireOwnSecret } from "./secret-check.ts";
 import { pageSecurity } from "./security.ts";
@@ -28,6 +29,7 @@ const BELIEVE_ms = 5000;
 
 interface Opened {
   app: Hono;
+  db: Database;
   fit: FitKeeper;
 }
 
@@ -72,7 +74,7 @@ async function open(env: Bindings): Promise<Opened> {
     if (asset.ok) headers["cache-control"] = pageCaching(c.req.path);
     return c.newResponse(asset.body, asset.status as 200, headers);
   });
-  return { app, fit };
+  return { app, db, fit };
 }
 
 function openOnce(env: Bindings): Promise<Opened> {
@@ -90,7 +92,8 @@ export default {
   },
   /** Once an hour: days pass without a write, too. */
   async scheduled(_: unknown, env: Bindings): Promise<void> {
-    const { fit } = await openOnce(env);
+    const { db, fit } = await openOnce(env);
     await fit.refresh();
+    await prune(db, new Date());
   },
 };

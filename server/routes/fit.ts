@@ -45,7 +45,10 @@ export function fitRoutes(services: Services): Hono {
     const current = await services.fit.current();
     const fit = version === current.version ? current : await fitByVersion(services.db, version);
     if (!fit)
-      throw new RequestProblem(404, "No fit has that version. GET /api/fit names the newest.");
+      throw new RequestProblem(
+        404,
+        "No fit of that version is kept: of older ones each day's last is, later each week's. GET /api/fit names the newest.",
+      );
     // Only the prior may change under its name, with a new release of the code.
     return (
       unchangedSince(c, fit.version, fit.version === "prior" ? undefined : FOR_EVER) ??

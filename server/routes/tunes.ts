@@ -162,7 +162,9 @@ export function tuneRoutes(services: Services): Hono {
   ): Promise<Submitted | undefined> {
     const used: IdempotencyRow | undefined = await findIdempotencyKey(db, key.hash);
     if (!used) return undefined;
-    if (used.answer === "") {
+    // Withdrawn, a key is all that is left.
+    const row = used.tune === "" ? undefined : await findTune(db, used.tune);
+    if (!row) {
       throw new RequestProblem(
         409,
         "The tune sent with this Idempotency-Key was withdrawn. Use a new key to share it again.",
@@ -177,11 +179,18 @@ export function tuneRoutes(services: Services): Hono {
     return {
       id: used.tune,
       receipt: await keys.receiptFor(key.hash),
-      // An answer kept by an earlier version has none.
-      advice: adviceOn(tune),
-      counts_from: null,
-      ...JSON.parse(used.answer),
+      ...(used.answer === ""
+        ? await answerAnew(row)
+        : // An answer kept by an earlier version has neither of these.
+          { advice: adviceOn(tune), counts_from: null, ...JSON.parse(used.answer) }),
     };
+  }
+
+  /** The answer to a submission whose own is not kept any more: the same verdict, beside today's fit. */
+  async function answerAnew(row: TuneRow): Promise<Omit<Submitted, "id" | "receipt">> {
+    const { verdict, reasons, counts_from, advice, air, compared, accepted_means, safety } =
+      await keptTune(row);
+    return { verdict, reasons, counts_from, advice, air, compared, accepted_means, safety };
   }
 
   /** The tune that this id and receipt open together; one answer for a wrong receipt and an unknown id. */

@@ -1,0 +1,1 @@
+CREATE INDEX `tunes_by_judged_version` ON `tunes` (`judged_version`);
