@@ -56,6 +56,12 @@ function placeOf(view: string): Place {
   return BELONGS[view] ?? (view in PLACES ? (view as Place) : "start");
 }
 
+type Linked = import("./link/linked.tsx").Linked;
+
+/** What a link holds that was opened here; its part of the page is fetched for it alone. */
+const isLink = () => location.hash.includes("?");
+const linkHere = () => import("./link/linked.tsx").then((m) => m.linkedHere());
+
 function App() {
   const [view, setView] = useState(viewInAddress);
   const { fit, stale, reload, follow } = useFit();
@@ -64,12 +70,20 @@ function App() {
     ...recall<Question>("question"),
   }));
   const [my, setMy] = useState<MyHeaters>();
-  const mine = my?.mine;
-  const asked = askedFor(question, mine);
+  // Undefined while it is being read: an answer to something else must not show first.
+  const [linked, setLinked] = useState<Linked | null | undefined>(isLink() ? undefined : null);
+  const mine = linked ? linked.mine : my?.mine;
+  const asked = linked?.question ?? askedFor(question, mine);
   const offline = useOffline(fit, asked.heat_kW, () => void follow());
   useEffect(() => {
-    const onHash = () => {
+    const look = () => {
       setView(viewInAddress());
+      if (!isLink()) return;
+      setLinked(undefined);
+      linkHere().then(setLinked, () => setLinked(null));
+    };
+    const onHash = () => {
+      look();
       window.scrollTo(0, 0);
       // What was pressed is gone with its view: the focus goes on at the beginning of the next.
       if (document.activeElement?.closest("main"))
@@ -77,7 +91,7 @@ function App() {
     };
     addEventListener("hashchange", onHash);
     // The address may have changed since the first drawing.
-    setView(viewInAddress());
+    look();
     return () => removeEventListener("hashchange", onHash);
   }, []);
   const place = placeOf(view);
@@ -87,11 +101,18 @@ function App() {
     const title = isAlarm ? t.alarm.open : place !== "start" && t.places[place];
     document.title = title ? `${title} · ${t.name}` : t.name;
   }, [view]);
-  const ask = (next: Question) => {
-    const kept = keptOf(next, question, mine);
-    setQuestion(kept);
-    remember("question", kept);
+  const keep = (next: Question) => {
+    setQuestion(next);
+    remember("question", next);
   };
+  const ask = (next: Question) =>
+    linked ? setLinked(linked.asking(next)) : keep(keptOf(next, question, mine));
+  const endLink = (taken?: Question) => {
+    if (taken) keep(taken);
+    setLinked(null);
+    location.hash = "#/";
+  };
+  const whose = linked ? "linked" : "own";
   // In front of everything: it needs no fit, no network and no navigation.
   if (view === "alarm") return <Alarm />;
   return (
@@ -127,7 +148,7 @@ function App() {
         {offline && <offline.Notices fit={fit} stale={stale} />}
         {view === "outside" ? (
           <AfterAlarm />
-        ) : fit ? (
+        ) : fit && linked !== undefined ? (
           <>
             <div class="my-heater">
               <MyHeaterLine
@@ -137,10 +158,12 @@ function App() {
                 onHeaters={setMy}
               />
             </div>
+            {linked && <linked.Notice onEnd={endLink} />}
             {view === "card" ? (
-              <Card fit={fit} mine={mine} />
+              <Card key={whose} fit={fit} mine={mine} linked={linked?.card} />
             ) : (
               <ViewOf
+                key={whose}
                 place={place}
                 fit={fit}
                 question={asked}

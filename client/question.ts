@@ -1,5 +1,5 @@
 import { ELEVATION_RANGE_m, type GivenAir } from "../model/air.ts";
-import type { PublishedFit } from "../model/fit/group.ts";
+import type { End, PublishedFit } from "../model/fit/group.ts";
 import { USUAL_CLASS_kW } from "../model/heater.ts";
 import { type StartSite, type StartTune, startTune } from "../model/start.ts";
 import type { Stop, TripHeater } from "../model/trip/stop.ts";
@@ -19,6 +19,8 @@ export interface Question {
   low_fan_rpm: number | undefined;
   high_fan_rpm: number | undefined;
   dose_uL: number | undefined;
+  /** The end that the map shows; the first one where nothing was chosen. */
+  end?: End | undefined;
 }
 
 export const FIRST_QUESTION: Question = {

@@ -3,8 +3,9 @@ import { formatFineRate, formatIn, formatUp } from "../units.ts";
 import type { CardFigures, CardUnits } from "./card-figures.ts";
 import { NomogramDrawing } from "./nomogram-drawing.tsx";
 
-/** The card's back: the nomogram, how to use it all without a phone, the cautions. */
-export function Back({ figures, units }: { figures: CardFigures; units: CardUnits }) {
+/** The card's back: the nomogram with the card's own address, how to use it all without a phone, the cautions. */
+export function Back(props: { figures: CardFigures; units: CardUnits; address: string }) {
+  const { figures, units, address } = props;
   const { drawing, table } = figures;
   const example = exampleOf(figures);
   const { nomogram, use, safety } = words;
@@ -12,7 +13,13 @@ export function Back({ figures, units }: { figures: CardFigures; units: CardUnit
     <section class="card-side" data-side="back">
       <h3>{nomogram.title}</h3>
       <p>{nomogram.how}</p>
-      <NomogramDrawing drawing={drawing} table={table} units={units} example={example} />
+      <NomogramDrawing
+        drawing={drawing}
+        table={table}
+        units={units}
+        example={example}
+        address={address}
+      />
       <p>
         {nomogram.example(
           formatIn(example.elevation_m, units.elevation),

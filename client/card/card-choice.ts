@@ -24,17 +24,20 @@ export const LEAST_CLIMB_m = 300;
 export const TEMPERATURES_C: Span = [-45, 40];
 export const LEAST_WARMTH_C = 5;
 
-/** The card remembered; else one for the heater of Start's question. */
-export function firstChoice(): CardChoice {
-  const { heat_kW, low_fan_rpm, high_fan_rpm, dose_uL } = {
-    ...FIRST_QUESTION,
-    ...recall<Question>("question"),
-  };
+/** A card for a heater as long as nothing else is chosen. */
+export function usualChoice({ heat_kW, low_fan_rpm, high_fan_rpm, dose_uL }: Question): CardChoice {
   return {
     heater: { heat_kW, low_fan_rpm, high_fan_rpm, dose_uL },
     elevation_m: [0, 4500],
     temperature_C: [-30, 20],
     paper: "a6",
+  };
+}
+
+/** The card remembered; else one for the heater of Start's question. */
+export function firstChoice(): CardChoice {
+  return {
+    ...usualChoice({ ...FIRST_QUESTION, ...recall<Question>("question") }),
     ...recall<CardChoice>("card"),
   };
 }

@@ -6,6 +6,7 @@ import { cardWords as words } from "../texts/card.ts";
 import { format, toShown } from "../units.ts";
 import type { Example } from "./back.tsx";
 import { type CardUnits, SCALES } from "./card-figures.ts";
+import { CodeDrawing, type CodeRoom } from "./code-drawing.tsx";
 
 /** Room for figures beside the outer scales and for heads above, mm on A6. */
 const BESIDE = 13.5;
@@ -13,16 +14,21 @@ const ABOVE = 8;
 const BELOW = 1.5;
 const LONG = 2.4;
 const SHORT = 1.3;
+/** Room for the figures of the middle scale, and between a scale and the code. */
+const LABELS = 9;
+const CLEAR = 1;
 
 interface DrawingProps {
   drawing: Nomogram;
   table: CardTable;
   units: CardUnits;
   example: Example;
+  /** Of this very card. */
+  address: string;
 }
 
 /** Three upright scales, to scale; a tick carries its value in SI for whoever measures the drawing. */
-export function NomogramDrawing({ drawing, table, units, example }: DrawingProps) {
+export function NomogramDrawing({ drawing, table, units, example, address }: DrawingProps) {
   const { x, elevation, temperature, low, high } = drawing;
   const width = SCALES.width + 2 * BESIDE;
   const height = SCALES.height + ABOVE + BELOW;
@@ -64,6 +70,7 @@ export function NomogramDrawing({ drawing, table, units, example }: DrawingProps
         label={(si) => shown(si, units.temperature)}
       />
       <ExampleLine drawing={drawing} example={example} />
+      <CodeDrawing address={address} room={codeRoom(drawing, example)} />
     </svg>
   );
 }
@@ -131,11 +138,41 @@ function RateLine({ drawing: { x, known } }: { drawing: Nomogram }) {
   );
 }
 
-function ExampleLine({ drawing, example }: { drawing: Nomogram; example: Example }) {
+/** Where the example's line begins and ends, mm from the top. */
+function exampleAt(drawing: Nomogram, example: Example) {
   const at = (ticks: Tick[], value: number) => ticks.find((tick) => tick.value === value)?.y;
   const left = at(drawing.elevation, example.elevation_m);
   const right = at(drawing.temperature, example.temperature_C);
-  if (left === undefined || right === undefined) return null;
+  return left === undefined || right === undefined ? undefined : { left, right };
+}
+
+/** The widest empty room between the scales, off the example's line: a straight-edge may lie on the code. */
+function codeRoom(drawing: Nomogram, example: Example): CodeRoom {
+  const { x } = drawing;
+  const rooms = [
+    { from: x.elevation + CLEAR, to: x.rate - LABELS },
+    { from: x.rate + LABELS, to: x.temperature - CLEAR },
+  ] as const;
+  const [left, right] = rooms;
+  const room = left.to - left.from > right.to - right.from ? left : right;
+  const line = exampleAt(drawing, example) ?? { left: SCALES.height, right: SCALES.height };
+  const y = (at: number) =>
+    line.left + ((at - x.elevation) / (x.temperature - x.elevation)) * (line.right - line.left);
+  const [above, below] = [
+    Math.min(y(room.from), y(room.to)),
+    SCALES.height - Math.max(y(room.from), y(room.to)),
+  ];
+  return {
+    x: room.from,
+    y: above >= below ? 0 : SCALES.height - below + CLEAR,
+    width: room.to - room.from,
+  };
+}
+
+function ExampleLine({ drawing, example }: { drawing: Nomogram; example: Example }) {
+  const line = exampleAt(drawing, example);
+  if (!line) return null;
+  const { left, right } = line;
   const { x } = drawing;
   return <path class="example-line" d={`M${x.elevation} ${left}L${x.temperature} ${right}`} />;
 }

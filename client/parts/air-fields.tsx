@@ -2,6 +2,7 @@ import { useState } from "preact/hooks";
 import { type GivenAir, standardPressure } from "../../model/air.ts";
 import { recall, remember } from "../remember.ts";
 import { t } from "../texts/app.ts";
+import { finerAir } from "../texts/finer-air.ts";
 import { formatIn, type Unit } from "../units.ts";
 import { ChoiceField } from "./choice-field.tsx";
 import { NumberField, useUnit } from "./number-field.tsx";
@@ -16,7 +17,7 @@ const WEATHER_SHARE = 0.05;
 export function AirFields(props: AirFieldsProps) {
   return (
     <>
-      <TemperatureField {...props} label={t.air.tuned} hint={t.air.temperatureWhy} />
+      <TemperatureField {...props} label={t.air.tuned} hint={finerAir.temperatureWhy} />
       <PressureFields {...props} />
     </>
   );
@@ -40,28 +41,28 @@ export function PressureFields(props: AirFieldsProps) {
   return (
     <>
       <NumberField
-        label={t.air.pressure}
+        label={finerAir.pressure}
         field={`${prefix}.pressure_hPa`}
         quantity="pressure"
         unit={unit}
         onUnit={chooseUnit}
         value={value}
         onValue={(hPa) => setPressure(hPa, kind)}
-        hint={t.air.pressureWhy}
+        hint={finerAir.pressureWhy}
         error={errorOf?.("air.pressure_hPa") ?? errorOf?.("air.qnh_hPa") ?? question}
       />
       <ChoiceField
-        label={t.air.pressureKind}
+        label={finerAir.pressureKind}
         name={`${prefix}.pressure_kind`}
         value={kind}
         options={[
-          ["station", t.air.station],
-          ["qnh", t.air.qnh],
+          ["station", finerAir.station],
+          ["qnh", finerAir.qnh],
         ]}
         onValue={(chosenKind) => setPressure(value, chosenKind)}
       />
       <NumberField
-        label={t.air.humidity}
+        label={finerAir.humidity}
         field={`${prefix}.humidity_pct`}
         value={air.humidity_pct}
         onValue={(humidity_pct) => onAir(without(air, { humidity_pct }))}
@@ -80,6 +81,6 @@ function questionedPressure(
   if (pressure_hPa === undefined || elevation_m === undefined) return undefined;
   const standard = standardPressure(elevation_m);
   return elevation_m > QNH_STANDS_OUT_FROM_m && pressure_hPa > standard * (1 + WEATHER_SHARE)
-    ? t.air.looksQnh(formatIn(standard, unit))
+    ? finerAir.looksQnh(formatIn(standard, unit))
     : undefined;
 }

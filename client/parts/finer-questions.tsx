@@ -1,6 +1,7 @@
 import { usualFans } from "../../model/heater.ts";
 import type { Question } from "../question.ts";
 import { t } from "../texts/app.ts";
+import { finerAir } from "../texts/finer-air.ts";
 import { PressureFields } from "./air-fields.tsx";
 import { NumberField } from "./number-field.tsx";
 
@@ -17,7 +18,7 @@ export function FinerQuestions({ question, isMine, change }: FinerProps) {
     <details class="sheet finer">
       <summary>{t.answer.finer}</summary>
       <div class="fields">
-        <p class="hint wide">{t.air.temperatureWhy}</p>
+        <p class="hint wide">{finerAir.temperatureWhy}</p>
         <PressureFields
           form="atlas"
           air={question.air}

@@ -16,15 +16,25 @@ import {
 
 const PLAIN: Unit = { name: "", factor: 1, offset: 0, decimals: 3 };
 
+/** Units that a link opened here shows its answer in, by field: they are not remembered. */
+export const lentUnits = new Map<string, string>();
+
+/** The unit a field shows: the link's, the one chosen before, or the first. */
+export function unitOf(quantity: Quantity, field: string): Unit {
+  const units: readonly Unit[] = UNITS[quantity];
+  const name = lentUnits.get(field) ?? recall<string>(`unit.${field}`);
+  return units.find((u) => u.name === name) ?? (units[0] as Unit);
+}
+
 /** The unit chosen for one field, remembered under the field's name. */
 export function useUnit(quantity: Quantity, field: string): [Unit, (name: string) => void] {
-  const units: readonly Unit[] = UNITS[quantity];
-  const [name, setName] = useState(() => recall<string>(`unit.${field}`) ?? units[0]?.name);
+  const [unit, setUnit] = useState(() => unitOf(quantity, field));
   const choose = (chosen: string) => {
+    lentUnits.delete(field);
     remember(`unit.${field}`, chosen);
-    setName(chosen);
+    setUnit(unitOf(quantity, field));
   };
-  return [units.find((u) => u.name === name) ?? (units[0] as Unit), choose];
+  return [unit, choose];
 }
 
 interface NumberFieldProps {

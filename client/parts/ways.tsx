@@ -1,5 +1,6 @@
 import type { KeepFan, StartEnd, StartTune } from "../../model/start.ts";
 import { t } from "../texts/app.ts";
+import { basisWords } from "../texts/basis.ts";
 import { format, formatPercent, formatRate } from "../units.ts";
 import { FiguresTable } from "./figures-table.tsx";
 
@@ -18,17 +19,17 @@ export function Ways({ tune }: { tune: StartTune }) {
   );
   return (
     <div>
-      <h3>{t.answer.waysTitle}</h3>
+      <h3>{basisWords.waysTitle}</h3>
       <FiguresTable
-        label={t.answer.waysTitle}
-        columns={[t.answer.way, t.low, t.high, t.answer.heatLeft]}
+        label={basisWords.waysTitle}
+        columns={[basisWords.way, t.low, t.high, basisWords.heatLeft]}
         class="ways"
       >
-        {row(t.answer.keepFan, keep_fan)}
-        {row(t.answer.keepHeat, keep_heat)}
+        {row(basisWords.keepFan, keep_fan)}
+        {row(basisWords.keepHeat, keep_heat)}
       </FiguresTable>
       {!keep_heat.fan_suffices && (
-        <p class="warning">{t.answer.fanShort(format(keep_heat.fan_limit_rpm))}</p>
+        <p class="warning">{basisWords.fanShort(format(keep_heat.fan_limit_rpm))}</p>
       )}
     </div>
   );

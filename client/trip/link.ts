@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { SUPPLIES_V } from "../../model/trip/nights.ts";
+import { packed, unpacked } from "../link/packed.ts";
 import { trip } from "../texts/trip.ts";
 import { Refused } from "./refused.ts";
 import {
@@ -84,9 +85,7 @@ export function textOf({ heater, window, night, stops }: Trip): string {
       ]),
     ),
   ];
-  const bytes = new TextEncoder().encode(JSON.stringify(list));
-  const base64 = btoa(Array.from(bytes, (byte) => String.fromCharCode(byte)).join(""));
-  return `${FORM}.${base64.replaceAll("+", "-").replaceAll("/", "_").replace(/=+$/, "")}`;
+  return `${FORM}.${packed(list)}`;
 }
 
 /** @throws Refused in words when the text holds no trip this page can read */
@@ -136,9 +135,7 @@ export function tripKept(text: string | undefined): Trip {
 
 function listOf(payload: string): unknown {
   try {
-    const binary = atob(payload.replaceAll("-", "+").replaceAll("_", "/"));
-    const bytes = Uint8Array.from(binary, (letter) => letter.charCodeAt(0));
-    return JSON.parse(new TextDecoder("utf-8", { fatal: true }).decode(bytes));
+    return unpacked(payload);
   } catch {
     throw new Refused(trip.refused.linkDamaged);
   }

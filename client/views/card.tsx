@@ -7,14 +7,23 @@ import { cardFigures } from "../card/card-figures.ts";
 import { Front } from "../card/front.tsx";
 import type { MyHeater } from "../heater/my-heater.ts";
 import { withMine, withoutMine } from "../heater/with-mine.ts";
+import { cardText } from "../link/card-link.ts";
+import { addressOf, useSending } from "../link/use-sending.ts";
 import { useUnit } from "../parts/number-field.tsx";
 import "../style/card.css";
 import { t } from "../texts/app.ts";
 import { cardWords as words } from "../texts/card.ts";
+import { linkWords } from "../texts/link.ts";
 
 /** A card for the heater: asked for above, seen below as it will print. Worked out here from the fit at hand. */
-export function Card({ fit, mine }: { fit: PublishedFit; mine: MyHeater | null | undefined }) {
-  const [typed, setChoice] = useState(firstChoice);
+export function Card(props: {
+  fit: PublishedFit;
+  mine: MyHeater | null | undefined;
+  /** The card of a link that was opened; it is not remembered. */
+  linked: CardChoice | undefined;
+}) {
+  const { fit, mine, linked } = props;
+  const [typed, setChoice] = useState(() => linked ?? firstChoice());
   useEffect(() => {
     document.title = `${words.title} · ${t.name}`;
   }, []);
@@ -33,11 +42,14 @@ export function Card({ fit, mine }: { fit: PublishedFit; mine: MyHeater | null |
   const change = (next: CardChoice) => {
     const kept = { ...next, heater: withoutMine(next.heater, typed.heater, mine, known) };
     setChoice(kept);
-    keepChoice(kept);
+    if (linked) history.replaceState(null, "", `#/card?${cardText(kept, units)}`);
+    else keepChoice(kept);
   };
+  const address = addressOf("card", cardText(choice, units));
+  const { hasSheet, send, copy, said } = useSending(() => address, words.title);
   const sides = figures && [
     <Front key="front" fit={fit} figures={figures} units={units} dose_uL={choice.heater.dose_uL} />,
-    <Back key="back" figures={figures} units={units} />,
+    <Back key="back" figures={figures} units={units} address={address} />,
   ];
   return (
     <div class="page wide-page card-view">
@@ -52,11 +64,23 @@ export function Card({ fit, mine }: { fit: PublishedFit; mine: MyHeater | null |
           units={units}
           onUnit={{ elevation: onElevationUnit, temperature: onTemperatureUnit }}
         />
-        <p>
+        <div class="row">
           <button type="button" disabled={!figures} onClick={() => window.print()}>
             {words.print}
           </button>
+          {hasSheet && (
+            <button type="button" onClick={() => void send()}>
+              {linkWords.send}
+            </button>
+          )}
+          <button type="button" onClick={() => void copy()}>
+            {linkWords.copy}
+          </button>
+        </div>
+        <p class="hint" aria-live="polite">
+          {said}
         </p>
+        {(choice.heater.own_tunes?.length ?? 0) > 0 && <p class="hint">{words.code.withoutOwn}</p>}
         <p class="hint">{words.printHint}</p>
         {!figures && <p class="error">{words.cannot}</p>}
       </section>

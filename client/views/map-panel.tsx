@@ -36,13 +36,12 @@ type Tapped =
 /** The map, loaded after the answer: what it shows and for which night, its legend and its twin in text. */
 export function MapPanel({ fit, question, unit, onPoint, onQuestion }: MapPanelProps) {
   const palette = usePalette();
-  const [end, setEnd] = useState<End>("low");
   const [aspect, setAspect] = useState<Aspect>("rate");
   const [cells, setCells] = useState<CellsAnswer | null>(null);
   const [tapped, setTapped] = useState<Tapped | null>(null);
   const [open, setOpen] = useState<{ cell: string; listed: boolean } | null>(null);
+  const { lat, lon, place, air, end = "low" } = question;
   const asked = { fit, question, end, aspect };
-  const { lat, lon, place, air } = question;
 
   useEffect(() => {
     api.cells().then(setCells, () => {});
@@ -130,7 +129,11 @@ export function MapPanel({ fit, question, unit, onPoint, onQuestion }: MapPanelP
         </div>
         <div class="field">
           <label for="map-end">{mapWords.end}</label>
-          <select id="map-end" value={end} onChange={(e) => setEnd(e.currentTarget.value as End)}>
+          <select
+            id="map-end"
+            value={end}
+            onChange={(e) => onQuestion({ ...question, end: e.currentTarget.value as End })}
+          >
             <option value="low">{t.low}</option>
             <option value="high">{t.high}</option>
           </select>

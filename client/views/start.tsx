@@ -93,7 +93,13 @@ function StartSheet(props: {
             <a href="#/card">{t.answer.printCard}</a>
             {!isWide && <a href="#/map">{t.answer.onMap}</a>}
           </div>
-          <AnswerMore tune={tune} question={question} publishedAt={fit.published_at} unit={unit} />
+          <AnswerMore
+            tune={tune}
+            question={question}
+            mine={mine}
+            publishedAt={fit.published_at}
+            unit={unit}
+          />
         </>
       ) : (
         <p class="warning">{t.answer.cannot}</p>

@@ -1,6 +1,6 @@
-import { useState } from "preact/hooks";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import type { TripAnswer } from "../../model/trip/trip.ts";
+import { useSending } from "../link/use-sending.ts";
 import { saveFile } from "../save-file.ts";
 import { trip as words } from "../texts/trip.ts";
 import { csvOfTrip, jsonOfTrip } from "../trip/exports.ts";
@@ -10,18 +10,10 @@ import { geoJsonOfStops, gpxOfStops, withoutPosition } from "../trip/waypoints.t
 /** Kept here, shared as a link, printed, saved as files. */
 export function TripKeep(props: { answer: TripAnswer; state: TripState; fit: PublishedFit }) {
   const { answer, state, fit } = props;
-  const [note, setNote] = useState("");
   const { stops } = state.trip;
   const unplaced = withoutPosition(stops);
   const link = linkTo(state.trip);
-  const copy = async () => {
-    try {
-      await navigator.clipboard.writeText(link);
-      setNote(words.keep.copied);
-    } catch {
-      setNote(words.keep.copyByHand);
-    }
-  };
+  const { hasSheet, send, copy, said } = useSending(() => link, words.keep.title);
   return (
     <section class="sheet keep" aria-labelledby="keep">
       <h2 id="keep">{words.keep.title}</h2>
@@ -29,6 +21,11 @@ export function TripKeep(props: { answer: TripAnswer; state: TripState; fit: Pub
         <p class="note">{state.isKept ? words.keep.kept : words.keep.notKept}</p>
       )}
       <div class="row">
+        {hasSheet && (
+          <button type="button" onClick={() => void send()}>
+            {words.keep.send}
+          </button>
+        )}
         <button type="button" onClick={() => void copy()}>
           {words.keep.link}
         </button>
@@ -66,7 +63,7 @@ export function TripKeep(props: { answer: TripAnswer; state: TripState; fit: Pub
       </div>
       {unplaced > 0 && <p class="hint">{words.keep.unplaced(unplaced)}</p>}
       <p class="hint" aria-live="polite">
-        {note}
+        {said}
       </p>
       <div class="field">
         <label for="trip-link">{words.keep.linkLabel}</label>

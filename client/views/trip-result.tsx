@@ -2,7 +2,7 @@ import type { PublishedFit } from "../../model/fit/group.ts";
 import type { StartBasis } from "../../model/start.ts";
 import type { TripAnswer } from "../../model/trip/trip.ts";
 import { ChoiceField } from "../parts/choice-field.tsx";
-import { t } from "../texts/app.ts";
+import { basisWords } from "../texts/basis.ts";
 import { locale } from "../texts/language.ts";
 import { trip as words } from "../texts/trip.ts";
 import { type Shown, shiftsShown } from "../trip/shown-shift.ts";
@@ -72,13 +72,13 @@ function RestsOn(props: { shown: string; basis: StartBasis; fit: PublishedFit })
       <p class="note">
         {words.result.shifts(shown)}{" "}
         {!basis.prior_only &&
-          t.basis.tunes(
+          basisWords.tunes(
             format(basis.tunes),
             format(basis.contributors),
             format(basis.heat_kW, Number.isInteger(basis.heat_kW) ? 0 : 1),
           )}{" "}
         {date &&
-          t.basis.fit(
+          basisWords.fit(
             fit.version,
             words.result.published(date.toLocaleDateString(locale, { dateStyle: "medium" })),
           )}

@@ -2,6 +2,8 @@ import type { Browser } from "playwright-core";
 import { beforeAll, expect, test } from "vitest";
 import { estimateHint } from "../../client/parts/estimate-hint.ts";
 import { t } from "../../client/texts/app.ts";
+import { basisWords } from "../../client/texts/basis.ts";
+import { finerAir } from "../../client/texts/finer-air.ts";
 import { format, UNITS } from "../../client/units.ts";
 import type { StartTune } from "../../model/start.ts";
 import type { PlacesAnswer } from "../../server/contract.ts";
@@ -53,7 +55,7 @@ test("a mountain town searched gives the start tune of both ends with its bands"
   }
   const { tunes, contributors } = asked.basis;
   expect(contributors).toBeGreaterThan(30);
-  await page.getByText(t.basis.tunes(String(tunes), String(contributors), "5")).waitFor();
+  await page.getByText(basisWords.tunes(String(tunes), String(contributors), "5")).waitFor();
   await page.getByText(t.demo).waitFor();
   await close();
 });
@@ -122,7 +124,7 @@ test("elevation, temperature, pressure, humidity, fans, dose and class change it
   await field(page, "heater.heat_kW").selectOption("2");
   question.heat_kW = 2;
   await matches();
-  await page.getByText(t.basis.prior("2")).waitFor();
+  await page.getByText(basisWords.prior("2")).waitFor();
   await close();
 });
 
@@ -138,10 +140,10 @@ test("keeping the fan and keeping the heat stand side by side, as the API answer
   const rows = await page.locator(".ways tbody tr").allTextContents();
   const cells = (way: typeof keep_fan) =>
     [way.low, way.high].map((e) => `${format(e.pump_Hz, 1)} Hz, ${format(e.fan_rpm)} rpm`).join("");
-  expect(rows[0]).toContain(`${t.answer.keepFan}${cells(keep_fan)}`);
-  expect(rows[1]).toContain(`${t.answer.keepHeat}${cells(keep_heat)}`);
+  expect(rows[0]).toContain(`${basisWords.keepFan}${cells(keep_fan)}`);
+  expect(rows[1]).toContain(`${basisWords.keepHeat}${cells(keep_heat)}`);
   expect(keep_heat.fan_suffices).toBe(false);
-  await page.getByText(t.answer.fanShort(format(keep_heat.fan_limit_rpm))).waitFor();
+  await page.getByText(basisWords.fanShort(format(keep_heat.fan_limit_rpm))).waitFor();
   await close();
 });
 
@@ -164,7 +166,7 @@ test("feet, °F and inHg are typed and remembered field by field", async () => {
   await openFiner(page);
   await unit(t.site.elevation).selectOption("ft");
   await unit(t.air.temperature).selectOption("°F");
-  await unit(t.air.pressure).selectOption("inHg");
+  await unit(finerAir.pressure).selectOption("inHg");
   await field(page, "site.elevation_m").fill("10160");
   await field(page, "air.temperature_C").fill("5");
   await field(page, "air.pressure_hPa").fill("20.42");
@@ -196,7 +198,7 @@ test("what cannot be answered says so and keeps the last good answer", async () 
   await field(page, "site.elevation_m").fill("high");
   await page.getByText(t.site.notNumber).waitFor();
   await field(page, "site.elevation_m").fill("5900");
-  await page.getByText(t.basis.extrapolated).waitFor();
+  await page.getByText(basisWords.extrapolated).waitFor();
   await close();
 });
 

@@ -1,6 +1,7 @@
 import type { Browser, Page } from "playwright-core";
 import { beforeAll, expect, test } from "vitest";
 import { t } from "../../client/texts/app.ts";
+import { basisWords } from "../../client/texts/basis.ts";
 import { axeFinds, sideways } from "./faults.ts";
 import { CUT_OFF, openPage } from "./open-page.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
@@ -118,7 +119,7 @@ test("waiting, failing, without tunes, out of reach, with everything opened: axe
   expect(await axeFinds(page), "failing").toEqual([]);
   answering = true;
   await page.getByRole("button", { name: t.retry }).click();
-  await page.getByText(t.basis.prior("5")).waitFor();
+  await page.getByText(basisWords.prior("5")).waitFor();
   await page.locator("details.offline").waitFor();
   // One after the other, whatever comes to the page meanwhile.
   const closed = page.locator("details:not([open]) > summary");

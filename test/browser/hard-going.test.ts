@@ -1,6 +1,7 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { t } from "../../client/texts/app.ts";
+import { basisWords } from "../../client/texts/basis.ts";
 import { offline } from "../../client/texts/offline.ts";
 import { shareWords } from "../../client/texts/share.ts";
 import type { PublishedFit } from "../../model/fit/group.ts";
@@ -51,7 +52,7 @@ test.each([
   const { page, close } = await openPage(browser, "about:blank", { timezoneId: there.timezoneId });
   await page.clock.setFixedTime(Date.parse(published_at ?? "") + 3 * 3_600_000);
   await page.goto(atlas.url);
-  await page.getByText(t.basis.ages.hours(3)).waitFor();
+  await page.getByText(basisWords.ages.hours(3)).waitFor();
 
   await page.clock.setFixedTime(there.now);
   await page.goto(`${atlas.url}/#/share`);

@@ -1,6 +1,7 @@
 import type { Browser } from "playwright-core";
 import { beforeAll, expect, test } from "vitest";
 import { t as german } from "../../client/texts/de/app.ts";
+import { basisWords as germanBasis } from "../../client/texts/de/basis.ts";
 import { dataWords as germanData } from "../../client/texts/de/data.ts";
 import { shareWords as germanShare } from "../../client/texts/de/share.ts";
 import { again } from "../../client/texts/en/again.ts";
@@ -36,7 +37,7 @@ test("German: numbers with a comma, read and written; slips in German; nothing E
   await page.getByText(german.answer.elevationOnly("1.700 m"), { exact: true }).waitFor();
   await field(page, "air.temperature_C").fill("-9,5");
   await page
-    .getByText(german.answer.assumes(german.answer.assumed.temperature))
+    .getByText(germanBasis.assumes(germanBasis.assumed.temperature))
     .waitFor({ state: "detached" });
   await page.reload();
   await expect.poll(() => field(page, "air.temperature_C").inputValue()).toBe("-10");

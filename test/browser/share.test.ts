@@ -3,6 +3,7 @@ import type { Browser, Page, Request } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { estimateHint } from "../../client/parts/estimate-hint.ts";
 import { t } from "../../client/texts/app.ts";
+import { basisWords } from "../../client/texts/basis.ts";
 import { locale } from "../../client/texts/language.ts";
 import { offline } from "../../client/texts/offline.ts";
 import { shareWords } from "../../client/texts/share.ts";
@@ -91,7 +92,7 @@ test("a slip is caught before sending and mended; verdict, comparison and receip
   expect(await tunes()).toBe(tunesBefore + 1);
   await page.goto(`${atlas.url}/#/start`);
   await page.getByText(`Fit ${version}`).waitFor();
-  await page.getByText(t.basis.tunes(String(tunesBefore + 1), "49", "5")).waitFor();
+  await page.getByText(basisWords.tunes(String(tunesBefore + 1), "49", "5")).waitFor();
   await close();
 });
 

@@ -1,6 +1,7 @@
 import type { Browser, Page } from "playwright-core";
 import { beforeAll, expect, test } from "vitest";
 import { t } from "../../client/texts/app.ts";
+import { basisWords } from "../../client/texts/basis.ts";
 import { dataWords } from "../../client/texts/data.ts";
 import { mapWords } from "../../client/texts/map.ts";
 import { shareWords } from "../../client/texts/share.ts";
@@ -84,8 +85,8 @@ function smallTargets(page: Page): Promise<string[]> {
 
 test("an empty atlas answers from physics alone, says so, and its bands are wide", async () => {
   const { page, close } = await openPage(browser, empty.url);
-  await page.getByText(t.basis.prior("5")).waitFor();
-  await page.getByText(t.basis.priorFit).waitFor();
+  await page.getByText(basisWords.prior("5")).waitFor();
+  await page.getByText(basisWords.priorFit).waitFor();
   expect(await page.getByText(t.demo).count()).toBe(0);
   expect(await shownRates(page)).toEqual(
     await askedRates(empty.get, { heat_kW: 5, elevation_m: 1000 }),

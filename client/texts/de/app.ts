@@ -82,17 +82,6 @@ export const t: typeof import("../en/app.ts").t = {
     tuned: "Temperatur beim Abstimmen",
     temperature: "Nachttemperatur",
     temperatureShort: "Kalte Luft ist dichter: das macht so viel aus wie die Höhe.",
-    temperatureWhy:
-      "Luft von −20 °C ist 16 % dichter als Luft von +20 °C: so viel, wie 1.500 Höhenmeter ausmachen. Ohne Temperatur gilt die der Normatmosphäre, und die Spannen werden breiter.",
-    pressure: "Luftdruck",
-    pressureKind: "Dieser Druck ist",
-    station: "am Ort gemessen",
-    qnh: "auf Meereshöhe bezogen (QNH)",
-    pressureWhy:
-      "Den Druck am Ort zeigt ein Barometer dort, wo du stehst. Wetterberichte nennen den auf Meereshöhe bezogenen (QNH): Wer die beiden verwechselt, liegt auf 1.700 m um über 20 % daneben.",
-    looksQnh: (standard: string) =>
-      `In dieser Höhe zeigt ein Barometer etwa ${standard}. Ist das der auf Meereshöhe bezogene Druck? Dann QNH wählen.`,
-    humidity: "Relative Luftfeuchte, %",
   },
   heater: {
     title: "Heizung",
@@ -110,10 +99,6 @@ export const t: typeof import("../en/app.ts").t = {
     title: "Startwerte",
     at: (place: string, elevation: string) => `${place}, ${elevation}`,
     elevationOnly: (elevation: string) => `auf ${elevation}`,
-    air: (density: string, ratio: string, altitude: string) =>
-      `Luft ${density} kg/m³, ${ratio} der Normluft auf Meereshöhe: wie auf ${altitude} an einem Normtag.`,
-    assumed: { temperature: "Temperatur", pressure: "Druck", humidity: "Luftfeuchte" },
-    assumes: (what: string) => `Aus der Normatmosphäre oder üblichen Werten angenommen: ${what}.`,
     or: (hz: string, fan: string) => `oder ${hz} Hz, ${fan}`,
     times: (level: string, lower: string, upper: string) =>
       `${level} von 10 Mal: ${lower}–${upper} Hz`,
@@ -133,32 +118,6 @@ export const t: typeof import("../en/app.ts").t = {
     tuneHere: "Hier mit einem CO-Messgerät abstimmen",
     printCard: "Merkblatt drucken",
     onMap: "Auf der Karte wählen",
-    waysTitle: "Zwei Wege dorthin",
-    way: "Weg",
-    heatLeft: "Wärme, verglichen mit Meereshöhe",
-    keepFan: "Lüfter lassen, Pumpe langsamer",
-    keepHeat: "Wärme halten, Lüfter schneller",
-    fanShort: (limit: string) =>
-      `Der Lüfter schafft höchstens etwa ${limit} U/min: Die volle Wärme ist hier nicht möglich.`,
     cannot: "Diese Zahlen passen nicht zusammen. Drehzahlen und Druck prüfen.",
-  },
-  basis: {
-    title: "Grundlage",
-    tunes: (tunes: string, contributors: string, kW: string) =>
-      `${tunes} Abstimmungen von ${contributors} Besitzern einer Heizung mit ${kW} kW.`,
-    prior: (kW: string) =>
-      `Noch keine Abstimmungen von Heizungen mit ${kW} kW: nur eine Schätzung aus Physik und gängiger Praxis, darum sind die Spannen breit.`,
-    range: (from: string, to: string) => `Abgestimmt in Luft von ${from} bis ${to} kg/m³.`,
-    extrapolated:
-      "In solcher Luft hat noch niemand abgestimmt. Das ist hochgerechnet: den Spannen weniger trauen.",
-    inside: "Die Luft hier liegt darin.",
-    fit: (version: string, age: string) => `Auswertung ${version}, ${age}.`,
-    priorFit: "Noch keine Auswertung veröffentlicht.",
-    ages: {
-      now: "eben veröffentlicht",
-      minutes: (n: number) => `${n} min alt`,
-      hours: (n: number) => `${n} h alt`,
-      days: (n: number) => `${n} Tage alt`,
-    },
   },
 };

@@ -25,6 +25,11 @@ export const cardWords: typeof import("../en/card.ts").cardWords = {
   print: "Merkblatt drucken",
   printHint:
     "Im Druckdialog dasselbe Papier wählen, tatsächliche Größe (100 %), ohne Kopf- und Fußzeilen; oder als PDF speichern. Schwarzweiß genügt.",
+  code: {
+    title: "Dieses Blatt, aktuell:",
+    name: "Code mit der Adresse dieses Merkblatts",
+    withoutOwn: "Code und Adresse enthalten dieses Merkblatt ohne deine eigenen Abstimmungen.",
+  },
   preview: "So wird das Merkblatt gedruckt",
   cannot: "Diese Zahlen passen nicht zusammen. Lüfterdrehzahlen und Kraftstoff je Takt prüfen.",
   heading: (kW) => `Startwerte, Heizung mit ${kW} kW`,

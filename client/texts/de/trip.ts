@@ -169,9 +169,8 @@ export const trip: typeof import("../en/trip.ts").trip = {
   },
   keep: {
     title: "Mitnehmen",
+    send: "Reise senden",
     link: "Link kopieren",
-    copied: "Der Link ist kopiert.",
-    copyByHand: "Von hier kopieren:",
     linkLabel: "Link, der diese Reise enthält",
     linkNote:
       "Der Link enthält die ganze Reise, auch Namen und Positionen. Er wird nicht an den Atlas geschickt; wer ihn bekommt, kann sie lesen.",

@@ -80,17 +80,6 @@ export const t = {
     tuned: "Temperature while tuning",
     temperature: "Night temperature",
     temperatureShort: "Cold air is denser: it matters as much as altitude.",
-    temperatureWhy:
-      "Air at −20 °C is 16 % denser than at +20 °C: as much as 1,500 m of altitude make. Without a temperature the standard atmosphere's is used, and the bands are wider.",
-    pressure: "Pressure",
-    pressureKind: "This pressure is",
-    station: "station pressure",
-    qnh: "sea-level (QNH)",
-    pressureWhy:
-      "Station pressure is what a barometer shows where you stand. Weather reports give sea-level pressure (QNH): mixing them up puts the answer off by over 20 % at 1,700 m.",
-    looksQnh: (standard: string) =>
-      `At this elevation a barometer shows about ${standard}. Is this the sea-level figure? Then choose sea-level (QNH).`,
-    humidity: "Relative humidity, %",
   },
   heater: {
     title: "Heater",
@@ -107,10 +96,6 @@ export const t = {
     title: "Starting settings",
     at: (place: string, elevation: string) => `${place}, ${elevation}`,
     elevationOnly: (elevation: string) => `at ${elevation}`,
-    air: (density: string, ratio: string, altitude: string) =>
-      `Air ${density} kg/m³, ${ratio} of standard air at sea level: as at ${altitude} on a standard day.`,
-    assumed: { temperature: "temperature", pressure: "pressure", humidity: "humidity" },
-    assumes: (what: string) => `Assumed from the standard atmosphere or usual values: ${what}.`,
     or: (hz: string, fan: string) => `or ${hz} Hz, ${fan}`,
     times: (level: string, lower: string, upper: string) =>
       `${level} in 10 times: ${lower}–${upper} Hz`,
@@ -130,31 +115,6 @@ export const t = {
     tuneHere: "Tune here with a CO meter",
     printCard: "Print the card",
     onMap: "Choose on the map",
-    waysTitle: "Two ways to get there",
-    way: "Way",
-    heatLeft: "Heat, compared with sea level",
-    keepFan: "Keep the fan, cut the pump",
-    keepHeat: "Keep the heat, raise the fan",
-    fanShort: (limit: string) =>
-      `The fan's limit is about ${limit} rpm: full heat isn't possible here.`,
     cannot: "These figures do not fit together. Check fan speeds and pressure.",
-  },
-  basis: {
-    title: "Based on",
-    tunes: (tunes: string, contributors: string, kW: string) =>
-      `${tunes} tunes by ${contributors} owners of ${kW} kW heaters.`,
-    prior: (kW: string) =>
-      `No tunes of ${kW} kW heaters yet: this is an estimate from physics and common practice, so the bands are wide.`,
-    range: (from: string, to: string) => `They were found in air of ${from} to ${to} kg/m³.`,
-    extrapolated: "Nobody has tuned in such air yet. This is extrapolated: trust the bands less.",
-    inside: "The air here is within that range.",
-    fit: (version: string, age: string) => `Fit ${version}, ${age}.`,
-    priorFit: "No fit published yet.",
-    ages: {
-      now: "published just now",
-      minutes: (n: number) => `${n} min old`,
-      hours: (n: number) => `${n} h old`,
-      days: (n: number) => `${n} days old`,
-    },
   },
 };

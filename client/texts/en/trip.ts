@@ -167,9 +167,8 @@ export const trip = {
   },
   keep: {
     title: "Take it along",
+    send: "Send the trip",
     link: "Copy the link",
-    copied: "The link is copied.",
-    copyByHand: "Copy it from here:",
     linkLabel: "Link that holds this trip",
     linkNote:
       "The link holds the whole trip, names and positions too. It is not sent to the atlas; whoever gets it can read it.",

@@ -80,17 +80,6 @@ export const t: typeof import("../en/app.ts").t = {
     tuned: "Temperatura al ajustar",
     temperature: "Temperatura nocturna",
     temperatureShort: "El aire frío es más denso: importa tanto como la altitud.",
-    temperatureWhy:
-      "El aire a −20 °C es un 16 % más denso que a +20 °C: tanto como 1500 m de altitud. Sin temperatura se toma la de la atmósfera estándar y los intervalos se ensanchan.",
-    pressure: "Presión",
-    pressureKind: "Esta presión es",
-    station: "la del lugar",
-    qnh: "la del nivel del mar (QNH)",
-    pressureWhy:
-      "La del lugar es la que marca un barómetro donde estás. Los partes del tiempo dan la del nivel del mar (QNH): confundirlas desvía la respuesta más del 20 % a 1700 m.",
-    looksQnh: (standard: string) =>
-      `A esta altitud un barómetro marca unos ${standard}. ¿Es la cifra del nivel del mar? Entonces elige QNH.`,
-    humidity: "Humedad relativa, %",
   },
   heater: {
     title: "Calefactor",
@@ -107,10 +96,6 @@ export const t: typeof import("../en/app.ts").t = {
     title: "Ajustes iniciales",
     at: (place: string, elevation: string) => `${place}, ${elevation}`,
     elevationOnly: (elevation: string) => `a ${elevation}`,
-    air: (density: string, ratio: string, altitude: string) =>
-      `Aire de ${density} kg/m³, el ${ratio} del estándar al nivel del mar: como a ${altitude} en un día estándar.`,
-    assumed: { temperature: "temperatura", pressure: "presión", humidity: "humedad" },
-    assumes: (what: string) => `Tomado de la atmósfera estándar o de valores habituales: ${what}.`,
     or: (hz: string, fan: string) => `o ${hz} Hz, ${fan}`,
     times: (level: string, lower: string, upper: string) =>
       `${level} de cada 10 veces: ${lower}–${upper} Hz`,
@@ -130,32 +115,6 @@ export const t: typeof import("../en/app.ts").t = {
     tuneHere: "Ajustar aquí con un medidor de CO",
     printCard: "Imprimir la ficha",
     onMap: "Elegir en el mapa",
-    waysTitle: "Dos maneras de llegar",
-    way: "Manera",
-    heatLeft: "Calor, respecto al nivel del mar",
-    keepFan: "Mantener el ventilador, bajar la bomba",
-    keepHeat: "Mantener el calor, subir el ventilador",
-    fanShort: (limit: string) =>
-      `El ventilador llega como mucho a unas ${limit} rpm: aquí no se alcanza todo el calor.`,
     cannot: "Estas cifras no casan entre sí. Revisa las velocidades y la presión.",
-  },
-  basis: {
-    title: "En qué se basa",
-    tunes: (tunes: string, contributors: string, kW: string) =>
-      `${tunes} ajustes de ${contributors} propietarios de calefactores de ${kW} kW.`,
-    prior: (kW: string) =>
-      `Aún no hay ajustes de calefactores de ${kW} kW: es una estimación con física y práctica común, por eso los intervalos son anchos.`,
-    range: (from: string, to: string) => `Se hicieron en aire de ${from} a ${to} kg/m³.`,
-    extrapolated:
-      "Nadie ha ajustado aún en un aire así. Está extrapolado: fíate menos de los intervalos.",
-    inside: "El aire de aquí queda dentro.",
-    fit: (version: string, age: string) => `Cálculo ${version}, ${age}.`,
-    priorFit: "Aún no hay ningún cálculo publicado.",
-    ages: {
-      now: "recién publicado",
-      minutes: (n: number) => `de hace ${n} min`,
-      hours: (n: number) => `de hace ${n} h`,
-      days: (n: number) => `de hace ${n} días`,
-    },
   },
 };

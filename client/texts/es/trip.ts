@@ -168,9 +168,8 @@ export const trip: typeof import("../en/trip.ts").trip = {
   },
   keep: {
     title: "Llevárselo",
+    send: "Enviar el viaje",
     link: "Copiar el enlace",
-    copied: "El enlace está copiado.",
-    copyByHand: "Cópialo de aquí:",
     linkLabel: "Enlace que contiene este viaje",
     linkNote:
       "El enlace contiene todo el viaje, también nombres y posiciones. No se envía al atlas; quien lo reciba puede leerlo.",

@@ -1,0 +1,31 @@
+/** What an answer rests on, in German. */
+export const basisWords: typeof import("../en/basis.ts").basisWords = {
+  title: "Grundlage",
+  tunes: (tunes: string, contributors: string, kW: string) =>
+    `${tunes} Abstimmungen von ${contributors} Besitzern einer Heizung mit ${kW} kW.`,
+  prior: (kW: string) =>
+    `Noch keine Abstimmungen von Heizungen mit ${kW} kW: nur eine Schätzung aus Physik und gängiger Praxis, darum sind die Spannen breit.`,
+  range: (from: string, to: string) => `Abgestimmt in Luft von ${from} bis ${to} kg/m³.`,
+  extrapolated:
+    "In solcher Luft hat noch niemand abgestimmt. Das ist hochgerechnet: den Spannen weniger trauen.",
+  inside: "Die Luft hier liegt darin.",
+  fit: (version: string, age: string) => `Auswertung ${version}, ${age}.`,
+  priorFit: "Noch keine Auswertung veröffentlicht.",
+  ages: {
+    now: "eben veröffentlicht",
+    minutes: (n: number) => `${n} min alt`,
+    hours: (n: number) => `${n} h alt`,
+    days: (n: number) => `${n} Tage alt`,
+  },
+  air: (density: string, ratio: string, altitude: string) =>
+    `Luft ${density} kg/m³, ${ratio} der Normluft auf Meereshöhe: wie auf ${altitude} an einem Normtag.`,
+  assumed: { temperature: "Temperatur", pressure: "Druck", humidity: "Luftfeuchte" },
+  assumes: (what: string) => `Aus der Normatmosphäre oder üblichen Werten angenommen: ${what}.`,
+  waysTitle: "Zwei Wege dorthin",
+  way: "Weg",
+  heatLeft: "Wärme, verglichen mit Meereshöhe",
+  keepFan: "Lüfter lassen, Pumpe langsamer",
+  keepHeat: "Wärme halten, Lüfter schneller",
+  fanShort: (limit: string) =>
+    `Der Lüfter schafft höchstens etwa ${limit} U/min: Die volle Wärme ist hier nicht möglich.`,
+};

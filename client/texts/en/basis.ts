@@ -1,0 +1,30 @@
+/** What an answer rests on; fetched after it. */
+export const basisWords = {
+  title: "Based on",
+  tunes: (tunes: string, contributors: string, kW: string) =>
+    `${tunes} tunes by ${contributors} owners of ${kW} kW heaters.`,
+  prior: (kW: string) =>
+    `No tunes of ${kW} kW heaters yet: this is an estimate from physics and common practice, so the bands are wide.`,
+  range: (from: string, to: string) => `They were found in air of ${from} to ${to} kg/m³.`,
+  extrapolated: "Nobody has tuned in such air yet. This is extrapolated: trust the bands less.",
+  inside: "The air here is within that range.",
+  fit: (version: string, age: string) => `Fit ${version}, ${age}.`,
+  priorFit: "No fit published yet.",
+  ages: {
+    now: "published just now",
+    minutes: (n: number) => `${n} min old`,
+    hours: (n: number) => `${n} h old`,
+    days: (n: number) => `${n} days old`,
+  },
+  air: (density: string, ratio: string, altitude: string) =>
+    `Air ${density} kg/m³, ${ratio} of standard air at sea level: as at ${altitude} on a standard day.`,
+  assumed: { temperature: "temperature", pressure: "pressure", humidity: "humidity" },
+  assumes: (what: string) => `Assumed from the standard atmosphere or usual values: ${what}.`,
+  waysTitle: "Two ways to get there",
+  way: "Way",
+  heatLeft: "Heat, compared with sea level",
+  keepFan: "Keep the fan, cut the pump",
+  keepHeat: "Keep the heat, raise the fan",
+  fanShort: (limit: string) =>
+    `The fan's limit is about ${limit} rpm: full heat isn't possible here.`,
+};

@@ -1,0 +1,180 @@
+import { decode } from "fast-png";
+import type { Browser, Page } from "playwright-core";
+import decodeQR from "qr/decode.js";
+import { beforeAll, expect, test } from "vitest";
+import { t } from "../../client/texts/app.ts";
+import { cardWords } from "../../client/texts/card.ts";
+import { linkWords as words } from "../../client/texts/link.ts";
+import { axeFinds, sideways } from "./faults.ts";
+import { choosePlace, field, openFiner, openPage, shownRates } from "./open-page.ts";
+import type { RunningAtlas } from "./running-atlas.ts";
+import { demoAtlas, plainBrowser } from "./shared.ts";
+
+let browser: Browser;
+let atlas: RunningAtlas;
+
+beforeAll(async () => {
+  [browser, atlas] = await Promise.all([plainBrowser(), demoAtlas()]);
+});
+
+const PHONE = { viewport: { width: 360, height: 740 } };
+const LAPTOP = { viewport: { width: 1280, height: 800 } };
+
+/** Keeps what the page hands to the system's share sheet or to the clipboard. */
+async function listen(page: Page): Promise<void> {
+  await page.addInitScript(() => {
+    const handed: unknown[] = [];
+    Object.assign(globalThis, { handed });
+    navigator.share = async (data) => void handed.push(data);
+    Object.defineProperty(navigator, "clipboard", {
+      value: { writeText: async (text: string) => void handed.push(text) },
+    });
+  });
+  await page.reload();
+}
+const handed = (page: Page) =>
+  page.evaluate(() => (globalThis as unknown as { handed: unknown[] }).handed.splice(0));
+
+/** The answer as anybody sees it. */
+async function answerOf(page: Page) {
+  await page.locator(".end output").first().waitFor();
+  return {
+    rates: await shownRates(page),
+    at: await page.locator("#tune .at").textContent(),
+    ends: await page.locator(".ends").textContent(),
+  };
+}
+
+test("an answer is sent by the share sheet or copied; opened elsewhere, where another heater and other units are at home, it is the same answer", async () => {
+  const { page, close } = await openPage(browser, atlas.url, LAPTOP);
+  await listen(page);
+  await choosePlace(page, "Leadville", /Leadville, Colorado/);
+  await field(page, "site.elevation_m").locator("xpath=../select").selectOption("ft");
+  await field(page, "air.temperature_C").fill("-12");
+  await openFiner(page);
+  await field(page, "low.fan_rpm").fill("1810");
+  await field(page, "heater.dose_uL").fill("24.5");
+  await page.locator("#map-end").selectOption("high");
+  const sent = await answerOf(page);
+  expect(sent.at).toContain("ft");
+  await page.getByRole("button", { name: words.send, exact: true }).click();
+  const [shared] = (await handed(page)) as { url: string }[];
+  await page.getByRole("button", { name: words.copy, exact: true }).click();
+  await page.getByText(words.copied).waitFor();
+  expect(await handed(page)).toEqual([shared?.url]);
+  expect(await field(page, "link").inputValue()).toBe(shared?.url);
+  expect(await axeFinds(page, { within: ".answer-side" })).toEqual([]);
+  await close();
+
+  const elsewhere = await openPage(browser, "about:blank", LAPTOP);
+  await elsewhere.page.addInitScript(() => {
+    localStorage.setItem("hypsotune.question", JSON.stringify({ heat_kW: 2, low_fan_rpm: 1500 }));
+    localStorage.setItem("hypsotune.unit.atlas.temperature", '"°F"');
+  });
+  await elsewhere.page.goto(shared?.url ?? "");
+  await elsewhere.page.getByText(words.opened).waitFor();
+  expect(await answerOf(elsewhere.page)).toEqual(sent);
+  expect(await elsewhere.page.locator("#map-end").inputValue()).toBe("high");
+  expect(await field(elsewhere.page, "air.temperature_C").inputValue()).toBe("-12");
+  expect(await axeFinds(elsewhere.page, { within: ".linked" })).toEqual([]);
+  expect(await sideways(elsewhere.page)).toBe(0);
+  // What is changed stands in the address, and is there after a reload; what was at home stays as it was.
+  await field(elsewhere.page, "air.temperature_C").fill("-20");
+  const colder = await answerOf(elsewhere.page);
+  expect(colder.rates).not.toEqual(sent.rates);
+  await elsewhere.page.reload();
+  await elsewhere.page.getByText(words.opened).waitFor();
+  expect(await answerOf(elsewhere.page)).toEqual(colder);
+  await elsewhere.page.getByRole("button", { name: words.leave, exact: true }).click();
+  await elsewhere.page.locator(".linked").waitFor({ state: "detached" });
+  await expect.poll(() => field(elsewhere.page, "air.temperature_C").inputValue()).toBe("");
+
+  await elsewhere.page.goto(shared?.url ?? "");
+  await elsewhere.page.getByRole("button", { name: words.take, exact: true }).click();
+  await elsewhere.page.locator(".linked").waitFor({ state: "detached" });
+  expect((await answerOf(elsewhere.page)).at).toContain("Leadville");
+  const kept = await elsewhere.page.evaluate(() => localStorage.getItem("hypsotune.question"));
+  expect(JSON.parse(kept ?? "{}")).toMatchObject({
+    heat_kW: 2,
+    low_fan_rpm: 1500,
+    air: { temperature_C: -12 },
+  });
+  await elsewhere.close();
+});
+
+test("a link with wrong or hostile values says which, one sentence each, and what stands in their place", async () => {
+  const { page, close } = await openPage(
+    browser,
+    `${atlas.url}/#/?elevation_m=99999&temperature_C=<img src=x onerror=alert(1)>&heat_kW=2&units=m,K&utm_source=chat`,
+    PHONE,
+  );
+  await page.locator(".linked li").first().waitFor();
+  expect(await page.locator(".linked li").allTextContents()).toEqual([
+    words.refused(t.site.elevation, "99999", words.instead("1,000 m")),
+    words.refused(t.air.temperature, "<img src=x onerror=alert(1)>", words.leftOut),
+    words.refused(words.labels.units, "m,K", words.yourUnits),
+  ]);
+  expect((await answerOf(page)).at).toContain("1,000 m");
+  await close();
+
+  const card = await openPage(browser, `${atlas.url}/#/card?heat_kW=99&paper=a0`, PHONE);
+  await card.page.locator(".linked li").first().waitFor();
+  expect(await card.page.locator(".linked li").allTextContents()).toEqual([
+    words.refused(t.heater.heat, "99", words.instead("5 kW")),
+    words.refused(cardWords.fields.paper, "a0", words.instead(cardWords.papers.a6)),
+  ]);
+  await card.close();
+});
+
+/** What a reader of codes finds in a picture of the card. */
+async function codeOn(page: Page): Promise<string> {
+  const picture = await page.locator(".card-side[data-side=back]").screenshot();
+  const { width, height, data, channels } = decode(picture);
+  const rgba = new Uint8Array(width * height * 4).fill(255);
+  for (let i = 0; i < width * height; i++)
+    for (let c = 0; c < 3; c++) rgba[4 * i + c] = Number(data[channels * i + c]);
+  return decodeQR({ width, height, data: rgba }, { timeLimit: 5000 });
+}
+
+test("the card carries its address as a code that another program reads, with the same address in letters; opened, it is the same card", async () => {
+  const { page, close } = await openPage(browser, `${atlas.url}/#/card`, {
+    viewport: { width: 1280, height: 800 },
+    deviceScaleFactor: 3,
+    colorScheme: "dark",
+  });
+  await page.locator(".nomogram").waitFor();
+  await field(page, "low.fan_rpm").fill("1812");
+  await field(page, "high.fan_rpm").fill("4715");
+  await field(page, "heater.dose_uL").fill("22.5");
+  await field(page, "elevation.to_m").locator("xpath=../select").selectOption("ft");
+  for (const [from, to] of [
+    ["0", "14000"],
+    // The middle scale moves to the other side, and the code with it.
+    ["0", "2000"],
+  ] as const) {
+    await field(page, "elevation.from_m").fill(from);
+    await field(page, "elevation.to_m").fill(to);
+    const address = page.locator(".code-address");
+    const printed = (await address.textContent())?.replace(
+      cardWords.code.title.replaceAll(" ", ""),
+      "",
+    );
+    const told = await address.getAttribute("data-address");
+    expect(await codeOn(page)).toBe(told);
+    expect(printed?.replaceAll(" ", "")).toContain(told);
+  }
+  const address = (await page.locator(".code-address").getAttribute("data-address")) as string;
+  expect(address.startsWith(`${atlas.url}/#/card?`)).toBe(true);
+  const tables = () => page.locator(".card-side table").allTextContents();
+  const before = await tables();
+  await page.evaluate(() => localStorage.clear());
+  await page.goto("about:blank");
+  await page.goto(address);
+  await page.getByText(words.opened).waitFor();
+  await page.locator(".nomogram").waitFor();
+  expect(await tables()).toEqual(before);
+  await field(page, "low.fan_rpm").fill("1900");
+  await page.getByText("1,900 rpm").first().waitFor();
+  expect(page.url()).toContain("low_fan_rpm=1900");
+  await close();
+});
