@@ -3,7 +3,7 @@ import { fingerprint } from "../model/fit/fingerprint.ts";
 import { fitAtlas } from "../model/fit/fit.ts";
 import type { GroupFit, PublishedFit } from "../model/fit/group.ts";
 import type { FitRow } from "../model/fit/row.ts";
-import { formOf, isRejected, type Line, rowsFromText } from "../model/fit/row-from-text.ts";
+import { formOf, isRejected, type Line, rowsFromText } from "../model/row-from-text.ts";
 import type { Health } from "../server/contract.ts";
 import { AtlasProblem, Unreachable } from "./api.ts";
 

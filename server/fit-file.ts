@@ -9,7 +9,7 @@ import {
   NEEDED,
   OPTIONAL,
   rowsFromText,
-} from "../model/fit/row-from-text.ts";
+} from "../model/row-from-text.ts";
 import { placeOf } from "./cells.ts";
 import { CommandError } from "./fit-options.ts";
 

@@ -1,13 +1,13 @@
 import { exp, ln } from "../ln-exp.ts";
 import { logLikelihood } from "./likelihood.ts";
-import { diagonal, type Matrix } from "./matrix.ts";
+import type { Matrix } from "./matrix.ts";
 import { type Maximum, maximise } from "./maximise.ts";
 import { ONE_CROWD, parameter, TWO_CROWDS } from "./parameters.ts";
-import { covarianceAt, logPosterior } from "./posterior.ts";
+import { covarianceAt, logPosterior, scoreCovariance } from "./posterior.ts";
 import type { Prior } from "./prior.ts";
 import { type Sample, thinned } from "./sample.ts";
 import { NUMERICS } from "./settings.ts";
-import { crowdStarts, exchanged, lineStarts, longestSteps, usualInformation } from "./starts.ts";
+import { crowdStarts, exchanged, lineStarts } from "./starts.ts";
 
 /** A maximum, without a second crowd or with one to either side, and its probability among them. */
 export interface Model {
@@ -68,15 +68,13 @@ function onAll(
   sample: Sample,
   prior: Prior,
 ): Model {
-  const uncertainty = usualInformation(sample, prior, t.length).map((v) => 1 / Math.sqrt(v));
-  const covariance = covarianceAt(t, part, sample, prior, uncertainty);
+  const covariance = covarianceAt(t, part, sample, prior);
   let found = t;
   if (part !== sample) {
     found = maximise(logPosterior(sample, prior), t, {
       inverse: covariance,
-      longest: longestSteps,
       rounds: 20,
-      tolerance: FINE,
+      tolerance: ROUGH,
     }).t;
   }
   const components = new Float64Array(4);
@@ -91,13 +89,8 @@ function climbed(
   rounds: number,
   tolerance: number,
 ): Maximum {
-  const inverse = diagonal(usualInformation(sample, prior, t.length).map((v) => 1 / v));
-  return maximise(logPosterior(sample, prior), t, {
-    inverse,
-    longest: longestSteps,
-    rounds,
-    tolerance,
-  });
+  const inverse = scoreCovariance(t, sample, prior);
+  return maximise(logPosterior(sample, prior), t, { inverse, rounds, tolerance });
 }
 
 function best(sample: Sample, prior: Prior, starts: Float64Array[], count: number): Float64Array[] {

@@ -19,24 +19,13 @@ const SHORTEST = 1e-4;
 /**
  * Maximum of a smooth function by BFGS with backtracking (Nocedal & Wright 2006, algorithm 6.1).
  * @param inverse a guess of the inverse of the negative Hessian, positive definite
- * @param longest no step is longer than this in any coordinate
  * @param rounds at most so many steps
  * @param tolerance ends when a step promises less gain than this
  */
 export function maximise(
   objective: Objective,
   start: Float64Array,
-  {
-    inverse,
-    longest,
-    rounds,
-    tolerance,
-  }: {
-    inverse: Matrix;
-    longest: Float64Array;
-    rounds: number;
-    tolerance: number;
-  },
+  { inverse, rounds, tolerance }: { inverse: Matrix; rounds: number; tolerance: number },
 ): Maximum {
   let t = start;
   let gradient = new Float64Array(t.length);
@@ -44,10 +33,7 @@ export function maximise(
   let h: Matrix = inverse.map((row) => row.slice());
   for (let round = 0; round < rounds; round++) {
     const step = times(h, gradient);
-    const over = step.reduce(
-      (most, s, p) => Math.max(most, Math.abs(s) / (longest[p] as number)),
-      1,
-    );
+    const over = step.reduce((most, s) => Math.max(most, Math.abs(s)), 1);
     for (let p = 0; p < step.length; p++) step[p] = (step[p] as number) / over;
     const promised = dot(step, gradient);
     if (promised < tolerance) return { t, value, inverse: h, converged: promised >= 0 };

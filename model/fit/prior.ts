@@ -27,7 +27,7 @@ export function physicsPrior(end: End): Prior {
     between: S.between,
     within: S.within,
     own_slope: S.own_slope,
-    spread_worth: S.spread_worth,
+    spread_worth: S.worth,
   };
 }
 

@@ -35,7 +35,7 @@ export interface FitRow {
   co_ppm?: number | undefined;
   co_below_ppm?: number | undefined;
   found?: Found | undefined;
-  /** What the atlas suggested when the tune was sent, Hz per 1,000 rpm; none before the first version. */
+  /** What the atlas suggested when the tune was sent, Hz per 1,000 rpm; none where the atlas had none to give. */
   suggested_Hz_per_krpm?: number | undefined;
 }
 

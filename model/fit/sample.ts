@@ -19,9 +19,8 @@ export interface Sample {
   assumed: Uint8Array;
   /** By row: what x would change by if its elevation were in feet. */
   feet_shift: Float64Array;
-  /** By owner: weight in the likelihood, and the power of each row's density in it. */
+  /** By owner: weight in the likelihood. */
   weight: Float64Array;
-  power: Float64Array;
   /** By owner: ln dose (µL), NaN where unknown. */
   ln_dose: Float64Array;
   /** By owner: 1 where the atlas may have been copied, so that the owner must not narrow a spread. */
@@ -65,9 +64,6 @@ export function sampleOf(given: readonly FitRow[]): Sample {
     assumed: Uint8Array.from(rows, (row) => Number(row.temperature_assumed ?? false)),
     feet_shift: x.map(feetShift),
     weight,
-    power: Float64Array.from({ length: owners }, (_, i) =>
-      Math.min(1, NUMERICS.rows_of_one / ((first[i + 1] as number) - (first[i] as number))),
-    ),
     ln_dose,
     may_copy,
     standing: means.map((v) => (v - middle) / x_sd),
@@ -108,7 +104,6 @@ export function thinned(sample: Sample, most: number): Sample {
     assumed: Uint8Array.from(rows, (j) => sample.assumed[j] as number),
     feet_shift: ofRows(sample.feet_shift),
     weight,
-    power: ofOwners(sample.power),
     ln_dose: ofOwners(sample.ln_dose),
     may_copy: Uint8Array.from(owners, (i) => sample.may_copy[i] as number),
     standing: ofOwners(sample.standing),
@@ -129,10 +124,17 @@ function inOrder(given: readonly FitRow[]): { rows: FitRow[]; first: Int32Array 
   [...byOwner.keys()].sort().forEach((name, i) => {
     const own = byOwner.get(name) as FitRow[];
     if (own.length > 1) own.sort(byAirAndRate);
-    for (const row of own) rows.push(row);
+    rows.push(...spread(own, NUMERICS.rows_of_one));
     first[i + 1] = rows.length;
   });
   return { rows, first };
+}
+
+/** At most so many rows, from the thinnest air to the densest: more of one owner tell of one heater only. */
+function spread(own: readonly FitRow[], most: number): readonly FitRow[] {
+  if (own.length <= most) return own;
+  const last = own.length - 1;
+  return Array.from({ length: most }, (_, k) => own[Math.round((k * last) / (most - 1))] as FitRow);
 }
 
 function byAirAndRate(p: FitRow, q: FitRow): number {
@@ -175,11 +177,11 @@ function doseOf(ln_dose: Float64Array, weight: Float64Array): Sample["dose"] {
   });
   if (votes === 0) return null;
   const mean = sum / votes;
-  let squares = SETTINGS.spread_worth * SETTINGS.between ** 2;
+  let squares = SETTINGS.worth * SETTINGS.between ** 2;
   ln_dose.forEach((d, i) => {
     if (!Number.isNaN(d)) squares += (weight[i] as number) * (d - mean) ** 2;
   });
-  return { mean, sd: Math.sqrt(squares / (SETTINGS.spread_worth + votes)) };
+  return { mean, sd: Math.sqrt(squares / (SETTINGS.worth + votes)) };
 }
 
 function meanOf(x: Float64Array, first: Int32Array, owner: number): number {

@@ -1,10 +1,8 @@
 import { exp, ln } from "../ln-exp.ts";
 import type { End, GroupFit } from "./group.ts";
+import { LEAST_TAIL_DF } from "./nodes.ts";
 import { type Prior, physicsPrior } from "./prior.ts";
 import { SETTINGS as S } from "./settings.ts";
-
-/** What other sizes found is Student's t of so few degrees of freedom, so that a size's own rows can contradict it. */
-const DOUBT_DF = 4;
 
 /** What of the other sizes' fits is used. */
 type Found = Pick<
@@ -25,15 +23,15 @@ export function pooledPrior(end: End, others: readonly Found[]): Prior {
   const slope = common(
     others.map((g) => ownEstimates(g).slope),
     [S.slope, S.slope_sd ** 2],
-    S.size_slope_sd,
+    S.own_slope,
   );
   const level = common(
     same.map((g) => ownEstimates(g).level),
     [physics.level, S.level_sd ** 2],
-    S.size_level_sd,
+    S.between,
   );
   const pool = (of: (g: Found) => number, usual: number) => {
-    let [worth, sum] = [S.spread_worth, S.spread_worth * ln(usual)];
+    let [worth, sum] = [S.worth, S.worth * ln(usual)];
     for (const g of same) {
       worth += g.line_df ?? 0;
       sum += (g.line_df ?? 0) * ln(of(g));
@@ -46,10 +44,11 @@ export function pooledPrior(end: End, others: readonly Found[]): Prior {
     level_sd: Math.sqrt(level[1]),
     slope: slope[0],
     slope_sd: Math.sqrt(slope[1]),
-    df: DOUBT_DF,
+    // Heavy tails: a size's own rows can contradict what the others found.
+    df: LEAST_TAIL_DF,
     between: pool((g) => g.between, S.between),
     within: pool((g) => g.within, S.within),
-    spread_worth: same.length > 0 ? 3 * S.spread_worth : S.spread_worth,
+    spread_worth: same.length > 0 ? 3 * S.worth : S.worth,
   };
 }
 
@@ -87,7 +86,7 @@ function common(known: readonly Estimate[], prior: Estimate, usual: number): Est
       sum += value / (own + between);
     }
     [mean, variance] = [sum / precision, 1 / precision];
-    let [squares, worth] = [S.size_worth * usual ** 2, S.size_worth + known.length];
+    let [squares, worth] = [S.worth * usual ** 2, S.worth + known.length];
     for (const [value, own] of known) {
       const shrink = between / (between + own);
       squares += (shrink * (value - mean)) ** 2 + shrink * own;

@@ -39,7 +39,8 @@ test("whatever the heater: on the steps, one or two, the nearer first, the mixtu
         expect(Math.abs(pump_Hz - exact.pump_Hz)).toBeLessThan(step_Hz + 1e-6);
         if (fan_rpm > 5000) continue;
         const off = pump_Hz / fan_rpm / (exact.pump_Hz / exact.fan_rpm) - 1;
-        expect(Math.abs(off)).toBeLessThan(0.0051);
+        // Half a fan step to either side, however slow the fan.
+        expect(Math.abs(off)).toBeLessThan(5 / (fan_rpm - 5) + 1e-6);
       }
       const off = pairs.map(({ pump_Hz }) => Math.abs(pump_Hz - exact.pump_Hz));
       expect(off).toEqual(off.toSorted((p, q) => p - q));

@@ -1,6 +1,6 @@
 import { parse } from "csv-parse/sync";
 import { afterEach, beforeEach, expect, test } from "vitest";
-import { formOf } from "../../model/fit/row-from-text.ts";
+import { formOf } from "../../model/row-from-text.ts";
 import { SAFETY } from "../../model/safety.ts";
 import { cellTunes } from "../../server/answers.ts";
 import type { CellsAnswer } from "../../server/contract.ts";

@@ -28,7 +28,7 @@ const somewhere = Float64Array.from([
 
 const posterior = (t: Float64Array, gradient = new Float64Array(t.length)) =>
   logLikelihood(t, sample, { gradient }) +
-  logPrior(t, sample, { ...physicsPrior("low"), df: 4 }, gradient);
+  logPrior(t, sample, { ...physicsPrior("low"), df: 4 }, { gradient });
 
 test.each([ONE_CROWD, TWO_CROWDS])(
   "the gradient by %i parameters is that of differences",

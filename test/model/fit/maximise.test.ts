@@ -14,7 +14,6 @@ test("BFGS finds the top of Rosenbrock's valley turned upside down", () => {
     Float64Array.of(-1.2, 1),
     {
       inverse: diagonal([0.01, 0.01]),
-      longest: Float64Array.of(1, 1),
       rounds: 200,
       tolerance: 1e-12,
     },

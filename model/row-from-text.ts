@@ -1,5 +1,5 @@
-import { ENDS, type End } from "./group.ts";
-import { type FitRow, FOUND, type Found, type RejectedRow } from "./row.ts";
+import { ENDS, type End } from "./fit/group.ts";
+import { type FitRow, FOUND, type Found, type RejectedRow } from "./fit/row.ts";
 
 /** One line of a CSV file by the names in its header; what is missing is empty. */
 export type Line = Readonly<Record<string, string>>;
