@@ -179,7 +179,10 @@ export function logLikelihood(t: Float64Array, sample: Sample, asked: Asked = {}
       const odds = rowOdds[j] as number;
       const byFeet = feet_shift[row] as number;
       const r = (y[row] as number) - offset - b * xj;
-      let [level, slope, squares, byTau] = [0, 0, 0, 0];
+      let level = 0;
+      let slope = 0;
+      let squares = 0;
+      let byTau = 0;
       /** Adds a kind of row whose residual is `e`; answers its moment 0 and score by the level. */
       const addKind = (e: number, dx: number) => {
         const m0 = moment[0] as number;
@@ -262,7 +265,9 @@ function addTimes(to: Float64Array, values: Float64Array, factor: number): void 
 
 /** Fills {@link moment} for the kind of row whose densities by node are `of`, among `all` of that row. */
 function moments(of: Float64Array, all: Float64Array, node: Float64Array, at: number): void {
-  let [m0, m1, m2] = [0, 0, 0];
+  let m0 = 0;
+  let m1 = 0;
+  let m2 = 0;
   for (let q = 0; q < Q; q++) {
     const p = ((node[q] as number) * (of[at + q] as number)) / (all[at + q] as number);
     const z = NODES[q] as number;
@@ -293,13 +298,15 @@ function bell(
   const e = r - tau * (NODES[nearest] as number);
   const peak = height * exp((-0.5 * e * e) / s);
   const first = exp((e * step - 0.5 * step * step) / s);
-  let [v, ratio] = [peak, first];
+  let v = peak;
+  let ratio = first;
   for (let q = nearest; q < Q; q++) {
     out[at + q] = v;
     v *= ratio;
     ratio *= bend;
   }
-  [v, ratio] = [peak, bend / first];
+  v = peak;
+  ratio = bend / first;
   for (let q = nearest - 1; q >= 0; q--) {
     v *= ratio;
     out[at + q] = v;
