@@ -18,7 +18,7 @@ export interface Model {
   components: Float64Array;
 }
 
-const ROUGH = 1e-3;
+const ROUGH = 1e-2;
 const FINE = 1e-5;
 /** Steps from a part's maximum towards the whole's. */
 const FROM_PART = 3;
