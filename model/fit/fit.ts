@@ -17,9 +17,13 @@ export interface AtlasFit {
  * Fits every heater size and end:
  *   ln(pump_Hz ÷ (fan_rpm/1000)) = intercept + slope·ln(density/1.225),
  * alone first, then with what the other sizes found as the prior. The same rows in any order give the same bits.
+ * @param progress told after each size and end how many of all have been fitted; with several sizes each counts twice
  * @throws RangeError naming the row and field of a number that is not finite and positive
  */
-export function fitAtlas(rows: Iterable<FitRow>): AtlasFit {
+export function fitAtlas(
+  rows: Iterable<FitRow>,
+  progress: (done: number, of: number) => void = () => {},
+): AtlasFit {
   const bySize = new Map<string, FitRow[]>();
   for (const row of rows) {
     requireFinite(row);
@@ -31,17 +35,19 @@ export function fitAtlas(rows: Iterable<FitRow>): AtlasFit {
   const parts = [...bySize.values()]
     .map((own) => ({ ...(own[0] as FitRow), rows: own, sample: sampleOf(own) }))
     .sort((p, q) => p.heat_kW - q.heat_kW || ENDS.indexOf(p.end) - ENDS.indexOf(q.end));
-  const fitted = ({ heat_kW, end, sample }: (typeof parts)[number], prior: Prior) => ({
-    heat_kW,
-    end,
-    ...summaryOf(fitGroup(sample, prior), sample, prior),
-  });
+  const several = new Set(parts.map(({ heat_kW }) => heat_kW)).size > 1;
+  let done = 0;
+  const fitted = ({ heat_kW, end, sample }: (typeof parts)[number], prior: Prior) => {
+    const summary = summaryOf(fitGroup(sample, prior), sample, prior);
+    progress(++done, several ? 2 * parts.length : parts.length);
+    return { heat_kW, end, ...summary };
+  };
   const alone = parts.map((part) => fitted(part, physicsPrior(part.end)));
   const rejected: RejectedRow[] = [];
   const groups = parts.map((part, i) => {
     const others = alone.filter(({ heat_kW }) => heat_kW !== part.heat_kW);
     const own = alone[i] as Uncounted;
-    const group = others.length === 0 ? own : fitted(part, pooledPrior(part.end, others));
+    const group = several ? fitted(part, pooledPrior(part.end, others)) : own;
     return counted(group, part.rows, rejected);
   });
   return { groups, rejected };

@@ -93,6 +93,19 @@ test("the same rows in any order give the same bits", () => {
   );
 });
 
+test("it tells how far it has come, and ends with the last of all", () => {
+  const rows = crowd(seeded(4), 30);
+  const told = (given: FitRow[]) => {
+    const steps: [done: number, of: number][] = [];
+    fitAtlas(given, (done, of) => steps.push([done, of]));
+    return steps;
+  };
+  expect(told([])).toEqual([]);
+  expect(told(rows)).toEqual([[1, 1]]);
+  const two = rows.map((row, i) => ({ ...row, heat_kW: i % 3 === 0 ? 2 : 5 }));
+  expect(told(two)).toEqual([1, 2, 3, 4].map((done) => [done, 4]));
+});
+
 test("fan speeds counted in another unit shift the intercept alone", () => {
   const rows = crowd(seeded(9), 150);
   const [a, b] = [1, 1.1].map(
