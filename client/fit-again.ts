@@ -1,11 +1,7 @@
-import { parse } from "csv-parse/browser/esm/sync";
-import { fingerprint } from "../model/fit/fingerprint.ts";
-import { fitAtlas } from "../model/fit/fit.ts";
 import type { GroupFit, PublishedFit } from "../model/fit/group.ts";
-import type { FitRow } from "../model/fit/row.ts";
-import { formOf, isRejected, type Line, rowsFromText } from "../model/row-from-text.ts";
 import type { Health } from "../server/contract.ts";
 import { AtlasProblem, Unreachable } from "./api.ts";
+import type { FromFitWorker } from "./fit-worker.ts";
 
 /** One class and end as published and as fitted here; one of the two is missing where only the other has it. */
 export interface GroupAgain {
@@ -29,22 +25,26 @@ export interface FitAgain {
   outcome: "same" | "differs" | "moving" | "other code" | "nothing";
 }
 
+/** Told how many of all fits of a size and end are made. */
+export type Progress = (done: number, of: number) => void;
+
 /**
  * Fetches the published fit and the open data, fits the data here and compares.
  * @throws Unreachable, AtlasProblem
  */
-export async function fitAgain(): Promise<FitAgain> {
+export async function fitAgain(progress: Progress): Promise<FitAgain> {
   const published = JSON.parse(await get("/api/fit")) as PublishedFit;
-  const rows = rowsOf(await get("/api/tunes.csv"));
+  const csv = await get("/api/tunes.csv");
   const { fit, fit_pending, frozen } = JSON.parse(await get("/api/health")) as Health;
-  const groups = sideBySide(published.groups, fitAtlas(rows).groups);
+  const made = await fitBeside(csv, progress);
+  const groups = sideBySide(published.groups, made.groups);
   const outcome = () => {
     if (groups.length === 0) return "nothing";
     if (groups.every(({ same }) => same)) return "same";
     if (fit_pending || frozen || fit !== published.version) return "moving";
-    return published.estimator === fingerprint() ? "differs" : "other code";
+    return published.estimator === made.estimator ? "differs" : "other code";
   };
-  return { version: published.version, rows: rows.length, groups, outcome: outcome() };
+  return { version: published.version, rows: made.rows, groups, outcome: outcome() };
 }
 
 async function get(path: string): Promise<string> {
@@ -60,22 +60,21 @@ async function get(path: string): Promise<string> {
   throw new AtlasProblem({ type: "about:blank", title: "", status: response.status });
 }
 
-function rowsOf(csv: string): FitRow[] {
-  const rows: FitRow[] = [];
-  let row = 0;
-  parse(csv, {
-    columns: true,
-    on_record: (line: Line) => {
-      const form = formOf(Object.keys(line));
-      row++;
-      for (const one of form ? rowsFromText(line, row, form) : []) {
-        if (!isRejected(one)) rows.push(one);
-      }
-      // Nothing is kept of the line itself: the export may be large.
-      return null;
-    },
-  });
-  return rows;
+/** Fits in a worker; the page goes on meanwhile. */
+function fitBeside(
+  csv: string,
+  progress: Progress,
+): Promise<Extract<FromFitWorker, { is: "fitted" }>> {
+  const worker = new Worker(new URL("./fit-worker.ts", import.meta.url), { type: "module" });
+  return new Promise<Extract<FromFitWorker, { is: "fitted" }>>((resolve, reject) => {
+    worker.onmessage = ({ data }: MessageEvent<FromFitWorker>) => {
+      if (data.is === "fitting") progress(data.done, data.of);
+      else if (data.is === "fitted") resolve(data);
+      else reject(new Error("The open data cannot be read."));
+    };
+    worker.onerror = () => reject(new Error("The worker has failed."));
+    worker.postMessage(csv);
+  }).finally(() => worker.terminate());
 }
 
 function sideBySide(published: readonly GroupFit[], here: readonly GroupFit[]): GroupAgain[] {

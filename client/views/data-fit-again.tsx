@@ -7,7 +7,8 @@ import { format } from "../units.ts";
 import { FitAgainTable } from "./data-fit-again-table.tsx";
 
 type State =
-  | { is: "asked" | "working" }
+  | { is: "asked" }
+  | { is: "working"; done: number; of: number }
   | { is: "failed"; why: string }
   | { is: "made"; made: FitAgain };
 
@@ -15,12 +16,13 @@ type State =
 export function DataFitAgain() {
   const [state, setState] = useState<State>({ is: "asked" });
   const run = async () => {
-    setState({ is: "working" });
+    const working = (done: number, of: number) => setState({ is: "working", done, of });
+    working(0, 0);
     // Fetched when asked for: it brings the reader of CSV along.
     const part = await import("../fit-again.ts").catch(() => null);
     if (!part) return setState({ is: "failed", why: t.partMissing });
     try {
-      setState({ is: "made", made: await part.fitAgain() });
+      setState({ is: "made", made: await part.fitAgain(working) });
     } catch (error) {
       setState({ is: "failed", why: whyFailed(error) });
     }
@@ -40,7 +42,7 @@ export function DataFitAgain() {
         class="again"
         data-outcome={state.is === "made" ? state.made.outcome : state.is}
       >
-        {state.is === "working" && <p>{again.working}</p>}
+        {state.is === "working" && <Working {...state} />}
         {state.is === "failed" && <p class="warning">{state.why}</p>}
         {state.is === "made" && (
           <p class={state.made.outcome === "same" ? undefined : "warning"}>
@@ -52,6 +54,17 @@ export function DataFitAgain() {
         <FitAgainTable groups={state.made.groups} />
       )}
     </section>
+  );
+}
+
+/** Fetching takes as long as it takes; of the fits it is known how many there are. */
+function Working({ done, of }: { done: number; of: number }) {
+  const said = of === 0 ? again.working : again.fitting(done, of);
+  return (
+    <>
+      <p>{said}</p>
+      <progress aria-label={said} {...(of === 0 ? {} : { value: done, max: of })} />
+    </>
   );
 }
 

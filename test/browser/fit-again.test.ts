@@ -83,6 +83,30 @@ test("the browser makes the published fit again, every figure to the last digit"
   await close();
 });
 
+test("meanwhile it says how many fits are made, of how many", async () => {
+  const { page, close } = await open();
+  await page.locator(".again").waitFor({ state: "attached" });
+  await page.evaluate(() => {
+    const seen: string[] = [];
+    Object.assign(window, { seen });
+    new MutationObserver(() => {
+      const bar = document.querySelector<HTMLProgressElement>(".again progress");
+      if (bar?.hasAttribute("value")) seen.push(`${bar.value} of ${bar.max}`);
+    }).observe(document.querySelector(".again") as Node, {
+      subtree: true,
+      childList: true,
+      attributes: true,
+    });
+  });
+  await press(page, SAME());
+  const seen = await page.evaluate(() => (window as unknown as { seen: string[] }).seen);
+  // Two sizes with two ends each, alone and together.
+  expect(seen.at(-1)).toMatch(/^[1-8] of 8$/);
+  expect(seen).toEqual(seen.toSorted());
+  expect(await page.locator(".again progress").count()).toBe(0);
+  await close();
+});
+
 test("the command makes the same of the same file", async () => {
   const file = join(mkdtempSync(join(tmpdir(), "hypsotune-again-")), "tunes.csv");
   writeFileSync(file, await (await fetch(`${atlas.url}/api/tunes.csv`)).text());

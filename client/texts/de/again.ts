@@ -4,7 +4,9 @@ export const again: typeof import("../en/again.ts").again = {
   intro:
     "Den veröffentlichten Zahlen muss niemand glauben: Dieser Browser kann alle angenommenen Abstimmungen laden und nach demselben Verfahren selbst rechnen. Jede Zahl muss dann bis zur letzten Stelle dieselbe sein.",
   button: "Hier nachrechnen",
-  working: "Die Abstimmungen werden geladen und ausgewertet …",
+  working: "Die Abstimmungen werden geladen …",
+  fitting: (done: number, of: number) =>
+    `Größen und Leistungen werden ausgewertet: ${done} von ${of} fertig.`,
   same: (version: string, rows: string, groups: number) =>
     `Gleich bis zur letzten Stelle: jede Zahl ${groups === 1 ? "der einen Größe und Leistung" : `aller ${groups} Größen und Leistungen`} der Auswertung ${version}, hier aus ${rows} Zeilen nachgerechnet.`,
   differs: (version: string, differing: number, of: number) =>

@@ -4,7 +4,8 @@ export const again = {
   intro:
     "You need not take the published figures on trust: this browser can fetch all accepted tunes and make the fit itself, by the same method. Every figure must then be the same to the last digit.",
   button: "Fit it again here",
-  working: "Fetching the tunes and fitting them …",
+  working: "Fetching the tunes …",
+  fitting: (done: number, of: number) => `Fitting sizes and powers: ${done} of ${of} done.`,
   same: (version: string, rows: string, groups: number) =>
     `The same to the last digit: every figure of ${groups === 1 ? "the one size and power" : `all ${groups} sizes and powers`} of fit ${version}, made again here from ${rows} rows.`,
   differs: (version: string, differing: number, of: number) =>

@@ -4,7 +4,8 @@ export const again: typeof import("../en/again.ts").again = {
   intro:
     "No hace falta creer las cifras publicadas: este navegador puede descargar todos los ajustes aceptados y hacer el cálculo él mismo, con el mismo método. Cada cifra debe salir igual hasta el último dígito.",
   button: "Repetir el cálculo aquí",
-  working: "Cargando los ajustes y calculando …",
+  working: "Cargando los ajustes …",
+  fitting: (done: number, of: number) => `Calculando tamaños y potencias: ${done} de ${of} hechos.`,
   same: (version: string, rows: string, groups: number) =>
     `Igual hasta el último dígito: cada cifra ${groups === 1 ? "del único tamaño y potencia" : `de los ${groups} tamaños y potencias`} del cálculo ${version}, repetida aquí con ${rows} filas.`,
   differs: (version: string, differing: number, of: number) =>
