@@ -206,8 +206,8 @@ test("scenarios in which a band leaves its corridor are listed, worst first, and
   expect(listed).toEqual([...narrow, ...wide].map(({ scenario }) => scenario.id));
   const last = [...narrow, ...wide].at(-1)?.scenario as StudyScenario;
   await page.getByRole("button", { name: b.show(last.title), exact: true }).press("Enter");
-  expect(await select(page).inputValue()).toBe(last.id);
-  expect(await page.evaluate(() => document.activeElement?.id)).toBe("bands-scenario");
+  await expect.poll(() => select(page).inputValue()).toBe(last.id);
+  await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe("bands-scenario");
   await page.reload();
   await select(page).waitFor();
   expect(await select(page).inputValue()).toBe(last.id);

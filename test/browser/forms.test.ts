@@ -135,12 +135,12 @@ test("logbook: a field put right is marked no more, and what is no number is not
   const name = inForm(page, "heater.name");
   expect(await isMarked(name)).toBe(true);
   await name.fill("Hut");
-  expect(await isMarked(name)).toBe(false);
+  await expect.poll(() => isMarked(name)).toBe(false);
   await inForm(page, "heater.dose_uL").fill("9000");
   await button(page, words.heater.save).click();
-  expect(await isMarked(inForm(page, "heater.dose_uL"))).toBe(true);
+  await expect.poll(() => isMarked(inForm(page, "heater.dose_uL"))).toBe(true);
   await inForm(page, "heater.dose_uL").fill("22");
-  expect(await isMarked(inForm(page, "heater.dose_uL"))).toBe(false);
+  await expect.poll(() => isMarked(inForm(page, "heater.dose_uL"))).toBe(false);
   await button(page, words.heater.save).click();
   await page.getByText(words.entry.kept).waitFor();
 
@@ -149,10 +149,10 @@ test("logbook: a field put right is marked no more, and what is no number is not
   const missing = page.locator(".error", { hasText: words.check.missing });
   expect(await missing.count()).toBe(3);
   await inForm(page, "site.elevation_m").fill("1600");
-  expect(await isMarked(inForm(page, "site.elevation_m"))).toBe(false);
+  await expect.poll(() => isMarked(inForm(page, "site.elevation_m"))).toBe(false);
   expect(await missing.count()).toBe(2);
   for (const [field_, value] of Object.entries(TUNE)) await inForm(page, field_).fill(value);
-  expect(await page.locator("form [aria-invalid=true]").count()).toBe(0);
+  await expect.poll(() => page.locator("form [aria-invalid=true]").count()).toBe(0);
   expect(await page.getByText(words.entry.fix).count()).toBe(0);
   await inForm(page, "high.pump_Hz").fill("4.x");
   await button(page, words.entry.save).click();
@@ -298,10 +298,10 @@ test("trip: what is missing or out of bounds is said at its own field until it i
   await page.getByText(trip.add.needElevation).waitFor({ state: "detached" });
   await field(page, "new.temperature_C").fill("-90");
   await button(page, trip.add.button).click();
-  expect(await isMarked(field(page, "new.temperature_C"))).toBe(true);
+  await expect.poll(() => isMarked(field(page, "new.temperature_C"))).toBe(true);
   expect(await isMarked(field(page, "new.elevation_m"))).toBe(false);
   await field(page, "new.temperature_C").fill("-9");
-  expect(await isMarked(field(page, "new.temperature_C"))).toBe(false);
+  await expect.poll(() => isMarked(field(page, "new.temperature_C"))).toBe(false);
   await button(page, trip.add.button).click();
   const nights = field(page, "stops.0.nights");
   for (const [typed, wrong] of [
@@ -335,7 +335,7 @@ test("atlas: an elevation out of bounds is marked no more once a place is chosen
   const { page, close } = await open("start");
   const elevation = field(page, "site.elevation_m");
   await elevation.fill("9999");
-  expect(await isMarked(elevation)).toBe(true);
+  await expect.poll(() => isMarked(elevation)).toBe(true);
   await choosePlace(page, "Leadville", /Leadville, Colorado/);
   await expect.poll(() => elevation.inputValue()).toBe("3097");
   expect(await isMarked(elevation)).toBe(false);

@@ -93,7 +93,7 @@ test("a drag pulls the map as it is drawn; let go, it is drawn afresh there, and
   await mapDrawn(page);
   expect((await asked(page)).lat).toBe(null);
   // The keyboard goes on where the mouse has been.
-  expect(await page.evaluate(() => document.activeElement?.tagName)).toBe("CANVAS");
+  await expect.poll(() => page.evaluate(() => document.activeElement?.tagName)).toBe("CANVAS");
   const { lat, lon } = await middle(page);
   expect(lon).toBeCloseTo(10 - degrees(120), 1);
   const north = (deg: number) => Math.asinh(Math.tan((deg * Math.PI) / 180)) / (2 * Math.PI);

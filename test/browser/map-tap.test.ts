@@ -156,8 +156,8 @@ describe("a phone's map", () => {
     await goToAnswer.click();
     await page.locator(".end output").first().waitFor();
     expect(await shownRates(page)).toEqual(await askedRates(atlas.get, { heat_kW: 5, lat, lon }));
-    expect(await outOfSight(page, "#tune")).toBe(0);
-    expect(await focused(page)).toBe("content");
+    await expect.poll(() => outOfSight(page, "#tune")).toBe(0);
+    await expect.poll(() => focused(page)).toBe("content");
   });
 
   test("discs counted together come apart when they are pressed", async () => {

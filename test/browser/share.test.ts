@@ -297,7 +297,7 @@ test("below the meter's floor is a reading of its own kind", async () => {
   await field(page, "site.elevation_m").fill("1600");
   await fillSettings(page);
   await field(page, "low.nothing_shown").check();
-  expect(await field(page, "low.co_below_ppm").inputValue()).toBe("30");
+  await expect.poll(() => field(page, "low.co_below_ppm").inputValue()).toBe("30");
   await field(page, "consent").check();
   const posted = page.waitForRequest((request) => request.method() === "POST");
   await button(page, shareWords.send).click();
