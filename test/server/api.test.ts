@@ -27,8 +27,9 @@ const ownTune = (n = 1) => {
 };
 const bearer = (receipt: string) => ({ Authorization: `Bearer ${receipt}` });
 
-test("the code's version is the package's", () => {
+test("the code's version is the package's, and that of its citation", () => {
   expect(CODE_VERSION).toBe(JSON.parse(readFileSync("package.json", "utf8")).version);
+  expect(readFileSync("CITATION.cff", "utf8")).toContain(`\nversion: ${CODE_VERSION}\n`);
 });
 
 describe("a tune's life", () => {

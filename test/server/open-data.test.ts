@@ -1,5 +1,7 @@
+import { readFileSync } from "node:fs";
 import { parse } from "csv-parse/sync";
 import { afterEach, beforeEach, expect, test } from "vitest";
+import { ENDS } from "../../model/fit/group.ts";
 import { formOf } from "../../model/row-from-text.ts";
 import { SAFETY } from "../../model/safety.ts";
 import { cellTunes } from "../../server/answers.ts";
@@ -111,3 +113,19 @@ test.each(["world", "85283473fffffff", "nowhere"])(
     expect((await answer.json()).detail).toContain("/api/cells/world");
   },
 );
+
+test("the columns that the page on R and Python reads are in the export, and the cautions on it", async () => {
+  const page = readFileSync("docs/open-data.md", "utf8");
+  const columns = (await (await atlas.app.request("/api/tunes.csv")).text())
+    .split("\r\n")[0]
+    ?.split(",");
+  for (const name of ["heat_kW", "density_kg_m3", "contributor"]) {
+    expect(page.match(new RegExp(`[$.]${name}\\b|groupby\\("${name}"\\)`)), name).not.toBeNull();
+    expect(columns).toContain(name);
+  }
+  for (const name of ["_pump_Hz", "_fan_rpm"]) {
+    expect(page.split(name).length, name).toBeGreaterThan(2);
+    for (const end of ENDS) expect(columns).toContain(`${end}${name}`);
+  }
+  expect(page).toContain("Carbon monoxide kills");
+});
