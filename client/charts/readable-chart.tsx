@@ -26,24 +26,36 @@ export function ReadableChart(props: {
   /** In the order in which they are walked along. */
   readings: readonly Reading[];
   label: string;
+  /** What is read at first, and is gone to: it was asked for by its address. */
+  first?: number | undefined;
   /** Whether the pointer picks by its x alone, as along a curve. */
   along?: boolean;
   /** What stands by the chart beside its readings: its key. */
   children?: ComponentChildren;
 }) {
-  const { draw, axes, readings, label, along = false, children } = props;
+  const { draw, axes, readings, label, first, along = false, children } = props;
   const id = useId();
   const drawn = useRef<DrawnPlot | null>(null);
   const [at, setAt] = useState<number | null>(null);
+  const slider = useRef<HTMLInputElement>(null);
   const shown = at === null ? undefined : readings[Math.min(at, readings.length - 1)];
+  const now = useRef(shown);
+  now.current = shown;
   const drawAndKeep = useCallback(
     (width: number) => {
       drawn.current = draw(width);
+      // What is read may have been known before there was a chart.
+      mark(drawn.current, now.current);
       return drawn.current;
     },
     [draw],
   );
-  useEffect(() => setAt(null), [readings]);
+  useEffect(() => {
+    setAt(first ?? null);
+    if (first === undefined) return;
+    slider.current?.closest(".readable")?.scrollIntoView({ block: "start" });
+    slider.current?.focus({ preventScroll: true });
+  }, [readings, first]);
   useEffect(() => {
     if (drawn.current) mark(drawn.current, shown);
   });
@@ -69,6 +81,7 @@ export function ReadableChart(props: {
             <label for={id}>{label}</label>
             <input
               id={id}
+              ref={slider}
               type="range"
               min={0}
               max={readings.length - 1}

@@ -8,9 +8,14 @@ import { placeOf, type Residual, residualFrame } from "./residual-chart.ts";
 import { across, type Over, placesOf, scalingFrame } from "./scaling-frame.ts";
 import { signed } from "./scaling-tables.tsx";
 
+/** A reading, and the tune that it is of, if it is one's. */
+export interface TuneReading extends Reading {
+  tune?: ScalingPoint;
+}
+
 /** What a chart's curve and tunes say, in words with units, in the order of the axis. */
 
-export function curveReadings(scaling: ScalingAnswer, over: Over, unit: Unit): Reading[] {
+export function curveReadings(scaling: ScalingAnswer, over: Over, unit: Unit): TuneReading[] {
   const [from, to] = scalingFrame(scaling, over, unit).x;
   const x = across(over, unit);
   return scaling.curve
@@ -31,7 +36,7 @@ export function curveReadings(scaling: ScalingAnswer, over: Over, unit: Unit): R
 }
 
 /** Tunes at the places where they are drawn, each with the others of its contributor. */
-export function tuneReadings(scaling: ScalingAnswer, over: Over, unit: Unit): Reading[] {
+export function tuneReadings(scaling: ScalingAnswer, over: Over, unit: Unit): TuneReading[] {
   const frame = scalingFrame(scaling, over, unit);
   const places = placesOf(scaling, over, unit);
   const tunes = scaling.points
@@ -42,6 +47,7 @@ export function tuneReadings(scaling: ScalingAnswer, over: Over, unit: Unit): Re
     x: tune.x,
     y: tune.y,
     text: tuneText(tune, unit),
+    tune,
     joined: groups.get(tune.contributor) ?? [],
   }));
 }

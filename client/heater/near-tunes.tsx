@@ -9,6 +9,7 @@ import { heaterWords } from "../texts/heater.ts";
 import { locale } from "../texts/language.ts";
 import { format, formatIn, formatPercent, formatRate, type Unit } from "../units.ts";
 import { nearQuery } from "./near-query.ts";
+import { chartAddress, mapAddress } from "./tune-address.ts";
 
 const words = heaterWords.near;
 const month = new Intl.DateTimeFormat(locale, { year: "numeric", month: "short", timeZone: "UTC" });
@@ -35,7 +36,7 @@ function useNear(question: Question): NearAnswer | { failed: unknown } | null {
   return seen;
 }
 
-/** Tunes like this one: as their owners set them, and how they lie beside the average. */
+/** Tunes like this one: as their owners set them, and how they lie beside the average; each opens on the map and in the chart. */
 export function NearTunes({ question, unit }: { question: Question; unit: Unit }) {
   const seen = useNear(question);
   return (
@@ -70,11 +71,29 @@ function NearTable({ near, unit }: { near: NearAnswer; unit: Unit }) {
 function NearRow(props: { tune: NearTune; elevation: Unit; temperature: Unit }) {
   const { tune, elevation, temperature } = props;
   const { low, high, temperature_C, against_average_pct: against } = tune;
+  const set = words.pair(formatRate(low.pump_Hz), formatRate(high.pump_Hz));
+  const place = formatIn(tune.elevation_m, elevation);
   return (
     <tr>
-      <th scope="row">{words.pair(formatRate(low.pump_Hz), formatRate(high.pump_Hz))}</th>
+      <th scope="row">{set}</th>
+      <td>
+        <span class="row">
+          {tune.cell && (
+            <a
+              class="button-like"
+              href={mapAddress(tune.cell)}
+              aria-label={words.onMap(set, place)}
+            >
+              {words.map}
+            </a>
+          )}
+          <a class="button-like" href={chartAddress(tune)} aria-label={words.inChart(set, place)}>
+            {words.chart}
+          </a>
+        </span>
+      </td>
       <td>{words.pair(format(low.fan_rpm), format(high.fan_rpm))}</td>
-      <td>{formatIn(tune.elevation_m, elevation)}</td>
+      <td>{place}</td>
       <td>{temperature_C === null ? words.unknown : formatIn(temperature_C, temperature)}</td>
       <td>{words.pair(reading(low), reading(high))}</td>
       <td>{month.format(new Date(`${tune.month}-01T00:00:00Z`))}</td>

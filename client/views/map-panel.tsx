@@ -2,6 +2,7 @@ import { useEffect, useState } from "preact/hooks";
 import type { End, PublishedFit } from "../../model/fit/group.ts";
 import type { CellsAnswer, ElevationAnswer } from "../../server/contract.ts";
 import { api } from "../api.ts";
+import { cellInAddress } from "../heater/tune-address.ts";
 import { CellList } from "../map/cell-list.tsx";
 import { CellFoot, CellTunes, useCellTunes } from "../map/cell-tunes.tsx";
 import { Legend } from "../map/legend.tsx";
@@ -47,6 +48,18 @@ export function MapPanel({ fit, question, unit, onPoint, onQuestion }: MapPanelP
     api.cells().then(setCells, () => {});
   }, [fit.version]);
 
+  // A cell asked for by the address is opened, and shown from near.
+  const [named, setNamed] = useState(() => cellInAddress(location.hash));
+  useEffect(() => {
+    const onHash = () => setNamed(cellInAddress(location.hash));
+    addEventListener("hashchange", onHash);
+    return () => removeEventListener("hashchange", onHash);
+  }, []);
+  useEffect(() => {
+    if (named) setOpen({ cell: named, listed: true });
+  }, [named]);
+  const namedCell = cells?.cells.find(({ cell }) => cell === named);
+
   const openCell = cells?.cells.find(({ cell }) => cell === open?.cell);
   const seen = useCellTunes(openCell?.cell);
   const aboutCell = openCell && { cell: openCell, seen, unit };
@@ -57,6 +70,10 @@ export function MapPanel({ fit, question, unit, onPoint, onQuestion }: MapPanelP
 
   const pick = async (pickedLat: number, pickedLon: number) => {
     setTapped({ is: "asking" });
+    if (named) {
+      setNamed(undefined);
+      history.replaceState(null, "", "#/map");
+    }
     try {
       const found = await api.elevation(pickedLat, pickedLon);
       onPoint(found);
@@ -105,7 +122,11 @@ export function MapPanel({ fit, question, unit, onPoint, onQuestion }: MapPanelP
         palette={palette}
         unit={unit}
         cells={cells?.cells ?? NO_CELLS}
-        point={{ lat, lon, near: place !== null }}
+        point={
+          namedCell
+            ? { lat: namedCell.lat, lon: namedCell.lon, near: true }
+            : { lat, lon, near: place !== null }
+        }
         takeMiddle={mapWords.takeMiddle}
         onPoint={(pickedLat, pickedLon) => void pick(pickedLat, pickedLon)}
         onCell={(cell) => {
@@ -140,6 +161,7 @@ export function MapPanel({ fit, question, unit, onPoint, onQuestion }: MapPanelP
         </div>
         <NightField temperature_C={air.temperature_C} onTemperature={setNight} />
       </div>
+      {named && cells && !namedCell && <p class="note">{mapWords.cell.gone}</p>}
       {aboutCell && open?.listed && <CellTunes {...aboutCell} onClose={() => setOpen(null)} />}
       <Legend asked={asked} palette={palette} unit={unit} />
       <p class="hint">

@@ -1,19 +1,26 @@
 import { useCallback, useMemo } from "preact/hooks";
 import type { GroupFit } from "../../model/fit/group.ts";
-import type { ScalingAnswer } from "../../server/contract.ts";
+import type { ScalingAnswer, ScalingPoint } from "../../server/contract.ts";
 import { ChartKey } from "../charts/chart-key.tsx";
 import { countBeyond, type Side } from "../charts/frame.ts";
 import { ReadableChart } from "../charts/readable-chart.tsx";
 import { placeOf, residualChart, residualFrame, residualsOf } from "../charts/residual-chart.ts";
 import { scalingChart } from "../charts/scaling-chart.ts";
 import { curveReadings, residualReadings, tuneReadings } from "../charts/scaling-readings.ts";
+import { isTune, type ShownTune } from "../heater/tune-address.ts";
 import { scalingWords } from "../texts/scaling.ts";
 import type { Unit } from "../units.ts";
 import type { Choice } from "./scaling-choices.tsx";
 
 /** Pump rate per fan speed over density or elevation, read along its curve or tune by tune. */
-export function RateChart(props: { scaling: ScalingAnswer; choice: Choice; unit: Unit }) {
-  const { scaling, unit } = props;
+export function RateChart(props: {
+  scaling: ScalingAnswer;
+  choice: Choice;
+  unit: Unit;
+  /** The tune that its address asks for. */
+  asked: ShownTune | undefined;
+}) {
+  const { scaling, unit, asked } = props;
   const { over, read } = props.choice;
   const draw = useCallback(
     (width: number) => scalingChart({ scaling, over, unit, width }),
@@ -24,9 +31,12 @@ export function RateChart(props: { scaling: ScalingAnswer; choice: Choice; unit:
       read === "curve" ? curveReadings(scaling, over, unit) : tuneReadings(scaling, over, unit),
     [scaling, over, unit, read],
   );
+  const isAsked = (point: ScalingPoint) => asked !== undefined && isTune(asked, scaling.end, point);
+  const first = read === "tunes" ? readings.findIndex(({ tune }) => tune && isAsked(tune)) : -1;
   return (
     <ReadableChart
       draw={draw}
+      first={first < 0 ? undefined : first}
       axes={{
         x: over === "density" ? scalingWords.densityAxis : scalingWords.elevationAxis(unit.name),
         y: scalingWords.rateAxis,

@@ -7,6 +7,7 @@ import { api, type ScalingSeen } from "../api.ts";
 import { countBeyond } from "../charts/frame.ts";
 import { placesOf, scalingFrame } from "../charts/scaling-frame.ts";
 import { AsideTable, CurveTable, PointsTable } from "../charts/scaling-tables.tsx";
+import { isTune, type ShownTune, tuneInAddress } from "../heater/tune-address.ts";
 import { whatWentWrong } from "../parts/in-english.tsx";
 import { useUnit } from "../parts/number-field.tsx";
 import { recall, remember } from "../remember.ts";
@@ -17,25 +18,39 @@ import { format } from "../units.ts";
 import { Beyond, RateChart, ResidualChart } from "./scaling-charts.tsx";
 import { type Choice, Choices } from "./scaling-choices.tsx";
 
+/** What was chosen last; for a tune that the address asks for, the chart that shows it. */
+const choiceFor = (tune: ShownTune | undefined): Choice => ({
+  heat_kW: USUAL_CLASS_kW,
+  end: "low",
+  over: "density",
+  read: "curve",
+  ...recall<Choice>("scaling"),
+  ...(tune && { heat_kW: tune.heat_kW, read: "tunes" }),
+});
+
 const moment = new Intl.DateTimeFormat(locale, { dateStyle: "medium", timeStyle: "short" });
 const when = (time: string) => moment.format(new Date(time));
 
 /** How settings scale with the air: chart, what was set aside and why, and all of it as a table. */
 export function Scaling({ fit }: { fit: PublishedFit }) {
   const [unit, chooseUnit] = useUnit("elevation", "scaling.elevation");
-  const [choice, setChoice] = useState<Choice>(() => ({
-    heat_kW: USUAL_CLASS_kW,
-    end: "low",
-    over: "density",
-    read: "curve",
-    ...recall<Choice>("scaling"),
-  }));
+  const [choice, setChoice] = useState(() => choiceFor(tuneInAddress(location.hash)));
+  const [asked, setAsked] = useState(() => tuneInAddress(location.hash));
+  useEffect(() => {
+    const onHash = () => {
+      const tune = tuneInAddress(location.hash);
+      setAsked(tune);
+      setChoice(choiceFor(tune));
+    };
+    addEventListener("hashchange", onHash);
+    return () => removeEventListener("hashchange", onHash);
+  }, []);
   const [seen, setSeen] = useState<ScalingSeen | null>(null);
   const [failed, setFailed] = useState<ComponentChildren>(null);
   const change = (part: Partial<Choice>) => {
-    const next = { ...choice, ...part };
-    setChoice(next);
-    remember("scaling", next);
+    setChoice({ ...choice, ...part });
+    // What an address asked for is not what was chosen.
+    remember("scaling", { ...recall<Choice>("scaling"), ...part });
   };
   useEffect(() => {
     let gone = false;
@@ -66,7 +81,10 @@ export function Scaling({ fit }: { fit: PublishedFit }) {
         {scaling ? (
           <>
             {scaling.prior_only && <p class="warning">{scalingWords.prior}</p>}
-            <RateChart scaling={scaling} choice={choice} unit={unit} />
+            <RateChart scaling={scaling} choice={choice} unit={unit} asked={asked} />
+            {asked && !scaling.points.some((point) => isTune(asked, scaling.end, point)) && (
+              <p class="note">{scalingWords.notAmong}</p>
+            )}
             <p class="note">
               {unseen
                 ? scalingWords.unseen

@@ -66,7 +66,16 @@ export const heaterWords = {
   },
   near: {
     title: "Abstimmungen in ähnlicher Luft",
-    columns: ["Hz", "U/min", "Höhe", "Temperatur", "CO in ppm", "Monat", "Gegenüber dem Mittel"],
+    columns: [
+      "Hz",
+      "Zeigen",
+      "U/min",
+      "Höhe",
+      "Temperatur",
+      "CO in ppm",
+      "Monat",
+      "Gegenüber dem Mittel",
+    ],
     none: (kW: string) => `Noch hat niemand eine Abstimmung einer ${kW}-kW-Heizung geteilt.`,
     offline:
       "Der Atlas ist nicht erreichbar: Abstimmungen in ähnlicher Luft werden nicht angezeigt.",
@@ -77,6 +86,10 @@ export const heaterWords = {
     rich: (pct: string) => `${pct} % fetter`,
     lean: (pct: string) => `${pct} % magerer`,
     even: "gleich",
+    map: "Karte",
+    chart: "Diagramm",
+    onMap: (set: string, place: string) => `${set} Hz auf ${place}: auf der Karte zeigen`,
+    inChart: (set: string, place: string) => `${set} Hz auf ${place}: im Diagramm zeigen`,
     note: "Kleinste / größte Leistung. CO verschiedener Messgeräte ist nicht vergleichbar.",
   },
 };

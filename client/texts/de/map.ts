@@ -53,6 +53,7 @@ export const mapWords: typeof import("../en/map.ts").mapWords = {
     goToAnswer: "Zur Antwort",
   },
   cell: {
+    gone: "Die Abstimmungen, nach denen du fragst, zeigt die Karte nicht mehr.",
     title: (lat: string, lon: string) => `Abstimmungen bei ${lat}, ${lon}`,
     count: (tunes: number, contributors: number) =>
       `${tunes === 1 ? "1 Abstimmung" : `${tunes} Abstimmungen`} von ${contributors === 1 ? "1 Besitzer" : `${contributors} Besitzern`}`,

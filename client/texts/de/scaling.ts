@@ -30,6 +30,7 @@ export const scalingWords: typeof import("../en/scaling.ts").scalingWords = {
   restInCsv: (n: number) => `Die ersten ${n}; die CSV-Datei unten enthält alle.`,
   aside: "Was nicht zählt, und warum",
   asideNone: "Jede Abstimmung zählt.",
+  notAmong: "Die Abstimmung, nach der du fragst, ist hier nicht eingezeichnet.",
   points: (shown: string, all: string) =>
     shown === all
       ? `${all} Abstimmungen.`

@@ -60,7 +60,16 @@ export const heaterWords = {
   },
   near: {
     title: "Tunes in air like this",
-    columns: ["Hz", "rpm", "Elevation", "Temperature", "CO, ppm", "Month", "Beside the average"],
+    columns: [
+      "Hz",
+      "Show",
+      "rpm",
+      "Elevation",
+      "Temperature",
+      "CO, ppm",
+      "Month",
+      "Beside the average",
+    ],
     none: (kW: string) => `Nobody has shared a tune of a ${kW} kW heater yet.`,
     offline: "The atlas cannot be reached: the tunes nearest to this air are not shown.",
     loading: "Looking for tunes in air like this …",
@@ -70,6 +79,10 @@ export const heaterWords = {
     rich: (pct: string) => `${pct} % richer`,
     lean: (pct: string) => `${pct} % leaner`,
     even: "the same",
+    map: "map",
+    chart: "chart",
+    onMap: (set: string, place: string) => `${set} Hz at ${place}: show on the map`,
+    inChart: (set: string, place: string) => `${set} Hz at ${place}: show in the chart`,
     note: "Lowest / highest power. CO of different meters does not compare.",
   },
 };

@@ -45,6 +45,7 @@ export const mapWords = {
     goToAnswer: "Go to the answer",
   },
   cell: {
+    gone: "The tunes you came for are not shown on the map any more.",
     title: (lat: string, lon: string) => `Tunes near ${lat}, ${lon}`,
     count: (tunes: number, contributors: number) =>
       `${tunes === 1 ? "1 tune" : `${tunes} tunes`} by ${contributors === 1 ? "1 owner" : `${contributors} owners`}`,

@@ -30,6 +30,7 @@ export const scalingWords = {
   restInCsv: (n: number) => `The first ${n}; the CSV file below has all of them.`,
   aside: "What does not count, and why",
   asideNone: "Every tune counts.",
+  notAmong: "The tune you came for is not among those drawn here.",
   points: (shown: string, all: string) =>
     shown === all ? `${all} tunes.` : `${shown} of ${all} tunes, an even sample.`,
   seen: (when: string) => `Tunes as this browser last saw them, ${when}.`,

@@ -62,7 +62,16 @@ export const heaterWords = {
   },
   near: {
     title: "Ajustes en aire parecido",
-    columns: ["Hz", "rpm", "Altitud", "Temperatura", "CO en ppm", "Mes", "Frente a la media"],
+    columns: [
+      "Hz",
+      "Mostrar",
+      "rpm",
+      "Altitud",
+      "Temperatura",
+      "CO en ppm",
+      "Mes",
+      "Frente a la media",
+    ],
     none: (kW: string) => `Nadie ha compartido aún un ajuste de un calefactor de ${kW} kW.`,
     offline: "No se puede conectar con el atlas: no se muestran ajustes en aire parecido.",
     loading: "Buscando ajustes en aire parecido …",
@@ -72,6 +81,10 @@ export const heaterWords = {
     rich: (pct: string) => `un ${pct} % más rica`,
     lean: (pct: string) => `un ${pct} % más pobre`,
     even: "igual",
+    map: "mapa",
+    chart: "gráfico",
+    onMap: (set: string, place: string) => `${set} Hz a ${place}: mostrar en el mapa`,
+    inChart: (set: string, place: string) => `${set} Hz a ${place}: mostrar en el gráfico`,
     note: "Potencia mínima / máxima. El CO de medidores distintos no se compara.",
   },
 };

@@ -53,6 +53,7 @@ export const mapWords: typeof import("../en/map.ts").mapWords = {
     goToAnswer: "Ir a la respuesta",
   },
   cell: {
+    gone: "Los ajustes que buscas ya no se muestran en el mapa.",
     title: (lat: string, lon: string) => `Ajustes cerca de ${lat}, ${lon}`,
     count: (tunes: number, contributors: number) =>
       `${tunes === 1 ? "1 ajuste" : `${tunes} ajustes`} de ${contributors === 1 ? "1 propietario" : `${contributors} propietarios`}`,

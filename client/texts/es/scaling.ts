@@ -30,6 +30,7 @@ export const scalingWords: typeof import("../en/scaling.ts").scalingWords = {
   restInCsv: (n: number) => `Las primeras ${n}; el archivo CSV de abajo las tiene todas.`,
   aside: "Lo que no cuenta, y por qué",
   asideNone: "Todos los ajustes cuentan.",
+  notAmong: "El ajuste que buscas no está entre los dibujados aquí.",
   points: (shown: string, all: string) =>
     shown === all ? `${all} ajustes.` : `${shown} de ${all} ajustes, una muestra uniforme.`,
   seen: (when: string) => `Ajustes como este navegador los vio por última vez, ${when}.`,
