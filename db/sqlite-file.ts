@@ -84,6 +84,12 @@ export class SqliteFile {
     }
   }
 
+  /** Closes a connection that only read. */
+  abandon(): void {
+    this.#statements.clear();
+    this.#connection.close();
+  }
+
   get isClosed(): boolean {
     return !this.#connection.isOpen;
   }

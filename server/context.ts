@@ -3,6 +3,7 @@ import type { Database, Statement } from "../db/database.ts";
 import type { Storage } from "../db/open.ts";
 import type { ElevationAnswer, FoundPlace, MapConfiguration } from "./contract.ts";
 import type { Keys } from "./keys.ts";
+import type { Prepared } from "./prepared.ts";
 import type { FitKeeper } from "./published-fit.ts";
 
 /** Places and elevations, wherever their files are read from. Throws GeographyMissing when they are not there. */
@@ -23,6 +24,8 @@ export interface Services {
   stopping: () => boolean;
   keys: Keys;
   fit: FitKeeper;
+  /** What is made of all tunes. */
+  prepared: Prepared;
   gazetteer: Gazetteer;
   now: () => Date;
   demo: boolean;

@@ -1,5 +1,6 @@
 import { mkdir } from "node:fs/promises";
 import type { ServerResponse } from "node:http";
+import { isIPv6 } from "node:net";
 import { join } from "node:path";
 import { setTimeout } from "node:timers/promises";
 import { type ServerType, serve } from "@hono/node-server";
@@ -21,6 +22,8 @@ import { readFrom } from "./geography/read-files.ts";
 import { type Keys, openKeys } from "./keys.ts";
 import { mapSources } from "./map-sources.ts";
 import { NEW_KEY_DAYS } from "./new-keys.ts";
+import { preparedHere } from "./prepared.ts";
+import { preparedInThread } from "./prepared-in-thread.ts";
 import { prune } from "./prune.ts";
 import { FitKeeper } from "./published-fit.ts";
 import { keptSecret } from "./secret.ts";
@@ -57,6 +60,8 @@ export interface Atlas {
 
 const HOUR_ms = 3_600_000;
 const DAY_ms = 24 * HOUR_ms;
+/** This machine alone, unless told otherwise: a proxy is to stand in front. */
+const LOOPBACK = "127.0.0.1";
 const MB_bytes = 1024 * 1024;
 /** Left on the disk for withdrawals and for whatever else lives there, unless told otherwise. */
 const DISK_RESERVE_MB = 100;
@@ -95,6 +100,11 @@ async function openClaimed(settings: Settings, letGo: () => void): Promise<Atlas
   const thread = new FitThread();
   const { demo, newKeyDays } = settings;
   const fit = new FitKeeper({ db, now, demo, believe_ms, newKeyDays, fit: thread.fit });
+  // A database in memory is this thread's alone.
+  const prepared =
+    settings.database === ":memory:"
+      ? { ...preparedHere(db), close: async () => {} }
+      : preparedInThread(db, settings.database, demo);
   const { map, origins, tiles } = mapSources(settings.elevationTiles, settings.basemapStyle);
   const app = createApp({
     db,
@@ -103,6 +113,7 @@ async function openClaimed(settings: Settings, letGo: () => void): Promise<Atlas
     stopping: () => isStopping,
     keys,
     fit,
+    prepared,
     gazetteer: openGeography(readFrom(settings.geographyDir), tiles),
     now,
     demo,
@@ -142,6 +153,7 @@ async function openClaimed(settings: Settings, letGo: () => void): Promise<Atlas
       // What is not published now is at the next start.
       await fit.settle().catch(notRefreshed);
       await thread.close();
+      await prepared.close();
       close();
       letGo();
     },
@@ -157,9 +169,14 @@ async function keysOf({ secret, database }: Settings, db: Database, isNew: boole
 }
 
 /** Settings from the environment; `--demo` marks everything as invented and keeps it in a file of its own. */
-export function settingsFrom(env: NodeJS.ProcessEnv, demo: boolean): Settings & { port: number } {
+export function settingsFrom(
+  env: NodeJS.ProcessEnv,
+  demo: boolean,
+): Settings & { port: number; host: string } {
   return {
     port: wholeNumber(env, "PORT", 8787),
+    // Invented data are nobody else's to see.
+    host: (!demo && env.HOST) || LOOPBACK,
     database: env.ATLAS_DB || join("data", demo ? "demo.db" : "atlas.db"),
     room: {
       most_bytes: env.DATABASE_MOST_MB
@@ -192,16 +209,26 @@ async function main(): Promise<void> {
   await mkdir("data", { recursive: true });
   await buildMissing(settings);
   const atlas = await openAtlas(settings);
-  const server = serve({ fetch: atlas.app.fetch, port: settings.port }, ({ port }) => {
-    console.log(
-      `The atlas is open at http://localhost:${port}${settings.demo ? " (invented demo data)" : ""}`,
-    );
-  });
+  const { host } = settings;
+  const server = serve(
+    { fetch: atlas.app.fetch, port: settings.port, hostname: host },
+    ({ port }) => {
+      const name = host === LOOPBACK ? "localhost" : isIPv6(host) ? `[${host}]` : host;
+      console.log(
+        `The atlas is open at http://${name}:${port}${settings.demo ? " (invented demo data)" : ""}`,
+      );
+    },
+  );
   const allAnswered = followRequests(server);
   server.on("error", (error: NodeJS.ErrnoException) => {
     const taken = error.code === "EADDRINUSE";
+    const noAddress = error.code === "EADDRNOTAVAIL" || error.code === "ENOTFOUND";
     console.error(
-      taken ? `Port ${settings.port} is taken. Set PORT to another one.` : error.message,
+      taken
+        ? `Port ${settings.port} is taken. Set PORT to another one.`
+        : noAddress
+          ? `HOST is ${host}, which is no address of this machine. Set it to one, to 0.0.0.0 for all, or leave it unset for this machine alone.`
+          : error.message,
     );
     process.exit(1);
   });

@@ -7,6 +7,7 @@ import { openKeys } from "./keys.ts";
 import { mapSources } from "./map-sources.ts";
 import { NEW_KEY_DAYS } from "./new-keys.ts";
 import { pageCaching } from "./page-caching.ts";
+import { preparedHere } from "./prepared.ts";
 import { prune } from "./prune.ts";
 import { FitKeeper } from "./published-fit.ts";
 import { requireOwnSecret } from "./secret-check.ts";
@@ -57,6 +58,7 @@ async function open(env: Bindings): Promise<Opened> {
     stopping: () => false,
     keys,
     fit,
+    prepared: preparedHere(db),
     gazetteer: openGeography(readAsset, tiles),
     now,
     demo: false,

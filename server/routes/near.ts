@@ -1,14 +1,14 @@
 import { greatCircleDistance, gridDisk } from "h3-js";
 import { Hono } from "hono";
 import { z } from "zod";
-import { cellContributors, dataRevision, tunesAbout } from "../../db/tunes.ts";
+import { dataRevision, tunesAbout } from "../../db/tunes.ts";
 import { airAt } from "../../model/air.ts";
 import { ENDS, type End, type PublishedFit } from "../../model/fit/group.ts";
 import { asideOf, residualOf } from "../../model/fit/standing.ts";
 import { exp, ln } from "../../model/ln-exp.ts";
 import { SAFETY } from "../../model/safety.ts";
 import { groupOf } from "../../model/start.ts";
-import { centre, coarsePosition, shownCells } from "../cells.ts";
+import { centre, coarsePosition } from "../cells.ts";
 import type { Services } from "../context.ts";
 import type { NearAnswer, NearTune } from "../contract.ts";
 import { unchangedSince } from "../freshness.ts";
@@ -32,7 +32,7 @@ type Candidate = Awaited<ReturnType<typeof tunesAbout>>[number];
 
 /** The accepted tunes nearest in air, and in place where one is asked about. */
 export function nearRoutes(services: Services): Hono {
-  const { db, demo } = services;
+  const { db, demo, prepared } = services;
   return new Hono().get("/tunes/near", async (c) => {
     const query = readQuery(c, nearQuery);
     const { heat_kW, site, air: given } = await questionOf(services, query);
@@ -46,7 +46,7 @@ export function nearRoutes(services: Services): Hono {
         : coarsePosition(query.lat, query.lon);
     const places = here ? gridDisk(here.place, 1) : [];
     const found = await tunesAbout(db, { heat_kW, density_kg_m3, places }, LOOKED_AT);
-    const shown = shownCells(await cellContributors(db));
+    const shown = await prepared.shown();
     const away = (tune: Candidate) => {
       const inAir = ln(tune.density_kg_m3 / density_kg_m3) / AIR_SCALE;
       // A tune without a place may be anywhere: air alone speaks for it.

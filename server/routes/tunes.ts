@@ -1,4 +1,4 @@
-import { type Context, Hono } from "hono";
+import { type Context, Hono, type MiddlewareHandler } from "hono";
 import {
   type DecisionRow,
   decisionsOn,
@@ -27,13 +27,21 @@ import { full, RequestProblem } from "../problem.ts";
 import { beside, type Judged, judge } from "../submission.ts";
 import { writeLimit } from "../write-limit.ts";
 
+const notKept: MiddlewareHandler = (c, next) => {
+  c.header("Cache-Control", "no-store");
+  return next();
+};
+
 /** Submit, read, revise, withdraw. */
 export function tuneRoutes(services: Services): Hono {
-  const { db, commit, storage, keys, now, clientAddress, afterWrite } = services;
+  const { db, commit, storage, prepared, keys, now, clientAddress, afterWrite } = services;
   const limit = writeLimit(services.writeLimit, keys, now);
   const newKeys = new NewKeys({ db, keys, now, days: services.newKeyDays });
   const today = () => now().toISOString().slice(0, 10);
   const app = new Hono();
+
+  // A receipt, and what it opens, is for nobody's cache.
+  app.use("/tunes", notKept).use("/tunes/:id", notKept);
 
   app.post("/tunes", async (c) => {
     await limit(clientAddress(c));
@@ -97,6 +105,7 @@ export function tuneRoutes(services: Services): Hono {
     await limit(clientAddress(c));
     const sent = await authorised(c);
     await commit(withdrawTune(db, sent, today()));
+    prepared.forget();
     await storage.forget();
     afterWrite(c, sent.id);
     return c.body(null, 204);

@@ -9,6 +9,8 @@ import type { Tune } from "../../model/tune.ts";
 import { createApp } from "../../server/app.ts";
 import type { Gazetteer } from "../../server/context.ts";
 import { openKeys } from "../../server/keys.ts";
+import { preparedHere } from "../../server/prepared.ts";
+import { preparedInThread } from "../../server/prepared-in-thread.ts";
 import { FitKeeper } from "../../server/published-fit.ts";
 
 /** Flat invented country at 1,300 m with one town, so that server tests need no built geography. */
@@ -68,6 +70,8 @@ export async function openTestAtlas(
     file?: string;
     /** What its clock says first. */
     opened?: string;
+    /** Whether exports and cells are prepared in threads, as the server's own command does. */
+    prepared?: boolean;
     /** The file grows no further, bytes. */
     most_bytes?: number;
   } = {},
@@ -80,6 +84,9 @@ export async function openTestAtlas(
   const newKeyDays = options.newKeyDays ?? 0;
   const believe_ms = Number.POSITIVE_INFINITY;
   const fit = new FitKeeper({ db, now, demo, believe_ms, newKeyDays });
+  const prepared = options.prepared
+    ? preparedInThread(db, file, demo)
+    : { ...preparedHere(db), close: async () => {} };
   const app = createApp({
     db,
     commit: groupCommit(db),
@@ -87,6 +94,7 @@ export async function openTestAtlas(
     stopping: () => false,
     keys: await openKeys("a secret for tests only"),
     fit,
+    prepared,
     gazetteer: options.gazetteer ?? flatCountry,
     now,
     demo,
@@ -100,6 +108,7 @@ export async function openTestAtlas(
   await fit.current();
   const stop = async () => {
     await fit.settle();
+    await prepared.close();
     close();
   };
   return {

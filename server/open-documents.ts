@@ -1,0 +1,112 @@
+import { median } from "simple-statistics";
+import type { Database } from "../db/database.ts";
+import { acceptedTunes, cellContributors, type TuneRow } from "../db/tunes.ts";
+import { bandsAt } from "../model/fit/bands.ts";
+import { ENDS, type End, type PublishedFit } from "../model/fit/group.ts";
+import { mixtureShift } from "../model/mixture.ts";
+import { SAFETY } from "../model/safety.ts";
+import { groupOf } from "../model/start.ts";
+import { centre, shownCells } from "./cells.ts";
+import type { Cell } from "./contract.ts";
+import { COLUMNS, csvLine, LICENCE, type OpenRecord, openRecord } from "./dictionary.ts";
+
+/** What is made of all accepted tunes: it takes long where there are many, so it is made where nobody waits for it. */
+
+/** The open data as files. */
+export const DOCUMENTS = ["tunes.csv", "tunes.geojson"] as const;
+export type DocumentName = (typeof DOCUMENTS)[number];
+
+/** The cell each kept cell is shown as. */
+export const shownOf = async (db: Database): Promise<Map<string, string>> =>
+  shownCells(await cellContributors(db));
+
+/** A document, a page of tunes after another. */
+export function chunksOf(
+  name: DocumentName,
+  db: Database,
+  demo: boolean,
+): AsyncGenerator<string, void> {
+  return name === "tunes.csv" ? csv(db) : geojson(db, demo);
+}
+
+async function* csv(db: Database): AsyncGenerator<string, void> {
+  yield csvLine(COLUMNS.map(({ name }) => name));
+  for await (const page of records(db)) {
+    yield page.map((r) => csvLine(COLUMNS.map(({ name }) => r[name]))).join("");
+  }
+}
+
+async function* geojson(db: Database, demo: boolean): AsyncGenerator<string, void> {
+  const head = { type: "FeatureCollection", licence: LICENCE, demo, safety: SAFETY };
+  yield `${JSON.stringify(head).slice(0, -1)},"features":[`;
+  let separator = "";
+  for await (const page of records(db)) {
+    yield separator + page.map((r) => JSON.stringify(feature(r))).join(",");
+    separator = ",";
+  }
+  yield "]}";
+}
+
+async function* records(db: Database): AsyncGenerator<OpenRecord[], void> {
+  const shown = await shownOf(db);
+  for await (const page of acceptedTunes(db)) yield page.map((tune) => openRecord(tune, shown));
+}
+
+/** A GeoJSON feature (RFC 7946): the shown cell's centre; elevation above sea level stays a property. */
+function feature(record: OpenRecord) {
+  const { id, ...properties } = record;
+  const at = typeof record.cell === "string" && record.cell !== "" ? centre(record.cell) : null;
+  return {
+    type: "Feature",
+    id,
+    geometry: at && { type: "Point", coordinates: [at.lon, at.lat] },
+    properties,
+  };
+}
+
+/** What is known of one cell while its tunes are passed over. */
+interface Sum {
+  tunes: number;
+  contributors: Set<string>;
+  elevation_m: number;
+  shifts: Record<End, number[]>;
+}
+
+/** Accepted tunes summed per shown cell, over the whole world. */
+export async function summedCells(db: Database, fit: PublishedFit): Promise<Cell[]> {
+  const shown = await shownOf(db);
+  const sums = new Map<string, Sum>();
+  for await (const page of acceptedTunes(db)) {
+    for (const tune of page) {
+      const cell = tune.cell && shown.get(tune.cell);
+      if (!cell) continue;
+      let sum = sums.get(cell);
+      if (!sum) {
+        sum = { tunes: 0, contributors: new Set(), elevation_m: 0, shifts: { low: [], high: [] } };
+        sums.set(cell, sum);
+      }
+      sum.tunes += 1;
+      sum.contributors.add(tune.contributor);
+      sum.elevation_m += tune.elevation_m;
+      for (const end of ENDS) sum.shifts[end].push(shiftOf(fit, tune, end));
+    }
+  }
+  return [...sums].map(([cell, { tunes, contributors, elevation_m, shifts }]) => ({
+    cell,
+    ...centre(cell),
+    tunes,
+    contributors: contributors.size,
+    elevation_m: Math.round(elevation_m / tunes),
+    mixture_shift_pct: { low: median(shifts.low), high: median(shifts.high) },
+  }));
+}
+
+function shiftOf(fit: PublishedFit, tune: TuneRow, end: End): number {
+  const [pump_Hz, fan_rpm] =
+    end === "low" ? [tune.low_pump_Hz, tune.low_fan_rpm] : [tune.high_pump_Hz, tune.high_fan_rpm];
+  const { pump_Hz_per_krpm } = bandsAt(groupOf(fit, tune.heat_kW, end), tune.density_kg_m3, {
+    mean_levels: [],
+    new_heater_levels: [],
+  });
+  return mixtureShift(pump_Hz / (fan_rpm / 1000), pump_Hz_per_krpm);
+}

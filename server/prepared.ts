@@ -1,0 +1,70 @@
+import type { Database } from "../db/database.ts";
+import { dataRevision } from "../db/tunes.ts";
+import type { PublishedFit } from "../model/fit/group.ts";
+import type { Cell } from "./contract.ts";
+import { type DocumentName, shownOf, summedCells } from "./open-documents.ts";
+
+/** Answers made of all tunes, made once for a state of the data and answered to everybody from then on. */
+export interface Prepared {
+  /** A document as gzip, complete; null where it is not prepared but sent while it is made. */
+  document: (name: DocumentName) => Promise<Uint8Array<ArrayBuffer> | null>;
+  /** The cell each kept cell is shown as. */
+  shown: () => Promise<ReadonlyMap<string, string>>;
+  /** Tunes summed per shown cell beside this fit. */
+  cells: (fit: PublishedFit) => Promise<readonly Cell[]>;
+  /** Drops all of it: a tune was withdrawn. */
+  forget: () => void;
+}
+
+/** Keeps the newest of what can be made again; asked for together, it is made once. */
+export class Latest<T> {
+  #key: string | undefined;
+  #value: Promise<T> | undefined;
+
+  get(key: string, make: () => Promise<T>): Promise<T> {
+    if (this.#value && key === this.#key) return this.#value;
+    this.#key = key;
+    const value = make();
+    this.#value = value;
+    value.catch(() => {
+      if (this.#value === value) this.forget();
+    });
+    return value;
+  }
+
+  forget(): void {
+    this.#key = undefined;
+    this.#value = undefined;
+  }
+}
+
+/** Makes it in this thread: at the edge, in memory, in most tests. Documents are sent page by page. */
+export function preparedHere(db: Database): Prepared {
+  const shown = keptHere(() => shownOf(db));
+  const cells = keptHere((fit: PublishedFit) => summedCells(db, fit));
+  return {
+    document: async () => null,
+    shown: async () => shown.get(String(await dataRevision(db)), undefined),
+    cells: async (fit) => cells.get(`${fit.version}.${await dataRevision(db)}`, fit),
+    forget: () => {
+      shown.forget();
+      cells.forget();
+    },
+  };
+}
+
+/** Keeps what was made, not what is being made: at the edge no request may wait for what another one reads. */
+function keptHere<T, Of>(make: (of: Of) => Promise<T>) {
+  let kept: { key: string; value: T } | undefined;
+  return {
+    get: async (key: string, of: Of): Promise<T> => {
+      if (kept?.key === key) return kept.value;
+      const value = await make(of);
+      kept = { key, value };
+      return value;
+    },
+    forget: () => {
+      kept = undefined;
+    },
+  };
+}
