@@ -1,10 +1,11 @@
 import type { Band } from "../../model/fit/bands.ts";
-import { ENDS, type End, type PublishedFit } from "../../model/fit/group.ts";
+import type { End, PublishedFit } from "../../model/fit/group.ts";
 import { mixtureShift } from "../../model/mixture.ts";
 import type { OwnAside, OwnContradiction } from "../../model/own-rows.ts";
 import { ownStartTune, startForHeater } from "../../model/own-start.ts";
 import { wholePercent } from "../../model/rounding.ts";
 import { type StartTune, startTune } from "../../model/start.ts";
+import { halfBand_pct } from "../parts/certainty.tsx";
 import type { Question } from "../question.ts";
 import type { MyHeater } from "./my-heater.ts";
 
@@ -65,18 +66,9 @@ function ownOf(
   const best = (end: End) => own_heater[end].best_bands_Hz[0] as Band;
   return {
     tunes,
-    half_pct: { mine: halfOf(tune), others: halfOf(startTune(fit, question)) },
+    half_pct: { mine: halfBand_pct(tune), others: halfBand_pct(startTune(fit, question)) },
     best_Hz: tells ? { low: best("low"), high: best("high") } : null,
     set_aside,
     contradictions,
   };
-}
-
-/** Half the width of the 80 % band at the wider end, as a factor either way, %. */
-function halfOf(tune: StartTune): number {
-  const halves = ENDS.map((end) => {
-    const { lower, upper } = tune[end].new_heater_bands_Hz[0] as Band;
-    return 100 * (Math.sqrt(upper / lower) - 1);
-  });
-  return Math.max(...halves);
 }

@@ -5,6 +5,7 @@ import { SendAnswer } from "../link/send-answer.tsx";
 import type { Question } from "../question.ts";
 import { basisWords } from "../texts/basis.ts";
 import { format, formatIn, formatPercent, type Unit } from "../units.ts";
+import { AllFigures } from "./all-figures.tsx";
 import { Basis } from "./basis.tsx";
 import { Ways } from "./ways.tsx";
 
@@ -21,6 +22,7 @@ export function AnswerMore(props: {
   return (
     <>
       <SendAnswer question={question} mine={mine} />
+      <AllFigures tune={tune} />
       <Basis tune={tune} publishedAt={publishedAt} />
       <NearTunes question={question} unit={unit} />
       <Ways tune={tune} />

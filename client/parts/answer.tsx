@@ -1,11 +1,15 @@
 import { ENDS, type End } from "../../model/fit/group.ts";
 import type { EndSetting } from "../../model/mixture.ts";
 import { type Steps, settablePairs } from "../../model/settable.ts";
-import type { StartEnd, StartTune } from "../../model/start.ts";
+import type { StartTune } from "../../model/start.ts";
 import { t } from "../texts/app.ts";
 import { format, formatFineRate, formatPercent, formatRate } from "../units.ts";
 import { BandDrawing } from "./band-drawing.tsx";
-import { OpensOnPaper } from "./opens-on-paper.tsx";
+import { Certainty } from "./certainty.tsx";
+
+/** A band's two rates as they are written. */
+export const span = ({ lower, upper }: { lower: number; upper: number }) =>
+  [formatFineRate(lower), formatFineRate(upper)] as const;
 
 const percent = (level: number) => formatPercent(level * 100);
 
@@ -20,10 +24,13 @@ interface AnswerProps {
 /** The starting settings: both ends side by side, in what can be set, each inside its bands. */
 export function Answer(props: AnswerProps) {
   return (
-    <div class="ends">
-      {ENDS.map((end) => (
-        <EndAnswer key={end} end={end} {...props} />
-      ))}
+    <div class="answer">
+      <div class="ends">
+        {ENDS.map((end) => (
+          <EndAnswer key={end} end={end} {...props} />
+        ))}
+      </div>
+      <Certainty tune={props.tune} />
     </div>
   );
 }
@@ -36,8 +43,6 @@ function EndAnswer({ end, tune, steps, now }: AnswerProps & { end: End }) {
   const [first, second] = settablePairs({ pump_Hz: pump_Hz_exact, fan_rpm }, limit_rpm, steps);
   if (!first || !inner || !outer) return null;
   const rate = (pump_Hz: number) => formatRate(pump_Hz, steps?.step_Hz);
-  const span = ({ lower, upper }: { lower: number; upper: number }) =>
-    [formatFineRate(lower), formatFineRate(upper)] as const;
   return (
     <section class="end" aria-labelledby={`answer-${end}`} data-end={end}>
       <h3 id={`answer-${end}`}>{t[end]}</h3>
@@ -55,12 +60,6 @@ function EndAnswer({ end, tune, steps, now }: AnswerProps & { end: End }) {
       </p>
       <BandDrawing answer={answer} now_Hz={now && atFan(now[end], fan_rpm)} />
       <p class="times">{t.answer.times(format(inner.level * 10), ...span(inner))}</p>
-      {answer.fuel_L_h !== undefined && answer.heat_kW !== undefined && (
-        <p class="note">{t.answer.burn(format(answer.fuel_L_h, 2), format(answer.heat_kW, 1))}</p>
-      )}
-      <OpensOnPaper summary={t.answer.figures}>
-        <Figures answer={answer} span={span} />
-      </OpensOnPaper>
     </section>
   );
 }
@@ -68,31 +67,4 @@ function EndAnswer({ end, tune, steps, now }: AnswerProps & { end: End }) {
 /** The rate that makes the same mixture at another fan speed, Hz. */
 function atFan(setting: EndSetting, fan_rpm: number): number {
   return (setting.pump_Hz * fan_rpm) / setting.fan_rpm;
-}
-
-function Figures(props: {
-  answer: StartEnd;
-  span: (band: { lower: number; upper: number }) => readonly [lower: string, upper: string];
-}) {
-  const { answer, span } = props;
-  const { mean_band_Hz: mean, new_heater_bands_Hz: bands } = answer;
-  return (
-    <dl class="bands">
-      <div>
-        <dt>{t.answer.meanBand(percent(mean.level))}</dt>
-        <dd>{t.answer.range(...span(mean))}</dd>
-      </div>
-      {bands.map((band, i) => (
-        <div key={band.level}>
-          <dt class={i === 0 ? "key-inner" : "key-outer"}>
-            {t.answer.heaters(percent(band.level))}
-          </dt>
-          <dd>{t.answer.range(...span(band))}</dd>
-        </div>
-      ))}
-      <div>
-        <dt>{t.answer.exact(formatFineRate(answer.pump_Hz_exact))}</dt>
-      </div>
-    </dl>
-  );
 }

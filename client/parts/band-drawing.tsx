@@ -3,12 +3,12 @@ import { figuresAt, roundTicks } from "../charts/axis-ticks.ts";
 import { t } from "../texts/app.ts";
 import { formatFineRate } from "../units.ts";
 
-const WIDTH = 220;
-const HEIGHT = 83;
-const MIDDLE = 41;
+const WIDTH = 160;
+const HEIGHT = 64;
+const MIDDLE = 29;
 /** Half the width of a figure below its tick. */
-const HALF_FIGURE = 20;
-const MOST_TICKS = 5;
+const HALF_FIGURE = 17;
+const MOST_TICKS = 4;
 /** Present settings further off than this, in widths of the band, are drawn at its edge. */
 const FURTHEST_OFF = 1;
 
@@ -41,24 +41,24 @@ export function BandDrawing({ answer, now_Hz }: { answer: StartEnd; now_Hz?: num
   const figure = figuresAt(ticks);
   return (
     <svg class="band-drawing" viewBox={`0 0 ${WIDTH} ${HEIGHT}`} aria-hidden="true">
-      {bar(outer, 10, "band-outer")}
-      {bar(inner, 26, "band-inner")}
+      {bar(outer, 8, "band-outer")}
+      {bar(inner, 20, "band-inner")}
       {["band-value-edge", "band-value"].map((name) => (
         <line
           key={name}
           class={name}
           x1={x(answer.pump_Hz_exact)}
           x2={x(answer.pump_Hz_exact)}
-          y1={MIDDLE - 18}
-          y2={MIDDLE + 18}
+          y1={MIDDLE - 14}
+          y2={MIDDLE + 14}
         />
       ))}
       {now_Hz !== undefined && nowAt !== undefined && (
         <>
-          <path class="band-now" d={`M${x(nowAt)} ${MIDDLE - 6}l-7 -12h14z`} />
+          <path class="band-now" d={`M${x(nowAt)} ${MIDDLE - 5}l-6 -10h12z`} />
           <text
             x={x(nowAt) + (x(nowAt) > WIDTH / 2 ? 8 : -8)}
-            y={20}
+            y={12}
             text-anchor={x(nowAt) > WIDTH / 2 ? "end" : "start"}
           >
             {t.answer.now(formatFineRate(now_Hz))}
@@ -67,8 +67,8 @@ export function BandDrawing({ answer, now_Hz }: { answer: StartEnd; now_Hz?: num
       )}
       {ticks.map((value) => (
         <g key={value}>
-          <line class="tick" x1={x(value)} x2={x(value)} y1={MIDDLE + 17} y2={MIDDLE + 22} />
-          <text x={x(value)} y={HEIGHT - 5} text-anchor="middle">
+          <line class="tick" x1={x(value)} x2={x(value)} y1={MIDDLE + 13} y2={MIDDLE + 17} />
+          <text x={x(value)} y={HEIGHT - 3} text-anchor="middle">
             {figure(value)}
           </text>
         </g>

@@ -1,3 +1,4 @@
+import { useEffect, useRef } from "preact/hooks";
 import { ELEVATION_RANGE_m } from "../../model/air.ts";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import { atElevation, atPlace, atPoint, type Question } from "../question.ts";
@@ -21,19 +22,32 @@ export function SiteQuestion(props: {
   nightHint?: string;
   /** Whether the size comes with a heater chosen elsewhere. */
   isMine: boolean;
+  /** The field to type in at once. */
+  focus?: string | undefined;
+  /** A place was chosen. */
+  onChosen?: () => void;
 }) {
   const { fit, question, unit, onUnit, onQuestion, nightHint = t.air.temperatureShort } = props;
   const { site, heat_kW, air } = question;
+  const section = useRef<HTMLElement>(null);
+  useEffect(() => {
+    if (props.focus)
+      section.current?.querySelector<HTMLElement>(`[name="${props.focus}"]`)?.focus();
+  }, [props.focus]);
+  const choose = (next: Question) => {
+    onQuestion(next);
+    props.onChosen?.();
+  };
   const [lowest, highest] = ELEVATION_RANGE_m;
   return (
-    <section class="sheet question" aria-labelledby="where">
+    <section ref={section} class="sheet question" aria-labelledby="where">
       <h2 id="where" class="visually-hidden">
         {t.site.title}
       </h2>
       <PlaceSearch
         chosen={question.place}
         unit={unit}
-        onPlace={(place) => onQuestion(atPlace(question, place))}
+        onPlace={(place) => choose(atPlace(question, place))}
       />
       <NumberWithin
         label={t.site.elevation}
@@ -66,7 +80,7 @@ export function SiteQuestion(props: {
           onValue={(kW) => onQuestion({ ...question, heat_kW: kW })}
         />
       )}
-      <PositionButton onPosition={(found) => onQuestion(atPoint(question, found))} />
+      <PositionButton onPosition={(found) => choose(atPoint(question, found))} />
     </section>
   );
 }

@@ -4,13 +4,14 @@ import type { MyHeater } from "../heater/my-heater.ts";
 import { Answer } from "../parts/answer.tsx";
 import { later } from "../parts/later.tsx";
 import { useUnit } from "../parts/number-field.tsx";
-import { SiteQuestion } from "../parts/site-question.tsx";
-import { useWideScreen } from "../parts/wide-screen.ts";
+import { LAPTOP, TABLET, useScreen } from "../parts/screen.ts";
+import { SiteRow } from "../parts/site-row.tsx";
 import { answer, atPoint, type Question } from "../question.ts";
 import { t } from "../texts/app.ts";
 import { formatIn, type Unit } from "../units.ts";
 
-// The answer is painted first; what it rests on, and the map with its libraries, follow.
+// The answer is painted first; what it rests on, the fields and the map with its libraries follow.
+const SiteQuestion = later(() => import("../parts/site-question.tsx").then((m) => m.SiteQuestion));
 const AnswerMore = later(() => import("../parts/answer-more.tsx").then((m) => m.AnswerMore));
 const FinerQuestions = later(() =>
   import("../parts/finer-questions.tsx").then((m) => m.FinerQuestions),
@@ -27,19 +28,28 @@ interface StartProps {
 /** Where in, what to set out; then the finer questions. A wide screen has the map beside it, to choose a place on. */
 export function Start({ fit, question, mine, onQuestion }: StartProps) {
   const [unit, chooseUnit] = useUnit("elevation", "atlas.elevation");
-  const isWide = useWideScreen();
+  const isWide = useScreen(LAPTOP);
+  const hasRow = !useScreen(TABLET);
+  const [focus, setFocus] = useState<string>();
   const change = (part: Partial<Question>) => onQuestion({ ...question, ...part });
   return (
     <div class="start">
       <div class="answer-side">
-        <SiteQuestion
-          fit={fit}
-          question={question}
-          unit={unit}
-          onUnit={chooseUnit}
-          onQuestion={onQuestion}
-          isMine={Boolean(mine)}
-        />
+        {hasRow && <SiteRow question={question} unit={unit} open={focus} onOpen={setFocus} />}
+        {(!hasRow || focus) && (
+          <div class="where">
+            <SiteQuestion
+              fit={fit}
+              question={question}
+              unit={unit}
+              onUnit={chooseUnit}
+              onQuestion={onQuestion}
+              isMine={Boolean(mine)}
+              focus={hasRow ? focus : undefined}
+              onChosen={() => setFocus(undefined)}
+            />
+          </div>
+        )}
         <StartSheet fit={fit} question={question} mine={mine} unit={unit} isWide={isWide} />
         <FinerQuestions question={question} isMine={Boolean(mine)} change={change} />
       </div>
@@ -80,8 +90,8 @@ function StartSheet(props: {
       </h2>
       {tune ? (
         <>
-          {own?.lead}
           <Answer tune={tune} steps={own?.steps} now={own?.now} />
+          {own?.lead}
           {own?.basis}
           <p class="note">
             <strong>{t.safety.brief}</strong>

@@ -46,7 +46,7 @@ test("a mountain town searched gives the start tune of both ends with its bands"
   for (const end of ["low", "high"] as const) {
     const section = page.locator(`.end[data-end=${end}]`);
     expect(await section.locator("output").textContent()).toBe(format(asked[end].pump_Hz, 1));
-    const bands = await section.locator("dd").allTextContents();
+    const bands = await page.locator(`[data-figures=${end}] dd`).allTextContents();
     const told = [asked[end].mean_band_Hz, ...asked[end].new_heater_bands_Hz];
     expect(bands).toEqual(
       told.map(({ lower, upper }) => t.answer.range(format(lower, 2), format(upper, 2))),
@@ -117,7 +117,7 @@ test("elevation, temperature, pressure, humidity, fans, dose and class change it
     if (asked !== "dose_uL") expect(await shownRates(page)).not.toEqual(before);
   }
   await page
-    .locator(".end")
+    .locator(".burn")
     .first()
     .getByText(/L\/h, about [\d.]+ kW/)
     .waitFor();

@@ -176,7 +176,7 @@ test("less motion is honoured, and few colours are enough", async () => {
       controls
         .filter(
           (c) =>
-            Number.parseFloat(getComputedStyle(c).borderTopWidth) < 1 &&
+            Number.parseFloat(getComputedStyle(c).borderBottomWidth) < 1 &&
             !c.closest(".maplibregl-map"),
         )
         .map((c) => c.outerHTML.slice(0, 100)),

@@ -11,7 +11,8 @@ import { type StartTune, startTune } from "../../model/start.ts";
 import type { OwnTune } from "../../model/tune.ts";
 import type { NearAnswer } from "../../server/contract.ts";
 import { axeFinds, sideways } from "./faults.ts";
-import { CUT_OFF, field, openPage, shownRates } from "./open-page.ts";
+import { CUT_OFF, field, openPage, openSite, shownRates } from "./open-page.ts";
+import { button, FOUND, fillFound, fillHeater, inForm, line } from "./own-heater.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
 import { demoAtlas, plainBrowser } from "./shared.ts";
 
@@ -26,18 +27,7 @@ beforeAll(async () => {
 
 const PHONE = { viewport: { width: 360, height: 740 } };
 const FANS = { low_fan_rpm: 1700, high_fan_rpm: 4500 };
-/** Invented: richer than the average, found low down in mild air. */
-const FOUND: OwnTune = {
-  site: { elevation_m: 600 },
-  air: { temperature_C: 10 },
-  low: { pump_Hz: 1.4, fan_rpm: 1700, co_ppm: 14 },
-  high: { pump_Hz: 5, fan_rpm: 4500, co_ppm: 9 },
-};
 const COLD_PASS = { elevation_m: 2980, temperature_C: -12 };
-
-const button = (page: Page, name: string) => page.getByRole("button", { name, exact: true });
-const line = (page: Page) => page.locator("button.my-heater-line");
-const inForm = (page: Page, name: string) => page.locator(`form [name="${name}"]`);
 
 function startAt(own_tunes: OwnTune[], more: object = FANS): StartTune {
   const { elevation_m, temperature_C } = COLD_PASS;
@@ -54,32 +44,11 @@ const expectShown = (page: Page, tune: StartTune) =>
 async function openAtPass(): ReturnType<typeof openPage> {
   const opened = await openPage(browser, atlas.url, PHONE);
   const { page } = opened;
+  await openSite(page);
   await field(page, "site.elevation_m").fill(String(COLD_PASS.elevation_m));
   await field(page, "air.temperature_C").fill(String(COLD_PASS.temperature_C));
   await line(page).waitFor();
   return opened;
-}
-
-async function fillHeater(page: Page, name: string, more: Record<string, string>): Promise<void> {
-  for (const [path, value] of Object.entries({ "heater.name": name, ...more }))
-    await inForm(page, path).fill(value);
-  await button(page, logbookWords.heater.save).click();
-}
-
-async function fillFound(page: Page): Promise<void> {
-  const { site, air, low, high } = FOUND;
-  const fields: Record<string, number | undefined> = {
-    "site.elevation_m": site.elevation_m,
-    "air.temperature_C": air?.temperature_C,
-    "low.pump_Hz": low.pump_Hz,
-    "low.fan_rpm": low.fan_rpm,
-    "low.ppm": low.co_ppm,
-    "high.pump_Hz": high.pump_Hz,
-    "high.fan_rpm": high.fan_rpm,
-    "high.ppm": high.co_ppm,
-  };
-  for (const [path, value] of Object.entries(fields)) await inForm(page, path).fill(`${value}`);
-  await button(page, logbookWords.entry.save).click();
 }
 
 test("present settings found with a meter narrow and move the answer; Trip, Card and On site begin from it; another heater changes it back", async () => {

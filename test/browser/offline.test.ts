@@ -15,7 +15,7 @@ import { launchKeeping } from "./chromium.ts";
 import { inventedTunes } from "./crowd.ts";
 import { axeFinds } from "./faults.ts";
 import { type Line, openLine } from "./line.ts";
-import { askedRates, choosePlace, field, mapDrawn, shownRates } from "./open-page.ts";
+import { askedRates, choosePlace, field, mapDrawn, openSite, shownRates } from "./open-page.ts";
 import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
 import { mapBrowser, plainBrowser } from "./shared.ts";
 import { goTo, PHONE } from "./views.ts";
@@ -130,12 +130,14 @@ test("after one visit with the line cut: start tunes, place search, the map, cha
   await notice(new RegExp(`Fit ${fit}, `)).waitFor();
   await page.getByText(t.unreachable).waitFor();
 
+  await openSite(page);
   await field(page, "site.elevation_m").fill("4321");
   await field(page, "air.temperature_C").fill("-17");
   await expect.poll(() => shownRates(page)).toEqual(rates);
 
   // By another name, and one that is small: that is not kept.
   await choosePlace(page, "cologne", /Köln/);
+  await openSite(page);
   await page.getByLabel(t.site.place, { exact: true }).first().fill("Leadville");
   await page.getByText(t.site.noPlace("Leadville")).waitFor();
 
@@ -183,6 +185,7 @@ test("a country is saved with its small places, and removed again", async () => 
   await button(offline.remove("Iceland")).click();
   await button(offline.remove("Iceland")).waitFor({ state: "detached" });
   await page.reload();
+  await openSite(page);
   await page.getByLabel(t.site.place, { exact: true }).first().fill("Grindavík");
   await page.getByText(t.site.noPlace("Grindavík")).waitFor();
 });
@@ -319,6 +322,7 @@ test("no room left: the page says so and its start tunes work on", async () => {
   await session.send("Storage.overrideQuotaForOrigin", { origin: line.url, quotaSize: 1000 });
   await page.reload();
   await notice(offline.full).waitFor();
+  await openSite(page);
   await field(page, "site.elevation_m").fill("2000");
   await expect
     .poll(() => shownRates(page))

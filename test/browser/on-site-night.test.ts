@@ -10,7 +10,7 @@ import { tuneAtNight } from "../../model/night-air.ts";
 import { startTune } from "../../model/start.ts";
 import { installClock, press } from "./at-the-heater.ts";
 import { axeFinds, sideways } from "./faults.ts";
-import { field, openPage } from "./open-page.ts";
+import { field, openPage, openSite } from "./open-page.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
 import { demoAtlas, plainBrowser } from "./shared.ts";
 
@@ -27,8 +27,9 @@ const HOUR_ms = 3_600_000;
 
 test("the air of the moment is On site's, the night's is the Atlas's: neither overwrites the other", async () => {
   const { page, close } = await openPage(browser, atlas.url, PHONE);
+  await openSite(page);
   await field(page, "air.temperature_C").fill("-12");
-  const answer = page.locator(".ends");
+  const answer = page.locator(".answer");
   await answer.waitFor();
   const before = await answer.textContent();
   await page.goto(`${atlas.url}/#/onsite`);
@@ -49,6 +50,7 @@ test("the air of the moment is On site's, the night's is the Atlas's: neither ov
 
   await page.goto(`${atlas.url}/#/start`);
   await answer.waitFor();
+  await openSite(page);
   expect(await field(page, "air.temperature_C").inputValue()).toBe("-12");
   expect(await field(page, "air.pressure_hPa").inputValue()).toBe("");
   expect(await answer.textContent()).toBe(before);

@@ -94,6 +94,12 @@ export async function askedRates(
 
 export const field = (page: Page, name: string): Locator => page.locator(`[name="${name}"]`);
 
+/** Unfolds place and night, which a phone's first screen shows in one row. */
+export async function openSite(page: Page): Promise<void> {
+  await page.locator('.site-row button[aria-expanded="false"]').first().click();
+  await field(page, "place").waitFor();
+}
+
 /** Unfolds what the start view asks beyond place, elevation and temperature. */
 export async function openFiner(page: Page): Promise<void> {
   await page.locator(".finer > summary").click();
@@ -101,6 +107,7 @@ export async function openFiner(page: Page): Promise<void> {
 
 /** Types a place and takes the first suggestion with the keyboard. */
 export async function choosePlace(page: Page, typed: string, listed: RegExp): Promise<void> {
+  if (await page.locator('.site-row button[aria-expanded="false"]').count()) await openSite(page);
   await page.getByLabel(t.site.place, { exact: true }).first().fill(typed);
   await page.getByRole("option", { name: listed }).first().waitFor();
   const [first] = await page.getByRole("option").allTextContents();

@@ -103,6 +103,7 @@ test("the keyboard alone leads from the top of the page to a place and through t
   const { page, close } = await openPage(browser, demo.url);
   await page.locator(".end output").first().waitFor();
   await page.locator("button.my-heater-line").waitFor();
+  await field(page, "place").waitFor();
   await page.keyboard.press("Tab");
   expect(await page.evaluate(() => document.activeElement?.textContent)).toBe(t.skip);
   await page.keyboard.press("Enter");

@@ -56,6 +56,9 @@ export const t: typeof import("../en/app.ts").t = {
   site: {
     title: "Wo",
     place: "Ort",
+    assumed: "angenommen",
+    choose: "Ort wählen",
+    tonight: "heute Nacht",
     placeHint: "Ort, Pass oder Hochlager",
     elevation: "Höhe",
     positionLabel: "Oder wo du bist",
@@ -102,10 +105,13 @@ export const t: typeof import("../en/app.ts").t = {
     or: (hz: string, fan: string) => `oder ${hz} Hz, ${fan}`,
     times: (level: string, lower: string, upper: string) =>
       `${level} von 10 Mal: ${lower}–${upper} Hz`,
+    certainty: { quite: "Recht sicher", fairly: "Einigermaßen sicher", unsure: "Unsicher" },
+    within: (level: string, half: string) =>
+      `${level} von 10 Heizungen liegen höchstens ±${half} % daneben.`,
     now: (hz: string) => `jetzt ${hz}`,
     figures: "Alle Zahlen",
     finer: "Mehr zu Luft und Heizung",
-    fanAt: (rpm: string) => `Lüfter mit ${rpm} U/min`,
+    fanAt: (rpm: string) => `Lüfter ${rpm} U/min`,
     exact: (hz: string) => `genau ${hz} Hz`,
     mean: "Mittlere Abstimmung",
     meanBand: (level: string) => `mittlere Heizung, zu ${level} % sicher`,

@@ -55,6 +55,9 @@ export const t = {
   site: {
     title: "Where",
     place: "Place",
+    assumed: "assumed",
+    choose: "Choose a place",
+    tonight: "tonight",
     placeHint: "Town, pass or high camp",
     elevation: "Elevation",
     positionLabel: "Or where you are",
@@ -99,6 +102,9 @@ export const t = {
     or: (hz: string, fan: string) => `or ${hz} Hz, ${fan}`,
     times: (level: string, lower: string, upper: string) =>
       `${level} in 10 times: ${lower}–${upper} Hz`,
+    certainty: { quite: "Quite certain", fairly: "Fairly certain", unsure: "Uncertain" },
+    within: (level: string, half: string) =>
+      `${level} in 10 heaters are within ±${half} % of this.`,
     now: (hz: string) => `now ${hz}`,
     figures: "All figures",
     finer: "More about air and heater",

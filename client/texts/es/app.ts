@@ -56,6 +56,9 @@ export const t: typeof import("../en/app.ts").t = {
   site: {
     title: "Dónde",
     place: "Lugar",
+    assumed: "supuesta",
+    choose: "Elegir lugar",
+    tonight: "esta noche",
     placeHint: "Población, paso o campamento",
     elevation: "Altitud",
     positionLabel: "O donde estás",
@@ -99,6 +102,9 @@ export const t: typeof import("../en/app.ts").t = {
     or: (hz: string, fan: string) => `o ${hz} Hz, ${fan}`,
     times: (level: string, lower: string, upper: string) =>
       `${level} de cada 10 veces: ${lower}–${upper} Hz`,
+    certainty: { quite: "Bastante seguro", fairly: "Más o menos seguro", unsure: "Inseguro" },
+    within: (level: string, half: string) =>
+      `${level} de cada 10 calefactores quedan a ±${half} % de esto.`,
     now: (hz: string) => `ahora ${hz}`,
     figures: "Todas las cifras",
     finer: "Más sobre aire y calefactor",

@@ -1,0 +1,101 @@
+import type { Browser, Page } from "playwright-core";
+import { beforeAll, expect, test } from "vitest";
+import { t } from "../../client/texts/app.ts";
+import { LANGUAGES } from "../../client/texts/language.ts";
+import { sideways } from "./faults.ts";
+import { choosePlace, field, openPage, openSite, rendered } from "./open-page.ts";
+import { addFoundHeater } from "./own-heater.ts";
+import type { RunningAtlas } from "./running-atlas.ts";
+import { demoAtlas, emptyAtlas, plainBrowser } from "./shared.ts";
+import { PHONE } from "./views.ts";
+
+let browser: Browser;
+let atlases: Record<"demo" | "empty", RunningAtlas>;
+
+beforeAll(async () => {
+  const [chromium, demo, empty] = await Promise.all([plainBrowser(), demoAtlas(), emptyAtlas()]);
+  browser = chromium;
+  atlases = { demo, empty };
+});
+
+/** Where each lies that must be seen at once, and where the bar of places begins, px from the top of the screen. */
+async function seenAtOnce(page: Page): Promise<{ parts: Record<string, number[]>; bar: number }> {
+  await page.evaluate(() => document.fonts.ready);
+  // A page loaded anew may go on where it was left.
+  await page.evaluate(() => scrollTo(0, 0));
+  await rendered(page);
+  return page.evaluate(() => {
+    const box = (selector: string) =>
+      [...document.querySelectorAll(selector)].flatMap((part) => {
+        const { top, bottom, height } = part.getBoundingClientRect();
+        return height > 0 ? [top, bottom] : [];
+      });
+    const parts = {
+      place: box(".site-row button"),
+      rates: box(".answer .rate output"),
+      fans: box(".answer .fan"),
+      bands: box(".answer .band-drawing"),
+      times: box(".answer .times"),
+      certainty: box(".answer .certainty"),
+    };
+    return { parts, bar: document.querySelector(".places")?.getBoundingClientRect().top ?? 0 };
+  });
+}
+
+async function expectOnFirstScreen(page: Page, what: string): Promise<void> {
+  await page.locator(".answer .certainty").waitFor();
+  const { parts, bar } = await seenAtOnce(page);
+  expect(await sideways(page), what).toBe(0);
+  expect(bar, what).toBeGreaterThan(600);
+  for (const [part, edges] of Object.entries(parts)) {
+    expect(edges.length, `${what}: ${part}`).toBe(part === "certainty" ? 2 : 4);
+    for (const edge of edges) {
+      expect(edge, `${what}: ${part}`).toBeGreaterThanOrEqual(0);
+      expect(edge, `${what}: ${part}`).toBeLessThanOrEqual(bar);
+    }
+  }
+}
+
+test.each(["demo", "empty"] as const)(
+  "on a phone the whole answer is on the first screen, in every language, with and without an own heater: %s",
+  async (kind) => {
+    const { page, close } = await openPage(browser, atlases[kind].url, { viewport: PHONE });
+    await page.locator(".my-heater-line").waitFor();
+    await choosePlace(page, "Leadville", /Leadville, Colorado/);
+    // A place chosen folds the fields.
+    await field(page, "place").waitFor({ state: "detached" });
+    for (const whose of ["the average heater", "my heater"]) {
+      if (whose === "my heater") await addFoundHeater(page, "The van's heater");
+      for (const language of LANGUAGES) {
+        await page.evaluate((code) => localStorage.setItem("hypsotune.language", code), language);
+        await page.reload();
+        await page.locator(".my-heater-line").waitFor();
+        if (whose === "my heater") await page.locator(".own-basis").waitFor();
+        await expectOnFirstScreen(page, `${language}, ${whose}`);
+      }
+      await page.evaluate(() => localStorage.setItem("hypsotune.language", "en"));
+      await page.reload();
+      await page.locator("button.my-heater-line").waitFor();
+    }
+    await close();
+  },
+);
+
+test("the row of place and night opens the field that was pressed, and says what is assumed", async () => {
+  const { page, close } = await openPage(browser, atlases.demo.url, { viewport: PHONE });
+  const [place, night] = [0, 1].map((i) => page.locator(".site-row button").nth(i));
+  const focused = () => page.evaluate(() => document.activeElement?.getAttribute("name"));
+  expect(await place?.textContent()).toBe(`1,000 m ${t.site.choose}`);
+  // Of the standard atmosphere at 1,000 m: 8.5 °C (ISO 2533:1975).
+  expect(await night?.textContent()).toMatch(/^(8\.5|9) °C /);
+  expect(await night?.textContent()).toContain(t.site.assumed);
+  await night?.click();
+  await expect.poll(focused).toBe("air.temperature_C");
+  await page.keyboard.type("-12");
+  expect(await night?.textContent()).toBe(`−12 °C ${t.site.tonight}`);
+  await night?.click();
+  await field(page, "place").waitFor({ state: "detached" });
+  await openSite(page);
+  await expect.poll(focused).toBe("place");
+  await close();
+});
