@@ -65,6 +65,8 @@ const LOOPBACK = "127.0.0.1";
 const MB_bytes = 1024 * 1024;
 /** Left on the disk for withdrawals and for whatever else lives there, unless told otherwise. */
 const DISK_RESERVE_MB = 100;
+/** Longer than proxies keep their connections: one closed just as it is used again would look like a failure, ms. */
+const KEPT_ALIVE_ms = 75_000;
 /** What is running when the server is told to stop may take so long to end, ms. */
 const DRAIN_ms = 20_000;
 const notRefreshed = (error: unknown) =>
@@ -211,7 +213,12 @@ async function main(): Promise<void> {
   const atlas = await openAtlas(settings);
   const { host } = settings;
   const server = serve(
-    { fetch: atlas.app.fetch, port: settings.port, hostname: host },
+    {
+      fetch: atlas.app.fetch,
+      port: settings.port,
+      hostname: host,
+      serverOptions: { keepAliveTimeout: KEPT_ALIVE_ms },
+    },
     ({ port }) => {
       const name = host === LOOPBACK ? "localhost" : isIPv6(host) ? `[${host}]` : host;
       console.log(

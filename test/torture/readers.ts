@@ -72,8 +72,10 @@ export async function readMany(
   const before = read;
   // For as long as each of them takes to read something twice.
   let reading_ms = 0;
-  do reading_ms = Math.max(reading_ms, await started());
-  while (read - before < 2 * READERS);
+  do {
+    if (readers.exitCode !== null) throw new Error("The readers broke off.");
+    reading_ms = Math.max(reading_ms, await started());
+  } while (read - before < 2 * READERS);
   read -= before;
   readers.kill();
   await once(readers, "exit");

@@ -1,4 +1,5 @@
 import { parseArgs } from "node:util";
+import { killUnderLoad } from "./killed.ts";
 import { readMany } from "./readers.ts";
 import { throwWithinBounds } from "./within-bounds.ts";
 
@@ -8,6 +9,12 @@ const TORTURES: Record<string, () => Promise<string>> = {
     const seen = await throwWithinBounds(100_000, Date.now() % 1_000_000);
     const statuses = [...seen].toSorted().map(([status, count]) => `${count} × ${status}`);
     return `100,000 bodies within the schema's bounds: ${statuses.join(", ")}, nothing else`;
+  },
+  killed: async () => {
+    const { acknowledged, lost, stored, meant } = await killUnderLoad(30);
+    if (lost.length > 0 || stored > meant)
+      throw new Error(`lost: ${lost}; stored ${stored} of ${meant}`);
+    return `30 kills under load: ${acknowledged} tunes acknowledged, none lost, none doubled`;
   },
   readers: async () => {
     const { idle_ms, preparing_ms, reading_ms, read } = await readMany(100_000);
