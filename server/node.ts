@@ -105,7 +105,7 @@ async function openClaimed(settings: Settings, letGo: () => void): Promise<Atlas
   // A database in memory is this thread's alone.
   const prepared =
     settings.database === ":memory:"
-      ? { ...preparedHere(db), close: async () => {} }
+      ? { ...preparedHere(db, demo), close: async () => {} }
       : preparedInThread(db, settings.database, demo);
   const { map, origins, tiles } = mapSources(settings.elevationTiles, settings.basemapStyle);
   const app = createApp({

@@ -1,3 +1,4 @@
+import { cellToParent, getResolution } from "h3-js";
 import { median } from "simple-statistics";
 import type { Database } from "../db/database.ts";
 import { acceptedTunes, cellContributors, type TuneRow } from "../db/tunes.ts";
@@ -6,8 +7,8 @@ import { ENDS, type End, type PublishedFit } from "../model/fit/group.ts";
 import { mixtureShift } from "../model/mixture.ts";
 import { SAFETY } from "../model/safety.ts";
 import { groupOf } from "../model/start.ts";
-import { centre, shownCells } from "./cells.ts";
-import type { Cell } from "./contract.ts";
+import { centre, PLACE_RESOLUTION, shownCells } from "./cells.ts";
+import type { Cell, CellsAnswer } from "./contract.ts";
 import { COLUMNS, csvLine, LICENCE, type OpenRecord, openRecord } from "./dictionary.ts";
 
 /** What is made of all accepted tunes: it takes long where there are many, so it is made where nobody waits for it. */
@@ -99,6 +100,22 @@ export async function summedCells(db: Database, fit: PublishedFit): Promise<Cell
     elevation_m: Math.round(elevation_m / tunes),
     mixture_shift_pct: { low: median(shifts.low), high: median(shifts.high) },
   }));
+}
+
+/** Name of the whole world where a parent cell is asked for. */
+export const WORLD = "world";
+
+/** The answer for one parent cell, or the world, as JSON. */
+export function cellsAnswer(cells: readonly Cell[], parent: string, demo: boolean): string {
+  const under = cells.filter(({ cell }) => isUnder(cell, parent));
+  return JSON.stringify({ parent, cells: under, demo, safety: SAFETY } satisfies CellsAnswer);
+}
+
+/** A cell is looked for in its place at the finest: what is shown coarser must not come apart again. */
+function isUnder(cell: string, parent: string): boolean {
+  if (parent === WORLD) return true;
+  const resolution = Math.min(getResolution(parent), PLACE_RESOLUTION);
+  return cellToParent(cell, resolution) === cellToParent(parent, resolution);
 }
 
 function shiftOf(fit: PublishedFit, tune: TuneRow, end: End): number {

@@ -2,18 +2,29 @@ import { parentPort } from "node:worker_threads";
 import { createGzip } from "node:zlib";
 import { SqliteFile } from "../db/sqlite-file.ts";
 import type { PublishedFit } from "../model/fit/group.ts";
-import { chunksOf, type DocumentName, shownOf, summedCells } from "./open-documents.ts";
+import type { Cell } from "./contract.ts";
+import {
+  cellsAnswer,
+  chunksOf,
+  type DocumentName,
+  shownOf,
+  summedCells,
+} from "./open-documents.ts";
 
 /** What the thread is asked to make. */
 export type Order =
   | { make: "document"; name: DocumentName; demo: boolean }
   | { make: "shown" }
-  | { make: "cells"; fit: PublishedFit };
+  /** @param state names the state of fit and data that the cells are summed for */
+  | { make: "cells"; fit: PublishedFit; parent: string; demo: boolean; state: string };
 export type ToPrepareThread = { number: number; file: string; order: Order };
 export type FromPrepareThread = { number: number } & ({ made: unknown } | { error: string });
 
 /** A reader waits so long for another process that holds the file, ms. */
 const PATIENCE_ms = 60_000;
+
+/** The newest cells: parents of one state are asked for one after another. */
+let summed: { state: string; cells: Cell[] } = { state: "", cells: [] };
 
 async function make(file: string, order: Order): Promise<unknown> {
   const connection = new SqliteFile(file, PATIENCE_ms);
@@ -22,14 +33,18 @@ async function make(file: string, order: Order): Promise<unknown> {
     await connection.execute("BEGIN");
     const { db } = connection;
     if (order.make === "shown") return await shownOf(db);
-    if (order.make === "cells") return await summedCells(db, order.fit);
-    return await gzipped(chunksOf(order.name, db, order.demo));
+    if (order.make === "document") return await gzipped(chunksOf(order.name, db, order.demo));
+    const { fit, parent, demo, state } = order;
+    if (summed.state !== state) summed = { state, cells: await summedCells(db, fit) };
+    return await gzipped([cellsAnswer(summed.cells, parent, demo)]);
   } finally {
     connection.abandon();
   }
 }
 
-async function gzipped(chunks: AsyncIterable<string>): Promise<Uint8Array<ArrayBuffer>> {
+async function gzipped(
+  chunks: AsyncIterable<string> | Iterable<string>,
+): Promise<Uint8Array<ArrayBuffer>> {
   const gzip = createGzip();
   const parts: Buffer[] = [];
   gzip.on("data", (part: Buffer) => parts.push(part));

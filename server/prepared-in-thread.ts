@@ -1,10 +1,13 @@
 import { Worker } from "node:worker_threads";
 import type { Database } from "../db/database.ts";
 import { dataRevision } from "../db/tunes.ts";
-import type { Cell } from "./contract.ts";
 import { DOCUMENTS, type DocumentName } from "./open-documents.ts";
+import type { Packed } from "./packed.ts";
 import type { FromPrepareThread, Order, ToPrepareThread } from "./prepare-thread.ts";
 import { Latest, type Prepared } from "./prepared.ts";
+
+/** Parent cells whose answers are kept: there are 122 coarsest ones, and people look at few. */
+const PARENTS_KEPT = 500;
 
 /** A thread that makes what takes long, over a connection of its own to the database's file. It begins with the first order. */
 class PrepareThread {
@@ -62,23 +65,36 @@ export function preparedInThread(
   // Cells are made in a moment beside an export of everything, and do not stand in line behind one.
   const threads = { documents: new PrepareThread(file), cells: new PrepareThread(file) };
   const documents = Object.fromEntries(
-    DOCUMENTS.map((name) => [name, new Latest<Uint8Array<ArrayBuffer>>()]),
-  ) as Record<DocumentName, Latest<Uint8Array<ArrayBuffer>>>;
+    DOCUMENTS.map((name) => [name, new Latest<Packed>()]),
+  ) as Record<DocumentName, Latest<Packed>>;
   const shown = new Latest<ReadonlyMap<string, string>>();
-  const cells = new Latest<readonly Cell[]>();
+  /** Answers by parent, of the newest state of fit and data. */
+  let cells = { state: "", answers: new Map<string, Latest<Packed>>() };
   const revision = async () => String(await dataRevision(db));
+  const packed = async (thread: PrepareThread, order: Order): Promise<Packed> => ({
+    bytes: await thread.make<Uint8Array<ArrayBuffer>>(order),
+    isGzip: true,
+  });
   return {
     document: async (name) =>
       documents[name].get(await revision(), () =>
-        threads.documents.make({ make: "document", name, demo }),
+        packed(threads.documents, { make: "document", name, demo }),
       ),
     shown: async () => shown.get(await revision(), () => threads.cells.make({ make: "shown" })),
-    cells: async (fit) =>
-      cells.get(`${fit.version}.${await revision()}`, () =>
-        threads.cells.make({ make: "cells", fit }),
-      ),
+    cells: async (fit, parent) => {
+      const state = `${fit.version}.${await revision()}`;
+      if (cells.state !== state) cells = { state, answers: new Map() };
+      const { answers } = cells;
+      const answer = answers.get(parent) ?? new Latest<Packed>();
+      if (answers.size >= PARENTS_KEPT) answers.delete(answers.keys().next().value as string);
+      answers.set(parent, answer);
+      return answer.get(state, () =>
+        packed(threads.cells, { make: "cells", fit, parent, demo, state }),
+      );
+    },
     forget: () => {
-      for (const kept of [...Object.values(documents), shown, cells]) kept.forget();
+      for (const kept of [...Object.values(documents), shown]) kept.forget();
+      cells = { state: "", answers: new Map() };
     },
     close: async () => {
       await Promise.all(Object.values(threads).map((thread) => thread.close()));

@@ -1,17 +1,17 @@
 import type { Database } from "../db/database.ts";
 import { dataRevision } from "../db/tunes.ts";
 import type { PublishedFit } from "../model/fit/group.ts";
-import type { Cell } from "./contract.ts";
-import { type DocumentName, shownOf, summedCells } from "./open-documents.ts";
+import { cellsAnswer, type DocumentName, shownOf, summedCells } from "./open-documents.ts";
+import { type Packed, plain } from "./packed.ts";
 
 /** Answers made of all tunes, made once for a state of the data and answered to everybody from then on. */
 export interface Prepared {
-  /** A document as gzip, complete; null where it is not prepared but sent while it is made. */
-  document: (name: DocumentName) => Promise<Uint8Array<ArrayBuffer> | null>;
+  /** A document, complete; null where it is not prepared but sent while it is made. */
+  document: (name: DocumentName) => Promise<Packed | null>;
   /** The cell each kept cell is shown as. */
   shown: () => Promise<ReadonlyMap<string, string>>;
-  /** Tunes summed per shown cell beside this fit. */
-  cells: (fit: PublishedFit) => Promise<readonly Cell[]>;
+  /** The answer on tunes summed per shown cell under a parent, or in the world, beside this fit: JSON. */
+  cells: (fit: PublishedFit, parent: string) => Promise<Packed>;
   /** Drops all of it: a tune was withdrawn. */
   forget: () => void;
 }
@@ -39,13 +39,16 @@ export class Latest<T> {
 }
 
 /** Makes it in this thread: at the edge, in memory, in most tests. Documents are sent page by page. */
-export function preparedHere(db: Database): Prepared {
+export function preparedHere(db: Database, demo: boolean): Prepared {
   const shown = keptHere(() => shownOf(db));
   const cells = keptHere((fit: PublishedFit) => summedCells(db, fit));
   return {
     document: async () => null,
     shown: async () => shown.get(String(await dataRevision(db)), undefined),
-    cells: async (fit) => cells.get(`${fit.version}.${await dataRevision(db)}`, fit),
+    cells: async (fit, parent) => {
+      const all = await cells.get(`${fit.version}.${await dataRevision(db)}`, fit);
+      return plain(cellsAnswer(all, parent, demo));
+    },
     forget: () => {
       shown.forget();
       cells.forget();

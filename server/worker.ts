@@ -58,7 +58,7 @@ async function open(env: Bindings): Promise<Opened> {
     stopping: () => false,
     keys,
     fit,
-    prepared: preparedHere(db),
+    prepared: preparedHere(db, false),
     gazetteer: openGeography(readAsset, tiles),
     now,
     demo: false,

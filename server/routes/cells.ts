@@ -1,15 +1,14 @@
-import { cellToParent, getResolution, isValidCell } from "h3-js";
+import { getResolution, isValidCell } from "h3-js";
 import { Hono } from "hono";
 import { dataRevision, tunesOfCells } from "../../db/tunes.ts";
 import { SAFETY } from "../../model/safety.ts";
-import { KEPT_RESOLUTION, PLACE_RESOLUTION } from "../cells.ts";
+import { KEPT_RESOLUTION } from "../cells.ts";
 import type { Services } from "../context.ts";
-import type { Cell, CellsAnswer, CellTunesAnswer } from "../contract.ts";
+import type { CellTunesAnswer } from "../contract.ts";
 import { unchangedSince } from "../freshness.ts";
+import { WORLD } from "../open-documents.ts";
+import { sendPacked } from "../packed.ts";
 import { RequestProblem } from "../problem.ts";
-
-/** Name of the whole world where a parent cell is asked for. */
-const WORLD = "world";
 
 /** Tunes of one cell that an answer holds at most. */
 const TUNES_MOST = 200;
@@ -18,8 +17,6 @@ const TUNES_MOST = 200;
 export function cellRoutes(services: Services): Hono {
   const { db, demo, prepared } = services;
   const app = new Hono();
-  /** The answer of the world as text, for the cells it was made of: most ask for that one. */
-  let world: { cells: readonly Cell[]; text: string } = { cells: [], text: "" };
 
   app.get("/cells/:cell/tunes", async (c) => {
     const cell = c.req.param("cell");
@@ -56,21 +53,9 @@ export function cellRoutes(services: Services): Hono {
     const fit = await services.fit.current();
     const unchanged = unchangedSince(c, `${fit.version}.${await dataRevision(db)}`);
     if (unchanged) return unchanged;
-    const cells = await prepared.cells(fit);
-    const answer = (under: readonly Cell[]) =>
-      ({ parent, cells: [...under], demo, safety: SAFETY }) satisfies CellsAnswer;
-    if (parent !== WORLD) {
-      return c.json(answer(cells.filter(({ cell }) => isUnder(cell, parent))));
-    }
-    if (world.cells !== cells) world = { cells, text: JSON.stringify(answer(cells)) };
-    return c.body(world.text, 200, { "Content-Type": "application/json" });
+    c.header("Content-Type", "application/json");
+    return sendPacked(c, await prepared.cells(fit, parent));
   });
 
   return app;
-}
-
-/** A cell is looked for in its place at the finest: what is shown coarser must not come apart again. */
-function isUnder(cell: string, parent: string): boolean {
-  const resolution = Math.min(getResolution(parent), PLACE_RESOLUTION);
-  return cellToParent(cell, resolution) === cellToParent(parent, resolution);
 }

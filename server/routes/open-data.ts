@@ -6,9 +6,7 @@ import type { Services } from "../context.ts";
 import { COLUMNS, LICENCE, METADATA_OF, tableMetadata } from "../dictionary.ts";
 import { unchangedSince } from "../freshness.ts";
 import { chunksOf, type DocumentName } from "../open-documents.ts";
-
-/** Named, and not with a weight of 0 (RFC 9110, 12.5.3). */
-const TAKES_GZIP = /\bgzip\b(?!\s*;\s*q=0(\.0*)?\s*(,|$))/i;
+import { sendPacked } from "../packed.ts";
 
 /** All accepted tunes, and what their columns mean. */
 export function openDataRoutes(services: Services): Hono {
@@ -18,20 +16,14 @@ export function openDataRoutes(services: Services): Hono {
   async function send(c: Context, name: DocumentName, headers: Record<string, string>) {
     const known = unchangedSince(c, `tunes.${await dataRevision(db)}`);
     if (known) return known;
-    const gzip = await prepared.document(name);
+    const document = await prepared.document(name);
     for (const [header, value] of Object.entries(headers)) c.header(header, value);
-    if (!gzip) {
+    if (!document) {
       return stream(c, async (out) => {
         for await (const chunk of chunksOf(name, db, demo)) await out.write(chunk);
       });
     }
-    c.header("Vary", "Accept-Encoding");
-    if (TAKES_GZIP.test(c.req.header("Accept-Encoding") ?? "")) {
-      c.header("Content-Encoding", "gzip");
-      return c.body(gzip);
-    }
-    const plain = new Blob([gzip]).stream().pipeThrough(new DecompressionStream("gzip"));
-    return c.body(plain as ReadableStream);
+    return sendPacked(c, document);
   }
 
   return new Hono()

@@ -86,7 +86,7 @@ export async function openTestAtlas(
   const fit = new FitKeeper({ db, now, demo, believe_ms, newKeyDays });
   const prepared = options.prepared
     ? preparedInThread(db, file, demo)
-    : { ...preparedHere(db), close: async () => {} };
+    : { ...preparedHere(db, demo), close: async () => {} };
   const app = createApp({
     db,
     commit: groupCommit(db),

@@ -60,18 +60,18 @@ test("what the threads prepare is to the byte what is made here, packed or not, 
 });
 
 test("prepared once for everybody, until the data or the fit change", async () => {
-  const here = preparedHere(atlas.db);
   const threads = preparedInThread(atlas.db, atlas.file, false);
   await post(atlas.app, goodTune());
   await atlas.fit.settle();
   const fit = await atlas.fit.current();
   const together = await Promise.all([1, 2, 3].map(() => threads.document("tunes.csv")));
   expect(new Set(together).size).toBe(1);
-  const cells = await threads.cells(fit);
-  expect(await threads.cells(fit)).toBe(cells);
-  expect(await threads.cells({ ...fit, version: "2026-11-26.1" })).not.toBe(cells);
-  expect(await here.cells(fit)).toBe(await here.cells(fit));
+  const cells = await threads.cells(fit, "world");
+  expect(await threads.cells(fit, "world")).toBe(cells);
+  expect(await threads.cells({ ...fit, version: "2026-11-26.1" }, "world")).not.toBe(cells);
+  const here = preparedHere(atlas.db, false);
   const shown = await here.shown();
+  expect(await here.shown()).toBe(shown);
   expect(await threads.shown()).toEqual(shown);
   await post(atlas.app, goodTune(1));
   expect(await threads.document("tunes.csv")).not.toBe(together[0]);

@@ -1,5 +1,6 @@
 import { parseArgs } from "node:util";
 import { killUnderLoad } from "./killed.ts";
+import { lockUnderLoad } from "./locked.ts";
 import { readMany } from "./readers.ts";
 import { throwWithinBounds } from "./within-bounds.ts";
 
@@ -15,6 +16,14 @@ const TORTURES: Record<string, () => Promise<string>> = {
     if (lost.length > 0 || stored > meant)
       throw new Error(`lost: ${lost}; stored ${stored} of ${meant}`);
     return `30 kills under load: ${acknowledged} tunes acknowledged, none lost, none doubled`;
+  },
+  locked: async () => {
+    const { during, after, read, ready, recovered_ms } = await lockUnderLoad(60_000);
+    const others = [...during.keys(), ...after.keys()].filter((s) => s !== 201 && s !== 503);
+    if (others.length > 0 || read !== 200 || ready !== 503) {
+      throw new Error(`statuses ${others}, read ${read}, ready ${ready}`);
+    }
+    return `held by another process for a minute: ${during.get(503)} writes told to come again, reads answered, the first write ${Math.round(recovered_ms)} ms after its release`;
   },
   readers: async () => {
     const { idle_ms, preparing_ms, reading_ms, read } = await readMany(100_000);
