@@ -1,11 +1,11 @@
 import type { Band } from "../../model/fit/bands.ts";
 import type { End, PublishedFit } from "../../model/fit/group.ts";
+import { halfBand_pct } from "../../model/half-band.ts";
 import { mixtureShift } from "../../model/mixture.ts";
 import type { OwnAside, OwnContradiction } from "../../model/own-rows.ts";
 import { ownStartTune, startForHeater } from "../../model/own-start.ts";
 import { wholePercent } from "../../model/rounding.ts";
 import { type StartTune, startTune } from "../../model/start.ts";
-import { halfBand_pct } from "../parts/certainty.tsx";
 import type { Question } from "../question.ts";
 import type { MyHeater } from "./my-heater.ts";
 

@@ -1,5 +1,5 @@
 import type { Band } from "../../model/fit/bands.ts";
-import { ENDS } from "../../model/fit/group.ts";
+import { halfBand_pct } from "../../model/half-band.ts";
 import type { StartTune } from "../../model/start.ts";
 import { t } from "../texts/app.ts";
 import { format, formatPercent } from "../units.ts";
@@ -7,15 +7,6 @@ import { format, formatPercent } from "../units.ts";
 /** Half the band of 8 in 10 up to which an answer is called so, %: our own working values. */
 const QUITE_pct = 12;
 const FAIRLY_pct = 25;
-
-/** Half the width of the 80 % band at the wider end, as a factor either way, %. */
-export function halfBand_pct(tune: StartTune): number {
-  const halves = ENDS.map((end) => {
-    const { lower, upper } = tune[end].new_heater_bands_Hz[0] as Band;
-    return 100 * (Math.sqrt(upper / lower) - 1);
-  });
-  return Math.max(...halves);
-}
 
 /** How sure an answer is, in words first. */
 export function Certainty({ tune }: { tune: StartTune }) {

@@ -3,15 +3,22 @@ import { type Change, driftOf, type EndDrift } from "../../model/drift/drift.ts"
 import { ENDS } from "../../model/fit/group.ts";
 import type { LogbookEntry } from "../logbook/entry.ts";
 import { loggedOf } from "../logbook/logged.ts";
+import { later } from "../parts/later.tsx";
 import { t } from "../texts/app.ts";
 import { logbookWords } from "../texts/logbook.ts";
 import { format, formatPercent } from "../units.ts";
 
 const words = logbookWords.drift;
 
+// It brings the charts' library along.
+const DriftPictures = later(() =>
+  import("../logbook/drift-picture.tsx").then((m) => m.DriftPictures),
+);
+
 /** What a heater's entries say about soot and clogging: nothing, unless the evidence bears it. */
 export function LogbookDrift({ entries }: { entries: readonly LogbookEntry[] }) {
-  const drift = useMemo(() => driftOf(loggedOf(entries)), [entries]);
+  const logged = useMemo(() => loggedOf(entries), [entries]);
+  const drift = useMemo(() => driftOf(logged), [logged]);
   const lines = ENDS.map((end) => ({ end, said: linesOf(drift[end]) }));
   const some = lines.some(({ said }) => said.length > 0);
   const shown = ENDS.some((end) => drift[end].co?.shown || drift[end].mixture?.shown);
@@ -41,6 +48,7 @@ export function LogbookDrift({ entries }: { entries: readonly LogbookEntry[] }) 
           </ol>
         </>
       )}
+      {logged.length > 0 && <DriftPictures logged={logged} />}
       <details>
         <summary>{words.howTitle}</summary>
         <p>{words.how}</p>

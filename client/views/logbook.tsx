@@ -1,8 +1,9 @@
-import { useEffect, useRef, useState } from "preact/hooks";
+import { useEffect, useMemo, useRef, useState } from "preact/hooks";
 import type { PublishedFit } from "../../model/fit/group.ts";
-import { chooseHeater, chosenHeater } from "../heater/my-heater.ts";
+import { chooseHeater, chosenHeater, myHeaters } from "../heater/my-heater.ts";
 import { type EntryDraft, newDraft } from "../logbook/draft.ts";
 import { type Logbook as Book, ENTRY_KINDS, type LogbookHeater } from "../logbook/entry.ts";
+import { OwnSteps } from "../logbook/own-steps.tsx";
 import { forgetLoss } from "../logbook/store.ts";
 import { useDoing } from "../logbook/use-doing.tsx";
 import { useLogbook } from "../logbook/use-logbook.ts";
@@ -33,7 +34,14 @@ export function LogbookView({ fit, onShared }: { fit: PublishedFit; onShared: ()
     setDraft(null);
   };
   const heater = book?.heaters.find(({ id }) => id === chosen) ?? book?.heaters[0];
-  const entries = book?.entries.filter(({ heater_id }) => heater_id === heater?.id) ?? [];
+  const mine = useMemo(
+    () => (book && heater ? myHeaters(book, heater.id).mine : null),
+    [book, heater?.id],
+  );
+  const entries = useMemo(
+    () => book?.entries.filter(({ heater_id }) => heater_id === heater?.id) ?? [],
+    [book, heater?.id],
+  );
   return (
     <div class="page wide-page logbook">
       <section class="sheet" aria-labelledby="logbook">
@@ -84,6 +92,7 @@ export function LogbookView({ fit, onShared }: { fit: PublishedFit; onShared: ()
       {heater && (
         <div class="stack written">
           <LogbookDrift entries={entries} />
+          {mine && <OwnSteps fit={fit} mine={mine} />}
           <LogbookEntries
             {...{ entries, heater, gone, fit, doing, onShared }}
             editing={draft?.id}

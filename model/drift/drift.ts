@@ -68,11 +68,19 @@ export function driftOf(logged: readonly Logged[]): Record<End, EndDrift> {
   return { low: atEnd(logged, "low"), high: atEnd(logged, "high") };
 }
 
-function atEnd(logged: readonly Logged[], end: End): EndDrift {
+/** An end's points, those of the present stretch, and the CO readings that can stand beside its newest. */
+export function comparedAt(
+  logged: readonly Logged[],
+  end: End,
+): { all: Point[]; now: Point[]; series: Series | undefined } {
   const all = pointsOf(logged, end);
   const cleanings = logged.filter(({ kind }) => kind === "cleaning").length;
   const now = all.filter(({ stretch }) => stretch === cleanings + 1);
-  const series = newest(coSeriesOf(all), now);
+  return { all, now, series: newest(coSeriesOf(all), now) };
+}
+
+function atEnd(logged: readonly Logged[], end: End): EndDrift {
+  const { all, now, series } = comparedAt(logged, end);
   const readings = (series?.points ?? []).map(({ reading }) => reading);
   return {
     co: series ? coDrift(series) : null,

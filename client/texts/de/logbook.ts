@@ -129,7 +129,47 @@ export const logbookWords: typeof import("../en/logbook.ts").logbookWords = {
     notThere: "Der Atlas hat diese Abstimmung nicht mehr: Der Eintrag gilt nicht mehr als geteilt.",
     openShare: "Belege und mehr stehen unter „Teilen“.",
   },
+  ownSteps: {
+    title: "Was jede eigene Abstimmung gebracht hat",
+    means:
+      "So weit liegt die beste Einstellung 8 von 10 Mal höchstens von der Antwort: vor jeder eigenen Abstimmung und nach jeder, dort, wo die neueste gefunden wurde.",
+    list: "Eigene Abstimmungen, die älteste zuerst",
+    columns: ["Nach der Abstimmung vom", "8 von 10 Mal", "Änderung"],
+    before: "noch keine",
+    average: "mittlere Heizung",
+    narrower: (points: string) => `um ${points} Punkte schmaler`,
+    wider: (points: string) => `um ${points} Punkte breiter: passt schlecht zu den anderen`,
+    same: "keine Änderung",
+    aside: "zählt nicht: siehe Start",
+  },
   drift: {
+    picture: {
+      end: "Gezeigte Leistung",
+      none: "Sobald mindestens zwei Abstimmungen Betriebsstunden (oder Kraftstoff) nennen, ist hier ein Bild.",
+      mixture: "Gemisch",
+      mixtureLabel: (end: string) => `Diagramm: Gemisch bei ${end} über den Betrieb der Heizung.`,
+      mixtureAxis: "Fetter (+) oder magerer (−) als die erste Abstimmung, %",
+      co: "Kohlenmonoxid",
+      coLabel: (end: string) => `Diagramm: CO bei ${end} über den Betrieb der Heizung.`,
+      coAxis: "Niedrigster CO-Wert, ppm",
+      axis: { hours: "Betriebsstunden", fuel_L: "Kraftstoff seit der letzten Reinigung, L" },
+      read: "Abstimmung für Abstimmung",
+      same: "wie die erste Abstimmung.",
+      richer: (pct: string) => `${pct} % fetter als die erste Abstimmung.`,
+      leaner: (pct: string) => `${pct} % magerer als die erste Abstimmung.`,
+      ppm: (ppm: string) => `${ppm} ppm`,
+      below: (ppm: string) => `unter ${ppm} ppm`,
+      above: (ppm: string) => `über ${ppm} ppm`,
+      apart: "Mit dem neuesten nicht vergleichbar.",
+      means:
+        "Gemisch: Pumpenfrequenz je Lüfterdrehzahl, ohne das, was die Luft verlangt. CO: Volle Punkte sind mit dem neuesten Messwert vergleichbar, Ringe nicht (anderes Messgerät, andere Stelle, anderes Gemisch oder vor einer Reinigung), Dreiecke liegen außerhalb der Anzeige.",
+      line: "Die Linie ist der Trend durch die vollen Punkte; ob er etwas bedeutet, steht in den Sätzen darüber.",
+      cleaning: "Gestrichelt: gereinigt.",
+      leftOut: (n: number) =>
+        n === 1
+          ? "1 Abstimmung ohne Betriebsstunden fehlt."
+          : `${n} Abstimmungen ohne Betriebsstunden fehlen.`,
+    },
     title: "Hat sich die Heizung verändert?",
     howTitle: "Woran sich das zeigt",
     how: "Einstellungen werden über die Luftdichte hinweg mit denen derselben Heizung verglichen; CO nur bei gleichem Gemisch, mit demselben Messgerät an derselben Stelle und seit der letzten Reinigung. Dass nach jedem Eintrag nachgesehen wird, ist eingerechnet: Auch ohne Veränderung erscheint ein solcher Satz in weniger als 5 von 100 Wintern. Die Spannen gelten in 95 von 100 Fällen, wie oft auch nachgesehen wird.",
