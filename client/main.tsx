@@ -8,11 +8,13 @@ import { AlarmLink } from "./parts/alarm-link.tsx";
 import { Cautions } from "./parts/cautions.tsx";
 import { LanguageChoice } from "./parts/language-choice.tsx";
 import { later } from "./parts/later.tsx";
+import { SunButton, ThemeChoice } from "./parts/theme-choice.tsx";
 import { FIRST_QUESTION, type Question } from "./question.ts";
 import { recall, remember } from "./remember.ts";
 import "./style/index.css";
 import { t } from "./texts/app.ts";
 import { direction, language } from "./texts/language.ts";
+import { applyChosenTheme } from "./theme.ts";
 import { Alarm } from "./views/alarm.tsx";
 import { Start } from "./views/start.tsx";
 
@@ -151,6 +153,7 @@ function App() {
         ) : fit && linked !== undefined ? (
           <>
             <div class="my-heater">
+              <SunButton />
               <MyHeaterLine
                 fit={fit}
                 heat_kW={asked.heat_kW}
@@ -187,6 +190,7 @@ function App() {
         <Cautions />
       </main>
       <footer>
+        <ThemeChoice />
         <LanguageChoice />
       </footer>
     </>
@@ -200,6 +204,7 @@ function ViewOf({ place, ...props }: { place: Place } & ComponentProps<typeof At
   return <View {...props} />;
 }
 
+applyChosenTheme();
 document.documentElement.lang = language;
 document.documentElement.dir = direction;
 const root = document.getElementById("app");

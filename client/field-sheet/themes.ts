@@ -1,18 +1,22 @@
-export type Theme = "light" | "dark";
+import { conditionalTheme, THEMES, type Theme } from "../theme.ts";
 
-/** The colours of both themes by name, out of the rules that the page really has. */
-export function themes(): Record<Theme, Map<string, string>> {
-  const found = { light: new Map<string, string>(), dark: new Map<string, string>() };
+type Colours = Map<string, string>;
+
+/** The colours of each theme by name, out of the rules that the page really has. */
+export function themes(): Record<Theme, Colours> {
+  const found = { light: new Map(), dark: new Map(), contrast: new Map() };
   for (const sheet of document.styleSheets) gather([...sheet.cssRules], "light", found);
-  // What the dark theme does not change it shares.
-  found.dark = new Map([...found.light, ...found.dark]);
-  return found;
+  // What another theme does not change it shares.
+  return Object.fromEntries(
+    THEMES.map((theme) => [theme, new Map([...found.light, ...found[theme]])]),
+  ) as Record<Theme, Colours>;
 }
 
-function gather(rules: CSSRule[], theme: Theme, found: Record<Theme, Map<string, string>>): void {
+function gather(rules: CSSRule[], theme: Theme, found: Record<Theme, Colours>): void {
   for (const rule of rules) {
-    if (rule instanceof CSSMediaRule && rule.conditionText.includes("color-scheme: dark")) {
-      gather([...rule.cssRules], "dark", found);
+    if (rule instanceof CSSMediaRule) {
+      const its = conditionalTheme(rule);
+      if (its) gather([...rule.cssRules], its, found);
     }
     if (!(rule instanceof CSSStyleRule) || rule.selectorText !== ":root") continue;
     for (const name of rule.style) {

@@ -47,9 +47,6 @@ const DARK: Palette = {
 export const PALETTES = { light: LIGHT, dark: DARK };
 export type Theme = keyof typeof PALETTES;
 
-/** How the system is set, and word when that changes. */
-export const darkTheme = () => matchMedia("(prefers-color-scheme: dark)");
-
 /** Colour at a share of a ramp, 0–1; beyond its ends the ends' own. */
 export function colourAt(share: number, ramp: readonly string[]): string {
   const at = Math.min(1, Math.max(0, share)) * (ramp.length - 1);

@@ -1,16 +1,7 @@
-import { useEffect, useState } from "preact/hooks";
-import { darkTheme, PALETTES, type Palette } from "./palette.ts";
+import { useTheme } from "../theme.ts";
+import { PALETTES, type Palette } from "./palette.ts";
 
-/** The map's colours in the theme the system is set to, also when it changes. */
+/** The map's colours in the theme that the page shows, also when it changes. */
 export function usePalette(): Palette {
-  const [dark, setDark] = useState(() => darkTheme().matches);
-  useEffect(() => {
-    const query = darkTheme();
-    const hear = () => setDark(query.matches);
-    query.addEventListener("change", hear);
-    // It may have changed between the drawing and now.
-    hear();
-    return () => query.removeEventListener("change", hear);
-  }, []);
-  return dark ? PALETTES.dark : PALETTES.light;
+  return useTheme().shown === "dark" ? PALETTES.dark : PALETTES.light;
 }

@@ -4,10 +4,10 @@ import { t } from "../texts/app.ts";
 import { formatFineRate } from "../units.ts";
 
 const WIDTH = 160;
-const HEIGHT = 64;
-const MIDDLE = 29;
+const HEIGHT = 71;
+const MIDDLE = 32;
 /** Half the width of a figure below its tick. */
-const HALF_FIGURE = 17;
+const HALF_FIGURE = 18;
 const MOST_TICKS = 4;
 /** Present settings further off than this, in widths of the band, are drawn at its edge. */
 const FURTHEST_OFF = 1;
@@ -58,7 +58,7 @@ export function BandDrawing({ answer, now_Hz }: { answer: StartEnd; now_Hz?: num
           <path class="band-now" d={`M${x(nowAt)} ${MIDDLE - 5}l-6 -10h12z`} />
           <text
             x={x(nowAt) + (x(nowAt) > WIDTH / 2 ? 8 : -8)}
-            y={12}
+            y={16.5}
             text-anchor={x(nowAt) > WIDTH / 2 ? "end" : "start"}
           >
             {t.answer.now(formatFineRate(now_Hz))}
@@ -68,7 +68,7 @@ export function BandDrawing({ answer, now_Hz }: { answer: StartEnd; now_Hz?: num
       {ticks.map((value) => (
         <g key={value}>
           <line class="tick" x1={x(value)} x2={x(value)} y1={MIDDLE + 13} y2={MIDDLE + 17} />
-          <text x={x(value)} y={HEIGHT - 3} text-anchor="middle">
+          <text x={x(value)} y={HEIGHT - 5} text-anchor="middle">
             {figure(value)}
           </text>
         </g>

@@ -2,7 +2,7 @@ import type { MixtureWindow } from "../../model/trip/window.ts";
 import type { Shifts } from "./shown-shift.ts";
 
 /** Where things stand in the drawing of a trip, in its own units: a column a stop, elevation above, shift below. */
-export const COLUMN = 92;
+export const COLUMN = 103;
 const GROUND_TOP = 30;
 const GROUND_BOTTOM = 140;
 export const SHIFT_ZERO = 240;

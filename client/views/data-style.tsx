@@ -1,11 +1,10 @@
 import { contrast, PAIRS } from "../field-sheet/contrast.ts";
-import { type Theme, themes } from "../field-sheet/themes.ts";
+import { themes } from "../field-sheet/themes.ts";
 import { FiguresTable } from "../parts/figures-table.tsx";
 import { styleWords as words } from "../texts/style.ts";
+import { THEMES, type Theme } from "../theme.ts";
 import { format } from "../units.ts";
 import { StyleCharts, StyleControls } from "./data-style-parts.tsx";
-
-const THEMES: readonly Theme[] = ["light", "dark"];
 
 /** The parts every view is made of: letters, colours with their contrast, controls, charts. */
 export function DataStyle() {

@@ -145,7 +145,7 @@ test("after one visit with the line cut: start tunes, place search, the map, cha
   await mapDrawn(page);
   expect(await page.locator(".map").getAttribute("data-state")).toBe("ready");
   await page.locator(".map canvas").click({ position: { x: 200, y: 200 } });
-  await page.getByText(/Estimated, ±/).waitFor();
+  await page.locator(".map-foot").getByText(/ ± \d/).waitFor();
 
   for (const view of ["trip", "scaling", "data", "share"] as const) {
     await page.goto(`${line.url}/#/${view}`);

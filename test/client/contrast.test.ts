@@ -1,10 +1,12 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { expect, test } from "vitest";
-import { contrast, PAIRS } from "../../client/field-sheet/contrast.ts";
+import { contrast, ENHANCED, MARK, PAIRS, TEXT } from "../../client/field-sheet/contrast.ts";
 
 const STYLES = "client/style";
 const paper = readFileSync(`${STYLES}/paper.css`, "utf8");
-const [light = "", dark = ""] = paper.split("@media (prefers-color-scheme: dark)");
+const [light = "", dark = "", sun = ""] = paper.split(
+  /@media \(prefers-(?:color-scheme: dark|contrast: more)\)/,
+);
 const coloursIn = (rules: string) =>
   new Map(
     [...rules.matchAll(/--([\w-]+): (#[\da-f]{6});/g)].map(([, name, colour]) => [name, colour]),
@@ -20,6 +22,7 @@ test("contrast is what WCAG defines: 21 for black on white, 1 for two alike", ()
 test.each([
   ["light", coloursIn(light)],
   ["dark", new Map([...coloursIn(light), ...coloursIn(dark)])],
+  ["high contrast", new Map([...coloursIn(light), ...coloursIn(sun)])],
 ] as const)(
   "every pair of colours that meets on the page has the contrast it needs: %s",
   (_, colours) => {
@@ -30,6 +33,17 @@ test.each([
     }
   },
 );
+
+test("in the theme for bright sun all text has the enhanced contrast of WCAG 2.2, 1.4.6, and marks that of text", () => {
+  const colours = new Map([...coloursIn(light), ...coloursIn(sun)]);
+  expect(coloursIn(sun).size).toBe(coloursIn(light).size);
+  for (const [drawn, on, least] of PAIRS) {
+    const ratio = contrast(colours.get(drawn) as string, colours.get(on) as string);
+    const enough = least === MARK ? TEXT : ENHANCED;
+    expect(ratio, `${drawn} on ${on}`).toBeGreaterThanOrEqual(enough);
+  }
+  expect(contrast(colours.get("ink") as string, colours.get("paper") as string)).toBeCloseTo(21, 5);
+});
 
 test("no style names left or right: text may run from either", () => {
   const physical =

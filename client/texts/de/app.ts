@@ -4,6 +4,13 @@ export const t: typeof import("../en/app.ts").t = {
   tagline: "Startwerte für Diesel-Luftheizungen",
   skip: "Zum Inhalt springen",
   language: "Sprache",
+  theme: {
+    title: "Farben",
+    system: "Wie das System",
+    light: "Hell",
+    dark: "Dunkel",
+    contrast: "Hoher Kontrast",
+  },
   demo: "Erfundene Daten: Keine Abstimmung hier ist echt.",
   places: {
     start: "Start",

@@ -14,7 +14,7 @@ export const styleWords: typeof import("../en/style.ts").styleWords = {
     "Kontrast dessen, was gezeichnet ist, zu dem, worauf es liegt, hier aus den eigenen Farben der Seite nach WCAG 2.2 gerechnet. Text braucht 4,5, Zeichen und Kanten 3.",
   table: "Tabelle: Kontrast der Farben",
   columns: { drawn: "Gezeichnet", on: "Auf", least: "Braucht" },
-  themes: { light: "Hell", dark: "Dunkel" },
+  themes: { light: "Hell", dark: "Dunkel", contrast: "Hoher Kontrast" },
   enough: "genug",
   short: "zu wenig",
   tints: "Alle Farben",

@@ -4,6 +4,13 @@ export const t = {
   tagline: "Starting settings for diesel air heaters",
   skip: "Skip to the content",
   language: "Language",
+  theme: {
+    title: "Colours",
+    system: "As the system",
+    light: "Light",
+    dark: "Dark",
+    contrast: "High contrast",
+  },
   demo: "Invented data: no tune here is real.",
   places: {
     start: "Start",

@@ -14,7 +14,7 @@ export const styleWords = {
     "Contrast of what is drawn against what it lies on, computed here from the page's own colours as WCAG 2.2 defines it. Text needs 4.5, marks and edges 3.",
   table: "Table: contrast of the colours",
   columns: { drawn: "Drawn", on: "On", least: "Needs" },
-  themes: { light: "Light", dark: "Dark" },
+  themes: { light: "Light", dark: "Dark", contrast: "High contrast" },
   enough: "enough",
   short: "too little",
   tints: "All colours",

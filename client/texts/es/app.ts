@@ -4,6 +4,13 @@ export const t: typeof import("../en/app.ts").t = {
   tagline: "Ajustes iniciales para calefactores de aire diésel",
   skip: "Saltar al contenido",
   language: "Idioma",
+  theme: {
+    title: "Colores",
+    system: "Como el sistema",
+    light: "Claro",
+    dark: "Oscuro",
+    contrast: "Alto contraste",
+  },
   demo: "Datos inventados: ningún ajuste de aquí es real.",
   places: {
     start: "Inicio",

@@ -14,7 +14,7 @@ export const styleWords: typeof import("../en/style.ts").styleWords = {
     "Contraste de lo dibujado con aquello sobre lo que está, calculado aquí con los colores de la propia página según WCAG 2.2. El texto necesita 4,5; los signos y bordes, 3.",
   table: "Tabla: contraste de los colores",
   columns: { drawn: "Dibujado", on: "Sobre", least: "Necesita" },
-  themes: { light: "Claro", dark: "Oscuro" },
+  themes: { light: "Claro", dark: "Oscuro", contrast: "Alto contraste" },
   enough: "basta",
   short: "insuficiente",
   tints: "Todos los colores",
