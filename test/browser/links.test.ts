@@ -178,3 +178,60 @@ test("the card carries its address as a code that another program reads, with th
   expect(page.url()).toContain("low_fan_rpm=1900");
   await close();
 });
+
+/** Invented: richer than the average heater. */
+const VAN = { id: "invented-van", name: "Van", heat_kW: 5, changed_at: "2026-09-01T00:00:00.000Z" };
+const FOUND = {
+  id: "invented-tune",
+  heater_id: VAN.id,
+  kind: "tune",
+  at: "2026-10-10T20:00:00.000Z",
+  site: { elevation_m: 600 },
+  air: { temperature_C: 10 },
+  low: { pump_Hz: 1.4, fan_rpm: 1700, co_ppm: 14 },
+  high: { pump_Hz: 5, fan_rpm: 4500, co_ppm: 9 },
+  changed_at: "2026-11-01T00:00:00.000Z",
+};
+
+test("own tunes are in a link only when asked for: with them it opens as my answer, without as the average one; it stays on the way to the heater", async () => {
+  const { page, close } = await openPage(browser, `${atlas.url}/#/logbook`, LAPTOP);
+  await listen(page);
+  const file = { format: "hypsotune logbook", version: 1, heaters: [VAN], entries: [FOUND] };
+  await page.locator("#logbook-file").setInputFiles({
+    name: "invented.json",
+    mimeType: "text/plain",
+    buffer: Buffer.from(JSON.stringify(file)),
+  });
+  await page.locator(".own-steps").waitFor();
+  await page.goto(`${atlas.url}/#/`);
+  await page.locator(".own-basis").waitFor();
+  const mine = await shownRates(page);
+  const links: string[] = [];
+  for (const withOwn of [false, true]) {
+    await field(page, "link.own").setChecked(withOwn);
+    await page.getByRole("button", { name: words.copy, exact: true }).click();
+    await expect
+      .poll(async () => {
+        links.push(...((await handed(page)) as string[]));
+        return links.length;
+      })
+      .toBe(withOwn ? 2 : 1);
+  }
+  await close();
+  const [average = "", own = ""] = links;
+  expect(average).not.toContain("own=");
+
+  const elsewhere = await openPage(browser, own, LAPTOP);
+  await elsewhere.page.locator(".own-basis").waitFor();
+  expect(await shownRates(elsewhere.page)).toEqual(mine);
+  await elsewhere.page.goto(average);
+  await elsewhere.page.locator(".own-basis").waitFor({ state: "detached" });
+  await expect.poll(() => shownRates(elsewhere.page)).not.toEqual(mine);
+  expect(await elsewhere.page.locator(".linked li").count()).toBe(0);
+  // On the way to the heater it is still the link's question.
+  await elsewhere.page.getByRole("link", { name: t.answer.tuneHere, exact: true }).click();
+  await field(elsewhere.page, "low_before_Hz").waitFor();
+  await elsewhere.page.getByText(words.opened).waitFor();
+  expect(await field(elsewhere.page, "low.fan_rpm").inputValue()).toBe("1700");
+  await elsewhere.close();
+});

@@ -7,7 +7,7 @@ import { scalingWords } from "../../client/texts/scaling.ts";
 import { format, formatRate } from "../../client/units.ts";
 import type { NearAnswer } from "../../server/contract.ts";
 import { axeFinds, sideways } from "./faults.ts";
-import { field, openPage } from "./open-page.ts";
+import { field, openPage, openSite } from "./open-page.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
 import { demoAtlas, plainBrowser } from "./shared.ts";
 
@@ -23,6 +23,7 @@ const words = heaterWords.near;
 
 async function openNear() {
   const opened = await openPage(browser, atlas.url, PHONE);
+  await openSite(opened.page);
   await field(opened.page, "site.elevation_m").fill("2980");
   await field(opened.page, "air.temperature_C").fill("-12");
   const { tunes } = await atlas.get<NearAnswer>(

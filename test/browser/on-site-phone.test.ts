@@ -66,7 +66,7 @@ test("what asks back is in sight, wherever it was pressed, and so, below the ala
   await leave.click();
   const answers = [button(page, onsite.step.leaveSure), button(page, onsite.step.stay)];
   await answers[0]?.waitFor();
-  expect(await covered(answers)).toEqual([]);
+  await expect.poll(() => covered(answers)).toEqual([]);
   await press(page, onsite.step.stay);
   await page.locator("button:focus", { hasText: onsite.step.leave }).waitFor();
 
@@ -88,9 +88,9 @@ test("what asks back is in sight, wherever it was pressed, and so, below the ala
   await press(page, onsite.step.leaveSure);
   const anew = button(page, onsite.stopped.anew);
   await anew.click();
-  expect(
-    await covered([button(page, onsite.stopped.anewSure), button(page, onsite.step.stay)]),
-  ).toEqual([]);
+  const sure = [button(page, onsite.stopped.anewSure), button(page, onsite.step.stay)];
+  await sure[0]?.waitFor();
+  await expect.poll(() => covered(sure)).toEqual([]);
   await close();
 });
 
