@@ -14,3 +14,19 @@ export async function findSecretCheck(db: Database): Promise<string | undefined>
 export async function keepSecretCheck(db: Database, value: string): Promise<void> {
   await db.insert(facts).values({ name: SECRET_CHECK, value }).onConflictDoNothing();
 }
+
+/** Month before which kept answers were emptied last. */
+const ANSWERS_EMPTIED = "answers_emptied_before";
+
+/** The month before which kept answers are gone already; none at first. */
+export async function findAnswersEmptied(db: Database): Promise<string | undefined> {
+  const [row] = await db.select().from(facts).where(eq(facts.name, ANSWERS_EMPTIED)).limit(1);
+  return row?.value;
+}
+
+export async function keepAnswersEmptied(db: Database, value: string): Promise<void> {
+  await db
+    .insert(facts)
+    .values({ name: ANSWERS_EMPTIED, value })
+    .onConflictDoUpdate({ target: facts.name, set: { value } });
+}

@@ -1,4 +1,5 @@
 import type { Database } from "../db/database.ts";
+import { findAnswersEmptied, keepAnswersEmptied } from "../db/facts.ts";
 import { dropVersions, versionNames } from "../db/fits.ts";
 import { emptyKeptAnswers } from "../db/tunes.ts";
 import { LOOKED_BACK } from "../model/alarms.ts";
@@ -41,5 +42,8 @@ function periodOf(version: string, now: Date): string {
 export async function prune(db: Database, now: Date): Promise<void> {
   await dropVersions(db, tooMany(await versionNames(db), now));
   const before = new Date(now.getTime() - ANSWERS_days * DAY_ms).toISOString().slice(0, 7);
+  // It passes over all keys, so it is done once a month.
+  if ((await findAnswersEmptied(db)) === before) return;
   await emptyKeptAnswers(db, before);
+  await keepAnswersEmptied(db, before);
 }
