@@ -1,9 +1,8 @@
 import { type Air, airAt } from "./air.ts";
-import { carbonMonoxideVariances } from "./fit/carbon-monoxide.ts";
 import type { End, GroupFit } from "./fit/group.ts";
 import { type Mixture, type OwnRow, ownHeaterAt, quantileOf } from "./fit/own-heater.ts";
 import { type FitRow, xOf, yOf } from "./fit/row.ts";
-import { SETTINGS } from "./fit/settings.ts";
+import { rowVariances } from "./fit/sample.ts";
 import { exp } from "./ln-exp.ts";
 import { wholePercent } from "./rounding.ts";
 import type { OwnTune } from "./tune.ts";
@@ -125,11 +124,11 @@ function ownRows(group: GroupFit, tunes: readonly NamedTune[]): OwnRow[] {
       ...tune[group.end],
     };
   });
-  const co = carbonMonoxideVariances(rows);
+  const variances = rowVariances(rows);
   return rows.map((row, j) => ({
     x: xOf(row.density_kg_m3) + (row.temperature_assumed ? group.night : 0),
     y: yOf(row),
-    variance: (SETTINGS.slope * (row.ln_density_sd ?? 0)) ** 2 + (co[j] as number),
+    variance: variances[j] as number,
   }));
 }
 

@@ -195,6 +195,7 @@ export const publishedFit = z.object({
       between: num.describe("Of it, between heaters of one dose"),
       own_slope: num.describe("Standard deviation of heaters' own slopes"),
       within: num.describe("Of it, between tunes of one heater"),
+      step_Hz: num.describe("Root mean square of the steps in which the pumps were set"),
       spread_df: num,
       tail_df: num.describe("Degrees of freedom of Student's t between heaters"),
       dose: z

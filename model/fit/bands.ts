@@ -1,6 +1,7 @@
+import { usualFans } from "../heater.ts";
 import { exp, ln } from "../ln-exp.ts";
 import { BAND_LEVELS, type GroupFit } from "./group.ts";
-import { xOf } from "./row.ts";
+import { stepVariance, xOf } from "./row.ts";
 import { studentFactor } from "./student.ts";
 
 /** An interval that should hold the truth with probability `level`. */
@@ -38,6 +39,8 @@ export interface Student {
 /** What of a published group the bands are made from. */
 export type Line = Pick<
   GroupFit,
+  | "heat_kW"
+  | "end"
   | "intercept"
   | "slope"
   | "covariance"
@@ -45,6 +48,7 @@ export type Line = Pick<
   | "between"
   | "own_slope"
   | "within"
+  | "step_Hz"
   | "spread_df"
   | "tail_df"
   | "dose"
@@ -100,6 +104,13 @@ export function heaterVariance(group: Line, x: number, dose_uL?: number): number
   return group.between ** 2 + doses + (group.own_slope * x) ** 2;
 }
 
+/** Variance between tunes of one heater where they lie about `y` = ln(Hz per 1,000 rpm): a step counts the more the lower the rate, here that of the usual fan. */
+export function withinVariance({ heat_kW, end, within, step_Hz }: Line, y: number): number {
+  const { low_fan_rpm, high_fan_rpm } = usualFans(heat_kW);
+  const fan_rpm = end === "low" ? low_fan_rpm : high_fan_rpm;
+  return within ** 2 + stepVariance((exp(y) * fan_rpm) / 1000, step_Hz);
+}
+
 /**
  * One more heater's tune at x. The spread's own uncertainty and the heavy tails between heaters both make the normal
  * distribution a Student's t; together 1/df = 1/n + 1/ν, with ν such that the kurtosis of the sum is matched.
@@ -107,7 +118,7 @@ export function heaterVariance(group: Line, x: number, dose_uL?: number): number
 export function newHeaterAt(group: Line, x: number, dose_uL?: number): Student {
   const mean = averageAt(group, x, dose_uL);
   const between = heaterVariance(group, x, dose_uL);
-  const variance = mean.variance + between + group.within ** 2;
+  const variance = mean.variance + between + withinVariance(group, mean.centre);
   const tail = tailFreedom(group, group.between ** 2 / variance);
   return {
     centre: mean.centre,

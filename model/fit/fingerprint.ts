@@ -20,7 +20,7 @@ export function fingerprint(): string {
     .join("");
 }
 
-/** Rows of two sizes: good ones, slips, elevations in feet, owners who never re-tune, doses, missing and high CO, copies. */
+/** Rows of two sizes: good ones, slips, elevations in feet, owners who never re-tune, doses, steps, missing and high CO, copies. */
 function specimens(): FitRow[] {
   return Array.from({ length: 36 }, (_, i): FitRow => {
     const owner = i % 12;
@@ -29,6 +29,7 @@ function specimens(): FitRow[] {
     const never = owner === 5;
     const ratio = never ? 1 : standardDensity(elevation_m) / 1.225;
     const heater = 0.07 * (((owner * 5) % 12) / 6 - 1);
+    const rate_Hz = 1.1 * ratio * exp(heater + 0.02 * ((i % 7) - 3));
     const slip = i === 7 ? 2 : i === 20 ? 0.5 : 1;
     return {
       row: i,
@@ -40,7 +41,7 @@ function specimens(): FitRow[] {
       density_kg_m3,
       ln_density_sd: owner === 4 ? 0.035 : 0,
       temperature_assumed: owner === 4,
-      pump_Hz: 1.1 * slip * ratio * exp(heater + 0.02 * ((i % 7) - 3)),
+      pump_Hz: slip * (owner === 10 ? Math.round(10 * rate_Hz) / 10 : rate_Hz),
       fan_rpm: 1650,
       dose_uL: owner % 2 === 0 ? 22 + owner / 4 : undefined,
       co_ppm: owner === 6 ? undefined : owner === 2 ? 140 : 12,

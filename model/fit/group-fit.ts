@@ -30,19 +30,17 @@ const NEGLIGIBLE = 1e-3;
  * Schwarz's criterion (1978; Raftery 1995).
  */
 export function fitGroup(sample: Sample, prior: Prior): Model[] {
-  const part = thinned(sample, NUMERICS.fitted);
-  const few = thinned(part, NUMERICS.searched);
-  const rough = (t: Float64Array) => climbed(few, prior, t, 25, ROUGH);
+  const part = thinned(sample, NUMERICS.part);
+  const rough = (t: Float64Array) => climbed(part, prior, t, 25, ROUGH);
   const fine = (t: Float64Array) => climbed(part, prior, t, 100, FINE);
-  const line = highest(best(few, prior, lineStarts(few, prior), 2).map(rough));
+  const line = highest(best(part, prior, lineStarts(part, prior), 2).map(rough));
   const one = fine(line.t);
-  const seconds = [line.t, ...lineStarts(few, prior).slice(-1)]
+  const seconds = [line.t, ...lineStarts(part, prior).slice(-1)]
     .flatMap(crowdStarts)
-    .map((t) => honestFirst(few, prior, rough(t)))
+    .map((t) => honestFirst(part, prior, rough(t)))
     .filter((m) => m !== null);
   const schwarz = 0.5 * (TWO_CROWDS - ONE_CROWD) * ln(part.votes + 1);
-  const isHopeless = ({ value }: Maximum) =>
-    (value - line.value) * (part.votes / few.votes) - schwarz < 2 * ln(NEGLIGIBLE);
+  const isHopeless = ({ value }: Maximum) => value - line.value - schwarz < 2 * ln(NEGLIGIBLE);
   // A crowd to the rich side and one to the lean may explain the same rows: both count, by their evidence.
   const twos = [RICHER, LEANER].flatMap((side) => {
     const there = seconds.filter(({ t }) => side(parameter(t, "crowd_shift")));

@@ -19,12 +19,14 @@ export interface GroupFit {
   covariance: [[number, number], [number, number]];
   /** Degrees of freedom of the mean bands; null where all is belief. */
   line_df: number | null;
-  /** Standard deviation in ln of one tune of one heater at sea-level density, whatever its dose: all of the following together. */
+  /** Standard deviation in ln of one tune of one heater at sea-level density, whatever its dose, beside the pump's steps: all of the following together. */
   spread: number;
-  /** Standard deviations in ln: between heaters of one dose, of their own slopes, between tunes of one heater. */
+  /** Standard deviations in ln: between heaters of one dose, of their own slopes, between tunes of one heater beyond the pump's steps. */
   between: number;
   own_slope: number;
   within: number;
+  /** Root mean square of the steps in which the pumps were set, Hz. */
+  step_Hz: number;
   /** Degrees of freedom by which the spread is known, and of Student's t between heaters. */
   spread_df: number;
   tail_df: number;

@@ -1,5 +1,5 @@
 import { exp } from "../ln-exp.ts";
-import { averageAt, heaterVariance, type Student } from "./bands.ts";
+import { averageAt, heaterVariance, type Student, withinVariance } from "./bands.ts";
 import type { GroupFit } from "./group.ts";
 import { MISTAKEN, SETTINGS } from "./settings.ts";
 import { studentCdf } from "./student-cdf.ts";
@@ -9,7 +9,7 @@ export interface OwnRow {
   /** ln(density/1.225) and ln(Hz per 1,000 rpm). */
   x: number;
   y: number;
-  /** Variance of y that the row brings along beside σ²: of its air, of its CO. */
+  /** Variance of y that the row brings along beside σ²: of its air, of the pump's steps, of its CO. */
   variance: number;
 }
 
@@ -49,16 +49,15 @@ export function ownHeaterAt(
     return { isMistake, ...updated(group, rows, isMistake, slip, dose_uL) };
   });
   const all = subsets.reduce((sum, s) => sum + s.weight, 0);
-  const mixture = (extra: number): Mixture =>
-    subsets.map(({ weight, level, slope, p: [aa, ab, bb] }) => ({
-      weight: weight / all,
-      centre: level + slope * x,
-      variance: aa + x * (2 * ab + x * bb) + extra,
-      df: group.spread_df,
-    }));
+  const mixture = (extra: (centre: number) => number): Mixture =>
+    subsets.map(({ weight, level, slope, p: [aa, ab, bb] }) => {
+      const centre = level + slope * x;
+      const variance = aa + x * (2 * ab + x * bb) + extra(centre);
+      return { weight: weight / all, centre, variance, df: group.spread_df };
+    });
   return {
-    next: mixture(group.within ** 2),
-    best: mixture(0),
+    next: mixture((centre) => withinVariance(group, centre)),
+    best: mixture(() => 0),
     mistaken: rows.map(
       (_, j) => subsets.reduce((sum, s) => sum + (s.isMistake(j) ? s.weight : 0), 0) / all,
     ),

@@ -50,6 +50,7 @@ export function priorGroup(heat_kW: number, end: End, prior: Prior = physicsPrio
     between: prior.between,
     own_slope: prior.own_slope,
     within: prior.within,
+    step_Hz: S.step_Hz,
     spread_df: 2 * prior.spread_worth,
     tail_df: S.tail_df,
     dose: null,

@@ -1,6 +1,7 @@
 import { STANDARD_DENSITY_kg_m3 } from "../air.ts";
 import { ln } from "../ln-exp.ts";
 import type { End } from "./group.ts";
+import { SETTINGS } from "./settings.ts";
 
 /** How a tune was found: its minimum bracketed by a sweep, stopped before that, or left as the atlas suggested. */
 export const FOUND = ["bracketed", "stopped early", "as suggested"] as const;
@@ -37,6 +38,21 @@ export interface FitRow {
   found?: Found | undefined;
   /** What the atlas suggested when the tune was sent, Hz per 1,000 rpm; none where the atlas had none to give. */
   suggested_Hz_per_krpm?: number | undefined;
+}
+
+/** In what steps a rate was set, as its digits tell: the usual one, a tenth of it, or none to speak of. */
+export function stepOf(pump_Hz: number): number {
+  const usual = SETTINGS.step_Hz;
+  const isIn = (step: number) => Math.abs(pump_Hz / step - Math.round(pump_Hz / step)) < ROUNDING;
+  return isIn(usual) ? usual : isIn(usual / 10) ? usual / 10 : 0;
+}
+
+/** A rate that was set in steps is a whole number of them but for the last bits. */
+const ROUNDING = 1e-6;
+
+/** Variance of ln(pump rate) that comes of setting it in steps: that of a rounding error, evenly spread over one (Sheppard 1898). */
+export function stepVariance(pump_Hz: number, step_Hz = stepOf(pump_Hz)): number {
+  return (step_Hz / pump_Hz) ** 2 / 12;
 }
 
 /** A row that cannot be read, with a reason a person can act on. */

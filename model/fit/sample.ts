@@ -1,7 +1,7 @@
 import { densityAltitude, STANDARD_DENSITY_kg_m3, standardDensity } from "../air.ts";
 import { exp, ln } from "../ln-exp.ts";
 import { carbonMonoxideVariances } from "./carbon-monoxide.ts";
-import { type FitRow, xOf, yOf } from "./row.ts";
+import { type FitRow, stepOf, stepVariance, xOf, yOf } from "./row.ts";
 import { NUMERICS, SETTINGS } from "./settings.ts";
 import { mayCopy, weightsOf } from "./weights.ts";
 
@@ -13,7 +13,7 @@ export interface Sample {
   /** By row: x = ln(density/1.225), corrected for attenuation; y = ln(Hz per 1,000 rpm). */
   x: Float64Array;
   y: Float64Array;
-  /** By row: variance of y that the row brings along, from its air and its CO. */
+  /** By row: variance of y that the row brings along, from its air, the pump's steps and its CO. */
   variance: Float64Array;
   /** By row: 1 where the temperature is the standard atmosphere's because nobody stated one. */
   assumed: Uint8Array;
@@ -31,6 +31,8 @@ export interface Sample {
   votes: number;
   x_mean: number;
   x_sd: number;
+  /** Root mean square of the steps in which the rates were set, Hz. */
+  step_Hz: number;
   /** Mean and sd of the stated ln doses; null where none is stated. */
   dose: { mean: number; sd: number } | null;
 }
@@ -70,6 +72,7 @@ export function sampleOf(given: readonly FitRow[]): Sample {
     votes: weight.reduce((sum, w) => sum + w, 0),
     x_mean: mean,
     x_sd,
+    step_Hz: stepOfAll(rows, first, weight),
     dose: doseOf(ln_dose, weight),
   };
 }
@@ -146,12 +149,12 @@ function byAirAndRate(p: FitRow, q: FitRow): number {
   );
 }
 
-/** By row: variance of ln density times the slope's square, and what its CO says of how far from the best it was. */
-function rowVariances(rows: readonly FitRow[]): Float64Array {
+/** By row: variance of ln density times the slope's square, of the pump's steps, and what its CO says of how far from the best it was. */
+export function rowVariances(rows: readonly FitRow[]): Float64Array {
   const co = carbonMonoxideVariances(rows);
   return co.map((v, j) => {
-    const sd = SETTINGS.slope * ((rows[j] as FitRow).ln_density_sd ?? 0);
-    return v + sd * sd;
+    const { pump_Hz, ln_density_sd = 0 } = rows[j] as FitRow;
+    return v + (SETTINGS.slope * ln_density_sd) ** 2 + stepVariance(pump_Hz);
   });
 }
 
@@ -205,6 +208,15 @@ function momentsOf(x: Float64Array, first: Int32Array, weight: Float64Array) {
   });
   const mean = s1 / s0;
   return { mean, variance: Math.max(0, s2 / s0 - mean * mean) };
+}
+
+/** Root mean square of the rows' steps, shrunk towards the usual step as a spread is. */
+function stepOfAll(rows: readonly FitRow[], first: Int32Array, weight: Float64Array): number {
+  const squares = Float64Array.from(rows, ({ pump_Hz }) => stepOf(pump_Hz) ** 2);
+  const votes = weight.reduce((sum, w) => sum + w, 0);
+  const { worth, step_Hz } = SETTINGS;
+  const all = worth * step_Hz ** 2 + votes * momentsOf(squares, first, weight).mean;
+  return Math.sqrt(all / (worth + votes));
 }
 
 /** The value below which half the weight lies. */

@@ -1,3 +1,4 @@
+import { PUMP_STEP_Hz } from "../heater.ts";
 import { ln } from "../ln-exp.ts";
 
 /**
@@ -12,7 +13,7 @@ export const SETTINGS = {
   /** Slope on ln density: 1 by the fan law at an equal burn, a little less in crowds; our own value. */
   slope: 0.92,
   slope_sd: 0.1,
-  /** Sd of ln between heaters, between tunes of one heater, and of heaters' own slopes: common practice, no source. Heater sizes differ as heaters do. */
+  /** Sd of ln between heaters, between tunes of one heater beyond the pump's steps, and of heaters' own slopes: common practice, no source. Heater sizes differ as heaters do. */
   between: 0.08,
   within: 0.05,
   own_slope: 0.05,
@@ -35,6 +36,8 @@ export const SETTINGS = {
   density_sd: 0.01,
   /** Sd of ln density that all nights of unstated temperature share against the standard atmosphere: 6 K, our own value. */
   night_sd: 0.02,
+  /** Steps in which a pump is set: common practice, no source. */
+  step_Hz: PUMP_STEP_Hz,
   /** CO of a good tune, ppm, and how far from the best in ln a doubling means: common practice, no source. */
   co_ppm: 30,
   co_doubling: 0.1,
@@ -47,9 +50,8 @@ export const NUMERICS = {
   node_reach: 5.6,
   /** Of one owner's rows so many are taken at most. */
   rows_of_one: 8,
-  /** Starts are searched for among so many owners at most; models compared, and their curvature, among so many. */
-  searched: 600,
-  fitted: 3000,
+  /** Starts are searched for, models compared, and their curvature looked at, among so many owners at most. */
+  part: 2000,
 } as const;
 
 /** Density of a mistaken row: anywhere in the range. */

@@ -1,7 +1,7 @@
 import { exp } from "../ln-exp.ts";
 import { averageAt, heaterVariance, type Line } from "./bands.ts";
 import type { End, GroupFit } from "./group.ts";
-import { type FitRow, xOf, yOf } from "./row.ts";
+import { type FitRow, stepVariance, xOf, yOf } from "./row.ts";
 import { MISTAKEN } from "./settings.ts";
 
 /** Why a row does not count, in figures. */
@@ -21,7 +21,7 @@ export function residualOf(group: Line, row: FitRow): { residual: number; varian
   const x = xOf(row.density_kg_m3);
   return {
     residual: yOf(row) - averageAt(group, x, row.dose_uL).centre,
-    variance: heaterVariance(group, x, row.dose_uL) + group.within ** 2,
+    variance: heaterVariance(group, x, row.dose_uL) + group.within ** 2 + stepVariance(row.pump_Hz),
   };
 }
 

@@ -47,6 +47,7 @@ export function summaryOf(models: readonly Model[], sample: Sample, prior: Prior
     between: Math.sqrt(between2),
     own_slope: Math.sqrt(mean((m) => exp(2 * value(m, "ln_own_slope")))),
     within: Math.sqrt(within2),
+    step_Hz: sample.step_Hz,
     spread_df: spreadFreedom(models, between2, within2),
     tail_df: LEAST_TAIL_DF + exp(mean((m) => value(m, "ln_tail"))),
     dose: sample.dose && {

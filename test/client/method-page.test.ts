@@ -69,6 +69,7 @@ test("the worked example has the figures that the code makes", () => {
   const group: GroupFit = {
     ...prior,
     ...{ intercept: -0.39, slope: 0.9, between: 0.08, own_slope: 0.05, within: 0.05 },
+    step_Hz: 0,
     ...{ line_df: 200, spread_df: 150, tail_df: 20 },
     covariance: [
       [0.0001, 0.0002],

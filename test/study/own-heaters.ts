@@ -4,12 +4,17 @@ import { fitAtlas } from "../../model/fit/fit.ts";
 import type { GroupFit } from "../../model/fit/group.ts";
 import { type Mixture, ownHeaterAt, quantileOf } from "../../model/fit/own-heater.ts";
 import { priorGroup } from "../../model/fit/prior.ts";
+import { stepVariance } from "../../model/fit/row.ts";
+import { PUMP_STEP_Hz, usualFans } from "../../model/heater.ts";
+import { exp } from "../../model/ln-exp.ts";
 import { lnRatio } from "./airs.ts";
 import { crowd, TARGET } from "./crowd.ts";
 import { FIXED, heaterOf, type Seeded, seeded, tuned } from "./population.ts";
 import { tradeRows } from "./scenarios/trade.ts";
 import { tradeCrowd } from "./trade/crowd.ts";
 
+/** Sd of ln density that a complete record leaves open. */
+const AIR_SD = 0.01;
 const OWN_TUNES = [0, 1, 2, 3, 6];
 export const HEATERS_EACH = 40;
 const X = [0, 3000, 4500].map((m) => lnRatio(standardDensity(m)));
@@ -22,6 +27,8 @@ interface Tunable {
 
 interface World {
   group: GroupFit;
+  /** In which its owners set their pumps, Hz; 0 without steps. */
+  step_Hz: number;
   heater(): Tunable;
 }
 
@@ -45,6 +52,7 @@ function first(random: Seeded): World {
   const group = fitAtlas(crowd(random, FIXED, 200)).groups[0] as GroupFit;
   return {
     group,
+    step_Hz: 0,
     heater: () => {
       const heater = heaterOf(random, FIXED);
       return {
@@ -61,6 +69,7 @@ function trade(random: Seeded): World {
   const { groups } = fitAtlas(tradeRows(rows));
   return {
     group: groups.find((g) => g.heat_kW === heat_kW) ?? priorGroup(heat_kW, end),
+    step_Hz: PUMP_STEP_Hz,
     heater: () => {
       const own = truth.ownHeater(random, heat_kW);
       return {
@@ -94,7 +103,10 @@ function figures(
         const height_m = random.uniform() < 0.55 ? 500 * random.uniform() : 4000 * random.uniform();
         const x = lnRatio(standardDensity(height_m));
         const doubled = of.one_doubled && k === 0 ? Math.LN2 : 0;
-        return { x, y: heater.next(x) + doubled, variance: 1e-4 };
+        const y = heater.next(x) + doubled;
+        const rate_Hz = (exp(y) * usualFans(TARGET.heat_kW).low_fan_rpm) / 1000;
+        const variance = AIR_SD ** 2 + stepVariance(rate_Hz, world.step_Hz);
+        return { x, y, variance };
       });
       X.forEach((x, air) => {
         const own = ownHeaterAt(world.group, rows, x);

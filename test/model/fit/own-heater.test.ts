@@ -26,6 +26,7 @@ test("one good tune of equal air: the shrinkage of a mean of one (worked by hand
     between: 0.08,
     within: 0.06,
     own_slope: 0,
+    step_Hz: 0,
     spread_df: 1e9,
   };
   const { best, next } = ownHeaterAt(known, [{ x: 0, y: 0.1, variance: 0 }], 0);
