@@ -153,13 +153,13 @@ function App() {
         ) : fit && linked !== undefined ? (
           <>
             <div class="my-heater">
-              <SunButton />
               <MyHeaterLine
                 fit={fit}
                 heat_kW={asked.heat_kW}
                 opens={view !== "logbook"}
                 onHeaters={setMy}
               />
+              <SunButton />
             </div>
             {linked && <linked.Notice onEnd={endLink} />}
             {view === "card" ? (

@@ -110,6 +110,8 @@ test("the keyboard alone leads from the top of the page to a place and through t
   await page.keyboard.press("Tab");
   expect(await page.evaluate(() => document.activeElement?.className)).toBe("my-heater-line");
   await page.keyboard.press("Tab");
+  expect(await page.evaluate(() => document.activeElement?.className)).toBe("sun");
+  await page.keyboard.press("Tab");
   expect(await page.evaluate(() => document.activeElement?.getAttribute("name"))).toBe("place");
   await page.keyboard.type("Lhasa");
   await page.getByRole("option").first().waitFor();
