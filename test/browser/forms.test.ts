@@ -6,7 +6,7 @@ import { logbookWords as words } from "../../client/texts/logbook.ts";
 import { offline } from "../../client/texts/offline.ts";
 import { shareWords } from "../../client/texts/share.ts";
 import { trip } from "../../client/texts/trip.ts";
-import { choosePlace, field, openPage } from "./open-page.ts";
+import { choosePlace, field, openPage, openSite } from "./open-page.ts";
 import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
 import { plainBrowser } from "./shared.ts";
 
@@ -333,10 +333,13 @@ test("card: an end of a range that the other end kept out is taken once the othe
 
 test("atlas: an elevation out of bounds is marked no more once a place is chosen in its stead", async () => {
   const { page, close } = await open("start");
+  await openSite(page);
   const elevation = field(page, "site.elevation_m");
   await elevation.fill("9999");
   await expect.poll(() => isMarked(elevation)).toBe(true);
   await choosePlace(page, "Leadville", /Leadville, Colorado/);
+  // With a place chosen the fields fold away.
+  await openSite(page);
   await expect.poll(() => elevation.inputValue()).toBe("3097");
   expect(await isMarked(elevation)).toBe(false);
   await close();
