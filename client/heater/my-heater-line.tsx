@@ -33,7 +33,7 @@ export function MyHeaterLine(props: {
       }),
     [],
   );
-  if (!my) return <p>{t.loading}</p>;
+  if (!my) return <p class="my-heater-line">{t.loading}</p>;
   const show = (next: boolean) => {
     setOpen(next);
     setWasOpen(wasOpen || next);
