@@ -58,6 +58,8 @@ export function Share(props: {
   useEffect(() => {
     const look = () => setReceipts(keptReceipts());
     addEventListener(WAITING_CHANGED, look);
+    // It may have been sent between the drawing and now.
+    look();
     return () => removeEventListener(WAITING_CHANGED, look);
   }, []);
 
