@@ -116,11 +116,15 @@ test("a night's fuel is that of the rates logged last and the heater's dose, and
   expect(Number(litres)).toBeLessThan(1.6);
   await needs.first().getByText(words.supply.fuel("1.7", "10")).waitFor();
   // The dose counts, and without one the class does.
-  await button(page, words.heater.edit).click();
+  const edit = async () => {
+    await button(page, words.heater.edit).click();
+    await page.locator('[name="heater.name"]:focus').waitFor();
+  };
+  await edit();
   await inForm(page, "heater.dose_uL").fill("33");
   await button(page, words.heater.save).click();
   await needs.first().getByText(words.supply.fuel("2.5", "10")).waitFor();
-  await button(page, words.heater.edit).click();
+  await edit();
   await inForm(page, "heater.dose_uL").fill("");
   await button(page, words.heater.save).click();
   await about.getByText(words.supply.class).waitFor();

@@ -47,11 +47,14 @@ function drawings(page: Page): Promise<number> {
   });
 }
 
-/** Presses in the middle of the map and moves; lets go when told. */
+/** Presses in the middle of the upper half, where nothing lies over the map, and moves; lets go when told. */
 async function pull(page: Page, across: number, down: number): Promise<void> {
+  await page
+    .locator(".map")
+    .evaluate((map) => map.scrollIntoView({ block: "center", behavior: "instant" }));
   const box = await page.locator(".map").boundingBox();
   if (!box) throw new Error("There is no map.");
-  const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+  const [x, y] = [box.x + box.width / 2, box.y + box.height / 4];
   await page.mouse.move(x, y);
   await page.mouse.down();
   await page.mouse.move(x + across, y + down, { steps: 10 });
@@ -131,12 +134,12 @@ test("pulled further than the sheet reaches it is drawn on the way; the world's 
 
 test("a last move that overruns the sheet is followed all the way", async () => {
   const { page } = opened;
+  const before = Number((await asked(page)).lon);
+  await pull(page, -20, 0);
   const box = await page.locator(".map").boundingBox();
   if (!box) throw new Error("There is no map.");
   const across = -Math.round(0.7 * box.width);
-  const before = Number((await asked(page)).lon);
-  await pull(page, -20, 0);
-  await page.mouse.move(box.x + box.width / 2 + across, box.y + box.height / 2);
+  await page.mouse.move(box.x + box.width / 2 + across, box.y + box.height / 4);
   await page.waitForTimeout(STILL_ms);
   await page.mouse.up();
   await mapDrawn(page);

@@ -18,7 +18,7 @@ beforeAll(async () => {
 });
 
 /** Drawing in software takes its time by the pixel. */
-const SMALL = { viewport: { width: 700, height: 620 }, deviceScaleFactor: 1 } as const;
+const SMALL = { viewport: { width: 1040, height: 620 }, deviceScaleFactor: 1 } as const;
 /** Where the map ends to come nearer, and how wide the world is there. */
 const NEAREST_ZOOM = 8;
 const WORLD_px = 512 * 2 ** NEAREST_ZOOM;
