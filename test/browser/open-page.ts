@@ -72,6 +72,7 @@ const sameDigits = (rate: number) => Number(rate.toPrecision(12));
 
 /** The unrounded pump rates on screen, low end and high end, Hz to 12 digits. */
 export async function shownRates(page: Page): Promise<[low: number, high: number]> {
+  await page.locator(".end output").first().waitFor();
   const rates = await page
     .locator(".end output")
     .evaluateAll((outputs) =>
