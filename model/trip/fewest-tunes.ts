@@ -1,4 +1,5 @@
 import { ENDS, type End } from "../fit/group.ts";
+import { withoutDust } from "../rounding.ts";
 import { type Choice, choiceAt, isEmpty, rankOf, settableIn, together } from "./choice.ts";
 import { type Expected, type KeptTune, tuneOf } from "./one-tune.ts";
 import { type ExpectedAt, type MixtureWindow, requireWindow, worstShift } from "./window.ts";
@@ -63,9 +64,12 @@ function bestFrom(first: number, choices: Choices, from: readonly WayOn[]): WayO
     const way: WayOn = {
       tunes: 1 + rest.tunes,
       rank: Math.max(rest.rank, ...ENDS.map((end) => rankOf(joined[end]))),
-      worst_pct: Math.max(
-        rest.worst_pct,
-        ...ENDS.map((end) => worstShift(settableIn(joined[end]), joined[end].span)),
+      // One shift at two ends or stops may differ in its last digits, and that must not decide.
+      worst_pct: withoutDust(
+        Math.max(
+          rest.worst_pct,
+          ...ENDS.map((end) => worstShift(settableIn(joined[end]), joined[end].span)),
+        ),
       ),
       last,
     };
