@@ -14,7 +14,6 @@ import type { Unit } from "../units.ts";
 import { drawBasemap } from "./basemap.ts";
 import { cellBoundaries, cellCentres } from "./cell-features.ts";
 import { DISCS } from "./cell-layers.ts";
-import { Drag } from "./drag.ts";
 import { DEEPEST_ESTIMATED_ZOOM } from "./ground.ts";
 import { DOT, dot, NAMES, nameText } from "./names.ts";
 import { NEAR_ZOOM } from "./near.ts";
@@ -60,9 +59,8 @@ const WORLD: MapPlace = { center: [10, 25], zoom: 1 };
 
 /** The map of suggested pump rates: land by tint, hatching, sea, water, borders, cells, labels, the chosen point. */
 export class AtlasMap {
-  readonly #seen: HTMLElement;
+  readonly #container: HTMLElement;
   readonly #map: GlMap;
-  readonly #drag: Drag;
   readonly #scale = new ScaleControl({ maxWidth: 120 });
   readonly #ready: Promise<void>;
   #look: Look;
@@ -76,7 +74,7 @@ export class AtlasMap {
     const { container, configuration, label, look, palette, view = WORLD, onFallback } = options;
     const configured = configuration.elevation_tiles;
     this.#look = look;
-    this.#seen = container;
+    this.#container = container;
     const sheet = document.createElement("div");
     sheet.className = "map-sheet";
     container.append(sheet);
@@ -99,10 +97,6 @@ export class AtlasMap {
       fadeDuration: 100,
     });
     const map = this.#map;
-    this.#drag = new Drag(map, container, () => {
-      this.#busy(true);
-      map.triggerRepaint();
-    });
     map.touchZoomRotate.disableRotation();
     map.addControl(new NavigationControl({ showCompass: false }), "top-right");
     map.addControl(this.#scale, "bottom-left");
@@ -112,13 +106,9 @@ export class AtlasMap {
       map.addImage(STRIPES, stripes(channels(palette.stripe), STRIPE_ALPHA));
       map.addImage(DOT, dot(channels(palette.text)), { pixelRatio: 2 });
     });
-    // Not the map's own click: a press that may become a drag is kept from it.
-    map.getCanvasContainer().addEventListener("click", (event) => {
-      const { left, top } = map.getCanvas().getBoundingClientRect();
-      const at = { x: event.clientX - left, y: event.clientY - top };
-      const thumb = (event as PointerEvent).pointerType === "touch";
-      if (!this.#openDisc(at, thumb ? THUMB_px : 0, options))
-        tell(options, map.unproject([at.x, at.y]).wrap());
+    map.on("click", ({ point, lngLat, originalEvent }) => {
+      const thumb = (originalEvent as PointerEvent).pointerType === "touch";
+      if (!this.#openDisc(point, thumb ? THUMB_px : 0, options)) tell(options, lngLat.wrap());
     });
     map.getCanvas().addEventListener("keydown", ({ key }) => {
       if (key === "Enter") tell(options, map.getCenter().wrap());
@@ -135,7 +125,7 @@ export class AtlasMap {
     });
     map.on("movestart", () => this.#busy(true));
     map.on("idle", () => {
-      if (this.#awaited === 0 && !this.#drag.widen()) this.#busy(false);
+      if (this.#awaited === 0) this.#busy(false);
     });
     // Until then, and without a network, the coarser ones stand in.
     map.on("sourcedata", ({ sourceId, tile }) => {
@@ -228,21 +218,20 @@ export class AtlasMap {
 
   /** Marks the chosen point and brings it into view. */
   show(lat: number, lon: number, near: boolean): void {
-    this.#drag.land();
     this.#marker ??= new Marker({ color: "#7a1f1f" }).setLngLat([lon, lat]).addTo(this.#map);
     this.#marker.setLngLat([lon, lat]);
-    if (near || !this.#drag.sees([lon, lat])) {
+    // The marker knows on which of the worlds beside each other it stands.
+    if (near || !this.#map.getBounds().contains(this.#marker.getLngLat())) {
       this.#map.jumpTo({ center: [lon, lat], zoom: Math.max(this.#map.getZoom(), near ? 4 : 2) });
     }
   }
 
   get place(): MapPlace {
-    this.#drag.land();
     const { lng, lat } = this.#map.getCenter();
     return { center: [lng, lat], zoom: this.#map.getZoom() };
   }
 
-  /** The map is not drawn before this is on it: the first label would else hold up the first drag. */
+  /** The map is not drawn before this is on it. */
   async #await(coming: Promise<void>): Promise<void> {
     this.#awaited++;
     this.#busy(true);
@@ -256,13 +245,12 @@ export class AtlasMap {
 
   /** Tells whether the map is still being drawn. */
   #busy(busy: boolean): void {
-    this.#seen.setAttribute("aria-busy", String(busy));
+    this.#container.setAttribute("aria-busy", String(busy));
   }
 
   remove(): void {
     // What was asked for before may come after.
     this.#lost = true;
-    this.#drag.stop();
     const sheet = this.#map.getContainer();
     this.#map.remove();
     sheet.remove();

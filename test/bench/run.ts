@@ -2,11 +2,11 @@ import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { parseArgs } from "node:util";
 import { gzipSync } from "node:zlib";
 
-/** One measured ratio with the limit it is held to. */
+/** One measured ratio with the limit it is held to; with none it is reported alone. */
 export interface Result {
   name: string;
   ratio: number;
-  limit: number;
+  limit?: number;
   better: "higher" | "lower";
   detail: string;
 }
@@ -57,6 +57,14 @@ function keptBefore(): Result[] {
   return existsSync(REPORT) ? JSON.parse(readFileSync(REPORT, "utf8")) : [];
 }
 
+function told({ name, ratio, limit, better, detail }: Result): string {
+  const figure = `${name}: ${ratio.toFixed(2)}`;
+  if (limit === undefined) return `       ${figure} (${detail})`;
+  const kept = better === "higher" ? ratio >= limit : ratio <= limit;
+  const bound = better === "higher" ? "at least" : "at most";
+  return `${kept ? "kept  " : "MISSED"} ${figure} (${bound} ${limit}; ${detail})`;
+}
+
 if (import.meta.main) {
   const { only } = parseArgs({ options: { only: { type: "string", multiple: true } } }).values;
   const unknown = only?.filter((part) => !(part in PARTS)) ?? [];
@@ -70,13 +78,8 @@ if (import.meta.main) {
   const results = new Map(only ? keptBefore().map((result) => [result.name, result]) : []);
   for (const part of only ?? Object.keys(PARTS)) {
     for (const result of (await PARTS[part]?.()) ?? []) {
-      const { name, ratio, limit, better, detail } = result;
-      const kept = better === "higher" ? ratio >= limit : ratio <= limit;
-      const bound = better === "higher" ? "at least" : "at most";
-      console.log(
-        `${kept ? "kept  " : "MISSED"} ${name}: ${ratio.toFixed(2)} (${bound} ${limit}; ${detail})`,
-      );
-      results.set(name, result);
+      console.log(told(result));
+      results.set(result.name, result);
     }
   }
   mkdirSync("data", { recursive: true });

@@ -275,6 +275,25 @@ test("the scale bar is as long as it says, in the elevation's units", async () =
   await close();
 });
 
+test("a drag moves the map as far as the mouse and asks for nothing; the keyboard goes on from there", async () => {
+  const { page, close } = await openPage(browser, atlas.url, { ...SMALL, deviceScaleFactor: 0.5 });
+  await mapDrawn(page);
+  const { x, y } = await pointOnMap(page, 40, 10);
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  await page.mouse.move(x + 100, y, { steps: 10 });
+  await page.mouse.up();
+  await mapDrawn(page);
+  expect(await page.evaluate(() => localStorage.getItem("hypsotune.question"))).toBe(null);
+  await expect.poll(() => page.evaluate(() => document.activeElement?.tagName)).toBe("CANVAS");
+  await page.keyboard.press("Enter");
+  const asked = async () =>
+    JSON.parse((await page.evaluate(() => localStorage.getItem("hypsotune.question"))) ?? "{}");
+  // The map opens on 10° east with the world 1,024 px wide.
+  await expect.poll(async () => (await asked()).lon).toBeCloseTo(10 - (100 / 1024) * 360, 0);
+  await close();
+});
+
 test.each(["en", "de", "es"])(
   "at 360 px no choice about the map is cut short, in %s",
   async (locale) => {
