@@ -89,7 +89,7 @@ function installable() {
   });
   return VitePWA({
     strategies: "injectManifest",
-    srcDir: "offline",
+    srcDir: "app/offline",
     filename: "service-worker.ts",
     injectRegister: false,
     manifest: {

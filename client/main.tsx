@@ -1,31 +1,33 @@
 import { type ComponentProps, render } from "preact";
 import { useEffect, useLayoutEffect, useState } from "preact/hooks";
-import { useFit } from "./fit-store.ts";
-import { askedFor, keptOf } from "./heater/facts.ts";
-import type { MyHeaters } from "./heater/my-heater.ts";
-import { useOffline } from "./offline/use-offline.ts";
-import { AlarmLink } from "./parts/alarm-link.tsx";
-import { Cautions } from "./parts/cautions.tsx";
-import { LanguageChoice } from "./parts/language-choice.tsx";
-import { later } from "./parts/later.tsx";
-import { SunButton, ThemeChoice } from "./parts/theme-choice.tsx";
-import { FIRST_QUESTION, type Question } from "./question.ts";
-import { recall, remember } from "./remember.ts";
-import "./style/index.css";
+import { Cautions } from "./app/cautions.tsx";
+import { useFit } from "./app/fit-store.ts";
+import { askedFor, keptOf } from "./app/heater/facts.ts";
+import type { MyHeaters } from "./app/heater/my-heater.ts";
+import { LanguageChoice } from "./app/language-choice.tsx";
+import { useOffline } from "./app/offline/use-offline.ts";
+import { SunButton, ThemeChoice } from "./app/theme-choice.tsx";
+import { FIRST_QUESTION, type Question } from "./base/question.ts";
+import { recall, remember } from "./base/remember.ts";
+import { AlarmLink } from "./ui/alarm-link.tsx";
+import { later } from "./ui/later.tsx";
+import "./app/style.css";
+import { applyChosenTheme } from "./base/theme.ts";
+import { direction, language } from "./language.ts";
+import { Alarm } from "./on-site/alarm-screen.tsx";
+import { Start } from "./start/start.tsx";
 import { t } from "./texts/app.ts";
-import { direction, language } from "./texts/language.ts";
-import { applyChosenTheme } from "./theme.ts";
-import { Alarm } from "./views/alarm.tsx";
-import { Start } from "./views/start.tsx";
 
 // Fetched when first opened: they bring the schema, the charts and the cells along.
-const Trip = later(() => import("./views/trip.tsx").then((m) => m.TripView));
-const OnSite = later(() => import("./views/onsite.tsx").then((m) => m.OnSite));
-const Card = later(() => import("./views/card.tsx").then((m) => m.Card));
-const Logbook = later(() => import("./views/logbook.tsx").then((m) => m.LogbookView));
-const Atlas = later(() => import("./views/atlas.tsx").then((m) => m.Atlas));
-const MyHeaterLine = later(() => import("./heater/my-heater-line.tsx").then((m) => m.MyHeaterLine));
-const AfterAlarm = later(() => import("./views/onsite-outside.tsx").then((m) => m.AfterAlarm));
+const Trip = later(() => import("./trip/trip-view.tsx").then((m) => m.TripView));
+const OnSite = later(() => import("./on-site/on-site.tsx").then((m) => m.OnSite));
+const Card = later(() => import("./card/card.tsx").then((m) => m.Card));
+const Logbook = later(() => import("./logbook/logbook.tsx").then((m) => m.LogbookView));
+const Atlas = later(() => import("./atlas/atlas.tsx").then((m) => m.Atlas));
+const MyHeaterLine = later(() =>
+  import("./my-heater/my-heater-line.tsx").then((m) => m.MyHeaterLine),
+);
+const AfterAlarm = later(() => import("./on-site/after-alarm.tsx").then((m) => m.AfterAlarm));
 
 /** The five places, by their addresses. */
 const PLACES = {
@@ -58,11 +60,11 @@ function placeOf(view: string): Place {
   return BELONGS[view] ?? (view in PLACES ? (view as Place) : "start");
 }
 
-type Linked = import("./link/linked.tsx").Linked;
+type Linked = import("./app/link/linked.tsx").Linked;
 
 /** What a link holds that was opened here; its part of the page is fetched for it alone. */
 const isLink = () => location.hash.includes("?");
-const linkHere = () => import("./link/linked.tsx").then((m) => m.linkedHere());
+const linkHere = () => import("./app/link/linked.tsx").then((m) => m.linkedHere());
 
 function App() {
   const [view, setView] = useState(viewInAddress);

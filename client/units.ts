@@ -9,7 +9,7 @@ import {
   toStep,
   wholePercent,
 } from "../model/rounding.ts";
-import { locale } from "./texts/language.ts";
+import { locale } from "./language.ts";
 
 /** Units a person may choose, field by field. Everything inside the app is SI; conversion happens here alone. */
 export interface Unit {

@@ -13,10 +13,35 @@ const arrows: Record<string, Record<string, "all" | "types">> = {
   "seed-demo": { model: "all" },
 };
 
+const WORDS = ["texts", "units.ts", "language.ts"];
+const SHARED = [...WORDS, "base", "ui", "app"];
+
+/** The page's own folders, the lowest first: what each may import from besides itself. What people do stands above what is shared. */
+const rooms: Record<string, readonly string[]> = {
+  "language.ts": [],
+  "units.ts": ["language.ts"],
+  texts: ["units.ts", "language.ts"],
+  base: WORDS,
+  ui: [...WORDS, "base"],
+  app: [...WORDS, "base", "ui"],
+  map: [...WORDS, "base", "ui"],
+  share: SHARED,
+  card: SHARED,
+  trip: [...SHARED, "map"],
+  start: [...SHARED, "map"],
+  "on-site": [...SHARED, "share"],
+  logbook: [...SHARED, "share"],
+  "my-heater": [...SHARED, "logbook"],
+  atlas: [...SHARED, "map", "share"],
+};
+/** It brings the rooms together, and nothing imports it. */
+const ENTRY = "main.tsx";
+
 interface Import {
   file: string;
   from: string;
   to: string;
+  target: string;
   typeOnly: boolean;
 }
 
@@ -40,15 +65,14 @@ function projectImports(file: string): Import[] {
   }));
   return [...imports, ...reExports, ...dynamic]
     .filter(({ specifier }) => specifier.startsWith("."))
-    .map(({ specifier, typeOnly }) => ({
-      file,
-      from: file.split(sep)[0] ?? "",
-      to: normalize(join(dirname(file), specifier)).split(sep)[0] ?? "",
-      typeOnly,
-    }));
+    .map(({ specifier, typeOnly }) => {
+      const target = normalize(join(dirname(file), specifier));
+      const [from = "", to = ""] = [file, target].map((path) => path.split(sep)[0]);
+      return { file, from, to, target, typeOnly };
+    });
 }
 
-function forbidden({ from, to, typeOnly }: Import): boolean {
+function forbidden({ from, to, typeOnly }: Omit<Import, "target">): boolean {
   if (from === to) return false;
   const allowed = arrows[from]?.[to];
   return !(allowed === "all" || (allowed === "types" && typeOnly));
@@ -60,6 +84,20 @@ test("folders import only along the arrows of the design", () => {
   expect(files.length).toBeGreaterThan(10);
   const broken = files.flatMap(projectImports).filter(forbidden);
   expect(broken.map(({ file, to }) => `${file} → ${to}`)).toEqual([]);
+});
+
+test("the page's rooms import only from what is shared and from the rooms below them", () => {
+  const room = (path: string) => path.split(sep)[1] ?? "";
+  const imports = files
+    .filter((file) => file.startsWith("client"))
+    .flatMap(projectImports)
+    .filter(({ to }) => to === "client");
+  expect(new Set(imports.map(({ file }) => room(file))).size).toBeGreaterThan(10);
+  const broken = imports.filter(({ file, target }) => {
+    const [from, to] = [room(file), room(target)];
+    return from !== to && from !== ENTRY && !rooms[from]?.includes(to);
+  });
+  expect(broken.map(({ file, target }) => `${file} → ${target}`)).toEqual([]);
 });
 
 test("a client import of server code, not types, would be caught", () => {

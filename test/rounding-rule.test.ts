@@ -24,8 +24,8 @@ const NOT_SETTINGS: Record<string, string> = {
   "client/units.ts": "the formats made of it",
   "model/fit/": "how the fit counts its rows, and what it says of itself",
   "model/sweep/search.ts": "how many moves it takes",
-  "client/onsite/figures.ts": "decimals by the heater's own step, rounded by the rule before",
-  "client/onsite/chart-layout.ts": "pixels",
+  "client/on-site/figures.ts": "decimals by the heater's own step, rounded by the rule before",
+  "client/on-site/chart-layout.ts": "pixels",
 };
 
 interface Node {

@@ -1,7 +1,8 @@
+import type { CardUnits } from "../app/link/card-choice.ts";
 import { cardWords as words } from "../texts/card.ts";
 import { formatFineRate, formatIn, formatUp } from "../units.ts";
-import type { CardFigures, CardUnits } from "./card-figures.ts";
-import { NomogramDrawing } from "./nomogram-drawing.tsx";
+import type { CardFigures } from "./card-figures.ts";
+import { type Example, NomogramDrawing } from "./nomogram-drawing.tsx";
 
 /** The card's back: the nomogram with the card's own address, how to use it all without a phone, the cautions. */
 export function Back(props: { figures: CardFigures; units: CardUnits; address: string }) {
@@ -49,13 +50,6 @@ export function Back(props: { figures: CardFigures; units: CardUnits; address: s
 function isPartlyUnknown({ known, elevation, temperature }: CardFigures["drawing"]): boolean {
   const bottom = Math.max(...[...elevation, ...temperature].map(({ y }) => y));
   return known !== null && (known[0] > 0.01 || known[1] < bottom - 0.01);
-}
-
-export interface Example {
-  elevation_m: number;
-  temperature_C: number;
-  low_Hz: number;
-  high_Hz: number;
 }
 
 /** The reading that the drawing shows: the middle row and column. */

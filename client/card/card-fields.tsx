@@ -1,24 +1,24 @@
 import type { PublishedFit } from "../../model/fit/group.ts";
 import { usualFans } from "../../model/heater.ts";
-import type { MyHeater } from "../heater/my-heater.ts";
-import type { LogbookHeater } from "../logbook/entry.ts";
-import { ChoiceField } from "../parts/choice-field.tsx";
-import { classesOf, HeatClassField } from "../parts/heat-class-field.tsx";
-import { NumberWithin } from "../parts/number-within.tsx";
-import { t } from "../texts/app.ts";
-import { cardWords as words } from "../texts/card.ts";
-import { heaterWords } from "../texts/heater.ts";
-import { format, formatIn, type Quantity, type Unit } from "../units.ts";
+import type { MyHeater } from "../app/heater/my-heater.ts";
 import {
   type CardChoice,
+  type CardUnits,
   ELEVATIONS_m,
   LEAST_CLIMB_m,
   LEAST_WARMTH_C,
   PAPERS,
   type Span,
   TEMPERATURES_C,
-} from "./card-choice.ts";
-import type { CardUnits } from "./card-figures.ts";
+} from "../app/link/card-choice.ts";
+import type { LogbookHeater } from "../app/records/entry.ts";
+import { t } from "../texts/app.ts";
+import { cardWords as words } from "../texts/card.ts";
+import { heaterWords } from "../texts/heater.ts";
+import { ChoiceField } from "../ui/choice-field.tsx";
+import { classesOf, HeatClassField } from "../ui/heat-class-field.tsx";
+import { NumberWithin } from "../ui/number-within.tsx";
+import { format, formatIn, type Quantity, type Unit } from "../units.ts";
 
 interface CardFieldsProps {
   fit: PublishedFit;

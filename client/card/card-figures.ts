@@ -2,8 +2,8 @@ import { ELEVATION_RANGE_m } from "../../model/air.ts";
 import { type CardTable, cardTable } from "../../model/card/card-table.ts";
 import { type Nomogram, nomogram } from "../../model/card/nomogram.ts";
 import type { PublishedFit } from "../../model/fit/group.ts";
+import type { CardChoice, CardUnits, Span } from "../app/link/card-choice.ts";
 import { toShown, toSi, type Unit } from "../units.ts";
-import type { CardChoice, Span } from "./card-choice.ts";
 import { finerSteps, roundSteps } from "./round-steps.ts";
 
 /** What a card of A6 holds and a cold night's eye still parts. */
@@ -13,11 +13,6 @@ const MOST_TICKS = 75;
 
 /** Size of the nomogram's scales, mm on A6; larger papers enlarge it. */
 export const SCALES = { width: 66, height: 56, tick_gap: 1, label_gap: 3.6 } as const;
-
-export interface CardUnits {
-  elevation: Unit;
-  temperature: Unit;
-}
 
 /** All figures of a card. */
 export interface CardFigures {

@@ -1,10 +1,11 @@
 import type { PublishedFit } from "../../model/fit/group.ts";
 import { ENDS } from "../../model/fit/group.ts";
+import type { CardUnits } from "../app/link/card-choice.ts";
+import { locale } from "../language.ts";
 import { t } from "../texts/app.ts";
 import { cardWords as words } from "../texts/card.ts";
-import { locale } from "../texts/language.ts";
 import { format } from "../units.ts";
-import type { CardFigures, CardUnits } from "./card-figures.ts";
+import type { CardFigures } from "./card-figures.ts";
 import { RateTable } from "./rate-table.tsx";
 
 interface FrontProps {

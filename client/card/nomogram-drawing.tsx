@@ -1,12 +1,20 @@
 import type { CardTable } from "../../model/card/card-table.ts";
 import type { Nomogram } from "../../model/card/nomogram.ts";
 import type { Tick } from "../../model/card/rate-ticks.ts";
+import type { CardUnits } from "../app/link/card-choice.ts";
 import { t } from "../texts/app.ts";
 import { cardWords as words } from "../texts/card.ts";
 import { format, toShown } from "../units.ts";
-import type { Example } from "./back.tsx";
-import { type CardUnits, SCALES } from "./card-figures.ts";
+import { SCALES } from "./card-figures.ts";
 import { CodeDrawing, type CodeRoom } from "./code-drawing.tsx";
+
+/** The reading that the drawing shows. */
+export interface Example {
+  elevation_m: number;
+  temperature_C: number;
+  low_Hz: number;
+  high_Hz: number;
+}
 
 /** Room for figures beside the outer scales and for heads above, mm on A6. */
 const BESIDE = 13.5;

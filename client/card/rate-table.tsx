@@ -1,9 +1,10 @@
 import type { CardCell } from "../../model/card/card-table.ts";
 import type { End } from "../../model/fit/group.ts";
+import type { CardUnits } from "../app/link/card-choice.ts";
 import { t } from "../texts/app.ts";
 import { cardWords as words } from "../texts/card.ts";
 import { format, formatPercent, formatRate, formatUp, toShown, type Unit } from "../units.ts";
-import type { CardFigures, CardUnits } from "./card-figures.ts";
+import type { CardFigures } from "./card-figures.ts";
 
 /** One end's start rates by elevation and night temperature, with the reach of the bands row by row. */
 export function RateTable(props: { end: End; figures: CardFigures; units: CardUnits }) {

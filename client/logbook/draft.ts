@@ -1,8 +1,14 @@
 import type { GivenAir } from "../../model/air.ts";
 import { usualFans } from "../../model/heater.ts";
-import { randomText } from "../share/random.ts";
-import type { EntryKind, LogbookEntry, LogbookHeater, LoggedEnd, LoggedMeter } from "./entry.ts";
-import { entrySchema, errorsOf } from "./schema.ts";
+import type {
+  EntryKind,
+  LogbookEntry,
+  LogbookHeater,
+  LoggedEnd,
+  LoggedMeter,
+} from "../app/records/entry.ts";
+import { entrySchema, errorsOf } from "../app/records/schema.ts";
+import { randomText } from "../base/random.ts";
 
 export type ReadingKind = "co_ppm" | "co_below_ppm" | "co_above_ppm";
 export const READING_KINDS: readonly ReadingKind[] = ["co_ppm", "co_below_ppm", "co_above_ppm"];

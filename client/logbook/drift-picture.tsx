@@ -2,13 +2,13 @@ import { useCallback, useMemo, useState } from "preact/hooks";
 import type { Logged } from "../../model/drift/logged.ts";
 import { type DriftPicture, driftPictureOf, type PicturePoint } from "../../model/drift/picture.ts";
 import { ENDS, type End } from "../../model/fit/group.ts";
-import { coChart, mixtureChart, shown_ppm } from "../charts/drift-chart.ts";
-import { ReadableChart } from "../charts/readable-chart.tsx";
-import { dayOf } from "../heater/own-words.ts";
-import { ChoiceField } from "../parts/choice-field.tsx";
+import { dayOf } from "../app/heater/own-words.ts";
 import { t } from "../texts/app.ts";
 import { logbookWords } from "../texts/logbook.ts";
+import { ReadableChart } from "../ui/charts/readable-chart.tsx";
+import { ChoiceField } from "../ui/choice-field.tsx";
 import { format, formatPercent } from "../units.ts";
+import { coChart, mixtureChart, shown_ppm } from "./drift-chart.ts";
 
 const words = logbookWords.drift.picture;
 

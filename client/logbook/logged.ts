@@ -1,6 +1,6 @@
 import type { Logged, LoggedTune } from "../../model/drift/logged.ts";
+import type { LogbookEntry, LoggedMeter } from "../app/records/entry.ts";
 import { densityOf } from "./density.ts";
-import type { LogbookEntry, LoggedMeter } from "./entry.ts";
 
 /** One heater's entries as the drift is told from them; notes say nothing of it but their fuel. */
 export function loggedOf(entries: readonly LogbookEntry[]): Logged[] {

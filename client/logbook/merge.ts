@@ -1,6 +1,6 @@
+import type { Logbook, LogbookEntry } from "../app/records/entry.ts";
+import { Refused } from "../base/refused.ts";
 import { logbookWords } from "../texts/logbook.ts";
-import { Refused } from "../trip/refused.ts";
-import type { Logbook, LogbookEntry } from "./entry.ts";
 
 /** What a file changes: what to put, and how much is new, newer or known. */
 export interface Merged {

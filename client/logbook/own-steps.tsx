@@ -4,10 +4,10 @@ import { ownStartTune } from "../../model/own-start.ts";
 import { bandByTune_pct } from "../../model/own-steps.ts";
 import type { StartQuestion } from "../../model/start.ts";
 import type { OwnTune } from "../../model/tune.ts";
-import type { MyHeater } from "../heater/my-heater.ts";
-import { dayOf } from "../heater/own-words.ts";
-import { FiguresTable } from "../parts/figures-table.tsx";
+import type { MyHeater } from "../app/heater/my-heater.ts";
+import { dayOf } from "../app/heater/own-words.ts";
 import { logbookWords } from "../texts/logbook.ts";
+import { FiguresTable } from "../ui/figures-table.tsx";
 import { formatPercent } from "../units.ts";
 
 const words = logbookWords.ownSteps;

@@ -1,11 +1,11 @@
 import { CsvError, parse } from "csv-parse/browser/esm/sync";
 import type { z } from "zod";
+import { ENTRY_KINDS, type Logbook } from "../app/records/entry.ts";
+import { entrySchema, errorsOf, heaterSchema } from "../app/records/schema.ts";
+import { Refused } from "../base/refused.ts";
 import { logbookWords } from "../texts/logbook.ts";
-import { Refused } from "../trip/refused.ts";
 import { COLUMNS } from "./columns.ts";
-import { ENTRY_KINDS, type Logbook } from "./entry.ts";
 import { photoOf } from "./photo.ts";
-import { entrySchema, errorsOf, heaterSchema } from "./schema.ts";
 import { FORMAT, VERSION } from "./write-file.ts";
 
 const words = logbookWords.files;

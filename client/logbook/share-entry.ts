@@ -1,20 +1,20 @@
 import { type Tune, tuneSchema } from "../../model/tune.ts";
 import type { Submitted } from "../../server/contract.ts";
-import { AtlasProblem, api } from "../api.ts";
-import { type Sent, send } from "../offline/deliver.ts";
-import { dropWaiting, waitingTunes } from "../offline/waiting-tunes.ts";
-import { coarseElevation, coarsePosition } from "../share/coarse-position.ts";
-import { contributorKey } from "../share/contributor.ts";
+import { type Sent, send } from "../app/offline/deliver.ts";
+import { dropWaiting, waitingTunes } from "../app/offline/waiting-tunes.ts";
+import type { LogbookEntry, LogbookHeater, LoggedEnd, SharedTune } from "../app/records/entry.ts";
+import { putEntry } from "../app/records/store.ts";
+import { AtlasProblem, api } from "../base/answers/api.ts";
 import {
   dropReceipt,
   type KeptReceipt,
   keepReceipt,
   keptReceipts,
   receiptOf,
-} from "../share/receipts.ts";
+} from "../base/receipts.ts";
+import { coarseElevation, coarsePosition } from "../share/coarse-position.ts";
+import { contributorKey } from "../share/contributor.ts";
 import { forgetSendingKey, sendingKey } from "../share/sending-key.ts";
-import type { LogbookEntry, LogbookHeater, LoggedEnd, SharedTune } from "./entry.ts";
-import { putEntry } from "./store.ts";
 
 /** Why an entry is no tune to share, or the tune without its contributor. */
 export type Shareable = { tune: Tune } | { why: "ceiling" | "incomplete" };

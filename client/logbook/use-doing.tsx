@@ -1,9 +1,9 @@
 import type { ComponentChild } from "preact";
 import { useState } from "preact/hooks";
-import { whatWentWrong } from "../parts/in-english.tsx";
-import { SaidBar } from "../parts/said-bar.tsx";
+import { NotKept } from "../app/records/store.ts";
 import { logbookWords as words } from "../texts/logbook.ts";
-import { NotKept } from "./store.ts";
+import { whatWentWrong } from "../ui/in-english.tsx";
+import { SaidBar } from "../ui/said-bar.tsx";
 
 /** What was said last, and what takes it back. */
 export interface Said {

@@ -1,8 +1,8 @@
 import { useEffect, useState } from "preact/hooks";
-import { WAITING_CHANGED } from "../offline/names.ts";
-import type { Logbook } from "./entry.ts";
+import type { Logbook } from "../app/records/entry.ts";
+import { logbook, lostEntries, NotKept, onLogbookChange } from "../app/records/store.ts";
+import { WAITING_CHANGED } from "../base/answers/cache-names.ts";
 import { linkReceipts } from "./share-entry.ts";
-import { logbook, lostEntries, NotKept, onLogbookChange } from "./store.ts";
 
 /** The logbook as it stands, whoever changes it. */
 export interface LogbookNow {

@@ -1,7 +1,7 @@
-import { CAUTION_COLUMN, caution } from "../csv.ts";
+import type { Logbook, LogbookEntry, LogbookHeater } from "../app/records/entry.ts";
+import { CAUTION_COLUMN, caution } from "../base/csv.ts";
 import { COLUMNS, DENSITY_COLUMN } from "./columns.ts";
 import { densityOf } from "./density.ts";
-import type { Logbook, LogbookEntry, LogbookHeater } from "./entry.ts";
 import { dataUrlOf } from "./photo.ts";
 
 /** What a JSON file of a logbook calls itself. Described in docs/logbook.md. */

@@ -1,6 +1,6 @@
 import type { CellsAnswer } from "../../server/contract.ts";
-import { FiguresTable } from "../parts/figures-table.tsx";
 import { mapWords } from "../texts/map.ts";
+import { FiguresTable } from "../ui/figures-table.tsx";
 import { format, formatIn, type Unit } from "../units.ts";
 import { nameOf } from "./cell-tunes.tsx";
 

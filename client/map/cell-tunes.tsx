@@ -1,11 +1,11 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import type { Cell, CellTune, CellTunesAnswer, SetEnd } from "../../server/contract.ts";
-import { api } from "../api.ts";
-import { FiguresTable } from "../parts/figures-table.tsx";
-import { goToHeading } from "../parts/go-to.ts";
-import { useUnit } from "../parts/number-field.tsx";
-import { locale } from "../texts/language.ts";
+import { api } from "../base/answers/api.ts";
+import { locale } from "../language.ts";
 import { mapWords } from "../texts/map.ts";
+import { FiguresTable } from "../ui/figures-table.tsx";
+import { goToHeading } from "../ui/go-to.ts";
+import { useUnit } from "../ui/number-field.tsx";
 import { format, formatIn, formatRate, type Unit } from "../units.ts";
 
 const words = mapWords.cell;

@@ -1,4 +1,4 @@
-import { terrainHere } from "../terrain-here.ts";
+import { terrainHere } from "../base/terrain-here.ts";
 import { estimatedTile } from "./estimated-ground.ts";
 import { enlarge } from "./terrarium.ts";
 

@@ -1,7 +1,7 @@
 import type { ComponentChildren } from "preact";
 import { useEffect, useRef, useState } from "preact/hooks";
 import type { Cell } from "../../server/contract.ts";
-import { api } from "../api.ts";
+import { api } from "../base/answers/api.ts";
 import { mapWords } from "../texts/map.ts";
 import type { Unit } from "../units.ts";
 import type { AtlasMap, MapPlace } from "./atlas-map.ts";

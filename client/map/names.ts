@@ -1,5 +1,5 @@
 import type { ExpressionSpecification, StyleSpecification } from "maplibre-gl";
-import { locale } from "../texts/language.ts";
+import { locale } from "../language.ts";
 import type { Unit } from "../units.ts";
 import { NEAR_ZOOM } from "./near.ts";
 import type { Palette } from "./palette.ts";

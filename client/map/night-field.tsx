@@ -1,5 +1,5 @@
-import { useUnit } from "../parts/number-field.tsx";
 import { mapWords } from "../texts/map.ts";
+import { useUnit } from "../ui/number-field.tsx";
 import { formatIn, toShown, toSi, UNITS } from "../units.ts";
 
 /** Nights the slider runs through, °C; the field beside the answer takes any other. */

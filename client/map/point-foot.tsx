@@ -1,11 +1,11 @@
 import type { PublishedFit } from "../../model/fit/group.ts";
 import { ENDS } from "../../model/fit/group.ts";
 import type { ElevationAnswer } from "../../server/contract.ts";
-import { NORMAL_95 } from "../parts/estimate-hint.ts";
-import { goToHeading } from "../parts/go-to.ts";
-import { answer, type Question } from "../question.ts";
+import { answer, type Question } from "../base/question.ts";
 import { t } from "../texts/app.ts";
 import { mapWords } from "../texts/map.ts";
+import { NORMAL_95 } from "../ui/estimate-hint.ts";
+import { goToHeading } from "../ui/go-to.ts";
 import {
   format,
   formatFineRate,

@@ -3,7 +3,7 @@ import { bandsAt } from "../../model/fit/bands.ts";
 import type { End, PublishedFit } from "../../model/fit/group.ts";
 import { usualFans } from "../../model/heater.ts";
 import { groupOf } from "../../model/start.ts";
-import type { Question } from "../question.ts";
+import type { Question } from "../base/question.ts";
 import { colourAt, type Palette } from "./palette.ts";
 
 /** What the land's colour tells: the suggested pump rate, or how far off it may be for one more heater. */

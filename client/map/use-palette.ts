@@ -1,4 +1,4 @@
-import { useTheme } from "../theme.ts";
+import { useTheme } from "../base/theme.ts";
 import { PALETTES, type Palette } from "./palette.ts";
 
 /** The map's colours in the theme that the page shows, also when it changes. */

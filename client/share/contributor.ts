@@ -1,5 +1,5 @@
-import { forget, recall, remember } from "../remember.ts";
-import { randomText } from "./random.ts";
+import { randomText } from "../base/random.ts";
+import { forget, recall, remember } from "../base/remember.ts";
 
 const KEPT_AS = "contributor";
 

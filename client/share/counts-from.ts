@@ -1,5 +1,5 @@
 import type { Submitted } from "../../server/contract.ts";
-import { locale } from "../texts/language.ts";
+import { locale } from "../language.ts";
 import { shareWords } from "../texts/share.ts";
 
 /** Days come without a zone. */

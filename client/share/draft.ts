@@ -3,7 +3,7 @@ import type { End } from "../../model/fit/group.ts";
 import type { Found } from "../../model/fit/row.ts";
 import { USUAL_CLASS_kW } from "../../model/heater.ts";
 import type { MeterKind, Tune } from "../../model/tune.ts";
-import type { MyHeater } from "../heater/my-heater.ts";
+import type { MyHeater } from "../app/heater/my-heater.ts";
 import { coarseElevation } from "./coarse-position.ts";
 
 /** One end as far as it is filled in; `nothing_shown`: the meter is below its floor. */

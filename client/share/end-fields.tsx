@@ -1,7 +1,7 @@
 import type { End } from "../../model/fit/group.ts";
-import { NumberField } from "../parts/number-field.tsx";
 import { t } from "../texts/app.ts";
 import { shareWords } from "../texts/share.ts";
+import { NumberField } from "../ui/number-field.tsx";
 import { shownReadings, USUAL_FLOOR_ppm, withValue } from "./draft.ts";
 import { highReading, highReadings } from "./high-co.tsx";
 import type { TuneForm } from "./use-tune-form.tsx";

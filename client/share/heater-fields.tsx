@@ -1,8 +1,8 @@
-import { HeatClassField } from "../parts/heat-class-field.tsx";
-import { MeterKindField } from "../parts/meter-kind-field.tsx";
-import { NumberField } from "../parts/number-field.tsx";
 import { t } from "../texts/app.ts";
 import { shareWords } from "../texts/share.ts";
+import { HeatClassField } from "../ui/heat-class-field.tsx";
+import { MeterKindField } from "../ui/meter-kind-field.tsx";
+import { NumberField } from "../ui/number-field.tsx";
 import type { TuneForm } from "./use-tune-form.tsx";
 
 /** The heater: its class, and what is known of pump and supply. */

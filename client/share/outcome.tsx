@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import type { Submitted } from "../../server/contract.ts";
-import { goToHeading } from "../parts/go-to.ts";
 import { shareWords } from "../texts/share.ts";
+import { goToHeading } from "../ui/go-to.ts";
 import { countsFrom } from "./counts-from.ts";
 import { HighCo } from "./high-co.tsx";
 import { comparedSentence } from "./reason-sentence.tsx";

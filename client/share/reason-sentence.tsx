@@ -1,9 +1,9 @@
 import type { ComponentChildren } from "preact";
 import type { Compared } from "../../model/compare.ts";
 import type { Reason } from "../../server/contract.ts";
-import { InEnglish } from "../parts/in-english.tsx";
 import { t } from "../texts/app.ts";
 import { reasonWords } from "../texts/reasons.ts";
+import { InEnglish } from "../ui/in-english.tsx";
 import { format, formatPercent, formatRate } from "../units.ts";
 
 const UNIT_OF: Record<string, [unit: string, decimals: number]> = {

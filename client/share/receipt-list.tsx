@@ -1,14 +1,14 @@
 import type { ComponentChildren } from "preact";
 import { useState } from "preact/hooks";
 import type { Advice } from "../../server/contract.ts";
-import { api } from "../api.ts";
-import { whatWentWrong } from "../parts/in-english.tsx";
-import { saveFile } from "../save-file.ts";
+import { api } from "../base/answers/api.ts";
+import { dropReceipt, type KeptReceipt, receiptsFile } from "../base/receipts.ts";
+import { saveFile } from "../base/save-file.ts";
 import { shareWords } from "../texts/share.ts";
+import { whatWentWrong } from "../ui/in-english.tsx";
 import { format, formatRate } from "../units.ts";
 import { countsFrom } from "./counts-from.ts";
 import { HighCo } from "./high-co.tsx";
-import { dropReceipt, type KeptReceipt, receiptsFile } from "./receipts.ts";
 
 /** The tunes shared from this browser: look after them, revise, withdraw. */
 export function ReceiptList(props: {

@@ -1,6 +1,6 @@
 import type { Tune } from "../../model/tune.ts";
-import { forget, recall, remember } from "../remember.ts";
-import { randomText } from "./random.ts";
+import { randomText } from "../base/random.ts";
+import { forget, recall, remember } from "../base/remember.ts";
 
 /**
  * The Idempotency-Key of a tune as it stands. Remembered beyond this tab: one that was closed while sending leaves the

@@ -1,10 +1,10 @@
-import { estimateHint } from "../parts/estimate-hint.ts";
-import { NumberField, useUnit } from "../parts/number-field.tsx";
-import { PlaceSearch } from "../parts/place-search.tsx";
-import { PositionButton } from "../parts/position-button.tsx";
-import { nameOf } from "../question.ts";
+import { nameOf } from "../base/question.ts";
 import { t } from "../texts/app.ts";
 import { shareWords } from "../texts/share.ts";
+import { estimateHint } from "../ui/estimate-hint.ts";
+import { NumberField, useUnit } from "../ui/number-field.tsx";
+import { PlaceSearch } from "../ui/place-search.tsx";
+import { PositionButton } from "../ui/position-button.tsx";
 import { coarsePosition } from "./coarse-position.ts";
 import { withValue } from "./draft.ts";
 import type { TuneForm } from "./use-tune-form.tsx";

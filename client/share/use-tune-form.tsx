@@ -1,10 +1,10 @@
 import type { ComponentChildren } from "preact";
 import { useEffect, useState } from "preact/hooks";
 import type { PublishedFit } from "../../model/fit/group.ts";
-import { api } from "../api.ts";
-import { monthHere } from "../clock.ts";
-import { InEnglish } from "../parts/in-english.tsx";
-import { recall, remember } from "../remember.ts";
+import { api } from "../base/answers/api.ts";
+import { monthHere } from "../base/clock.ts";
+import { recall, remember } from "../base/remember.ts";
+import { InEnglish } from "../ui/in-english.tsx";
 import { type Draft, emptyDraft } from "./draft.ts";
 import { type Judged, judge } from "./judge.ts";
 import { reasonSentence } from "./reason-sentence.tsx";

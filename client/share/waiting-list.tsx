@@ -1,10 +1,10 @@
 import { useEffect, useState } from "preact/hooks";
-import { sendWaiting } from "../offline/deliver.ts";
-import { WAITING_CHANGED } from "../offline/names.ts";
-import { dropWaiting, type WaitingTune, waitingTunes } from "../offline/waiting-tunes.ts";
-import { InEnglish } from "../parts/in-english.tsx";
+import { sendWaiting } from "../app/offline/deliver.ts";
+import { dropWaiting, type WaitingTune, waitingTunes } from "../app/offline/waiting-tunes.ts";
+import { WAITING_CHANGED } from "../base/answers/cache-names.ts";
 import { offline } from "../texts/offline.ts";
 import { shareWords } from "../texts/share.ts";
+import { InEnglish } from "../ui/in-english.tsx";
 import { format, formatRate } from "../units.ts";
 
 /** Tunes this browser has still to send: send, mend, discard. Nothing when there are none. */

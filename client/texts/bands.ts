@@ -1,4 +1,4 @@
-import { inLanguage } from "./language.ts";
+import { inLanguage } from "../language.ts";
 
 export const { b } = await inLanguage({
   en: () => import("./en/bands.ts"),

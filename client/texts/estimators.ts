@@ -1,4 +1,4 @@
-import { inLanguage } from "./language.ts";
+import { inLanguage } from "../language.ts";
 
 const { estimators } = await inLanguage({
   en: () => import("./en/estimators.ts"),

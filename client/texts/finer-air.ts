@@ -1,4 +1,4 @@
-import { inLanguage } from "./language.ts";
+import { inLanguage } from "../language.ts";
 
 export const { finerAir } = await inLanguage({
   en: () => import("./en/finer-air.ts"),

@@ -1,4 +1,4 @@
-import { inLanguage } from "./language.ts";
+import { inLanguage } from "../language.ts";
 
 export const { logbookWords } = await inLanguage({
   en: () => import("./en/logbook.ts"),

@@ -1,5 +1,5 @@
+import { inLanguage } from "../language.ts";
 import type { Figure, ReasonWords } from "./en/reasons.ts";
-import { inLanguage } from "./language.ts";
 
 export type { Figure } from "./en/reasons.ts";
 

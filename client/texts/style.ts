@@ -1,4 +1,4 @@
-import { inLanguage } from "./language.ts";
+import { inLanguage } from "../language.ts";
 
 export const { styleWords } = await inLanguage({
   en: () => import("./en/style.ts"),

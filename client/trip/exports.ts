@@ -2,7 +2,7 @@ import { ENDS } from "../../model/fit/group.ts";
 import { toStep } from "../../model/rounding.ts";
 import { nightsAt } from "../../model/trip/stop.ts";
 import type { TripAnswer } from "../../model/trip/trip.ts";
-import { caution, csvWithCaution } from "../csv.ts";
+import { caution, csvWithCaution } from "../base/csv.ts";
 import { trip as words } from "../texts/trip.ts";
 import { type Shown, shiftsShown, standingAt } from "./shown-shift.ts";
 import type { Trip } from "./trip.ts";

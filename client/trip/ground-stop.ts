@@ -10,7 +10,7 @@ const LARGEST_SD_m = 2000;
 export async function groundStop(
   stop: Omit<Stop, "elevation_m"> & { lat: number; lon: number },
 ): Promise<Stop> {
-  const { elevationHere } = await import("../terrain-here.ts");
+  const { elevationHere } = await import("../base/terrain-here.ts");
   const ground = await elevationHere(stop.lat, stop.lon);
   return {
     ...stop,

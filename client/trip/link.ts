@@ -1,8 +1,7 @@
 import { z } from "zod";
 import { SUPPLIES_V } from "../../model/trip/nights.ts";
-import { packed, unpacked } from "../link/packed.ts";
-import { trip } from "../texts/trip.ts";
-import { Refused } from "./refused.ts";
+import { packed, unpacked } from "../app/link/packed.ts";
+import { Refused } from "../base/refused.ts";
 import {
   elevation_m,
   elevation_sd_m,
@@ -12,7 +11,8 @@ import {
   nights,
   temperature_C,
   tidyName,
-} from "./stop-schema.ts";
+} from "../base/stop-schema.ts";
+import { trip } from "../texts/trip.ts";
 import { NEW_TRIP, TANK_L, type Trip } from "./trip.ts";
 
 /**

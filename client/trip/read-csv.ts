@@ -1,8 +1,8 @@
 import { CsvError, parse } from "csv-parse/browser/esm/sync";
+import { Refused } from "../base/refused.ts";
 import { trip } from "../texts/trip.ts";
 import { parseNumber } from "../units.ts";
 import type { FoundStop } from "./found-stop.ts";
-import { Refused } from "./refused.ts";
 
 /** Columns a file may have, and other ways people head them. */
 const COLUMNS: Record<string, readonly string[]> = {

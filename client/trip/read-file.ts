@@ -1,10 +1,10 @@
+import { Refused } from "../base/refused.ts";
+import { type FileStop, fileStop, MOST_STOPS } from "../base/stop-schema.ts";
 import { trip } from "../texts/trip.ts";
 import type { FoundStop } from "./found-stop.ts";
 import { stopsOfCsv } from "./read-csv.ts";
 import { stopsOfGeoJson } from "./read-geojson.ts";
 import { stopsOfGpx } from "./read-gpx.ts";
-import { Refused } from "./refused.ts";
-import { type FileStop, fileStop, MOST_STOPS } from "./stop-schema.ts";
 
 export const LARGEST_FILE_bytes = 2_000_000;
 

@@ -1,7 +1,7 @@
 import { z } from "zod";
+import { Refused } from "../base/refused.ts";
 import { trip } from "../texts/trip.ts";
 import { type FoundStop, linesWith } from "./found-stop.ts";
-import { Refused } from "./refused.ts";
 
 const geometry = z.looseObject({ type: z.string(), coordinates: z.unknown().optional() });
 const feature = z.looseObject({

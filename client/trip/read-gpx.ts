@@ -1,7 +1,7 @@
+import { Refused } from "../base/refused.ts";
 import { trip } from "../texts/trip.ts";
 import { parseNumber } from "../units.ts";
 import { type FoundStop, linesWith } from "./found-stop.ts";
-import { Refused } from "./refused.ts";
 import { TRIP_NAMESPACE } from "./waypoints.ts";
 
 /** Waypoints and route points of a GPX file in the order they stand, read by the browser's own XML reader. */

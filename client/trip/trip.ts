@@ -2,8 +2,8 @@ import { USUAL_CLASS_kW } from "../../model/heater.ts";
 import { type Night, SUPPLIES_V, type Supply_V, USUAL_NIGHT } from "../../model/trip/nights.ts";
 import type { Stop, TripHeater } from "../../model/trip/stop.ts";
 import { type MixtureWindow, WORKING_WINDOW } from "../../model/trip/window.ts";
-import type { MyHeater } from "../heater/my-heater.ts";
-import { withMine, withoutMine } from "../heater/with-mine.ts";
+import type { MyHeater } from "../app/heater/my-heater.ts";
+import { withMine, withoutMine } from "../app/heater/with-mine.ts";
 
 /** A trip as a person keeps it, SI throughout. */
 export interface Trip {

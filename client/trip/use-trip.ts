@@ -1,9 +1,9 @@
 import { useEffect, useState } from "preact/hooks";
-import type { Question } from "../question.ts";
-import { recall, remember } from "../remember.ts";
+import type { Question } from "../base/question.ts";
+import { Refused } from "../base/refused.ts";
+import { recall, remember } from "../base/remember.ts";
 import { trip as words } from "../texts/trip.ts";
 import { textOf, tripKept, tripOf } from "./link.ts";
-import { Refused } from "./refused.ts";
 import { NEW_TRIP, type Trip } from "./trip.ts";
 
 export interface TripState {

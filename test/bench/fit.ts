@@ -6,7 +6,7 @@ import { linearRegression } from "simple-statistics";
 import { fitAtlas } from "../../model/fit/fit.ts";
 import type { FitRow } from "../../model/fit/row.ts";
 import { seeded } from "../model/fit/simulated-crowd.ts";
-import type { Result } from "./run.ts";
+import type { Result } from "./result.ts";
 
 const SIZES = [
   { tunes: 100_000, limit: 1 },

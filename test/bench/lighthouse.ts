@@ -3,7 +3,7 @@ import lighthouse from "lighthouse";
 import { median } from "simple-statistics";
 import { launchChromium } from "../browser/chromium.ts";
 import { demoAtlas } from "./pan.ts";
-import type { Result } from "./run.ts";
+import type { Result } from "./result.ts";
 
 const RUNS = 3;
 const TRIES = 3;

@@ -4,7 +4,7 @@ import { scenario } from "../../seed-demo/scenario.ts";
 import { launchChromium } from "../browser/chromium.ts";
 import { openPage } from "../browser/open-page.ts";
 import { type RunningAtlas, runAtlas } from "../browser/running-atlas.ts";
-import type { Result } from "./run.ts";
+import type { Result } from "./result.ts";
 
 /** A telephone's processor, as against this machine's. */
 const SLOWER = 4;

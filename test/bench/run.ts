@@ -1,15 +1,7 @@
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { parseArgs } from "node:util";
 import { gzipSync } from "node:zlib";
-
-/** One measured ratio with the limit it is held to; with none it is reported alone. */
-export interface Result {
-  name: string;
-  ratio: number;
-  limit?: number;
-  better: "higher" | "lower";
-  detail: string;
-}
+import type { Result } from "./result.ts";
 
 interface Chunk {
   file: string;

@@ -1,7 +1,7 @@
 import { type ChildProcess, spawn } from "node:child_process";
 import autocannon from "autocannon";
 import { median } from "simple-statistics";
-import type { Result } from "./run.ts";
+import type { Result } from "./result.ts";
 
 const ROUNDS = 3;
 const ROUND_s = 3;

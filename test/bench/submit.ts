@@ -2,7 +2,7 @@ import { median } from "simple-statistics";
 import { tunes } from "../../db/schema.ts";
 import { acceptedTunes, type TuneRow } from "../../db/tunes.ts";
 import { goodTune, openTestAtlas, post } from "../server/atlas.ts";
-import type { Result } from "./run.ts";
+import type { Result } from "./result.ts";
 
 const SUBMISSIONS = 1500;
 const AT_ONCE = 32;

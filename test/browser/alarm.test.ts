@@ -1,11 +1,11 @@
 import { readFileSync } from "node:fs";
 import type { Browser, Page } from "playwright-core";
 import { beforeAll, expect, test } from "vitest";
+import { EMERGENCY_NUMBERS } from "../../client/on-site/alarm-screen.tsx";
 import { t as german } from "../../client/texts/de/app.ts";
 import { t as english } from "../../client/texts/en/app.ts";
 import { t as spanish } from "../../client/texts/es/app.ts";
 import { onsite } from "../../client/texts/onsite.ts";
-import { EMERGENCY_NUMBERS } from "../../client/views/alarm.tsx";
 import { begin, installClock, press } from "./at-the-heater.ts";
 import { axeFinds, sideways } from "./faults.ts";
 import { CUT_OFF, field, openPage } from "./open-page.ts";

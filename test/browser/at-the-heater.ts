@@ -1,5 +1,5 @@
 import type { Page } from "playwright-core";
-import { CHECKS } from "../../client/onsite/session.ts";
+import { CHECKS } from "../../client/on-site/session.ts";
 import { onsite } from "../../client/texts/onsite.ts";
 import type { SweepReading } from "../../model/sweep/setup.ts";
 import { seeded } from "../../seed-demo/random.ts";

@@ -1,9 +1,9 @@
 import type { Browser } from "playwright-core";
 import { beforeAll, expect, test } from "vitest";
-import { estimateHint } from "../../client/parts/estimate-hint.ts";
 import { t } from "../../client/texts/app.ts";
 import { basisWords } from "../../client/texts/basis.ts";
 import { finerAir } from "../../client/texts/finer-air.ts";
+import { estimateHint } from "../../client/ui/estimate-hint.ts";
 import { format, UNITS } from "../../client/units.ts";
 import type { StartTune } from "../../model/start.ts";
 import type { PlacesAnswer } from "../../server/contract.ts";

@@ -1,6 +1,6 @@
 import type { Browser, Page } from "playwright-core";
 import { beforeAll, expect, test } from "vitest";
-import { PAPERS } from "../../client/card/card-choice.ts";
+import { PAPERS } from "../../client/app/link/card-choice.ts";
 import { cardWords } from "../../client/texts/card.ts";
 import { tuneAt } from "../../model/card/card-table.ts";
 import { ENDS, type End, type PublishedFit } from "../../model/fit/group.ts";

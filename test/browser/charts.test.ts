@@ -1,11 +1,11 @@
 import { decode } from "fast-png";
 import type { Browser, Page } from "playwright-core";
 import { beforeAll, expect, test } from "vitest";
+import { LANGUAGES, type Language } from "../../client/language.ts";
 import { asideWords as german } from "../../client/texts/de/reasons.ts";
 import { asideWords as english } from "../../client/texts/en/reasons.ts";
 import { scalingWords } from "../../client/texts/en/scaling.ts";
 import { asideWords as spanish } from "../../client/texts/es/reasons.ts";
-import { LANGUAGES, type Language } from "../../client/texts/language.ts";
 import { textOf } from "../../client/trip/link.ts";
 import { NEW_TRIP } from "../../client/trip/trip.ts";
 import type { ScalingAnswer, ScalingPoint } from "../../server/contract.ts";

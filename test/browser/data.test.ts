@@ -1,9 +1,9 @@
 import { readFile } from "node:fs/promises";
 import type { Browser, Page } from "playwright-core";
 import { beforeAll, expect, test } from "vitest";
-import { ALONE, OWN, offClaim } from "../../client/study/off-claim.ts";
-import report from "../../client/study/report.json" with { type: "json" };
-import type { StudyReport, StudyScenario } from "../../client/study/report.ts";
+import { ALONE, OWN, offClaim } from "../../client/atlas/bands/off-claim.ts";
+import report from "../../client/atlas/bands/report.json" with { type: "json" };
+import type { StudyReport, StudyScenario } from "../../client/atlas/bands/report.ts";
 import { t } from "../../client/texts/app.ts";
 import { b } from "../../client/texts/bands.ts";
 import { dataWords } from "../../client/texts/data.ts";

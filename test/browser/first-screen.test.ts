@@ -1,7 +1,7 @@
 import type { Browser, Page } from "playwright-core";
 import { beforeAll, expect, test } from "vitest";
+import { LANGUAGES } from "../../client/language.ts";
 import { t } from "../../client/texts/app.ts";
-import { LANGUAGES } from "../../client/texts/language.ts";
 import { sideways } from "./faults.ts";
 import { choosePlace, field, openPage, openSite, rendered } from "./open-page.ts";
 import { addFoundHeater } from "./own-heater.ts";

@@ -1,9 +1,9 @@
 import type { Browser, Page } from "playwright-core";
 import { beforeAll, expect, test } from "vitest";
 import { z } from "zod";
-import { ELEVATIONS_m, TEMPERATURES_C } from "../../client/card/card-choice.ts";
-import { entrySchema, heaterSchema } from "../../client/logbook/schema.ts";
-import { RANGES } from "../../client/onsite/plan.ts";
+import { ELEVATIONS_m, TEMPERATURES_C } from "../../client/app/link/card-choice.ts";
+import { entrySchema, heaterSchema } from "../../client/app/records/schema.ts";
+import { RANGES } from "../../client/on-site/plan.ts";
 import { t } from "../../client/texts/app.ts";
 import { logbookWords } from "../../client/texts/logbook.ts";
 import { onsite } from "../../client/texts/onsite.ts";

@@ -3,7 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { BrowserContext, BrowserContextOptions, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
-import { ANSWERS_CACHE } from "../../client/offline/names.ts";
+import { ANSWERS_CACHE } from "../../client/base/answers/cache-names.ts";
 import { t } from "../../client/texts/app.ts";
 import { offline } from "../../client/texts/offline.ts";
 import { scalingWords } from "../../client/texts/scaling.ts";
@@ -255,7 +255,7 @@ test("what the atlas refuses of a tune that waited is said, and can be mended in
 
 test("a part that is gone from the server, and kept nowhere, is said with a way on", async () => {
   const built = JSON.parse(readFileSync("dist/.vite/manifest.json", "utf8"));
-  const part = `/${built["views/scaling.tsx"].file}`;
+  const part = `/${built["atlas/scaling/scaling.tsx"].file}`;
   await neverHere({ serviceWorkers: "block" });
   line.replace(part, null);
   page = await open();

@@ -1,8 +1,8 @@
 import type { Browser, Page } from "playwright-core";
 import { beforeAll, expect, test } from "vitest";
-import { firstPreparation, planOf } from "../../client/onsite/plan.ts";
-import { newSession, type Press, pressed, type Session } from "../../client/onsite/session.ts";
-import { FIRST_QUESTION } from "../../client/question.ts";
+import { FIRST_QUESTION } from "../../client/base/question.ts";
+import { firstPreparation, planOf } from "../../client/on-site/plan.ts";
+import { newSession, type Press, pressed, type Session } from "../../client/on-site/session.ts";
 import { t } from "../../client/texts/app.ts";
 import { onsite } from "../../client/texts/onsite.ts";
 import type { PublishedFit } from "../../model/fit/group.ts";

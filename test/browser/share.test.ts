@@ -1,12 +1,12 @@
 import { cellToLatLng, latLngToCell } from "h3-js";
 import type { Browser, Page, Request } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { estimateHint } from "../../client/parts/estimate-hint.ts";
+import { locale } from "../../client/language.ts";
 import { t } from "../../client/texts/app.ts";
 import { basisWords } from "../../client/texts/basis.ts";
-import { locale } from "../../client/texts/language.ts";
 import { offline } from "../../client/texts/offline.ts";
 import { shareWords } from "../../client/texts/share.ts";
+import { estimateHint } from "../../client/ui/estimate-hint.ts";
 import { UNITS } from "../../client/units.ts";
 import { ACCEPTED_MEANS } from "../../model/safety.ts";
 import type { Tune } from "../../model/tune.ts";

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { gzipSync } from "node:zlib";
 import { expect, test } from "vitest";
-import { LANGUAGES, type Language } from "../../client/texts/language.ts";
+import { LANGUAGES, type Language } from "../../client/language.ts";
 
 /** What Vite writes of a build: chunks, what they import at once, and what later. */
 type Manifest = Record<

@@ -1,12 +1,12 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { PAPERS, usualChoice } from "../../client/card/card-choice.ts";
-import type { MyHeater } from "../../client/heater/my-heater.ts";
-import { cardIn, cardText } from "../../client/link/card-link.ts";
-import { packed } from "../../client/link/packed.ts";
-import { questionIn, questionText } from "../../client/link/question-link.ts";
-import { FIRST_QUESTION, type Question } from "../../client/question.ts";
-import { tidyName } from "../../client/trip/stop-schema.ts";
+import type { MyHeater } from "../../client/app/heater/my-heater.ts";
+import { PAPERS, usualChoice } from "../../client/app/link/card-choice.ts";
+import { cardIn, cardText } from "../../client/app/link/card-link.ts";
+import { packed } from "../../client/app/link/packed.ts";
+import { questionIn, questionText } from "../../client/app/link/question-link.ts";
+import { FIRST_QUESTION, type Question } from "../../client/base/question.ts";
+import { tidyName } from "../../client/base/stop-schema.ts";
 import { UNITS } from "../../client/units.ts";
 import type { OwnTune } from "../../model/tune.ts";
 

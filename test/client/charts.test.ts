@@ -1,17 +1,17 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { inWords } from "../../client/charts/aside-sentence.tsx";
-import { averageReachesBeyond } from "../../client/charts/average-band.ts";
-import { figuresAt, roundTicks } from "../../client/charts/axis-ticks.ts";
-import { countBeyond, placeWithin, sideBeyond } from "../../client/charts/frame.ts";
+import { inWords } from "../../client/atlas/scaling/aside-sentence.tsx";
+import { averageReachesBeyond } from "../../client/atlas/scaling/average-band.ts";
 import {
   across,
   curveWithin,
   type Over,
   placesOf,
   scalingFrame,
-} from "../../client/charts/scaling-frame.ts";
-import { inTwoLines } from "../../client/parts/column-head.tsx";
+} from "../../client/atlas/scaling/scaling-frame.ts";
+import { figuresAt, roundTicks } from "../../client/ui/charts/axis-ticks.ts";
+import { countBeyond, placeWithin, sideBeyond } from "../../client/ui/charts/frame.ts";
+import { inTwoLines } from "../../client/ui/column-head.tsx";
 import { format, UNITS } from "../../client/units.ts";
 import { airAt } from "../../model/air.ts";
 import { SAFETY } from "../../model/safety.ts";

@@ -1,9 +1,8 @@
-import { readdirSync, readFileSync } from "node:fs";
+import { globSync, readFileSync } from "node:fs";
 import { expect, test } from "vitest";
-import { contrast, ENHANCED, MARK, PAIRS, TEXT } from "../../client/field-sheet/contrast.ts";
+import { contrast, ENHANCED, MARK, PAIRS, TEXT } from "../../client/atlas/signs/contrast.ts";
 
-const STYLES = "client/style";
-const paper = readFileSync(`${STYLES}/paper.css`, "utf8");
+const paper = readFileSync("client/app/paper.css", "utf8");
 const [light = "", dark = "", sun = ""] = paper.split(
   /@media \(prefers-(?:color-scheme: dark|contrast: more)\)/,
 );
@@ -48,8 +47,8 @@ test("in the theme for bright sun all text has the enhanced contrast of WCAG 2.2
 test("no style names left or right: text may run from either", () => {
   const physical =
     /(?:^|[\s;{])(?:(?:margin|padding|border)-(?:left|right)|left|right|border-(?:top|bottom)-(?:left|right)-radius)\s*:|(?:text-align|float|clear)\s*:\s*(?:left|right)/;
-  for (const file of readdirSync(STYLES)) {
-    for (const [i, line] of readFileSync(`${STYLES}/${file}`, "utf8").split("\n").entries()) {
+  for (const file of globSync("client/**/*.css")) {
+    for (const [i, line] of readFileSync(file, "utf8").split("\n").entries()) {
       expect(physical.test(line), `${file}:${i + 1}: ${line}`).toBe(false);
     }
   }

@@ -14,14 +14,14 @@ import {
   tuple,
 } from "fast-check";
 import { expect, test } from "vitest";
-import { caution } from "../../client/csv.ts";
-import { ENTRY_KINDS, type Logbook, type LogbookEntry } from "../../client/logbook/entry.ts";
+import { ENTRY_KINDS, type Logbook, type LogbookEntry } from "../../client/app/records/entry.ts";
+import { caution } from "../../client/base/csv.ts";
+import { Refused } from "../../client/base/refused.ts";
 import { merge } from "../../client/logbook/merge.ts";
 import { dataUrlOf } from "../../client/logbook/photo.ts";
 import { logbookOfText } from "../../client/logbook/read-file.ts";
 import { csvOfLogbook, jsonOfLogbook } from "../../client/logbook/write-file.ts";
 import { logbookWords } from "../../client/texts/logbook.ts";
-import { Refused } from "../../client/trip/refused.ts";
 import { FOUND } from "../../model/fit/row.ts";
 import { METER_KINDS } from "../../model/tune.ts";
 

@@ -1,9 +1,9 @@
 import { expect, test } from "vitest";
-import { askedFor, keptOf } from "../../client/heater/facts.ts";
-import { MOST_OWN_TUNES, myHeaters, NO_HEATER } from "../../client/heater/my-heater.ts";
-import { withMine } from "../../client/heater/with-mine.ts";
-import type { LogbookEntry, LogbookHeater } from "../../client/logbook/entry.ts";
-import { FIRST_QUESTION } from "../../client/question.ts";
+import { askedFor, keptOf } from "../../client/app/heater/facts.ts";
+import { MOST_OWN_TUNES, myHeaters, NO_HEATER } from "../../client/app/heater/my-heater.ts";
+import { withMine } from "../../client/app/heater/with-mine.ts";
+import type { LogbookEntry, LogbookHeater } from "../../client/app/records/entry.ts";
+import { FIRST_QUESTION } from "../../client/base/question.ts";
 import { MOST_OWN_ROWS } from "../../model/fit/own-heater.ts";
 import { ownTuneSchema } from "../../model/tune.ts";
 

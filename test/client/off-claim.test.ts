@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { beyondChance, chance_points, offClaim } from "../../client/study/off-claim.ts";
-import type { StudyReport, StudyScenario } from "../../client/study/report.ts";
+import { beyondChance, chance_points, offClaim } from "../../client/atlas/bands/off-claim.ts";
+import type { StudyReport, StudyScenario } from "../../client/atlas/bands/report.ts";
 import { b } from "../../client/texts/bands.ts";
 
 const AIRS = [

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { layOut } from "../../client/onsite/chart-layout.ts";
+import { layOut } from "../../client/on-site/chart-layout.ts";
 import { format } from "../../client/units.ts";
 import { pictureOf } from "../../model/sweep/picture.ts";
 import type { SweepReading, SweepSetup } from "../../model/sweep/setup.ts";

@@ -1,17 +1,17 @@
 import { expect, test } from "vitest";
-import { entryOf } from "../../client/onsite/logged.ts";
-import { faultsOf, firstPreparation, planOf, usualMeter } from "../../client/onsite/plan.ts";
-import { runOf } from "../../client/onsite/run.ts";
+import { atElevation, atPlace, atPoint, FIRST_QUESTION } from "../../client/base/question.ts";
+import { entryOf } from "../../client/on-site/logged.ts";
+import { faultsOf, firstPreparation, planOf, usualMeter } from "../../client/on-site/plan.ts";
+import { runOf } from "../../client/on-site/run.ts";
 import {
   newSession,
   type Press,
   pressed,
   type Session,
   undone,
-} from "../../client/onsite/session.ts";
-import { stageOf } from "../../client/onsite/stage.ts";
-import { tuneOfSweep } from "../../client/onsite/tune.ts";
-import { atElevation, atPlace, atPoint, FIRST_QUESTION } from "../../client/question.ts";
+} from "../../client/on-site/session.ts";
+import { stageOf } from "../../client/on-site/stage.ts";
+import { tuneOfSweep } from "../../client/on-site/tune.ts";
 import { usualFans } from "../../model/heater.ts";
 import { startTune } from "../../model/start.ts";
 import { inventedFit } from "../model/invented-fit.ts";

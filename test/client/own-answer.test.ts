@@ -1,7 +1,6 @@
 import { expect, test } from "vitest";
-import type { MyHeater } from "../../client/heater/my-heater.ts";
-import { nearQuery } from "../../client/heater/near-query.ts";
-import { ownView } from "../../client/heater/own-view.ts";
+import type { MyHeater } from "../../client/app/heater/my-heater.ts";
+import { ownView } from "../../client/app/heater/own-view.ts";
 import {
   asideSentence,
   basisSentence,
@@ -9,8 +8,9 @@ import {
   contradictionSentence,
   dayOf,
   leadSentence,
-} from "../../client/heater/own-words.ts";
-import { FIRST_QUESTION, type Question } from "../../client/question.ts";
+} from "../../client/app/heater/own-words.ts";
+import { FIRST_QUESTION, type Question } from "../../client/base/question.ts";
+import { nearQuery } from "../../client/start/near-query.ts";
 import { heaterWords as words } from "../../client/texts/heater.ts";
 import { airAt, STANDARD_DENSITY_kg_m3 } from "../../model/air.ts";
 import { ownStartTune } from "../../model/own-start.ts";

@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { parseSync, Visitor } from "oxc-parser";
 import { describe, expect, test } from "vitest";
-import { LANGUAGES, type Language } from "../../client/texts/language.ts";
+import { LANGUAGES, type Language } from "../../client/language.ts";
 
 /** Every text of a language as it is written in its catalogue, all branches of it; "…" stands for what is put in. */
 function textsOf(language: Language): [where: string, text: string][] {

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
+import type { LogbookEntry, LogbookHeater } from "../../client/app/records/entry.ts";
 import { draftOfEntry, entryOf, newDraft } from "../../client/logbook/draft.ts";
-import type { LogbookEntry, LogbookHeater } from "../../client/logbook/entry.ts";
 import { shareable } from "../../client/logbook/share-entry.ts";
 
 const NOW = new Date("2026-11-20T20:00:00Z");

@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { FIRST_QUESTION } from "../../client/base/question.ts";
 import { colourAt, PALETTES } from "../../client/map/palette.ts";
 import { colourOfElevation, tunedColour } from "../../client/map/relief.ts";
 import {
@@ -10,7 +11,6 @@ import {
   tunedElevations,
   valueAt,
 } from "../../client/map/tint.ts";
-import { FIRST_QUESTION } from "../../client/question.ts";
 import { airAt } from "../../model/air.ts";
 import { groupOf, startTune } from "../../model/start.ts";
 import { EMPTY_ATLAS, inventedFit } from "../model/invented-fit.ts";

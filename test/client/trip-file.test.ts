@@ -1,11 +1,11 @@
 import { parse } from "csv-parse/sync";
 import { expect, test } from "vitest";
-import { caution } from "../../client/csv.ts";
+import { caution } from "../../client/base/csv.ts";
+import { Refused } from "../../client/base/refused.ts";
 import { t } from "../../client/texts/app.ts";
 import { trip as words } from "../../client/texts/trip.ts";
 import { csvOfTrip, jsonOfTrip } from "../../client/trip/exports.ts";
 import { LARGEST_FILE_bytes, stopsOfFile, stopsOfText } from "../../client/trip/read-file.ts";
-import { Refused } from "../../client/trip/refused.ts";
 import { NEW_TRIP, type Trip } from "../../client/trip/trip.ts";
 import { planTrip } from "../../model/trip/trip.ts";
 import { inventedFit } from "../model/invented-fit.ts";

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import { Refused } from "../../client/base/refused.ts";
+import { MOST_STOPS, tidyName } from "../../client/base/stop-schema.ts";
 import { textOf, tripKept, tripOf } from "../../client/trip/link.ts";
-import { Refused } from "../../client/trip/refused.ts";
-import { MOST_STOPS, tidyName } from "../../client/trip/stop-schema.ts";
 import { NEW_TRIP, type Trip } from "../../client/trip/trip.ts";
 import { SUPPLIES_V } from "../../model/trip/nights.ts";
 

@@ -1,5 +1,5 @@
 import { mean, median, rootMeanSquare } from "simple-statistics";
-import type { StudyAblation } from "../../client/study/report.ts";
+import type { StudyAblation } from "../../client/atlas/bands/report.ts";
 import { standardDensity } from "../../model/air.ts";
 import { averageAt, halfWidth, newHeaterAt, type Student } from "../../model/fit/bands.ts";
 import { fitAtlas } from "../../model/fit/fit.ts";

@@ -1,4 +1,4 @@
-import type { StudyAir } from "../../client/study/report.ts";
+import type { StudyAir } from "../../client/atlas/bands/report.ts";
 import { airAt, STANDARD_DENSITY_kg_m3, standardDensity } from "../../model/air.ts";
 
 /** The air that errors and bands are looked at. */

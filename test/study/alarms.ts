@@ -1,4 +1,4 @@
-import type { StudyAlarms } from "../../client/study/report.ts";
+import type { StudyAlarms } from "../../client/atlas/bands/report.ts";
 import { standardDensity } from "../../model/air.ts";
 import { alarmsOf } from "../../model/alarms.ts";
 import { fitAtlas } from "../../model/fit/fit.ts";

@@ -1,4 +1,4 @@
-import type { StudyBreakdown, StudyScenario } from "../../client/study/report.ts";
+import type { StudyBreakdown, StudyScenario } from "../../client/atlas/bands/report.ts";
 import { AIRS } from "./airs.ts";
 
 /** An estimator holds while its error stays below half a robust spread between heaters. */

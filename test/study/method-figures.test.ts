@@ -1,13 +1,19 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import { METHOD_SCENARIOS, methodLines } from "../../client/study/method-figures.ts";
-import { ALONE, chance_points, coverageOf, OWN, widthOf } from "../../client/study/off-claim.ts";
-import type { StudyReport, StudyResult } from "../../client/study/report.ts";
+import { METHOD_SCENARIOS, methodLines } from "../../client/atlas/bands/method-figures.ts";
+import {
+  ALONE,
+  chance_points,
+  coverageOf,
+  OWN,
+  widthOf,
+} from "../../client/atlas/bands/off-claim.ts";
+import type { StudyReport, StudyResult } from "../../client/atlas/bands/report.ts";
 import { METHOD_PAGE, withFigures } from "./method-figures.ts";
 import { modelHash } from "./model-hash.ts";
 
 const page = readFileSync(METHOD_PAGE, "utf8");
-const report: StudyReport = JSON.parse(readFileSync("client/study/report.json", "utf8"));
+const report: StudyReport = JSON.parse(readFileSync("client/atlas/bands/report.json", "utf8"));
 
 /** The atlas's own figures of a scenario. */
 function own(id: string, estimator = OWN): StudyResult & { runs: number } {

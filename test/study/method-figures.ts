@@ -4,9 +4,9 @@ import {
   METHOD_ESTIMATORS,
   type MethodLine,
   methodLines,
-} from "../../client/study/method-figures.ts";
-import { BANDS } from "../../client/study/off-claim.ts";
-import type { StudyReport } from "../../client/study/report.ts";
+} from "../../client/atlas/bands/method-figures.ts";
+import { BANDS } from "../../client/atlas/bands/off-claim.ts";
+import type { StudyReport } from "../../client/atlas/bands/report.ts";
 import { format } from "../../client/units.ts";
 import { THRESHOLDS } from "../../model/alarms.ts";
 import { NUMERICS, SETTINGS } from "../../model/fit/settings.ts";

@@ -1,4 +1,4 @@
-import type { StudyOwnHeaters } from "../../client/study/report.ts";
+import type { StudyOwnHeaters } from "../../client/atlas/bands/report.ts";
 import { standardDensity } from "../../model/air.ts";
 import { fitAtlas } from "../../model/fit/fit.ts";
 import type { GroupFit } from "../../model/fit/group.ts";

@@ -1,4 +1,4 @@
-import type { StudyScenario } from "../../client/study/report.ts";
+import type { StudyScenario } from "../../client/atlas/bands/report.ts";
 
 const WIDTH = 30;
 

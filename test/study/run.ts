@@ -7,7 +7,7 @@ import { SCENARIOS } from "./scenarios/all.ts";
 import { planOf, study } from "./study.ts";
 import { breakdownTable, tableOf } from "./table.ts";
 
-const REPORT = "client/study/report.json";
+const REPORT = "client/atlas/bands/report.json";
 const SEED = 20261125;
 const USAGE = `npm run study -- [--full] [--only PART-OF-ID] [--runs NUMBER] [--out FILE] [--list] [--figures] [--again]
 Simulates how well bands hold and what mistakes do, writes ${REPORT} and the tables of ${METHOD_PAGE}.

@@ -1,5 +1,5 @@
 import { mean, rootMeanSquare } from "simple-statistics";
-import type { StudySensitivity } from "../../client/study/report.ts";
+import type { StudySensitivity } from "../../client/atlas/bands/report.ts";
 import { standardDensity } from "../../model/air.ts";
 import { averageAt, halfWidth, newHeaterAt } from "../../model/fit/bands.ts";
 import { fitAtlas } from "../../model/fit/fit.ts";

@@ -1,4 +1,4 @@
-import type { StudyReport, StudyScenario } from "../../client/study/report.ts";
+import type { StudyReport, StudyScenario } from "../../client/atlas/bands/report.ts";
 import { CODE_VERSION } from "../../server/version.ts";
 import { ablation } from "./ablation.ts";
 import { AIRS, LEVELS } from "./airs.ts";

@@ -1,4 +1,4 @@
-import type { StudyReport, StudyScenario } from "../../client/study/report.ts";
+import type { StudyReport, StudyScenario } from "../../client/atlas/bands/report.ts";
 import { AIRS, LEVELS } from "./airs.ts";
 
 const at = (level: number) => LEVELS.indexOf(level as (typeof LEVELS)[number]);

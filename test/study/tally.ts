@@ -1,5 +1,5 @@
 import { mean, median, rootMeanSquare } from "simple-statistics";
-import type { StudyResult } from "../../client/study/report.ts";
+import type { StudyResult } from "../../client/atlas/bands/report.ts";
 import type { Counted, RunFigures } from "./one-run.ts";
 
 /**

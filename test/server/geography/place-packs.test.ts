@@ -1,6 +1,6 @@
 import { readFileSync, statSync } from "node:fs";
 import { beforeAll, expect, test } from "vitest";
-import { tilesOf } from "../../../client/offline/saved-countries.ts";
+import { tilesOf } from "../../../client/base/answers/saved-countries.ts";
 import {
   LARGE_FROM_PEOPLE,
   LARGE_PLACES_FILE,

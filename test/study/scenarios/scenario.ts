@@ -1,4 +1,4 @@
-import type { StudyScenario } from "../../../client/study/report.ts";
+import type { StudyScenario } from "../../../client/atlas/bands/report.ts";
 import type { End } from "../../../model/fit/group.ts";
 import type { SimulatedRow } from "../crowd.ts";
 import type { Population, Seeded } from "../population.ts";

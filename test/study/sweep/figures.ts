@@ -4,7 +4,7 @@ import {
   PROMISES,
   type SweepFigures,
   type SweepReport,
-} from "../../../client/study/sweep-report.ts";
+} from "../../../client/atlas/bands/sweep-report.ts";
 import { onStep, stepsFrom, stepsNear } from "../../../model/rounding.ts";
 import type { SweepReading } from "../../../model/sweep/setup.ts";
 import { co_ppm, type Heater, offMinimum_Hz } from "./heater.ts";

@@ -1,4 +1,4 @@
-import type { SweepReport } from "../../../client/study/sweep-report.ts";
+import type { SweepReport } from "../../../client/atlas/bands/sweep-report.ts";
 import { format } from "../../../client/units.ts";
 
 export const SWEEP_PAGE = "docs/sweep.md";

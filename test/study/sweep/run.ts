@@ -3,7 +3,7 @@ import { CODE_VERSION } from "../../../server/version.ts";
 import { reportOf, tallyOf } from "./figures.ts";
 import { SWEEP_PAGE, withSweepFigures } from "./page.ts";
 
-const REPORT = "client/study/sweep-report.json";
+const REPORT = "client/atlas/bands/sweep-report.json";
 const RUNS = 10_000;
 const SEED = 20261125;
 const USAGE = `npm run study:sweep -- [RUNS]

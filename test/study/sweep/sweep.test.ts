@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
-import written from "../../../client/study/sweep-report.json" with { type: "json" };
-import { PROMISES, type SweepReport } from "../../../client/study/sweep-report.ts";
+import written from "../../../client/atlas/bands/sweep-report.json" with { type: "json" };
+import { PROMISES, type SweepReport } from "../../../client/atlas/bands/sweep-report.ts";
 import { CODE_VERSION } from "../../../server/version.ts";
 import { outcomesOf, reportOf, SAMPLE, tallyOf } from "./figures.ts";
 import { co_ppm, type Heater, offMinimum_Hz } from "./heater.ts";

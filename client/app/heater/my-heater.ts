@@ -1,0 +1,137 @@
+import type { OwnTune } from "../../../model/tune.ts";
+import { recall, remember } from "../../base/remember.ts";
+import type {
+  HeaterSettings,
+  Logbook,
+  LogbookEntry,
+  LogbookHeater,
+  LoggedEnd,
+  LoggedSite,
+} from "../records/entry.ts";
+import { logbook, onLogbookChange } from "../records/store.ts";
+
+/** A heater of the logbook as every view takes it: its facts, its own tunes, and what it is set to. */
+export interface MyHeater {
+  /** With the fan speeds it is set to, where it was not told any. */
+  heater: LogbookHeater;
+  /** Found with a CO meter at both ends, newest first, at most {@link MOST_OWN_TUNES}. */
+  own_tunes: OwnTune[];
+  /** When each own tune was found, in the same order. */
+  found_at: string[];
+  /** How many of the own tunes had CO seen to rise on both sides. */
+  bracketed: number;
+  /** What it was last known to be set to: by its newest tune, or without a meter. */
+  settings: HeaterSettings | undefined;
+}
+
+/** All heaters of the logbook, and the one chosen: null where there is none, or the average one was asked for. */
+export interface MyHeaters {
+  heaters: LogbookHeater[];
+  mine: MyHeater | null;
+}
+
+/** The model takes no more of them (MOST_OWN_ROWS; tests compare). */
+export const MOST_OWN_TUNES = 10;
+
+/** Chosen in place of a heater: the average one, with the usual fans. */
+export const NO_HEATER = "none";
+
+const KEPT_AS = "logbook.heater";
+const CHOSEN = "hypsotune-heater";
+
+export function chooseHeater(id: string): void {
+  remember(KEPT_AS, id);
+  dispatchEvent(new Event(CHOSEN));
+}
+
+/** The heater chosen, or {@link NO_HEATER}, or nothing yet. */
+export function chosenHeater(): string | undefined {
+  return recall<string>(KEPT_AS);
+}
+
+/** Tells the chosen heater now, and again whenever it, its entries or the choice change. @returns what ends it */
+export function followMyHeaters(tell: (now: MyHeaters) => void): () => void {
+  let turn = 0;
+  let ended = false;
+  const look = async () => {
+    turn += 1;
+    const mine = turn;
+    // Where storage is forbidden there is no heater; the logbook says so.
+    const book = await logbook().catch((): Logbook => ({ heaters: [], entries: [] }));
+    // A later look has begun: its answer is the one to tell.
+    if (mine === turn && !ended) tell(myHeaters(book, chosenHeater()));
+  };
+  const onChange = () => void look();
+  onChange();
+  const end = onLogbookChange(onChange);
+  addEventListener(CHOSEN, onChange);
+  // Chosen in another tab.
+  addEventListener("storage", onChange);
+  return () => {
+    ended = true;
+    end();
+    removeEventListener(CHOSEN, onChange);
+    removeEventListener("storage", onChange);
+  };
+}
+
+/** The chosen one of a logbook's heaters; the first where none was chosen, or the chosen one is gone. */
+export function myHeaters({ heaters, entries }: Logbook, chosen: string | undefined): MyHeaters {
+  if (chosen === NO_HEATER) return { heaters, mine: null };
+  const heater = heaters.find(({ id }) => id === chosen) ?? heaters[0];
+  return { heaters, mine: heater ? myHeater(heater, entries) : null };
+}
+
+function myHeater(heater: LogbookHeater, entries: readonly LogbookEntry[]): MyHeater {
+  const tunes = entries
+    .filter(({ heater_id, kind }) => heater_id === heater.id && kind === "tune")
+    .sort((p, q) => (p.at < q.at ? 1 : -1));
+  const own = tunes.filter(isOwnTune).slice(0, MOST_OWN_TUNES);
+  const settings = newerOf(heater.settings, tunes[0]);
+  const { low_fan_rpm = settings?.low.fan_rpm, high_fan_rpm = settings?.high.fan_rpm } = heater;
+  return {
+    heater: { ...heater, low_fan_rpm, high_fan_rpm },
+    own_tunes: own.map(ownTuneOf),
+    found_at: own.map(({ at }) => at),
+    bracketed: own.filter(({ found }) => found === "bracketed").length,
+    settings,
+  };
+}
+
+interface FoundTune extends LogbookEntry {
+  site: LoggedSite;
+  low: LoggedEnd;
+  high: LoggedEnd;
+}
+
+/** A CO at both ends, or a meter below its floor; off its scale no meter has found anything. */
+function isOwnTune(entry: LogbookEntry): entry is FoundTune {
+  const isRead = (end: LoggedEnd | undefined) =>
+    end !== undefined && (end.co_ppm !== undefined || end.co_below_ppm !== undefined);
+  return entry.site !== undefined && isRead(entry.low) && isRead(entry.high);
+}
+
+function ownTuneOf({ site, air, low, high, at }: FoundTune): OwnTune {
+  const end = ({ pump_Hz, fan_rpm, co_ppm, co_below_ppm }: LoggedEnd) => ({
+    pump_Hz,
+    fan_rpm,
+    ...(co_ppm === undefined ? { co_below_ppm } : { co_ppm }),
+  });
+  const { elevation_m, elevation_sd_m } = site;
+  return {
+    site: { elevation_m, ...(elevation_sd_m !== undefined && { elevation_sd_m }) },
+    ...(air && { air }),
+    low: end(low),
+    high: end(high),
+    tuned_on: at.slice(0, "2026-10".length),
+  };
+}
+
+function newerOf(
+  settings: HeaterSettings | undefined,
+  tune: LogbookEntry | undefined,
+): HeaterSettings | undefined {
+  if (!tune?.low || !tune.high || (settings && settings.at >= tune.at)) return settings;
+  const set = ({ pump_Hz, fan_rpm }: LoggedEnd) => ({ pump_Hz, fan_rpm });
+  return { at: tune.at, low: set(tune.low), high: set(tune.high) };
+}

@@ -1,0 +1,363 @@
+import type { ComponentChildren } from "preact";
+import { useEffect, useRef, useState } from "preact/hooks";
+import { ENDS, type End } from "../../model/fit/group.ts";
+import { putEntry } from "../app/records/store.ts";
+import { nameOf } from "../base/question.ts";
+import { HighCo, highReading, highReadings } from "../share/high-co.tsx";
+import { t } from "../texts/app.ts";
+import { logbookWords } from "../texts/logbook.ts";
+import { shareWords } from "../texts/share.ts";
+import { AirFields } from "../ui/air-fields.tsx";
+import { ChoiceField } from "../ui/choice-field.tsx";
+import { estimateHint } from "../ui/estimate-hint.ts";
+import { goToFirstMarked, hasUnread } from "../ui/first-marked.ts";
+import { FoundField } from "../ui/found-field.tsx";
+import { goToHeading } from "../ui/go-to.ts";
+import { MeterKindField } from "../ui/meter-kind-field.tsx";
+import { NumberField, useUnit } from "../ui/number-field.tsx";
+import { PlaceSearch } from "../ui/place-search.tsx";
+import { PositionButton } from "../ui/position-button.tsx";
+import { type EndDraft, type EntryDraft, entryOf, READING_KINDS } from "./draft.ts";
+import { scaledDown } from "./photo.ts";
+import type { Doing } from "./use-doing.tsx";
+
+const words = logbookWords.entry;
+
+interface Fields {
+  draft: EntryDraft;
+  change: (part: Partial<EntryDraft>) => void;
+  errorOf: (field: string) => string | undefined;
+}
+
+/** A tune, a cleaning or a note, new or changed. */
+export function LogbookEntryForm(props: {
+  draft: EntryDraft;
+  onDraft: (draft: EntryDraft) => void;
+  doing: Doing;
+  onDone: () => void;
+}) {
+  const { draft, onDraft, doing, onDone } = props;
+  const [tried, setTried] = useState(false);
+  const form = useRef<HTMLFormElement>(null);
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => goToHeading(heading.current), []);
+  // Judged at every change once keeping was tried: what is put right is marked no more.
+  const now = tried ? entryOf(draft, new Date()) : null;
+  const errors: Record<string, string> = now && "errors" in now ? now.errors : {};
+  const fields: Fields = {
+    draft,
+    change: (part) => onDraft({ ...draft, ...part }),
+    errorOf: (field) => errors[field],
+  };
+  const keep = async () => {
+    const made = entryOf(draft, new Date());
+    setTried(true);
+    if ("errors" in made || hasUnread(form.current)) return goToFirstMarked(form.current);
+    const kept = await doing(async () => {
+      await putEntry(made.entry);
+      return { text: words.kept };
+    });
+    if (kept) onDone();
+  };
+  const isTune = draft.kind === "tune";
+  return (
+    <section class="sheet" aria-labelledby="entry-form">
+      <h2 id="entry-form" tabIndex={-1} ref={heading}>
+        {words.newTitle[draft.kind]}
+      </h2>
+      <form
+        ref={form}
+        noValidate
+        onSubmit={(e) => {
+          e.preventDefault();
+          void keep();
+        }}
+      >
+        <div class="columns">
+          <WhenFields {...fields} />
+        </div>
+        {isTune && (
+          <>
+            <fieldset class="columns">
+              <legend>{words.site}</legend>
+              <SiteFields {...fields} />
+            </fieldset>
+            <fieldset class="columns">
+              <legend>{t.air.tunedTitle}</legend>
+              <AirFields
+                form="logbook"
+                air={draft.air}
+                elevation_m={draft.elevation_m}
+                onAir={(air) => fields.change({ air })}
+                errorOf={fields.errorOf}
+              />
+            </fieldset>
+            <div class="columns">
+              {ENDS.map((end) => (
+                <EndFields key={end} end={end} {...fields} />
+              ))}
+            </div>
+            <div aria-live="polite">
+              <HighCo
+                advice={highReadings({ low: reading(draft.low), high: reading(draft.high) })}
+              />
+            </div>
+            <FoundField value={draft.found} onValue={(found) => fields.change({ found })} />
+            <fieldset class="columns">
+              <legend>{words.meter}</legend>
+              <MeterFields {...fields} />
+            </fieldset>
+          </>
+        )}
+        <WordsAndPhoto {...fields} />
+        {Object.keys(errors).length > 0 && (
+          <p class="error" role="alert">
+            {words.fix}
+          </p>
+        )}
+        <div class="row">
+          <button type="submit" class="main">
+            {words.save}
+          </button>
+          <button type="button" onClick={onDone}>
+            {words.cancel}
+          </button>
+        </div>
+      </form>
+    </section>
+  );
+}
+
+function WhenFields({ draft, change, errorOf }: Fields) {
+  return (
+    <>
+      <Labelled id="entry-at" label={words.at} error={errorOf("at")}>
+        <input
+          id="entry-at"
+          name="at"
+          type="datetime-local"
+          value={draft.at_local}
+          aria-invalid={errorOf("at") ? "true" : undefined}
+          aria-describedby={errorOf("at") ? "entry-at-note" : undefined}
+          onInput={(e) => change({ at_local: e.currentTarget.value })}
+        />
+      </Labelled>
+      <NumberField
+        label={words.hours}
+        field="hours"
+        value={draft.hours}
+        onValue={(hours) => change({ hours })}
+        hint={words.hoursWhy}
+        error={errorOf("hours")}
+      />
+      <NumberField
+        label={words.fuel}
+        field="fuel_L"
+        value={draft.fuel_L}
+        onValue={(fuel_L) => change({ fuel_L })}
+        error={errorOf("fuel_L")}
+      />
+    </>
+  );
+}
+
+function SiteFields({ draft, change, errorOf }: Fields) {
+  const [unit, chooseUnit] = useUnit("elevation", "logbook.elevation");
+  return (
+    <>
+      <PlaceSearch
+        chosen={draft.place}
+        unit={unit}
+        onPlace={(found) =>
+          change({
+            place: nameOf(found),
+            lat: found.lat,
+            lon: found.lon,
+            ...(found.elevation_m !== null && {
+              elevation_m: found.elevation_m,
+              elevation_sd_m: found.elevation_sd_m ?? undefined,
+            }),
+          })
+        }
+      />
+      <NumberField
+        label={t.site.elevation}
+        field="site.elevation_m"
+        quantity="elevation"
+        unit={unit}
+        onUnit={chooseUnit}
+        value={draft.elevation_m}
+        onValue={(elevation_m) => change({ elevation_m, elevation_sd_m: undefined })}
+        hint={estimateHint(draft.elevation_sd_m, unit)}
+        error={errorOf("site.elevation_m")}
+      />
+      <PositionButton
+        onPosition={({ lat, lon, elevation_m, sd_m }) =>
+          change({
+            place: shareWords.thisPosition,
+            lat,
+            lon,
+            elevation_m: Math.round(elevation_m),
+            elevation_sd_m: sd_m,
+          })
+        }
+      />
+    </>
+  );
+}
+
+/** A draft's reading under the name of its kind. */
+const reading = (end: EndDraft) => ({ [end.reading]: end.ppm });
+
+function EndFields({ end, draft, change, errorOf }: Fields & { end: End }) {
+  const values = draft[end];
+  const [high] = highReadings({ [end]: reading(values) });
+  const set = (part: Partial<EndDraft>) => change({ [end]: { ...values, ...part } });
+  return (
+    <fieldset>
+      <legend>{t[end]}</legend>
+      <NumberField
+        label={shareWords.pump}
+        field={`${end}.pump_Hz`}
+        value={values.pump_Hz}
+        onValue={(pump_Hz) => set({ pump_Hz })}
+        error={errorOf(`${end}.pump_Hz`)}
+      />
+      <NumberField
+        label={shareWords.fan}
+        field={`${end}.fan_rpm`}
+        value={values.fan_rpm}
+        onValue={(fan_rpm) => set({ fan_rpm })}
+        error={errorOf(`${end}.fan_rpm`)}
+      />
+      <ChoiceField
+        label={words.reading}
+        name={`${end}.reading`}
+        value={values.reading}
+        options={READING_KINDS.map((kind) => [kind, words.readings[kind]] as const)}
+        onValue={(reading) => set({ reading })}
+      />
+      <NumberField
+        label={words.readingOf[values.reading]}
+        hint={high && <strong>{highReading(high)}</strong>}
+        field={`${end}.ppm`}
+        value={values.ppm}
+        onValue={(ppm) => set({ ppm })}
+        error={errorOf(`${end}.${values.reading}`) ?? errorOf(`${end}.co_ppm`)}
+      />
+      <NumberField
+        label={shareWords.power}
+        field={`${end}.power`}
+        value={values.power}
+        onValue={(power) => set({ power })}
+        error={errorOf(`${end}.power`)}
+      />
+    </fieldset>
+  );
+}
+
+function MeterFields({ draft, change, errorOf }: Fields) {
+  const { meter } = draft;
+  return (
+    <>
+      <p class="hint wide">{words.meterWhy}</p>
+      <MeterKindField
+        value={meter.kind}
+        onValue={(kind) => change({ meter: { ...meter, kind } })}
+      />
+      <NumberField
+        label={shareWords.meterDistance}
+        field="meter.distance_m"
+        value={meter.distance_m}
+        onValue={(distance_m) => change({ meter: { ...meter, distance_m } })}
+        error={errorOf("meter.distance_m")}
+      />
+      <Labelled id="entry-meter-name" label={words.meterName} error={errorOf("meter.name")}>
+        <input
+          id="entry-meter-name"
+          name="meter.name"
+          type="text"
+          autoComplete="off"
+          maxLength={80}
+          value={meter.name ?? ""}
+          onInput={(e) => change({ meter: { ...meter, name: e.currentTarget.value || undefined } })}
+        />
+      </Labelled>
+    </>
+  );
+}
+
+function WordsAndPhoto({ draft, change, errorOf }: Fields) {
+  const [bad, setBad] = useState(false);
+  const take = async (file: File | undefined) => {
+    if (!file) return;
+    try {
+      const photo = await scaledDown(file);
+      change({ photo });
+      setBad(false);
+    } catch {
+      setBad(true);
+    }
+  };
+  return (
+    <>
+      <Labelled id="entry-notes" label={words.notes} error={errorOf("notes")}>
+        <textarea
+          id="entry-notes"
+          name="notes"
+          rows={3}
+          maxLength={10_000}
+          value={draft.notes}
+          onInput={(e) => change({ notes: e.currentTarget.value })}
+        />
+      </Labelled>
+      <Labelled
+        id="entry-photo"
+        label={words.photo}
+        hint={words.photoHint}
+        error={bad ? words.photoBad : errorOf("photo")}
+      >
+        <input
+          id="entry-photo"
+          name="photo"
+          type="file"
+          accept="image/*"
+          aria-describedby="entry-photo-note"
+          onChange={(e) => void take(e.currentTarget.files?.[0])}
+        />
+      </Labelled>
+      {draft.photo && (
+        <button
+          type="button"
+          onClick={() => {
+            change({ photo: undefined });
+            setBad(false);
+          }}
+        >
+          {words.photoDrop}
+        </button>
+      )}
+    </>
+  );
+}
+
+function Labelled(props: {
+  id: string;
+  label: string;
+  hint?: string;
+  error?: string | undefined;
+  children: ComponentChildren;
+}) {
+  const { id, label, hint, error, children } = props;
+  return (
+    <div class="field">
+      <label for={id}>{label}</label>
+      {children}
+      {(error || hint) && (
+        <p id={`${id}-note`} class={error ? "error" : "hint"}>
+          {error ?? hint}
+        </p>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,173 @@
+import { useEffect, useState } from "preact/hooks";
+import type { End, PublishedFit } from "../../model/fit/group.ts";
+import type { CellsAnswer, ElevationAnswer } from "../../server/contract.ts";
+import { api } from "../base/answers/api.ts";
+import type { Question } from "../base/question.ts";
+import { cellInAddress } from "../base/tune-address.ts";
+import { t } from "../texts/app.ts";
+import { mapWords } from "../texts/map.ts";
+import type { Unit } from "../units.ts";
+import { CellList } from "./cell-list.tsx";
+import { CellFoot, CellTunes, useCellTunes } from "./cell-tunes.tsx";
+import { Legend } from "./legend.tsx";
+import { MapCanvas } from "./map-canvas.tsx";
+import { MapFoot } from "./map-foot.tsx";
+import { NightField } from "./night-field.tsx";
+import { PointFoot } from "./point-foot.tsx";
+import type { Aspect } from "./tint.ts";
+import { usePalette } from "./use-palette.ts";
+
+interface MapPanelProps {
+  fit: PublishedFit;
+  question: Question;
+  unit: Unit;
+  onPoint: (found: ElevationAnswer) => void;
+  onQuestion: (question: Question) => void;
+}
+
+const NO_CELLS: CellsAnswer["cells"] = [];
+
+/** What the last tap on the map has come to. */
+type Tapped =
+  | { is: "asking" }
+  | { is: "point"; found: ElevationAnswer }
+  | { is: "failed"; why: string }
+  | { is: "cell" };
+
+/** The map, loaded after the answer: what it shows and for which night, its legend and its twin in text. */
+export function MapPanel({ fit, question, unit, onPoint, onQuestion }: MapPanelProps) {
+  const palette = usePalette();
+  const [aspect, setAspect] = useState<Aspect>("rate");
+  const [cells, setCells] = useState<CellsAnswer | null>(null);
+  const [tapped, setTapped] = useState<Tapped | null>(null);
+  const [open, setOpen] = useState<{ cell: string; listed: boolean } | null>(null);
+  const { lat, lon, place, air, end = "low" } = question;
+  const asked = { fit, question, end, aspect };
+
+  useEffect(() => {
+    api.cells().then(setCells, () => {});
+  }, [fit.version]);
+
+  // A cell asked for by the address is opened, and shown from near.
+  const [named, setNamed] = useState(() => cellInAddress(location.hash));
+  useEffect(() => {
+    const onHash = () => setNamed(cellInAddress(location.hash));
+    addEventListener("hashchange", onHash);
+    return () => removeEventListener("hashchange", onHash);
+  }, []);
+  useEffect(() => {
+    if (named) setOpen({ cell: named, listed: true });
+  }, [named]);
+  const namedCell = cells?.cells.find(({ cell }) => cell === named);
+
+  const openCell = cells?.cells.find(({ cell }) => cell === open?.cell);
+  const seen = useCellTunes(openCell?.cell);
+  const aboutCell = openCell && { cell: openCell, seen, unit };
+  const list = (cell: string) => {
+    setTapped(null);
+    setOpen({ cell, listed: true });
+  };
+
+  const pick = async (pickedLat: number, pickedLon: number) => {
+    setTapped({ is: "asking" });
+    if (named) {
+      setNamed(undefined);
+      history.replaceState(null, "", "#/map");
+    }
+    try {
+      const found = await api.elevation(pickedLat, pickedLon);
+      onPoint(found);
+      setTapped({ is: "point", found });
+    } catch (error) {
+      setTapped({ is: "failed", why: (error as Error).message });
+    }
+  };
+  const setNight = (temperature_C: number | undefined) => {
+    const { temperature_C: _, ...rest } = air;
+    onQuestion({
+      ...question,
+      air: temperature_C === undefined ? rest : { ...rest, temperature_C },
+    });
+  };
+
+  const foot = () => {
+    switch (tapped?.is) {
+      case "asking":
+        return <p>{mapWords.foot.asking}</p>;
+      case "failed":
+        return (
+          <p class="error" role="alert">
+            {tapped.why}
+          </p>
+        );
+      case "cell":
+        return aboutCell && <CellFoot {...aboutCell} onShow={() => list(aboutCell.cell.cell)} />;
+      case "point": {
+        // Another place may have been asked for since, by its name.
+        const { found } = tapped;
+        if (found.lat !== lat || found.lon !== lon) return null;
+        return <PointFoot fit={fit} question={question} found={found} unit={unit} />;
+      }
+      default:
+        return null;
+    }
+  };
+  const shownFoot = foot();
+
+  return (
+    <section class="map-side sheet" aria-labelledby="map">
+      <h2 id="map">{mapWords.title}</h2>
+      <MapCanvas
+        asked={asked}
+        palette={palette}
+        unit={unit}
+        cells={cells?.cells ?? NO_CELLS}
+        point={
+          namedCell
+            ? { lat: namedCell.lat, lon: namedCell.lon, near: true }
+            : { lat, lon, near: place !== null }
+        }
+        takeMiddle={mapWords.takeMiddle}
+        onPoint={(pickedLat, pickedLon) => void pick(pickedLat, pickedLon)}
+        onCell={(cell) => {
+          setTapped({ is: "cell" });
+          setOpen({ cell, listed: false });
+        }}
+      >
+        {shownFoot && <MapFoot onClose={() => setTapped(null)}>{shownFoot}</MapFoot>}
+      </MapCanvas>
+      <div class="map-head">
+        <div class="field">
+          <label for="map-aspect">{mapWords.shown}</label>
+          <select
+            id="map-aspect"
+            value={aspect}
+            onChange={(e) => setAspect(e.currentTarget.value as Aspect)}
+          >
+            <option value="rate">{mapWords.aspects.rate}</option>
+            <option value="sure">{mapWords.aspects.sure}</option>
+          </select>
+        </div>
+        <div class="field">
+          <label for="map-end">{mapWords.end}</label>
+          <select
+            id="map-end"
+            value={end}
+            onChange={(e) => onQuestion({ ...question, end: e.currentTarget.value as End })}
+          >
+            <option value="low">{t.low}</option>
+            <option value="high">{t.high}</option>
+          </select>
+        </div>
+        <NightField temperature_C={air.temperature_C} onTemperature={setNight} />
+      </div>
+      {named && cells && !namedCell && <p class="note">{mapWords.cell.gone}</p>}
+      {aboutCell && open?.listed && <CellTunes {...aboutCell} onClose={() => setOpen(null)} />}
+      <Legend asked={asked} palette={palette} unit={unit} />
+      <p class="hint">
+        {mapWords.click} {mapWords.estimated} {mapWords.credit}.
+      </p>
+      <CellList cells={cells} unit={unit} onOpen={list} />
+    </section>
+  );
+}

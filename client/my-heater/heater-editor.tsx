@@ -1,0 +1,131 @@
+import { useEffect, useRef, useState } from "preact/hooks";
+import type { PublishedFit } from "../../model/fit/group.ts";
+import { chooseHeater, type MyHeaters, NO_HEATER } from "../app/heater/my-heater.ts";
+import type { LogbookHeater } from "../app/records/entry.ts";
+import { type EntryDraft, newDraft } from "../logbook/draft.ts";
+import { LogbookEntryForm } from "../logbook/entry-form.tsx";
+import { HeaterForm, newHeater } from "../logbook/heater-form.tsx";
+import { useDoing } from "../logbook/use-doing.tsx";
+import { t } from "../texts/app.ts";
+import { heaterWords as words } from "../texts/heater.ts";
+import { logbookWords } from "../texts/logbook.ts";
+import { ChoiceField } from "../ui/choice-field.tsx";
+import { goToHeading } from "../ui/go-to.ts";
+import { SettingsForm } from "./settings-form.tsx";
+
+/** What is being filled in; settings wait until the heater they belong to is there. */
+type Doing =
+  | { is: "choosing" }
+  | { is: "heater"; draft: LogbookHeater; thenSettings: boolean }
+  | { is: "settings"; of: string }
+  | { is: "tune"; draft: EntryDraft };
+
+/** Choose another heater, add one, change it, or say what it is set to. */
+export function HeaterEditor(props: {
+  fit: PublishedFit;
+  my: MyHeaters;
+  open: boolean;
+  onClose: () => void;
+}) {
+  const { fit, my, open, onClose } = props;
+  const { heaters, mine } = my;
+  const [now, go] = useState<Doing>({ is: "choosing" });
+  const { doing, said } = useDoing();
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => {
+    if (open && now.is === "choosing") goToHeading(heading.current);
+  }, [open]);
+  const done = () => {
+    go({ is: "choosing" });
+    onClose();
+  };
+  const chosen = heaters.find(({ id }) => id === mine?.heater.id);
+  const ofSettings = now.is === "settings" && heaters.find(({ id }) => id === now.of);
+  return (
+    <div class="heater-editor">
+      {open && now.is === "choosing" && (
+        <section class="sheet" aria-labelledby="my-heater">
+          <h2 id="my-heater" tabIndex={-1} ref={heading}>
+            {words.line.mine}
+          </h2>
+          <p class="hint">{words.line.intro}</p>
+          {heaters.length > 0 && (
+            <ChoiceField
+              label={words.line.choose}
+              name="my-heater"
+              value={chosen?.id ?? NO_HEATER}
+              options={[
+                ...heaters.map(
+                  ({ id, name, heat_kW }) =>
+                    [id, `${name}, ${t.heater.heatOption(heat_kW)}`] as const,
+                ),
+                [NO_HEATER, words.line.average],
+              ]}
+              onValue={chooseHeater}
+            />
+          )}
+          <div class="row">
+            <button
+              type="button"
+              class="main"
+              onClick={() =>
+                go(
+                  chosen
+                    ? { is: "settings", of: chosen.id }
+                    : { is: "heater", draft: newHeater(), thenSettings: true },
+                )
+              }
+            >
+              {words.settings.add}
+            </button>
+            <button
+              type="button"
+              onClick={() => go({ is: "heater", draft: newHeater(), thenSettings: false })}
+            >
+              {logbookWords.heater.add}
+            </button>
+            {chosen && (
+              <button
+                type="button"
+                onClick={() => go({ is: "heater", draft: chosen, thenSettings: false })}
+              >
+                {logbookWords.heater.edit}
+              </button>
+            )}
+          </div>
+        </section>
+      )}
+      {open && now.is === "heater" && (
+        <section class="sheet" aria-label={words.line.mine}>
+          <HeaterForm
+            draft={now.draft}
+            fit={fit}
+            doing={doing}
+            onDraft={(draft) => go(draft ? { ...now, draft } : { is: "choosing" })}
+            onKept={(id) => {
+              chooseHeater(id);
+              go(now.thenSettings ? { is: "settings", of: id } : { is: "choosing" });
+            }}
+          />
+        </section>
+      )}
+      {open && ofSettings && (
+        <SettingsForm
+          heater={ofSettings}
+          doing={doing}
+          onTune={() => go({ is: "tune", draft: newDraft("tune", ofSettings, [], new Date()) })}
+          onDone={done}
+        />
+      )}
+      {open && now.is === "tune" && (
+        <LogbookEntryForm
+          draft={now.draft}
+          onDraft={(draft) => go({ is: "tune", draft })}
+          doing={doing}
+          onDone={done}
+        />
+      )}
+      {said}
+    </div>
+  );
+}

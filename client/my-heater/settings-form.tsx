@@ -1,0 +1,129 @@
+import { useEffect, useRef, useState } from "preact/hooks";
+import { ENDS, type End } from "../../model/fit/group.ts";
+import { usualFans } from "../../model/heater.ts";
+import type { LogbookHeater } from "../app/records/entry.ts";
+import { errorsOf, heaterSchema } from "../app/records/schema.ts";
+import { putHeater } from "../app/records/store.ts";
+import type { Doing } from "../logbook/use-doing.tsx";
+import { t } from "../texts/app.ts";
+import { heaterWords } from "../texts/heater.ts";
+import { logbookWords } from "../texts/logbook.ts";
+import { shareWords } from "../texts/share.ts";
+import { goToFirstMarked, hasUnread } from "../ui/first-marked.ts";
+import { goToHeading } from "../ui/go-to.ts";
+import { NumberField } from "../ui/number-field.tsx";
+
+const words = heaterWords.settings;
+
+interface DraftEnd {
+  pump_Hz?: number | undefined;
+  fan_rpm?: number | undefined;
+}
+
+/** What a heater is set to: with a meter it is a tune and goes on to its form; without one it is kept as it is. */
+export function SettingsForm(props: {
+  heater: LogbookHeater;
+  doing: Doing;
+  onTune: () => void;
+  onDone: () => void;
+}) {
+  const { heater, doing, onTune, onDone } = props;
+  const usual = usualFans(heater.heat_kW);
+  const [found, setFound] = useState<"meter" | "guess">("meter");
+  const [draft, setDraft] = useState<Record<End, DraftEnd>>(
+    heater.settings ?? {
+      low: { fan_rpm: heater.low_fan_rpm ?? usual.low_fan_rpm },
+      high: { fan_rpm: heater.high_fan_rpm ?? usual.high_fan_rpm },
+    },
+  );
+  const [tried, setTried] = useState(false);
+  const form = useRef<HTMLFormElement>(null);
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => goToHeading(heading.current), []);
+  const at = new Date().toISOString();
+  const { low, high } = draft;
+  const parsed = heaterSchema.safeParse(
+    JSON.parse(
+      JSON.stringify({
+        ...heater,
+        low_fan_rpm: low.fan_rpm,
+        high_fan_rpm: high.fan_rpm,
+        settings: { at, low, high },
+        changed_at: at,
+      }),
+    ),
+  );
+  const errors: Record<string, string> =
+    tried && !parsed.success ? Object.fromEntries(errorsOf(parsed.error)) : {};
+  const keep = async () => {
+    if (found === "meter") return onTune();
+    setTried(true);
+    if (!parsed.success || hasUnread(form.current)) return goToFirstMarked(form.current);
+    const kept = await doing(async () => {
+      await putHeater(parsed.data);
+      return { text: words.kept };
+    });
+    if (kept) onDone();
+  };
+  return (
+    <section class="sheet" aria-labelledby="my-settings">
+      <h2 id="my-settings" tabIndex={-1} ref={heading}>
+        {words.title}
+      </h2>
+      <form
+        ref={form}
+        noValidate
+        onSubmit={(e) => {
+          e.preventDefault();
+          void keep();
+        }}
+      >
+        <fieldset>
+          <legend>{words.how}</legend>
+          {(["meter", "guess"] as const).map((way) => (
+            <label key={way} class="check">
+              <input
+                type="radio"
+                name="settings.found"
+                value={way}
+                checked={found === way}
+                onChange={() => setFound(way)}
+              />
+              <span>{words[way]}</span>
+            </label>
+          ))}
+          <p class="hint">{found === "meter" ? words.meterWhy : words.guessWhy}</p>
+        </fieldset>
+        {found === "guess" && (
+          <div class="columns">
+            {ENDS.map((end) => (
+              <fieldset key={end}>
+                <legend>{t[end]}</legend>
+                {(["pump_Hz", "fan_rpm"] as const).map((quantity) => (
+                  <NumberField
+                    key={quantity}
+                    label={quantity === "pump_Hz" ? shareWords.pump : shareWords.fan}
+                    field={`settings.${end}.${quantity}`}
+                    value={draft[end][quantity]}
+                    onValue={(value) =>
+                      setDraft({ ...draft, [end]: { ...draft[end], [quantity]: value } })
+                    }
+                    error={errors[`settings.${end}.${quantity}`]}
+                  />
+                ))}
+              </fieldset>
+            ))}
+          </div>
+        )}
+        <div class="row">
+          <button type="submit" class="main">
+            {found === "meter" ? words.next : words.keep}
+          </button>
+          <button type="button" onClick={onDone}>
+            {logbookWords.entry.cancel}
+          </button>
+        </div>
+      </form>
+    </section>
+  );
+}

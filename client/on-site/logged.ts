@@ -1,0 +1,77 @@
+import { ENDS, type End } from "../../model/fit/group.ts";
+import type { LogbookEntry, LogbookHeater, LoggedEnd } from "../app/records/entry.ts";
+import { logbook, putAll } from "../app/records/store.ts";
+import { foundIn, runOf } from "./run.ts";
+import type { Session } from "./session.ts";
+
+/** What a heater gets called that the logbook does not know yet. */
+type Naming = (heat_kW: number) => string;
+
+/**
+ * Puts a finished sweep into the logbook, in place of an earlier copy of the same sweep.
+ * @throws NotKept when the browser does not keep it
+ */
+export async function logSweep(session: Session, nameOf: Naming, now: Date): Promise<void> {
+  const { heaters, entries } = await logbook();
+  const earlier = entries.find(({ id }) => id === session.id);
+  const heater =
+    heaters.find(({ id }) => id === (earlier?.heater_id ?? session.plan.heater_id)) ??
+    heaters.find(({ heat_kW }) => heat_kW === session.plan.heater.heat_kW);
+  const made = heater ?? heaterOf(session, nameOf, now);
+  await putAll({
+    heaters: heater ? [] : [made],
+    entries: [{ ...earlier, ...entryOf(session, made.id, now) }],
+  });
+}
+
+function heaterOf({ id, plan }: Session, nameOf: Naming, now: Date): LogbookHeater {
+  const { heat_kW, dose_uL, supply_V } = plan.heater;
+  return {
+    id: `heater-${id}`,
+    name: nameOf(heat_kW),
+    heat_kW,
+    dose_uL,
+    supply_V,
+    low_fan_rpm: plan.ends.low.fan_rpm,
+    high_fan_rpm: plan.ends.high.fan_rpm,
+    changed_at: now.toISOString(),
+  };
+}
+
+/** The logbook's entry of a finished sweep. */
+export function entryOf(session: Session, heater_id: string, now: Date): LogbookEntry {
+  const { plan, presses, begun_at, id, shared } = session;
+  const run = runOf(session);
+  const end = (which: End): LoggedEnd => {
+    const {
+      pump_Hz = plan.ends[which].before_Hz,
+      co_ppm,
+      co_below_ppm,
+      sweep,
+    } = run.results[which] ?? {};
+    return { pump_Hz, fan_rpm: plan.ends[which].fan_rpm, co_ppm, co_below_ppm, sweep };
+  };
+  const [low, high] = ENDS.map(end) as [LoggedEnd, LoggedEnd];
+  const { place, lat, lon, elevation_m, elevation_sd_m, air, meter } = plan;
+  return {
+    id,
+    heater_id,
+    kind: "tune",
+    at: new Date(presses.at(-1)?.at ?? begun_at).toISOString(),
+    site: {
+      elevation_m,
+      ...(elevation_sd_m !== undefined && { elevation_sd_m }),
+      ...(place !== null && { place }),
+      ...(lat !== null && lon !== null && { lat, lon }),
+    },
+    air,
+    low,
+    high,
+    found: foundIn(run),
+    meter: { kind: meter.kind, distance_m: meter.distance_m },
+    ...(shared === "waits" && { shared: { key: id } }),
+    ...(shared !== undefined &&
+      shared !== "waits" && { shared: { id: shared.id, receipt: shared.receipt } }),
+    changed_at: now.toISOString(),
+  };
+}

@@ -1,0 +1,115 @@
+import { useEffect, useState } from "preact/hooks";
+import type { NearAnswer, NearTune, SetEnd } from "../../server/contract.ts";
+import { api, Unreachable } from "../base/answers/api.ts";
+import type { Question } from "../base/question.ts";
+import { chartAddress, mapAddress } from "../base/tune-address.ts";
+import { locale } from "../language.ts";
+import { heaterWords } from "../texts/heater.ts";
+import { FiguresTable } from "../ui/figures-table.tsx";
+import { whatWentWrong } from "../ui/in-english.tsx";
+import { useUnit } from "../ui/number-field.tsx";
+import { format, formatIn, formatPercent, formatRate, type Unit } from "../units.ts";
+import { nearQuery } from "./near-query.ts";
+
+const words = heaterWords.near;
+const month = new Intl.DateTimeFormat(locale, { year: "numeric", month: "short", timeZone: "UTC" });
+/** The atlas is asked once the question has rested for so long. */
+const REST_ms = 400;
+
+/** The tunes nearest in air, and in place where one was named; why they are not to be had. */
+function useNear(question: Question): NearAnswer | { failed: unknown } | null {
+  const [seen, setSeen] = useState<NearAnswer | { failed: unknown } | null>(null);
+  const query = JSON.stringify(nearQuery(question));
+  useEffect(() => {
+    let gone = false;
+    const timer = setTimeout(() => {
+      api.near(JSON.parse(query)).then(
+        (answer) => !gone && setSeen(answer),
+        (failed: unknown) => !gone && setSeen({ failed }),
+      );
+    }, REST_ms);
+    return () => {
+      gone = true;
+      clearTimeout(timer);
+    };
+  }, [query]);
+  return seen;
+}
+
+/** Tunes like this one: as their owners set them, and how they lie beside the average; each opens on the map and in the chart. */
+export function NearTunes({ question, unit }: { question: Question; unit: Unit }) {
+  const seen = useNear(question);
+  return (
+    <div class="near" data-state={seen ? "seen" : "loading"}>
+      <h3>{words.title}</h3>
+      {!seen && <p>{words.loading}</p>}
+      {seen && "failed" in seen && (
+        <p class="note">
+          {seen.failed instanceof Unreachable ? words.offline : whatWentWrong(seen.failed)}
+        </p>
+      )}
+      {seen && "tunes" in seen && <NearTable near={seen} unit={unit} />}
+    </div>
+  );
+}
+
+function NearTable({ near, unit }: { near: NearAnswer; unit: Unit }) {
+  const [temperature] = useUnit("temperature", "atlas.temperature");
+  if (near.tunes.length === 0) return <p class="note">{words.none(format(near.heat_kW, 1))}</p>;
+  return (
+    <>
+      <FiguresTable label={words.title} columns={words.columns}>
+        {near.tunes.map((tune) => (
+          <NearRow key={tune.id} tune={tune} elevation={unit} temperature={temperature} />
+        ))}
+      </FiguresTable>
+      <p class="hint">{words.note}</p>
+    </>
+  );
+}
+
+function NearRow(props: { tune: NearTune; elevation: Unit; temperature: Unit }) {
+  const { tune, elevation, temperature } = props;
+  const { low, high, temperature_C, against_average_pct: against } = tune;
+  const set = words.pair(formatRate(low.pump_Hz), formatRate(high.pump_Hz));
+  const place = formatIn(tune.elevation_m, elevation);
+  return (
+    <tr>
+      <th scope="row">{set}</th>
+      <td>
+        <span class="row">
+          {tune.cell && (
+            <a
+              class="button-like"
+              href={mapAddress(tune.cell)}
+              aria-label={words.onMap(set, place)}
+            >
+              {words.map}
+            </a>
+          )}
+          <a class="button-like" href={chartAddress(tune)} aria-label={words.inChart(set, place)}>
+            {words.chart}
+          </a>
+        </span>
+      </td>
+      <td>{words.pair(format(low.fan_rpm), format(high.fan_rpm))}</td>
+      <td>{place}</td>
+      <td>{temperature_C === null ? words.unknown : formatIn(temperature_C, temperature)}</td>
+      <td>{words.pair(reading(low), reading(high))}</td>
+      <td>{month.format(new Date(`${tune.month}-01T00:00:00Z`))}</td>
+      <td>{words.pair(besideAverage(against.low), besideAverage(against.high))}</td>
+    </tr>
+  );
+}
+
+function reading({ co_ppm, co_below_ppm }: SetEnd): string {
+  if (co_ppm !== null) return format(co_ppm);
+  return co_below_ppm === null ? words.unknown : words.below(format(co_below_ppm));
+}
+
+/** Richer or leaner than the average in its air, in words. */
+function besideAverage(pct: number): string {
+  const size = formatPercent(Math.abs(pct));
+  if (size === formatPercent(0)) return words.even;
+  return pct > 0 ? words.rich(size) : words.lean(size);
+}

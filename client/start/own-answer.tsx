@@ -1,0 +1,62 @@
+import type { PublishedFit } from "../../model/fit/group.ts";
+import type { MyHeater } from "../app/heater/my-heater.ts";
+import { type OwnView, ownView } from "../app/heater/own-view.ts";
+import {
+  asideSentence,
+  basisSentence,
+  bestSentence,
+  contradictionSentence,
+  dayOf,
+  leadSentence,
+} from "../app/heater/own-words.ts";
+import type { Question } from "../base/question.ts";
+import { heaterWords as words } from "../texts/heater.ts";
+
+/** The answer for my heater in place of the average one's, with what is said before and after its figures. */
+export function ownAnswer(fit: PublishedFit, question: Question, mine: MyHeater) {
+  const view = ownView(fit, question, mine);
+  if (!view) return null;
+  const { tune } = view;
+  return {
+    tune,
+    steps: mine.heater,
+    now: mine.settings,
+    lead: <Lead view={view} mine={mine} />,
+    basis: <OwnBasis view={view} mine={mine} />,
+  };
+}
+
+interface Said {
+  view: OwnView;
+  mine: MyHeater;
+}
+
+function Lead({ view: { shifts_pct }, mine: { settings } }: Said) {
+  if (!shifts_pct || !settings) return null;
+  return (
+    <p class="lead" data-low={shifts_pct.low} data-high={shifts_pct.high}>
+      <strong>{leadSentence(shifts_pct)}</strong>{" "}
+      <span class="note">{words.lead.since(dayOf(settings.at))}</span>
+    </p>
+  );
+}
+
+function OwnBasis({ view: { own, tune }, mine: { found_at } }: Said) {
+  if (!own) return null;
+  return (
+    <>
+      {own.tunes > 0 && <p class="own-basis">{basisSentence(own, tune.basis)}</p>}
+      {own.best_Hz && <p class="own-best">{bestSentence(own.best_Hz)}</p>}
+      {own.set_aside.map((aside) => (
+        <p key={`${aside.tune} ${aside.end} ${aside.code}`} class="warning">
+          {asideSentence(aside, found_at)}
+        </p>
+      ))}
+      {own.contradictions.map((one) => (
+        <p key={one.end} class="warning">
+          {contradictionSentence(one, found_at)}
+        </p>
+      ))}
+    </>
+  );
+}

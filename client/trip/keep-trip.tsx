@@ -1,0 +1,82 @@
+import type { PublishedFit } from "../../model/fit/group.ts";
+import type { TripAnswer } from "../../model/trip/trip.ts";
+import { useSending } from "../app/link/use-sending.ts";
+import { saveFile } from "../base/save-file.ts";
+import { trip as words } from "../texts/trip.ts";
+import { csvOfTrip, jsonOfTrip } from "./exports.ts";
+import { linkTo, type TripState } from "./use-trip.ts";
+import { geoJsonOfStops, gpxOfStops, withoutPosition } from "./waypoints.ts";
+
+/** Kept here, shared as a link, printed, saved as files. */
+export function TripKeep(props: { answer: TripAnswer; state: TripState; fit: PublishedFit }) {
+  const { answer, state, fit } = props;
+  const { stops } = state.trip;
+  const unplaced = withoutPosition(stops);
+  const link = linkTo(state.trip);
+  const { hasSheet, send, copy, said } = useSending(() => link, words.keep.title);
+  return (
+    <section class="sheet keep" aria-labelledby="keep">
+      <h2 id="keep">{words.keep.title}</h2>
+      {state.from === "kept" && (
+        <p class="note">{state.isKept ? words.keep.kept : words.keep.notKept}</p>
+      )}
+      <div class="row">
+        {hasSheet && (
+          <button type="button" onClick={() => void send()}>
+            {words.keep.send}
+          </button>
+        )}
+        <button type="button" onClick={() => void copy()}>
+          {words.keep.link}
+        </button>
+        <button type="button" onClick={() => print()}>
+          {words.keep.print}
+        </button>
+        <button
+          type="button"
+          onClick={() =>
+            saveFile("trip.csv", "text/csv;charset=utf-8", csvOfTrip(state.trip, answer))
+          }
+        >
+          {words.keep.csv}
+        </button>
+        <button
+          type="button"
+          onClick={() => saveFile("trip.gpx", "application/gpx+xml", gpxOfStops(stops))}
+        >
+          {words.keep.gpx}
+        </button>
+        <button
+          type="button"
+          onClick={() => saveFile("trip.geojson", "application/geo+json", geoJsonOfStops(stops))}
+        >
+          {words.keep.geojson}
+        </button>
+        <button
+          type="button"
+          onClick={() =>
+            saveFile("trip.json", "application/json", jsonOfTrip(state.trip, answer, fit.version))
+          }
+        >
+          {words.keep.json}
+        </button>
+      </div>
+      {unplaced > 0 && <p class="hint">{words.keep.unplaced(unplaced)}</p>}
+      <p class="hint" aria-live="polite">
+        {said}
+      </p>
+      <div class="field">
+        <label for="trip-link">{words.keep.linkLabel}</label>
+        <input
+          id="trip-link"
+          name="link"
+          type="text"
+          readOnly
+          value={link}
+          onFocus={(e) => e.currentTarget.select()}
+        />
+        <p class="hint">{words.keep.linkNote}</p>
+      </div>
+    </section>
+  );
+}
