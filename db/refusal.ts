@@ -23,16 +23,22 @@ export async function endRefusal(db: Database): Promise<void> {
   await db.delete(refusedFits);
 }
 
-/** A steward lets the next version through, for a reason; to be run in one batch. */
-export function allowNext(
+/** What a steward says of the versions held back, for a reason; to be run in one batch. */
+const say = (
   db: Database,
+  set: Partial<Refusal>,
+  verdict: "accepted" | "held",
   reasons: string,
   decided_on: string,
-): [Statement, Statement] {
-  return [
-    db.update(refusedFits).set({ allowed: true }).where(eq(refusedFits.number, ONLY)),
-    db
-      .insert(decisions)
-      .values({ tune: "", by: "steward", verdict: "accepted", reasons, decided_on }),
-  ];
-}
+): [Statement, Statement] => [
+  db.update(refusedFits).set(set).where(eq(refusedFits.number, ONLY)),
+  db.insert(decisions).values({ tune: "", by: "steward", verdict, reasons, decided_on }),
+];
+
+/** The next version is let through. */
+export const allowNext = (db: Database, reasons: string, today: string) =>
+  say(db, { allowed: true }, "accepted", reasons, today);
+
+/** They stay held back, for another week from today; what was let through a moment ago is not, if it is not made yet. */
+export const keepBack = (db: Database, reasons: string, today: string) =>
+  say(db, { allowed: false, kept_back_on: today }, "held", reasons, today);

@@ -54,7 +54,8 @@ export const tunes = sqliteTable(
     /** Months, "YYYY-MM". */
     tuned_on: text(),
     submitted_on: text().notNull(),
-    verdict: text({ enum: ["accepted", "held"] }).notNull(),
+    /** Removed by a steward: only its owner sees it. */
+    verdict: text({ enum: ["accepted", "held", "removed"] }).notNull(),
   },
   (t) => [
     index("tunes_by_class").on(t.heat_kW, t.verdict, t.density_kg_m3),
@@ -88,7 +89,7 @@ export const decisions = sqliteTable(
     tune: text().notNull(),
     /** "screening", "fit", "steward" or "contributor". */
     by: text().notNull(),
-    verdict: text({ enum: ["accepted", "held", "rejected", "withdrawn"] }).notNull(),
+    verdict: text({ enum: ["accepted", "held", "removed", "rejected", "withdrawn"] }).notNull(),
     /** JSON list of reasons. */
     reasons: text().notNull(),
     /** Day, "YYYY-MM-DD". */
@@ -119,6 +120,8 @@ export const refusedFits = sqliteTable("refused_fits", {
   alarms: text().notNull(),
   /** Whether a steward lets the next version through. */
   allowed: integer({ mode: "boolean" }).notNull(),
+  /** Day on which a steward last said to hold them back, "YYYY-MM-DD"; null when nobody did. */
+  kept_back_on: text(),
 });
 
 /**

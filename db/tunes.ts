@@ -321,7 +321,7 @@ export async function tunesOfCells(db: Database, cells: readonly string[], most:
 
 /** Tunes of one heat class, accepted and held, of contributors who do not wait. */
 const ofClass = (db: Database, heat_kW: number) =>
-  and(eq(tunes.heat_kW, heat_kW), ofNobodyWaiting(db));
+  and(eq(tunes.heat_kW, heat_kW), ne(tunes.verdict, "removed"), ofNobodyWaiting(db));
 
 /** At most so many of them, in an even sample by id (ids are random). */
 export function tunesOfClass(db: Database, heat_kW: number, most: number): Promise<TuneRow[]> {

@@ -6,6 +6,7 @@ import type { GroupFit } from "../model/fit/group.ts";
 import type { OwnEnd, OwnHeater } from "../model/own-start.ts";
 import type { Safety } from "../model/safety.ts";
 import type { StartTune } from "../model/start.ts";
+import { STEWARD_VERDICTS } from "../model/steward-reasons.ts";
 import { tuneSchema } from "../model/tune.ts";
 import type * as contract from "./contract.ts";
 
@@ -90,7 +91,9 @@ export const keptTune = z.object({
   id: z.string(),
   tune: tuneSchema.omit({ contributor: true }),
   cell: z.string().nullable(),
-  verdict,
+  verdict: z
+    .enum(STEWARD_VERDICTS)
+    .describe("Removed by a steward: nobody else sees it; revised, it is looked at again"),
   reasons: z.array(reason),
   counts_from: countsFrom,
   advice: adviceList,
@@ -102,7 +105,7 @@ export const keptTune = z.object({
     z.object({
       decided_on: z.string(),
       by: z.string(),
-      verdict: z.enum(["accepted", "held", "rejected", "withdrawn"]),
+      verdict: z.enum([...STEWARD_VERDICTS, "rejected", "withdrawn"]),
       reasons: z.array(reason),
     }),
   ),

@@ -7,7 +7,9 @@ import type { Match } from "../model/geography/names.ts";
 import type { Safety } from "../model/safety.ts";
 import type { ScalingCurvePoint } from "../model/scaling-curve.ts";
 import type { Reason, Verdict } from "../model/screen.ts";
+import type { StewardVerdict } from "../model/steward-reasons.ts";
 import type { Tune } from "../model/tune.ts";
+import type { TwoFits } from "../model/two-fits.ts";
 
 export type { Advice } from "../model/advice.ts";
 export type { ListedPlace as Place } from "../model/geography/listed-place.ts";
@@ -43,7 +45,7 @@ export interface Decision {
   decided_on: string;
   /** "screening", "fit", "waiting" (days that passed) or "steward". */
   by: string;
-  verdict: Verdict | "rejected" | "withdrawn";
+  verdict: Verdict | "removed" | "rejected" | "withdrawn";
   reasons: Reason[];
 }
 
@@ -52,7 +54,8 @@ export interface KeptTune {
   id: string;
   tune: Omit<Tune, "contributor">;
   cell: string | null;
-  verdict: Verdict;
+  /** Removed by a steward: nobody else sees it; revised, it is looked at again. */
+  verdict: StewardVerdict;
   reasons: Reason[];
   /** As when it was submitted, by what is known now. */
   counts_from: string | null;
@@ -78,15 +81,18 @@ export interface RecordedDecision extends Decision {
   tune: string | null;
 }
 
-/** A held tune as the steward sees it: no receipt, and of its contributor the pseudonym alone. */
-export interface HeldTune {
+/** A tune as the steward sees it: no receipt, and of its contributor the pseudonym alone. */
+export interface StewardsTune {
   id: string;
   contributor: string;
+  /** Whether its contributor is new and waits: then it does not count yet whatever is decided. */
+  waits: boolean;
   /** Month. */
   submitted_on: string;
   tune: Omit<Tune, "contributor">;
   cell: string | null;
-  /** Why it is held. */
+  verdict: StewardVerdict;
+  /** Why: of the decision in force. */
   reasons: Reason[];
   air: Air;
   compared: Compared[];
@@ -96,11 +102,18 @@ export interface HeldTune {
 
 /** A page of held tunes, oldest first. */
 export interface HeldTunes {
-  /** How many there are in all. */
+  /** How many there are in all of those asked about. */
   held: number;
-  tunes: HeldTune[];
+  tunes: StewardsTune[];
   /** To ask for the next page with, as `after`; null on the last one. */
   next: number | null;
+  accepted_means: string;
+  safety: Safety;
+}
+
+/** Tunes asked for by their ids or their contributor, at most a hundred. */
+export interface StewardsTunes {
+  tunes: StewardsTune[];
   accepted_means: string;
   safety: Safety;
 }
@@ -111,14 +124,51 @@ export interface AuditTrail {
   next: number | null;
 }
 
-/** Answer to a steward's decision. */
+/** Answer to what a steward decides, or takes back. */
 export interface Decided {
-  id: string;
-  verdict: Verdict;
-  /** Every decision on this tune, oldest first. */
+  /** The decisions made by it, one a tune; their numbers take them back. */
   decisions: RecordedDecision[];
+  /** Ids of tunes that were asked for and are not there: withdrawn, as a rule. */
+  gone: string[];
   accepted_means: string;
   safety: Safety;
+}
+
+/** Tunes of one place, month and heater size that agree more than heaters do, most of them of new contributors. */
+export interface StewardsCluster {
+  /** H3 cell of resolution 3; null where they have no place. */
+  place: string | null;
+  month: string;
+  heat_kW: number;
+  /** Against the average heater in their air, %: plus is richer. */
+  shift_pct: Record<End, number>;
+  contributors: number;
+  new_contributors: number;
+  /** How many were set as the atlas suggested: those agree for that reason. */
+  as_suggested: number;
+  /** At most the probability that chance makes such a cluster here. */
+  chance: number;
+  /** Ids. */
+  tunes: string[];
+}
+
+export interface ClustersAnswer {
+  /** The least probable first. */
+  clusters: StewardsCluster[];
+  /** So many of the newest tunes were looked at. */
+  looked_at: number;
+}
+
+/** What the fit would be without some tunes, beside the published one. */
+export interface WithoutAnswer {
+  /** The published version. */
+  fit: string;
+  /** How many of the tunes are in the fit at all. */
+  left_out: number;
+  /** Tunes that are left. */
+  tunes: number;
+  /** For the sizes of the tunes left out. */
+  compared: TwoFits[];
 }
 
 /** New contributors who wait with an accepted tune, in the order in which they come to count. */
@@ -154,11 +204,18 @@ export interface AlarmsAnswer {
   fit: string;
   alarms: Alarm[];
   /** Why newer versions are not published, and since which day; null when they are. */
-  refused: { since: string; alarms: Alarm[] } | null;
+  refused: {
+    since: string;
+    alarms: Alarm[];
+    /** Day on which a steward last said to hold them back; null when nobody did. */
+    kept_back_on: string | null;
+    /** Whether a steward has let the next version through, which is not made yet. */
+    let_through: boolean;
+  } | null;
 }
 
-/** Answer to a steward who lets the next version through: it comes as soon as it is made. */
-export interface Published {
+/** Answer to a steward who lets the next version through, which comes as soon as it is made, or holds it back for another week. */
+export interface Publication {
   /** The version published until then. */
   fit: string;
 }

@@ -166,29 +166,63 @@ const paths: Record<string, Record<string, Operation>> = {
 const stewardPaths: typeof paths = {
   "/api/steward/held": {
     get: {
-      summary: "Held tunes with reasons and decisions, oldest first",
+      summary: "Held tunes, oldest first",
       bearer: "steward",
       query: steward.heldQuery,
       answer: steward.heldAnswer,
       problems: [401, 422, 429],
     },
   },
+  "/api/steward/tunes": {
+    get: {
+      summary: "Tunes by their ids, or a contributor's, whatever was decided on them",
+      bearer: "steward",
+      query: steward.tunesQuery,
+      answer: steward.tunesAnswer,
+      problems: [401, 422, 429],
+    },
+  },
+  "/api/steward/clusters": {
+    get: {
+      summary: "Tunes of one place, month and size that agree more than heaters do, under new keys",
+      bearer: "steward",
+      answer: steward.clustersAnswer,
+      problems: [401, 429],
+    },
+  },
+  "/api/steward/without": {
+    post: {
+      summary:
+        "What the fit would be without some tunes, beside the published one; changes nothing",
+      bearer: "steward",
+      body: steward.withoutBody,
+      answer: steward.withoutAnswer,
+      problems: [400, 401, 413, 415, 422, 429],
+    },
+  },
   "/api/steward/decisions": {
     get: {
-      summary: "The audit trail, newest first",
+      summary: "The audit trail: every decision, newest first",
       bearer: "steward",
       query: steward.trailQuery,
       answer: steward.trailAnswer,
       problems: [401, 422, 429],
     },
-  },
-  "/api/steward/tunes/{id}/decision": {
     post: {
-      summary: "Accept or hold a tune, and say why: accepted means plausible, not safe",
+      summary: "Accept, hold or remove tunes, and say why",
       bearer: "steward",
       body: steward.decisionBody,
       answer: steward.decidedAnswer,
       problems: [400, 401, 404, 413, 415, 422, 429],
+    },
+  },
+  "/api/steward/undo": {
+    post: {
+      summary: "Take decisions of a steward back, by decisions that say so",
+      bearer: "steward",
+      body: steward.undoBody,
+      answer: steward.decidedAnswer,
+      problems: [400, 401, 404, 409, 413, 415, 422, 429],
     },
   },
   "/api/steward/waiting": {
@@ -223,7 +257,16 @@ const stewardPaths: typeof paths = {
       bearer: "steward",
       body: steward.reasonBody,
       status: 202,
-      answer: steward.publishedAnswer,
+      answer: steward.publicationAnswer,
+      problems: [400, 401, 409, 413, 415, 422, 429],
+    },
+  },
+  "/api/steward/keep-back": {
+    post: {
+      summary: "Hold back what an alarm holds back for another week, and say why",
+      bearer: "steward",
+      body: steward.reasonBody,
+      answer: steward.publicationAnswer,
       problems: [400, 401, 409, 413, 415, 422, 429],
     },
   },

@@ -10,8 +10,21 @@ const ROWS_AT_ONCE = 2000;
 /** Makes fits in a thread of its own, one after another, so that no request waits for one. It begins with the first fit. */
 export class FitThread {
   #worker: Worker | undefined;
+  #last: Promise<unknown> = Promise.resolve();
 
-  readonly fit: MakeFit = async (rows, before) => {
+  readonly fit: MakeFit = (rows, before) => this.#next(() => this.#fit(rows, before));
+
+  /** The same for a fit that is made now and then: the thread, and what it holds in memory, ends with it. */
+  readonly fitOnce: MakeFit = (rows, before) =>
+    this.#next(() => this.#fit(rows, before).finally(() => this.close()));
+
+  #next<T>(make: () => Promise<T>): Promise<T> {
+    const made = this.#last.then(make);
+    this.#last = made.catch(() => {});
+    return made;
+  }
+
+  readonly #fit = async (...[rows, before]: Parameters<MakeFit>): Promise<Fitted> => {
     this.#worker ??= new Worker(new URL("./fit-thread.ts", import.meta.url));
     const worker = this.#worker;
     // An idle thread does not keep the process alive.

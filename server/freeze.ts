@@ -31,7 +31,8 @@ export function alarming(fit: PublishedFit, before: readonly Version[], now: Dat
   return [...news, ...moved(fit, ofTheWeek(before, now))];
 }
 
-const nameOf = ({ code, heat_kW, end }: Alarm) => `${code} ${heat_kW} ${end}`;
+/** What an alarm is about: the same one in the next version is no news. */
+export const nameOf = ({ code, heat_kW, end }: Alarm) => `${code} ${heat_kW} ${end}`;
 
 /** From the version that answered a week ago on, or from the last one that was let through, if that is younger. */
 function ofTheWeek(before: readonly Version[], now: Date): PublishedFit[] {
@@ -69,7 +70,7 @@ function mostMoved(before: GroupFit, now: GroupFit): number {
   ).reduce((a, b) => (Math.abs(b) > Math.abs(a) ? b : a));
 }
 
-/** Whether a refusal is over: a steward said so, or nobody did in a week. */
-export function isOver({ since, allowed }: Refusal, now: Date): boolean {
-  return allowed || now.getTime() - Date.parse(since) >= WEEK_ms;
+/** Whether a refusal is over: a steward said so, or nobody said anything in a week. */
+export function isOver({ since, allowed, kept_back_on }: Refusal, now: Date): boolean {
+  return allowed || now.getTime() - Date.parse(kept_back_on ?? since) >= WEEK_ms;
 }

@@ -13,6 +13,7 @@ import { groupCommit } from "../db/group-commit.ts";
 import { type OpenDatabase, openDatabase, type Room } from "../db/open.ts";
 import { causesOf } from "../db/storage-trouble.ts";
 import { countTunes } from "../db/tunes.ts";
+import { AlarmWebhook } from "./alarm-webhook.ts";
 import { createApp } from "./app.ts";
 import { buildMissing } from "./build-missing.ts";
 import { clientAddress } from "./client-address.ts";
@@ -44,6 +45,8 @@ export interface Settings {
   proxies: number;
   /** Opens the steward's routes; without it there are none. */
   stewardToken?: string | undefined;
+  /** Told of alarms by POST; nobody is without it. */
+  alarmWebhook?: string | undefined;
   elevationTiles?: string | undefined;
   basemapStyle?: string | undefined;
   geographyDir: string;
@@ -87,6 +90,8 @@ export async function openAtlas(settings: Settings): Promise<Atlas> {
 }
 
 async function openClaimed(settings: Settings, letGo: () => void): Promise<Atlas> {
+  const { alarmWebhook } = settings;
+  const webhook = alarmWebhook ? new AlarmWebhook(alarmWebhook) : undefined;
   const { db, storage, isNew, close }: OpenDatabase = await openDatabase(
     settings.database,
     settings.room,
@@ -99,9 +104,14 @@ async function openClaimed(settings: Settings, letGo: () => void): Promise<Atlas
   const now = () => new Date();
   // This process alone publishes, so what it holds is the newest.
   const believe_ms = Number.POSITIVE_INFINITY;
-  const thread = new FitThread();
+  const [thread, trials] = [new FitThread(), new FitThread()];
   const { demo, newKeyDays } = settings;
-  const fit = new FitKeeper({ db, now, demo, believe_ms, newKeyDays, fit: thread.fit });
+  const fit = new FitKeeper({
+    ...{ db, now, demo, believe_ms, newKeyDays },
+    fit: thread.fit,
+    trial: trials.fitOnce,
+    ...(webhook && { onAlarms: webhook.tell }),
+  });
   // A database in memory is this thread's alone.
   const prepared =
     settings.database === ":memory:"
@@ -154,7 +164,7 @@ async function openClaimed(settings: Settings, letGo: () => void): Promise<Atlas
       clearInterval(daily);
       // What is not published now is at the next start.
       await fit.settle().catch(notRefreshed);
-      await thread.close();
+      await Promise.all([thread.close(), trials.close(), webhook?.close()]);
       await prepared.close();
       close();
       letGo();
@@ -192,6 +202,7 @@ export function settingsFrom(
     newKeyDays: wholeNumber(env, "NEW_KEY_DAYS", demo ? 0 : NEW_KEY_DAYS),
     proxies: wholeNumber(env, "PROXIES", 0),
     stewardToken: env.STEWARD_TOKEN,
+    alarmWebhook: env.ALARM_WEBHOOK,
     elevationTiles: env.ELEVATION_TILES,
     basemapStyle: env.BASEMAP_STYLE,
     geographyDir: join("data", "geography"),

@@ -18,7 +18,7 @@ import { NUMERICS, SETTINGS } from "../model/fit/settings.ts";
 import type { Reason } from "../model/screen.ts";
 import type { Alarm } from "./contract.ts";
 import { fitted, type MakeFit } from "./fitted.ts";
-import { alarming, isOver } from "./freeze.ts";
+import { alarming, isOver, nameOf } from "./freeze.ts";
 import { LiveRows } from "./live-rows.ts";
 import { countDue } from "./new-keys.ts";
 import { CODE_VERSION } from "./version.ts";
@@ -49,6 +49,19 @@ export interface FitKeeperOptions {
   newKeyDays: number;
   /** Where fits are made; here, unless said otherwise. */
   fit?: MakeFit;
+  /** Where a steward's trial fits are made, so that none to be published waits for one; where fits are, unless said otherwise. */
+  trial?: MakeFit;
+  /** Told of alarms that the version before had not, and of those that hold versions back. It must not fail or take long. */
+  onAlarms?: (news: AlarmNews) => void;
+}
+
+/** What a steward is told of without asking. */
+export interface AlarmNews {
+  /** Whether the version with these alarms is published all the same, or held back. */
+  event: "published" | "held back";
+  /** The version that answers now. */
+  fit: string;
+  alarms: readonly Alarm[];
 }
 
 /** Waits so long after a write for more of them before the fit is made again, ms … */
@@ -144,6 +157,21 @@ export class FitKeeper {
     return this.#refreshing;
   }
 
+  /**
+   * The fit of all accepted tunes, those held back included, without some; nothing is published.
+   * @returns groups, how many tunes were left out, and how many are left
+   */
+  async without(
+    tunes: ReadonlySet<string>,
+  ): Promise<{ groups: PublishedFit["groups"]; left_out: number; left: number }> {
+    const { db, trial, fit } = this.#options;
+    const all = (this.#live ?? (await LiveRows.read(db))).rows;
+    const rows = all.filter(({ row }) => !tunes.has(String(row)));
+    const { groups } = await (trial ?? fit ?? fitted)(rows, []);
+    // Two ends a tune.
+    return { groups, left_out: (all.length - rows.length) / 2, left: rows.length / 2 };
+  }
+
   async #read(): Promise<void> {
     this.#refusal = await findRefusal(this.#options.db);
     const newest = await newestFit(this.#options.db);
@@ -192,6 +220,7 @@ export class FitKeeper {
     await publishFit(db, fit, why.length > 0);
     this.#version = fit;
     this.#newest = fit.version;
+    this.#tell("published", alarms, before.alarms);
     await this.#endRefusal();
     await appendDecisions(db, changesOfMind(rows, rejected, await setAsideByFit(db), now()));
   }
@@ -208,8 +237,18 @@ export class FitKeeper {
       await appendDecisions(db, [refusalDecision("held", reasons, today)]);
       console.warn("The new fit is not published, for a week or until a steward says so:", reasons);
     }
+    const told = this.refusal?.alarms ?? [];
     await keepRefusal(db, today, JSON.stringify(why));
     this.#refusal = await findRefusal(db);
+    this.#tell("held back", why, told);
+  }
+
+  #tell(event: AlarmNews["event"], alarms: readonly Alarm[], told: readonly Alarm[]): void {
+    const known = new Set(told.map(nameOf));
+    const news = alarms.filter((alarm) => !known.has(nameOf(alarm)));
+    if (news.length > 0) {
+      this.#options.onAlarms?.({ event, fit: this.#version.version, alarms: news });
+    }
   }
 
   /** What is published rests on the newest rows again. */

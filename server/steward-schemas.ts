@@ -1,16 +1,20 @@
 import { z } from "zod";
 import { TUNES_AT_ONCE } from "../db/steward.ts";
+import { STEWARD_VERDICTS, type StewardVerdict, USUAL_REASONS } from "../model/steward-reasons.ts";
 import * as answers from "./answers.ts";
 import type {
   AlarmsAnswer,
   AuditTrail,
+  ClustersAnswer,
   Counted,
   Decided,
-  HeldTune,
   HeldTunes,
-  Published,
+  Publication,
   RecordedDecision,
+  StewardsTune,
+  StewardsTunes,
   WaitingAnswer,
+  WithoutAnswer,
 } from "./contract.ts";
 import { fromText } from "./query.ts";
 
@@ -38,7 +42,40 @@ const page = {
   ),
 };
 
-export const heldQuery = z.strictObject(page);
+export const heldQuery = z.strictObject({
+  undecided: z
+    .enum(["true", "false"], { error: "Undecided is true or false." })
+    .optional()
+    .describe("true: only those on which no decision of a steward is in force"),
+  ...page,
+});
+
+const MANY = `Give 1 to ${TUNES_AT_ONCE} ids of tunes.`;
+const PSEUDONYM = "A contributor is 16 characters, 0 to 9 and a to f.";
+
+/** As many ids as an address may have. */
+const IN_ADDRESS = 60;
+
+export const tunesQuery = z
+  .strictObject({
+    contributor: z
+      .string()
+      .regex(/^[0-9a-f]{16}$/, PSEUDONYM)
+      .optional()
+      .describe("Pseudonym"),
+    ids: z
+      .string()
+      .regex(
+        new RegExp(`^[0-9a-z]{1,64}(,[0-9a-z]{1,64}){0,${IN_ADDRESS - 1}}$`, "i"),
+        `Ids are separated by commas, at most ${IN_ADDRESS} of them.`,
+      )
+      .optional()
+      .describe(`Separated by commas, at most ${IN_ADDRESS}`),
+  })
+  .refine(({ contributor, ids }) => (contributor === undefined) !== (ids === undefined), {
+    path: ["ids"],
+    message: "Give either ids or a contributor.",
+  });
 
 export const waitingQuery = z.strictObject({ limit: page.limit });
 
@@ -61,12 +98,57 @@ const REASON = "Say in 3 to 300 characters why; the tune's contributor reads it.
 
 const reason = z.string(asked("Reason", REASON)).trim().min(3, REASON).max(300, REASON);
 
-export const decisionBody = z.strictObject(
+const ids = z
+  .array(z.string().min(1, MANY).max(64, MANY), asked("Tunes", MANY))
+  .min(1, MANY)
+  .max(TUNES_AT_ONCE, MANY);
+
+const codes = (verdict: StewardVerdict) => Object.keys(USUAL_REASONS[verdict]);
+const usual = STEWARD_VERDICTS.flatMap(codes);
+
+export const decisionBody = z
+  .strictObject(
+    {
+      tunes: ids,
+      verdict: z.enum(STEWARD_VERDICTS, asked("Verdict", 'Give "accepted", "held" or "removed".')),
+      reason: reason.optional().describe("In words; their contributors read it"),
+      usual_reason: z
+        .enum(usual, { error: "This is no usual reason. Give the reason in words instead." })
+        .optional()
+        .describe("In place of a reason: one that owners read in their own language"),
+    },
+    asked("The decision", "Give an object with tunes, verdict and reason."),
+  )
+  .refine(({ reason, usual_reason }) => reason !== undefined || usual_reason !== undefined, {
+    path: ["reason"],
+    message: `Reason is missing. ${REASON}`,
+    // Also where another field is wrong: all that is to be put right is named at once.
+    when: ({ value }) => typeof value === "object" && value !== null && !Array.isArray(value),
+  })
+  .refine(({ reason, usual_reason }) => reason === undefined || usual_reason === undefined, {
+    path: ["reason"],
+    message: "Give a reason or a usual reason, not both.",
+  })
+  .refine(
+    ({ verdict, usual_reason }) =>
+      usual_reason === undefined || codes(verdict).includes(usual_reason),
+    { path: ["usual_reason"], message: "This is no usual reason for that verdict." },
+  );
+
+const NUMBERS = `Give 1 to ${TUNES_AT_ONCE} numbers of decisions.`;
+export const undoBody = z.strictObject(
   {
-    verdict: z.enum(["accepted", "held"], asked("Verdict", 'Give "accepted" or "held".')),
-    reason,
+    decisions: z
+      .array(z.int({ error: NUMBERS }).min(1, NUMBERS), asked("Decisions", NUMBERS))
+      .min(1, NUMBERS)
+      .max(TUNES_AT_ONCE, NUMBERS),
   },
-  asked("The decision", "Give an object with verdict and reason."),
+  asked("What is to be undone", "Give an object with decisions."),
+);
+
+export const withoutBody = z.strictObject(
+  { tunes: ids },
+  asked("What is to be left out", "Give an object with tunes."),
 );
 
 export const reasonBody = z.strictObject(
@@ -83,21 +165,27 @@ const recorded = answers.keptTune.shape.decisions.element.extend({
 }) satisfies z.ZodType<RecordedDecision>;
 const next = z.number().nullable().describe("To ask for the next page with, as after");
 
+const stewardsTune = z.object({
+  ...answers.keptTune.pick({ id: true, tune: true, cell: true, air: true }).shape,
+  ...answers.keptTune.pick({ verdict: true, reasons: true, compared: true }).shape,
+  contributor: z.string().describe("Pseudonym"),
+  waits: z.boolean().describe("Its contributor is new, so it does not count yet"),
+  submitted_on: z.string().describe("Month"),
+  decisions: z.array(recorded).describe("Oldest first"),
+}) satisfies z.ZodType<StewardsTune>;
+const cautions = { accepted_means: z.string(), safety: answers.safety };
+
 export const heldAnswer = z.object({
-  held: z.number().describe("How many there are in all"),
-  tunes: z.array(
-    z.object({
-      ...answers.keptTune.pick({ id: true, tune: true, cell: true, air: true }).shape,
-      ...answers.keptTune.pick({ reasons: true, compared: true }).shape,
-      contributor: z.string().describe("Pseudonym"),
-      submitted_on: z.string().describe("Month"),
-      decisions: z.array(recorded).describe("Oldest first"),
-    }) satisfies z.ZodType<HeldTune>,
-  ),
+  held: z.number().describe("How many there are in all of those asked about"),
+  tunes: z.array(stewardsTune),
   next,
-  accepted_means: z.string(),
-  safety: answers.safety,
+  ...cautions,
 }) satisfies z.ZodType<HeldTunes>;
+
+export const tunesAnswer = z.object({
+  tunes: z.array(stewardsTune),
+  ...cautions,
+}) satisfies z.ZodType<StewardsTunes>;
 
 export const trailAnswer = z.object({
   decisions: z.array(recorded),
@@ -105,12 +193,54 @@ export const trailAnswer = z.object({
 }) satisfies z.ZodType<AuditTrail>;
 
 export const decidedAnswer = z.object({
-  id: z.string(),
-  verdict: z.enum(["accepted", "held"]),
-  decisions: z.array(recorded).describe("Oldest first"),
-  accepted_means: z.string(),
-  safety: answers.safety,
+  decisions: z.array(recorded).describe("Made by this, one a tune"),
+  gone: z.array(z.string()).describe("Ids of tunes that are not there"),
+  ...cautions,
 }) satisfies z.ZodType<Decided>;
+
+const byEnd = z.object({ low: z.number(), high: z.number() });
+
+export const clustersAnswer = z.object({
+  clusters: z
+    .array(
+      z.object({
+        place: z.string().nullable().describe("H3 cell of resolution 3"),
+        month: z.string(),
+        heat_kW: z.number(),
+        shift_pct: byEnd.describe("Against the average heater in their air; plus is richer"),
+        contributors: z.number(),
+        new_contributors: z.number(),
+        as_suggested: z.number().describe("Tunes set as the atlas suggested"),
+        chance: z.number().describe("At most the probability that chance makes it here"),
+        tunes: z.array(z.string()).describe("Ids"),
+      }),
+    )
+    .describe("The least probable first"),
+  looked_at: z.number().describe("So many of the newest tunes were looked at"),
+}) satisfies z.ZodType<ClustersAnswer>;
+
+const pair = z.tuple([z.number(), z.number()]);
+const averageHere = z.object({
+  pump_Hz_per_krpm: z.number(),
+  mean_band: pair.describe("95 % confidence band of the average heater's tune"),
+  new_heater_band: pair.describe("Where 8 in 10 heaters lie"),
+});
+
+export const withoutAnswer = z.object({
+  fit: z.string(),
+  left_out: z.number().describe("How many of the tunes are in the fit"),
+  tunes: z.number().describe("Tunes that are left"),
+  compared: z.array(
+    z.object({
+      heat_kW: z.number(),
+      end: z.enum(["low", "high"]),
+      elevation_m: z.number().describe("In standard air"),
+      published: averageHere,
+      other: averageHere.describe("Without the tunes"),
+      change_pct: z.number().describe("Of the average; plus is richer"),
+    }),
+  ),
+}) satisfies z.ZodType<WithoutAnswer>;
 
 export const waitingAnswer = z.object({
   waiting: z
@@ -144,11 +274,16 @@ export const alarmsAnswer = z.object({
   fit: z.string(),
   alarms,
   refused: z
-    .object({ since: z.iso.date(), alarms })
+    .object({
+      since: z.iso.date(),
+      alarms,
+      kept_back_on: z.iso.date().nullable().describe("When a steward last said to hold it back"),
+      let_through: z.boolean().describe("The next version is let through"),
+    })
     .nullable()
     .describe("Why newer versions are not published, and since which day"),
 }) satisfies z.ZodType<AlarmsAnswer>;
 
-export const publishedAnswer = z.object({
+export const publicationAnswer = z.object({
   fit: z.string().describe("The version published until then"),
-}) satisfies z.ZodType<Published>;
+}) satisfies z.ZodType<Publication>;

@@ -1,4 +1,4 @@
-import type { Submitted } from "../../server/contract.ts";
+import type { KeptTune } from "../../server/contract.ts";
 import { locale } from "../language.ts";
 import { shareWords } from "../texts/share.ts";
 
@@ -9,7 +9,7 @@ const day = new Intl.DateTimeFormat(locale, { dateStyle: "long", timeZone: "UTC"
 export function countsFrom({
   verdict,
   counts_from,
-}: Pick<Submitted, "verdict" | "counts_from">): string | null {
-  if (verdict === "held" || !counts_from) return null;
+}: Pick<KeptTune, "verdict" | "counts_from">): string | null {
+  if (verdict !== "accepted" || !counts_from) return null;
   return shareWords.countsFrom(day.format(new Date(counts_from)));
 }

@@ -9,6 +9,7 @@ import { whatWentWrong } from "../ui/in-english.tsx";
 import { format, formatRate } from "../units.ts";
 import { countsFrom } from "./counts-from.ts";
 import { HighCo } from "./high-co.tsx";
+import { reasonSentence } from "./reason-sentence.tsx";
 
 /** The tunes shared from this browser: look after them, revise, withdraw. */
 export function ReceiptList(props: {
@@ -76,7 +77,15 @@ function ReceiptItem(props: {
         fit.version,
       );
       setAdvice(now);
-      setStanding(`${shareWords[verdict]}; ${countsFrom(tune) ?? sees}`);
+      setStanding(
+        verdict === "removed" ? (
+          <>
+            {shareWords.removed}: {tune.reasons.map(reasonSentence)}
+          </>
+        ) : (
+          `${shareWords[verdict]}; ${countsFrom(tune) ?? sees}`
+        ),
+      );
     } catch (error) {
       tell(error);
     }

@@ -16,11 +16,12 @@ import { adviceOn } from "../../model/advice.ts";
 import type { FitRow } from "../../model/fit/row.ts";
 import { asideOf } from "../../model/fit/standing.ts";
 import { possibleAir } from "../../model/screen/possible-air.ts";
-import type { Reason } from "../../model/screen.ts";
+import type { Reason, Verdict } from "../../model/screen.ts";
 import type { Tune } from "../../model/tune.ts";
 import { readTune } from "../body.ts";
 import type { Services } from "../context.ts";
 import type { KeptTune, Submitted } from "../contract.ts";
+import { inForce, reasonsOf } from "../in-force.ts";
 import { randomId, randomReceipt, sha256 } from "../keys.ts";
 import { NewKeys } from "../new-keys.ts";
 import { full, RequestProblem } from "../problem.ts";
@@ -56,7 +57,7 @@ export function tuneRoutes(services: Services): Hono {
     const row: TuneRow = { id, receipt_sha256: await sha256(receipt), ...kept };
     const { statements, counts_from } = await newKeys.arrival(row.contributor, clientAddress(c));
     const answer = { ...judged, counts_from };
-    const decision = screeningDecision(id, row.verdict, answer.reasons);
+    const decision = screeningDecision(id, answer.verdict, answer.reasons);
     const used = key && {
       key: key.hash,
       body_sha256: key.body,
@@ -84,14 +85,14 @@ export function tuneRoutes(services: Services): Hono {
     await requireRoom();
     const sent = await authorised(c);
     const judged = await judge(services, await readTune(c));
-    const { kept, answer } = heldBySteward(await decisionsOn(db, sent.id))
+    const { kept, answer } = keptOutBySteward(await decisionsOn(db, sent.id))
       ? stillHeld(judged)
       : judged;
     const { id } = sent;
     const row = { id, receipt_sha256: sent.receipt_sha256, ...kept, ...firstSuggestion(sent) };
     const { statements, counts_from } = await newKeys.arrival(row.contributor, clientAddress(c));
     await commit([
-      ...reviseTune(db, row, screeningDecision(id, row.verdict, answer.reasons)),
+      ...reviseTune(db, row, screeningDecision(id, answer.verdict, answer.reasons)),
       ...statements,
       // It may come under another key.
       forgetWithoutTunes(db, sent.contributor),
@@ -115,7 +116,7 @@ export function tuneRoutes(services: Services): Hono {
     if (await storage.isShort()) throw full();
   }
 
-  function screeningDecision(tune: string, verdict: TuneRow["verdict"], reasons: Reason[]) {
+  function screeningDecision(tune: string, verdict: Verdict, reasons: Reason[]) {
     return {
       tune,
       by: "screening",
@@ -131,12 +132,13 @@ export function tuneRoutes(services: Services): Hono {
     return { judged_version, low_suggested_Hz_per_krpm, high_suggested_Hz_per_krpm };
   }
 
-  /** Whether the last word a steward had on a tune was to hold it. */
-  function heldBySteward(history: readonly DecisionRow[]): boolean {
-    return history.findLast((d) => d.by === "steward")?.verdict === "held";
+  /** Whether a steward holds a tune or has removed it. Screening a revision anew does not end that. */
+  function keptOutBySteward(history: readonly DecisionRow[]): boolean {
+    const last = inForce(history).findLast((d) => d.by === "steward");
+    return last !== undefined && last.verdict !== "accepted";
   }
 
-  /** A tune that a steward holds stays held when it is revised: the steward looks at it again. */
+  /** A tune that a steward holds or has removed is held when it is revised: the steward looks at it again. */
   function stillHeld({ kept, answer }: Judged): Judged {
     const reason: Reason = {
       code: "held_by_steward",
@@ -199,7 +201,11 @@ export function tuneRoutes(services: Services): Hono {
   async function answerAnew(row: TuneRow): Promise<Omit<Submitted, "id" | "receipt">> {
     const { verdict, reasons, counts_from, advice, air, compared, accepted_means, safety } =
       await keptTune(row);
-    return { verdict, reasons, counts_from, advice, air, compared, accepted_means, safety };
+    return {
+      // A submission is answered with one of the two; reading the tune tells more.
+      verdict: verdict === "accepted" ? verdict : "held",
+      ...{ reasons, counts_from, advice, air, compared, accepted_means, safety },
+    };
   }
 
   /** The tune that this id and receipt open together; one answer for a wrong receipt and an unknown id. */
@@ -228,11 +234,11 @@ export function tuneRoutes(services: Services): Hono {
     const fit = await services.fit.current();
     const tune: KeptTune["tune"] = JSON.parse(row.sent);
     const history = await decisionsOn(db, row.id);
-    const screened = history.findLast((d) => d.by !== "fit");
+    const stands = inForce(history).at(-1);
     const counts_from = await newKeys.countsFrom(row.contributor);
     const standing = (end: FitRow) => {
       const group = fit.groups.find((g) => g.heat_kW === row.heat_kW && g.end === end.end);
-      if (row.verdict === "held" || counts_from || !group) return "not in it";
+      if (row.verdict !== "accepted" || counts_from || !group) return "not in it";
       return asideOf(group, end) === null ? "kept" : "rejected";
     };
     const [low, high] = fitRows(row).map(standing) as [
@@ -244,7 +250,7 @@ export function tuneRoutes(services: Services): Hono {
       tune,
       cell: row.cell,
       verdict: row.verdict,
-      reasons: JSON.parse(screened?.reasons ?? "[]"),
+      reasons: stands ? reasonsOf(stands) : [],
       counts_from,
       fit: { version: fit.version, low, high },
       ...beside(fit, tune, possibleAir(row.elevation_m, tune.air ?? {}, row.elevation_sd_m ?? 0)),
@@ -252,7 +258,7 @@ export function tuneRoutes(services: Services): Hono {
         decided_on: d.decided_on,
         by: d.by,
         verdict: d.verdict,
-        reasons: JSON.parse(d.reasons),
+        reasons: reasonsOf(d),
       })),
     };
   }

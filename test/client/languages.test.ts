@@ -15,6 +15,7 @@ import {
   reasonWords as spanishReasons,
 } from "../../client/texts/es/reasons.ts";
 import { ACCEPTED_MEANS, SAFETY } from "../../model/safety.ts";
+import { USUAL_REASONS } from "../../model/steward-reasons.ts";
 
 const FOLDER = "client/texts";
 const sections = readdirSync(`${FOLDER}/en`);
@@ -113,6 +114,14 @@ test("every reason that screening gives has words in German and Spanish", () => 
   expect(new Set(coded).size).toBeGreaterThan(15);
   for (const { reasons } of [germanReasons, spanishReasons]) {
     for (const code of coded) expect(Object.keys(reasons)).toContain(code);
+  }
+});
+
+test("every usual reason of a steward has words in German and Spanish", () => {
+  const usual = Object.values(USUAL_REASONS).flatMap((reasons) => Object.keys(reasons));
+  expect(usual.length).toBeGreaterThan(8);
+  for (const { reasons } of [germanReasons, spanishReasons]) {
+    for (const code of usual) expect(Object.keys(reasons)).toContain(code);
   }
 });
 

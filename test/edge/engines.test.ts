@@ -171,19 +171,34 @@ describe.each(ENGINES)("%s", (_, open) => {
     for (const headers of [{}, { Authorization: "Bearer wrong" }]) {
       expect((await engine.ask("/api/steward/held", { headers })).status).toBe(401);
     }
-    const held = await engine.ask("/api/steward/held", { headers: asSteward });
+    const held = await engine.ask("/api/steward/held?undecided=true", { headers: asSteward });
     expect(held.headers.get("Cache-Control")).toBe("no-store");
     expect(steward.heldAnswer.parse(await held.json()).tunes.map((one) => one.id)).toEqual([id]);
-    const decided = await engine.ask(`/api/steward/tunes/${id}/decision`, {
-      method: "POST",
-      headers: { "Content-Type": "application/json", ...asSteward },
-      body: JSON.stringify({
-        verdict: "accepted",
-        reason: "The clock was ahead; all else agrees.",
-      }),
-    });
-    steward.decidedAnswer.parse(await decided.json());
+    const send = async (path: string, body: unknown) =>
+      (
+        await engine.ask(`/api/steward/${path}`, {
+          method: "POST",
+          headers: { "Content-Type": "application/json", ...asSteward },
+          body: JSON.stringify(body),
+        })
+      ).json();
+    const reason = "The clock was ahead; all else agrees.";
+    const decide = async (verdict: string) =>
+      steward.decidedAnswer.parse(await send("decisions", { tunes: [id], verdict, reason }));
+    const [removed] = (await decide("removed")).decisions;
+    steward.decidedAnswer.parse(await send("undo", { decisions: [removed?.number] }));
+    await decide("accepted");
     await fitOf(8);
+    expect(steward.withoutAnswer.parse(await send("without", { tunes: [id] }))).toMatchObject({
+      left_out: 1,
+      tunes: 7,
+    });
+    const look = async (path: string) =>
+      (await engine.ask(`/api/steward/${path}`, { headers: asSteward })).json();
+    const [seen] = steward.tunesAnswer.parse(await look(`tunes?ids=${id}`)).tunes;
+    const own = await look(`tunes?contributor=${seen?.contributor}`);
+    expect(steward.tunesAnswer.parse(own).tunes.map((one) => one.id)).toEqual([id]);
+    expect(steward.clustersAnswer.parse(await look("clusters")).looked_at).toBeGreaterThan(7);
   });
 
   test("the page, its service worker and manifest come with their types, and are kept as long as they should be", async () => {

@@ -8,10 +8,11 @@ import { openDatabase } from "../../db/open.ts";
 import type { Tune } from "../../model/tune.ts";
 import { createApp } from "../../server/app.ts";
 import type { Gazetteer } from "../../server/context.ts";
+import type { MakeFit } from "../../server/fitted.ts";
 import { openKeys } from "../../server/keys.ts";
 import { preparedHere } from "../../server/prepared.ts";
 import { preparedInThread } from "../../server/prepared-in-thread.ts";
-import { FitKeeper } from "../../server/published-fit.ts";
+import { type AlarmNews, FitKeeper } from "../../server/published-fit.ts";
 
 /** Flat invented country at 1,300 m with one town, so that server tests need no built geography. */
 export const flatCountry: Gazetteer = {
@@ -72,6 +73,10 @@ export async function openTestAtlas(
     opened?: string;
     /** Whether exports and cells are prepared in threads, as the server's own command does. */
     prepared?: boolean;
+    /** Where a steward's trial fits are made. */
+    trial?: MakeFit;
+    /** Told of alarms. */
+    onAlarms?: (news: AlarmNews) => void;
     /** The file grows no further, bytes. */
     most_bytes?: number;
   } = {},
@@ -83,7 +88,12 @@ export async function openTestAtlas(
   const demo = options.demo ?? false;
   const newKeyDays = options.newKeyDays ?? 0;
   const believe_ms = Number.POSITIVE_INFINITY;
-  const fit = new FitKeeper({ db, now, demo, believe_ms, newKeyDays });
+  const { onAlarms, trial } = options;
+  const fit = new FitKeeper({
+    ...{ db, now, demo, believe_ms, newKeyDays },
+    ...(onAlarms && { onAlarms }),
+    ...(trial && { trial }),
+  });
   const prepared = options.prepared
     ? preparedInThread(db, file, demo)
     : { ...preparedHere(db, demo), close: async () => {} };

@@ -146,7 +146,7 @@ test("a version that moves the average too far is not published; its steward see
   expect((await steward("publish", {})).status).toBe(422);
   const reason = "Looked up: the owner is known to us.";
   const answer = await steward("publish", { reason });
-  expect([answer.status, schemas.publishedAnswer.parse(await answer.json())]).toEqual([
+  expect([answer.status, schemas.publicationAnswer.parse(await answer.json())]).toEqual([
     202,
     { fit },
   ]);

@@ -23,7 +23,7 @@ test("without a token in the configuration there is no such address, whatever is
       expect((await open.app.request(path, { headers: bearer(token) })).status).toBe(404);
     }
   }
-  const sent = await open.app.request("/api/steward/tunes/x/decision", { method: "POST" });
+  const sent = await open.app.request("/api/steward/decisions", { method: "POST" });
   expect(sent.status).toBe(404);
   const { paths, components } = await (await open.app.request("/api/openapi.json")).json();
   expect(Object.keys(paths).filter((p) => p.includes("steward"))).toEqual([]);
@@ -127,13 +127,14 @@ test("with a token every route is described, and asks for it", async () => {
   expect(
     held.parameters.map((p: { name: string; required: boolean }) => [p.name, p.required]),
   ).toEqual([
+    ["undecided", false],
     ["after", false],
     ["limit", false],
   ]);
-  const { post: decision } = paths["/api/steward/tunes/{id}/decision"];
+  const { post: decision } = paths["/api/steward/decisions"];
   const { schema } = decision.requestBody.content["application/json"];
   expect(schema).toMatchObject({
-    required: ["verdict", "reason"],
+    required: ["tunes", "verdict"],
     properties: { reason: { minLength: 3, maxLength: 300 } },
   });
 });

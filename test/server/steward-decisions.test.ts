@@ -4,7 +4,7 @@ import { decide } from "../../db/steward.ts";
 import { findTune, type TuneRow } from "../../db/tunes.ts";
 import { ACCEPTED_MEANS } from "../../model/safety.ts";
 import * as answers from "../../server/answers.ts";
-import type { HeldTune, RecordedDecision } from "../../server/contract.ts";
+import type { RecordedDecision, StewardsTune } from "../../server/contract.ts";
 import * as schemas from "../../server/steward-schemas.ts";
 import { goodTune } from "./atlas.ts";
 import { bearer, inFeet, openStewardsAtlas, type StewardsAtlas, TOKEN } from "./stewards-atlas.ts";
@@ -50,7 +50,7 @@ describe("held tunes", () => {
     while (after !== null) {
       const page = await atlas.json(`/api/steward/held?limit=3&after=${after}`);
       expect(page.held).toBe(7);
-      seen.push(...page.tunes.map((t: HeldTune) => t.id));
+      seen.push(...page.tunes.map((t: StewardsTune) => t.id));
       after = page.next;
       // Held again, so it keeps its place.
       await atlas.app.request(`/api/tunes/${ids[0]}`, {
@@ -61,7 +61,7 @@ describe("held tunes", () => {
     }
     expect(seen).toEqual(ids);
     await atlas.decideOn(ids[3] as string, { verdict: "accepted", reason: "Feet, looked up." });
-    const left = (await atlas.json("/api/steward/held")).tunes.map((t: HeldTune) => t.id);
+    const left = (await atlas.json("/api/steward/held")).tunes.map((t: StewardsTune) => t.id);
     expect(left).toEqual(ids.filter((_, n) => n !== 3));
   });
 
@@ -82,12 +82,9 @@ describe("a decision", () => {
     const response = await atlas.decideOn(id, { verdict: "accepted", reason: `  ${reason} ` });
     expect([response.status, response.headers.get("Cache-Control")]).toEqual([200, "no-store"]);
     const decided = schemas.decidedAnswer.parse(await response.json());
-    expect(decided).toMatchObject({ id, verdict: "accepted", accepted_means: ACCEPTED_MEANS });
+    expect(decided).toMatchObject({ gone: [], accepted_means: ACCEPTED_MEANS });
     expect(decided.safety.notice).toContain("Carbon monoxide kills");
-    expect(decided.decisions.map((d) => [d.by, d.verdict])).toEqual([
-      ["screening", "held"],
-      ["steward", "accepted"],
-    ]);
+    expect(decided.decisions).toMatchObject([{ tune: id, by: "steward", verdict: "accepted" }]);
     expect(await tunesInFit()).toBe(2);
     expect(await (await atlas.get("/api/tunes.csv")).text()).toContain(id);
     expect((await atlas.json("/api/steward/held")).tunes).toEqual([]);
@@ -155,6 +152,31 @@ describe("a decision", () => {
     ["both missing", {}, 422, ["verdict", "reason"]],
     ["kinds mixed up", { verdict: 1, reason: 2 }, 422, ["verdict", "reason"]],
     ["more than asked", { verdict: "held", reason: "Odd.", by: "fit" }, 422, ["by"]],
+    ["no tunes", { tunes: [], verdict: "held", reason: "Odd." }, 422, ["tunes"]],
+    [
+      "too many tunes",
+      { tunes: Array(101).fill("x"), verdict: "held", reason: "Odd." },
+      422,
+      ["tunes"],
+    ],
+    [
+      "two reasons",
+      { verdict: "removed", reason: "Odd.", usual_reason: "steward_mistyped" },
+      422,
+      ["reason"],
+    ],
+    [
+      "another verdict's reason",
+      { verdict: "held", usual_reason: "steward_mistyped" },
+      422,
+      ["usual_reason"],
+    ],
+    [
+      "an unknown usual reason",
+      { verdict: "held", usual_reason: "because" },
+      422,
+      ["usual_reason"],
+    ],
     ["no object", "[]", 422, ["decision"]],
     ["no JSON", "{", 400, []],
     ["nothing", "", 400, []],

@@ -46,6 +46,23 @@ export const reasonWords: ReasonWords = {
       `${figure}: So fett oder so mager brennt in dieser Luft nichts. Pumpenfrequenz und Lüfterdrehzahl dieser Leistung prüfen.`,
     held_by_steward: () =>
       "Die Betreuung des Atlas hält diese Abstimmung zurück. Deine Berichtigung ist gespeichert und zählt, sobald die Betreuung sie annimmt.",
+    steward_can_be_right: () =>
+      "Die Betreuung des Atlas hat die Werte angesehen: Sie können so stimmen.",
+    steward_own_tunes_agree: () =>
+      "Ungewöhnlich, aber andere Abstimmungen desselben Besitzers passen dazu.",
+    steward_place_explains: () => "Ungewöhnlich, aber Ort und Wetter erklären es.",
+    steward_asks_to_check: () =>
+      "Bitte die Werte prüfen, dann die Abstimmung berichtigen oder zurückziehen.",
+    steward_waits_for_more: () => "Zurückgehalten, bis mehr Abstimmungen dieser Art gekommen sind.",
+    steward_many_alike_held: () =>
+      "Eine von vielen gleichen, die zusammen kamen: zurückgehalten, bis klar ist, woher sie kommen.",
+    steward_mistyped: () =>
+      "Die Werte sind vertippt, und was gemeint war, lässt sich nicht erkennen.",
+    steward_not_measured: () =>
+      "Das sieht nicht nach etwas aus, das an einer Heizung gemessen wurde.",
+    steward_shared_twice: () => "Dieselbe Abstimmung wurde mehr als einmal geteilt.",
+    steward_many_alike: () =>
+      "Eine von vielen gleichen, die zusammen unter neuen Schlüsseln kamen.",
   },
   compared: (end, size, way) =>
     size === "0"

@@ -62,6 +62,7 @@ export const shareWords: typeof import("../en/share.ts").shareWords = {
   sendAnyway: "Du kannst sie so senden: Sie wird gespeichert, zählt aber nicht.",
   accepted: "Angenommen",
   held: "Zurückgehalten",
+  removed: "Von der Betreuung entfernt, niemand sonst sieht sie",
   acceptedMeans:
     "Angenommen heißt: plausibel neben anderen Abstimmungen. Es heißt nicht: ungefährlich.",
   countsFrom: (day: string) =>

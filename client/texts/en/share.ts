@@ -62,6 +62,7 @@ export const shareWords = {
   sendAnyway: "You can send it as it is: it is saved, but not counted.",
   accepted: "Accepted",
   held: "Held",
+  removed: "Removed by a steward, shown to nobody else",
   acceptedMeans: "Accepted means plausible beside other tunes. It does not mean safe.",
   countsFrom: (day: string) =>
     `Expected to count from ${day}: a new owner's tunes wait a few days, so that nobody can flood the atlas.`,

@@ -43,6 +43,20 @@ export const reasonWords: ReasonWords = {
       `${figure}: tan rica o tan pobre, la mezcla no prende en este aire. Revisa la bomba y el ventilador a esta potencia.`,
     held_by_steward: () =>
       "Quien cuida el atlas retiene este ajuste. Tu corrección se guarda y cuenta en cuanto se acepte.",
+    steward_can_be_right: () =>
+      "Quien cuida el atlas ha mirado los valores: pueden estar bien tal como están.",
+    steward_own_tunes_agree: () =>
+      "Es poco común, pero otros ajustes del mismo propietario concuerdan.",
+    steward_place_explains: () => "Es poco común, pero el lugar y el tiempo lo explican.",
+    steward_asks_to_check: () => "Comprueba los valores; después corrige el ajuste o retíralo.",
+    steward_waits_for_more: () => "Retenido hasta que lleguen más ajustes de este tipo.",
+    steward_many_alike_held: () =>
+      "Uno de muchos iguales que llegaron juntos: retenido hasta saber de dónde vienen.",
+    steward_mistyped: () =>
+      "Los valores están mal escritos y no se puede saber qué se quería decir.",
+    steward_not_measured: () => "Esto no parece medido en un calefactor.",
+    steward_shared_twice: () => "El mismo ajuste se compartió más de una vez.",
+    steward_many_alike: () => "Uno de muchos iguales que llegaron juntos con claves nuevas.",
   },
   compared: (end, size, way) =>
     size === "0"

@@ -64,6 +64,7 @@ export const shareWords: typeof import("../en/share.ts").shareWords = {
   sendAnyway: "Puedes enviarlo así: se guarda, pero no cuenta.",
   accepted: "Aceptado",
   held: "Retenido",
+  removed: "Quitado por quien cuida el atlas; nadie más lo ve",
   acceptedMeans:
     "Aceptado significa verosímil al lado de otros ajustes. No significa que sea seguro.",
   countsFrom: (day: string) =>

@@ -1,0 +1,1 @@
+ALTER TABLE `refused_fits` ADD `kept_back_on` text;
