@@ -1,5 +1,5 @@
 import { spawnSync } from "node:child_process";
-import { copyFileSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { copyFileSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, expect, test } from "vitest";
@@ -41,6 +41,18 @@ test("the Node that the project brings along is new enough for every package: np
   );
   expect(complained).not.toContain("EBADENGINE");
   expect(status).toBe(0);
+});
+
+test("the lockfile says of every package where it comes from and what its bytes are", () => {
+  const { packages } = JSON.parse(readFileSync("package-lock.json", "utf8"));
+  const { "": _project, ...installed } = packages;
+  expect(Object.keys(installed).length).toBeGreaterThan(100);
+  for (const [folder, { resolved, integrity }] of Object.entries<Record<string, string>>(
+    installed,
+  )) {
+    expect(resolved, folder).toMatch(/^https:\/\//);
+    expect(integrity, folder).toMatch(/^sha512-/);
+  }
 });
 
 test("npm on an older Node than some package asks for says nothing of it, unless asked; errors it does say", () => {

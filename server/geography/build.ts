@@ -1,12 +1,13 @@
 import { createHash } from "node:crypto";
 import { readFile, writeFile } from "node:fs/promises";
-import { join } from "node:path";
+import { basename, join } from "node:path";
 import { decode } from "fast-png";
 import { elevationAt, loadTerrain } from "../../model/geography/terrain.ts";
 import { buildBasemap, labelled } from "./basemap.ts";
 import { buildOnce } from "./build-once.ts";
+import { AIRFIELDS_FILE, GRID_FILE } from "./data-files.ts";
 import { buildNearTiles } from "./near-tiles.ts";
-import { packageFile, packageVersion, SOURCES } from "./packages.ts";
+import { packageVersion, SOURCES } from "./packages.ts";
 import { PASSES_FILE } from "./passes.ts";
 import { buildPlaceIndex } from "./place-index.ts";
 import { buildPlacePacks } from "./place-packs.ts";
@@ -39,11 +40,16 @@ export async function ensureGeography(
 }
 
 async function stampNow(): Promise<string> {
-  const passes = createHash("sha256").update(await readFile(PASSES_FILE));
+  const digests = [PASSES_FILE, GRID_FILE, AIRFIELDS_FILE].map(async (file) => {
+    const digest = createHash("sha256")
+      .update(await readFile(file))
+      .digest("hex");
+    return `${basename(file.pathname)} ${digest.slice(0, 12)}`;
+  });
   return [
     `format ${FORMAT}`,
     ...SOURCES.map((name) => `${name} ${packageVersion(name)}`),
-    `passes ${passes.digest("hex").slice(0, 12)}`,
+    ...(await Promise.all(digests)),
   ].join("\n");
 }
 
@@ -81,10 +87,8 @@ function withEstimates(
   );
 }
 
-/** The one global elevation grid to be had as a package: 2048 × 1024, 8 bits, 25 m a step. */
 async function readGrid(): Promise<Uint8Array> {
-  const file = packageFile("three-globe", "example/img/earth-topology.png");
-  return Uint8Array.from(decode(await readFile(file)).data);
+  return Uint8Array.from(decode(await readFile(GRID_FILE)).data);
 }
 
 function seconds(since: number): string {

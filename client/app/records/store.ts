@@ -56,13 +56,6 @@ export async function logbook(): Promise<Logbook> {
   });
 }
 
-export async function entryById(id: string): Promise<LogbookEntry | undefined> {
-  return orNotKept(async () => {
-    const { store, done } = (await open()).transaction("entries");
-    return (await Promise.all([store.get(id), done]))[0];
-  });
-}
-
 /** @throws NotKept, and nothing is changed then */
 export function putHeater(heater: LogbookHeater): Promise<void> {
   return putAll({ heaters: [heater], entries: [] });

@@ -35,6 +35,7 @@ export const dataWords: typeof import("../en/data.ts").dataWords = {
     "Beigetragene Abstimmungen: CC0 1.0.",
     "Programmcode: MIT.",
     "Orte und Höhen: GeoNames, CC BY 4.0.",
+    "Höhen zwischen den Orten: eine Liste von Flugplätzen und ein Höhenmodell der Erde, beide gemeinfrei.",
     "Küsten, Grenzen, Seen, Flüsse: Natural Earth, gemeinfrei.",
     "Schrift: Noto Sans, SIL Open Font License.",
   ],

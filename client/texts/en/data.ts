@@ -36,6 +36,7 @@ export const dataWords = {
     "Contributed tunes: CC0 1.0.",
     "Code: MIT.",
     "Places and elevations: GeoNames, CC BY 4.0.",
+    "Elevations between places: a list of airfields and a topography of the earth, both public domain.",
     "Coasts, borders, lakes, rivers: Natural Earth, public domain.",
     "Font: Noto Sans, SIL Open Font License.",
   ],

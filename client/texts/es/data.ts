@@ -35,6 +35,7 @@ export const dataWords: typeof import("../en/data.ts").dataWords = {
     "Ajustes aportados: CC0 1.0.",
     "Código: MIT.",
     "Lugares y altitudes: GeoNames, CC BY 4.0.",
+    "Altitudes entre lugares: una lista de aeródromos y un relieve de la Tierra, ambos de dominio público.",
     "Costas, fronteras, lagos y ríos: Natural Earth, dominio público.",
     "Letra: Noto Sans, SIL Open Font License.",
   ],

