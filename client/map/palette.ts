@@ -45,7 +45,6 @@ const DARK: Palette = {
 };
 
 export const PALETTES = { light: LIGHT, dark: DARK };
-type Theme = keyof typeof PALETTES;
 
 /** Colour at a share of a ramp, 0–1; beyond its ends the ends' own. */
 export function colourAt(share: number, ramp: readonly string[]): string {
