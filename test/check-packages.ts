@@ -2,7 +2,7 @@ import { spawnSync } from "node:child_process";
 import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 
-// Whether what is installed may be used and is known to be sound: npm run dependencies. Needs the network, so no test calls it.
+// Whether what is installed may be used and is known to be sound: npm run check:packages. Needs the network, so no test calls it.
 
 interface Locked {
   version: string;
