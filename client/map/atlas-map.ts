@@ -7,6 +7,7 @@ import {
   NavigationControl,
   ScaleControl,
   setWorkerUrl,
+  type VectorTileSource,
 } from "maplibre-gl";
 import workerUrl from "maplibre-gl/dist/maplibre-gl-worker.mjs?url";
 import type { Cell, MapConfiguration } from "../../server/contract.ts";
@@ -14,11 +15,12 @@ import type { Unit } from "../units.ts";
 import { drawBasemap } from "./basemap.ts";
 import { cellBoundaries, cellCentres } from "./cell-features.ts";
 import { DISCS } from "./cell-layers.ts";
+import { CONTOURS } from "./contour-layers.ts";
 import { DEEPEST_ESTIMATED_ZOOM } from "./ground.ts";
 import { DOT, dot, NAMES, nameText } from "./names.ts";
 import { NEAR_ZOOM } from "./near.ts";
 import { channels, type Palette } from "./palette.ts";
-import { groundTiles, registerProtocols } from "./protocols.ts";
+import { contourTiles, groundTiles, registerProtocols } from "./protocols.ts";
 import { type Look, reliefColour, STRIPES, stripes, tunedColour } from "./relief.ts";
 import { FAR_LINES, sheetStyle } from "./sheet-style.ts";
 
@@ -27,6 +29,8 @@ registerProtocols();
 
 const DEEPEST_CONFIGURED_ZOOM = 12;
 const STRIPE_ALPHA = 150;
+/** Contours are drawn anew once the night's slider has been still for so long. */
+const STILL_ms = 150;
 /** A thumb this far off a disc means the disc. */
 const THUMB_px = 8;
 
@@ -57,7 +61,7 @@ export interface MapPlace {
 
 const WORLD: MapPlace = { center: [10, 25], zoom: 1 };
 
-/** The map of suggested pump rates: land by tint, hatching, sea, water, borders, cells, labels, the chosen point. */
+/** The map of suggested pump rates: land by tint, contours, hatching, sea, water, borders, cells, labels, the chosen point. */
 export class AtlasMap {
   readonly #container: HTMLElement;
   readonly #map: GlMap;
@@ -68,6 +72,8 @@ export class AtlasMap {
   #lost = false;
   /** How much is on its way to the map besides what it fetches itself. */
   #awaited = 0;
+  /** When contours are drawn anew; none while they are as they should be. */
+  #drawing: ReturnType<typeof setTimeout> | undefined;
   #marker: Marker | undefined;
 
   constructor(options: AtlasMapOptions) {
@@ -86,6 +92,7 @@ export class AtlasMap {
         palette,
         land: reliefColour(look.stops),
         tuned: tunedColour(look),
+        contours: contourTiles(look.contours),
       }),
       ...view,
       minZoom: 0,
@@ -125,7 +132,7 @@ export class AtlasMap {
     });
     map.on("movestart", () => this.#busy(true));
     map.on("idle", () => {
-      if (this.#awaited === 0) this.#busy(false);
+      if (this.#awaited === 0 && this.#drawing === undefined) this.#busy(false);
     });
     // Until then, and without a network, the coarser ones stand in.
     map.on("sourcedata", ({ sourceId, tile }) => {
@@ -157,6 +164,14 @@ export class AtlasMap {
     this.#busy(true);
     this.#map.setPaintProperty("land", "color-relief-color", reliefColour(this.#look.stops));
     this.#map.setPaintProperty("tuned", "color-relief-color", tunedColour(this.#look));
+    clearTimeout(this.#drawing);
+    this.#drawing = setTimeout(() => this.#contour(), STILL_ms);
+  }
+
+  #contour(): void {
+    this.#drawing = undefined;
+    if (this.#lost) return;
+    this.#map.getSource<VectorTileSource>(CONTOURS)?.setTiles([contourTiles(this.#look.contours)]);
   }
 
   /** Names of places carry their elevation in the person's unit, and the scale bar goes by it. */
@@ -166,8 +181,7 @@ export class AtlasMap {
   }
 
   async #label(unit: Unit): Promise<void> {
-    // A font that is not there yet would not be drawn later.
-    await Promise.all([this.#ready, document.fonts.load('12px "Noto Sans"')]);
+    await this.#ready;
     const response = await fetch("/geography/labels.json");
     if (!response.ok) return;
     const labels = await response.json();
@@ -251,6 +265,7 @@ export class AtlasMap {
   remove(): void {
     // What was asked for before may come after.
     this.#lost = true;
+    clearTimeout(this.#drawing);
     const sheet = this.#map.getContainer();
     this.#map.remove();
     sheet.remove();

@@ -10,7 +10,7 @@ interface LegendProps {
   unit: Unit;
 }
 
-/** Steps of the tint with their values, and at which elevation the night asks for each; hatching and cells. */
+/** Steps of the tint with their values, and at which elevation the night asks for each; contours, hatching and cells. */
 export function Legend({ asked, palette, unit }: LegendProps) {
   const { aspect, end } = asked;
   const ramp = palette[aspect];
@@ -35,6 +35,14 @@ export function Legend({ asked, palette, unit }: LegendProps) {
         ))}
       </ol>
       <ul>
+        {aspect === "rate" && (
+          <li>
+            <svg viewBox="0 0 40 16" aria-hidden="true">
+              <path class="contour-mark" d="M0 12C12 12 14 4 24 4S34 8 40 8" />
+            </svg>
+            {mapWords.contour}
+          </li>
+        )}
         <li>
           <svg viewBox="0 0 40 16" aria-hidden="true">
             <path class="hatched" d="M-4 16L12 0M4 16L20 0M12 16L28 0M20 16L36 0M28 16L44 0" />

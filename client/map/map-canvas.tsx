@@ -5,6 +5,7 @@ import { api } from "../base/answers/api.ts";
 import { mapWords } from "../texts/map.ts";
 import type { Unit } from "../units.ts";
 import type { AtlasMap, MapPlace } from "./atlas-map.ts";
+import { contoursOf } from "./contours.ts";
 import { LandPicture } from "./land-picture.tsx";
 import { drawsMaps, nearScreen } from "./near-screen.ts";
 import type { Palette } from "./palette.ts";
@@ -36,7 +37,11 @@ export function MapCanvas(props: MapCanvasProps) {
   const [state, setState] = useState<State>("loading");
   const [tries, setTries] = useState(0);
   const [instead, setInstead] = useState<{ ground?: boolean; basemap?: boolean }>({});
-  const look = { stops: tintStops(asked, palette), tuned: tunedElevations(asked) };
+  const look = {
+    stops: tintStops(asked, palette),
+    tuned: tunedElevations(asked),
+    contours: contoursOf(asked),
+  };
   const now = useRef({ look, onPoint, onCell });
   now.current = { look, onPoint, onCell };
 
@@ -49,6 +54,8 @@ export function MapCanvas(props: MapCanvasProps) {
       const [{ AtlasMap }, configuration] = await Promise.all([
         import("./atlas-map.ts"),
         api.map().catch(() => ({ basemap_style: null, elevation_tiles: null })),
+        // What the map writes in a font that is not there yet it would not write anew later.
+        document.fonts.load('12px "Noto Sans"').catch(() => {}),
       ]);
       if (gone || !container.current) return;
       map.current = new AtlasMap({

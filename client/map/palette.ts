@@ -1,3 +1,5 @@
+import type { Theme } from "../base/theme.ts";
+
 /** Colours of the map in one theme. */
 export interface Palette {
   /** From the least pump rate (thin air) to the most (dense air). */
@@ -12,6 +14,8 @@ export interface Palette {
   halo: string;
   mark: string;
   stripe: string;
+  /** Lines of equal pump rate. */
+  contour: string;
 }
 
 /**
@@ -19,7 +23,7 @@ export interface Palette {
  * so that equal steps of the pump rate look equal and their order is seen without colour. The dark theme's lie lower.
  */
 const LIGHT: Palette = {
-  rate: ["#f3ecde", "#e1d0ac", "#cbb57e", "#a79d60", "#7e894f", "#557449", "#365c48"],
+  rate: ["#fbf3dd", "#fcd77b", "#e7ac3f", "#a59f35", "#5b8e42", "#286f4c", "#004e44"],
   sure: ["#f3ecde", "#e6c8b2", "#d8a393", "#c3807e", "#a86176", "#844971", "#5d3666"],
   sea: "#b9cdd8",
   coast: "#6d8797",
@@ -29,10 +33,11 @@ const LIGHT: Palette = {
   halo: "#fbf8ef",
   mark: "#7a1f1f",
   stripe: "#282014",
+  contour: "#1d1408",
 };
 
 const DARK: Palette = {
-  rate: ["#dad0bb", "#c6b38c", "#ad9963", "#898248", "#616d3b", "#3b5835", "#1e402f"],
+  rate: ["#e2d7ba", "#deb863", "#c49232", "#898321", "#46722e", "#185633", "#083628"],
   sure: ["#dad0bb", "#cdae96", "#be8c7b", "#ab6b68", "#914d60", "#71365c", "#4c2654"],
   sea: "#2b3a45",
   coast: "#8fa5b3",
@@ -42,9 +47,20 @@ const DARK: Palette = {
   halo: "#211c14",
   mark: "#8a2424",
   stripe: "#100c06",
+  contour: "#0d0a05",
 };
 
-export const PALETTES = { light: LIGHT, dark: DARK };
+/** For bright sun: the light one with lines and letters as far from the land as they can be. */
+const CONTRAST: Palette = {
+  ...LIGHT,
+  coast: "#000000",
+  border: "#000000",
+  text: "#000000",
+  halo: "#ffffff",
+  contour: "#000000",
+};
+
+export const PALETTES: Record<Theme, Palette> = { light: LIGHT, dark: DARK, contrast: CONTRAST };
 
 /** Colour at a share of a ramp, 0–1; beyond its ends the ends' own. */
 export function colourAt(share: number, ramp: readonly string[]): string {

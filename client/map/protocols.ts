@@ -1,9 +1,13 @@
 import { addProtocol } from "maplibre-gl";
+import type { Contour, Contours } from "./contour.ts";
 import type { Delivery, Order, Tile } from "./tile-worker.ts";
 
-/** Names of the tiles that are drawn here: elevations with what stands in for them, and what is not land. */
+/** Names of the tiles that are drawn here: elevations with what stands in for them, contours over them, and what is not land. */
 const GROUND = "ground";
+const CONTOURS = "contours";
 const SEA = "sea";
+/** From this zoom on all contours are drawn. */
+const ALL_CONTOURS_FROM_ZOOM = 4;
 
 let configured: string | null = null;
 let tell: () => void = () => {};
@@ -13,6 +17,25 @@ export function groundTiles(template: string | null, onFallback: () => void): st
   configured = template;
   tell = onFallback;
   return `${GROUND}://{z}/{x}/{y}`;
+}
+
+/** Address of tiles of contours: it holds them all, so that other ones are other tiles. */
+export function contourTiles({ far, near }: Contours): string {
+  const listed = (contours: readonly Contour[]) =>
+    contours.map(({ pump_Hz, elevation_m }) => `${pump_Hz}@${elevation_m}`).join();
+  return `${CONTOURS}://${listed(far)};${listed(near)}/{z}/{x}/{y}`;
+}
+
+/** The contours in a tile's address, as many as its zoom shows. */
+function contoursIn(url: string, zoom: number): Contour[] {
+  const [far = "", near = ""] = url.slice(`${CONTOURS}://`.length).split("/", 1).join().split(";");
+  return (zoom < ALL_CONTOURS_FROM_ZOOM ? far : near)
+    .split(",")
+    .filter(Boolean)
+    .map((pair) => {
+      const [pump_Hz, elevation_m] = pair.split("@").map(Number) as [number, number];
+      return { pump_Hz, elevation_m };
+    });
 }
 
 /** Address of tiles of the sea in a colour. */
@@ -29,7 +52,7 @@ function tileIn(url: string): Tile {
 export function registerProtocols(): void {
   const [ground, sea] = [openWorker(), openWorker()];
   const order = (worker: Worker, wanted: Order, { signal }: AbortController) =>
-    new Promise<{ data: ImageBitmap }>((deliver, fail) => {
+    new Promise<{ data: ImageBitmap | ArrayBuffer }>((deliver, fail) => {
       const { port1: here, port2: there } = new MessageChannel();
       here.onmessage = ({ data: delivery }: MessageEvent<Delivery>) => {
         if ("instead" in delivery) return tell();
@@ -46,6 +69,11 @@ export function registerProtocols(): void {
   addProtocol(GROUND, ({ url }, stop) =>
     order(ground, { ground: tileIn(url), template: configured }, stop),
   );
+  addProtocol(CONTOURS, ({ url }, stop) => {
+    const tile = tileIn(url);
+    const contours = contoursIn(url, tile[0]);
+    return order(ground, { contoured: tile, template: configured, contours }, stop);
+  });
   addProtocol(SEA, ({ url }, stop) => {
     const colour = `#${url.slice(`${SEA}://`.length).split("/")[0]}`;
     return order(sea, { sea: tileIn(url), colour }, stop);

@@ -1,13 +1,15 @@
 import type { ColorReliefLayerSpecification } from "maplibre-gl";
+import type { Contours } from "./contour.ts";
 import { colourAt } from "./palette.ts";
 
 /** Elevations between which nothing is hatched, m; null hatches everything. */
 export type Tuned = [number, number] | null;
 
-/** How the land looks: colours over elevation, [elevation, colour, elevation, colour, …], and what is not hatched. */
+/** How the land looks: colours over elevation, [elevation, colour, elevation, colour, …], what is not hatched, and contours. */
 export interface Look {
   stops: (number | string)[];
   tuned: Tuned;
+  contours: Contours;
 }
 
 export type ReliefColour = NonNullable<
@@ -28,7 +30,7 @@ export function reliefColour(stops: (number | string)[]): ReliefColour {
 }
 
 /** The land within the tuned elevations in its colours, nothing elsewhere. */
-export function tunedColour({ stops, tuned }: Look): ReliefColour {
+export function tunedColour({ stops, tuned }: Pick<Look, "stops" | "tuned">): ReliefColour {
   if (!tuned) return reliefColour([stops[0] as number, CLEAR, stops.at(-2) as number, CLEAR]);
   const [from, to] = [tuned[0], Math.max(tuned[1], tuned[0] + EDGE_m)];
   const within = stops.flatMap((elevation_m, i) =>

@@ -1,5 +1,6 @@
 import type { LineLayerSpecification, StyleSpecification } from "maplibre-gl";
 import { cellAreas, cellDiscs, cellSources } from "./cell-layers.ts";
+import { CONTOURS, contourLabels, contourLines, contourSource } from "./contour-layers.ts";
 import { TILE_px } from "./ground.ts";
 import { NAMES, nameLayers } from "./names.ts";
 import { NEAR_TILES, NEAR_ZOOM } from "./near.ts";
@@ -15,6 +16,8 @@ interface SheetOptions {
   land: ReliefColour;
   /** The land once more, where it is not hatched. */
   tuned: ReliefColour;
+  /** Address of tiles of contours. */
+  contours: string;
 }
 
 /** What a configured basemap takes the place of: our own waters, borders and labels. */
@@ -32,7 +35,7 @@ type LinePaint = NonNullable<LineLayerSpecification["paint"]>;
 
 /** The map as a sheet: tinted land, hatching, sea, water, borders, labels, community cells. */
 export function sheetStyle(options: SheetOptions): StyleSpecification {
-  const { elevationTiles, deepest, palette, land, tuned } = options;
+  const { elevationTiles, deepest, palette, land, tuned, contours } = options;
   const geojson = (name: string) => ({ type: "geojson" as const, data: `/geography/${name}.json` });
   const relief = (id: string, colour: ReliefColour) => ({
     id,
@@ -65,6 +68,7 @@ export function sheetStyle(options: SheetOptions): StyleSpecification {
         maxzoom: deepest - 1,
         encoding: "terrarium",
       },
+      [CONTOURS]: contourSource(contours, deepest - 1),
       sea: { type: "raster", tiles: [seaTiles(palette.sea)], tileSize: TILE_px },
       land: geojson("land"),
       lakes: geojson("lakes"),
@@ -85,6 +89,7 @@ export function sheetStyle(options: SheetOptions): StyleSpecification {
       relief("land", land),
       { id: "stripes", type: "background", paint: { "background-pattern": STRIPES } },
       relief("tuned", tuned),
+      contourLines(palette),
       { id: "sea", type: "raster", source: "sea", paint: { "raster-fade-duration": 0 } },
       line("coast", { source: "land" }, coast),
       line("near-coast", near("land"), coast),
@@ -100,6 +105,7 @@ export function sheetStyle(options: SheetOptions): StyleSpecification {
       line("near-borders", near("borders"), border),
       line("near-regions", near("regions"), { ...border, "line-opacity": 0.3 }),
       ...cellAreas(palette),
+      contourLabels(palette),
       ...nameLayers(palette),
       ...cellDiscs(palette),
     ],

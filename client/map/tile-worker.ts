@@ -1,4 +1,6 @@
 import { allCoasts, drawSea } from "./coasts.ts";
+import type { Contour } from "./contour.ts";
+import { type Corners, contourTile, cornersOf } from "./contour-tile.ts";
 import { groundTile, TILE_px } from "./ground.ts";
 import { NEAR_ZOOM } from "./near.ts";
 import { coastsNear } from "./near-coasts.ts";
@@ -6,10 +8,13 @@ import { coastsNear } from "./near-coasts.ts";
 export type Tile = readonly [z: number, x: number, y: number];
 
 /** A tile asked for, over a port of its own; whatever the page says there calls it off. */
-export type Order = { ground: Tile; template: string | null } | { sea: Tile; colour: string };
+export type Order =
+  | { ground: Tile; template: string | null }
+  | { contoured: Tile; template: string | null; contours: Contour[] }
+  | { sea: Tile; colour: string };
 
 /** The tile; that it is not to be had; or that the configured source has not given it all. */
-export type Delivery = { tile: ImageBitmap } | { failed: string } | { instead: true };
+export type Delivery = { tile: ImageBitmap | ArrayBuffer } | { failed: string } | { instead: true };
 
 /** What this file needs of a worker: the page's own types leave no room for the library of workers. */
 declare const self: { onmessage: (event: MessageEvent<Order>) => void };
@@ -19,37 +24,69 @@ self.onmessage = ({ data: order, ports: [port] }) => {
     port?.postMessage(delivery, transfer);
   const stop = new AbortController();
   if (port) port.onmessage = () => stop.abort();
-  const drawn =
-    "sea" in order
-      ? seaTile(order.sea, order.colour)
-      : quartered(order.ground, order.template, () => send({ instead: true }), stop.signal);
-  drawn.then(
+  drawn(order, () => send({ instead: true }), stop.signal).then(
     (tile) => send({ tile }, [tile]),
     (error) => send({ failed: String(error) }),
   );
 };
 
+async function drawn(order: Order, onFallback: () => void, stop: AbortSignal) {
+  if ("sea" in order) return seaTile(order.sea, order.colour);
+  if ("ground" in order) {
+    const { canvas, context } = await ground(order.ground, order.template, onFallback, stop);
+    keepCorners(order.ground, order.template, context);
+    return canvas.transferToImageBitmap();
+  }
+  const { contoured, template, contours } = order;
+  if (contours.length === 0) return new ArrayBuffer();
+  let corners = kept.get(keyOf(contoured, template));
+  if (!corners) {
+    const { context } = await ground(contoured, template, onFallback, stop);
+    corners = keepCorners(contoured, template, context);
+  }
+  stop.throwIfAborted();
+  return contourTile(corners, contours).slice().buffer;
+}
+
+/** What contours are made from, of as many tiles as a screen shows: another night has others along the same land. */
+const kept = new Map<string, Corners>();
+const KEPT = 64;
+
+const keyOf = (tile: Tile, template: string | null) => `${tile.join("/")} ${template}`;
+
+function keepCorners(
+  tile: Tile,
+  template: string | null,
+  context: OffscreenCanvasRenderingContext2D,
+): Corners {
+  const corners = cornersOf(context.getImageData(0, 0, TILE_px, TILE_px));
+  kept.set(keyOf(tile, template), corners);
+  if (kept.size > KEPT) kept.delete(kept.keys().next().value as string);
+  return corners;
+}
+
 /** Four tiles of elevations as one: what a map has to do goes by the tile. */
-async function quartered(
+async function ground(
   [z, x, y]: Tile,
   template: string | null,
   onFallback: () => void,
   stop: AbortSignal,
-): Promise<ImageBitmap> {
+) {
   const places = [0, 1, 2, 3].map((i) => [i % 2, Math.floor(i / 2)] as const);
   const quarters = await Promise.all(
     places.map(([right, down]) =>
       groundTile(template, [z + 1, 2 * x + right, 2 * y + down], onFallback, stop),
     ),
   );
-  const { canvas, context } = blank();
+  const sheet = blank();
+  const { context } = sheet;
   // The bytes of an elevation cannot be drawn out.
   context.imageSmoothingEnabled = false;
   const half = TILE_px / 2;
   places.forEach(([right, down], i) => {
     context.drawImage(quarters[i] as ImageBitmap, half * right, half * down, half, half);
   });
-  return canvas.transferToImageBitmap();
+  return sheet;
 }
 
 async function seaTile([z, x, y]: Tile, colour: string): Promise<ImageBitmap> {

@@ -3,5 +3,5 @@ import { PALETTES, type Palette } from "./palette.ts";
 
 /** The map's colours in the theme that the page shows, also when it changes. */
 export function usePalette(): Palette {
-  return useTheme().shown === "dark" ? PALETTES.dark : PALETTES.light;
+  return PALETTES[useTheme().shown];
 }

@@ -3,6 +3,7 @@ import type { Browser, Page } from "playwright-core";
 import { beforeAll, expect, test } from "vitest";
 import { unMercator } from "../../client/map/coasts.ts";
 import { channels, PALETTES } from "../../client/map/palette.ts";
+import { mapWords } from "../../client/texts/map.ts";
 import { gridElevation } from "../../model/geography/terrain.ts";
 import type { ElevationAnswer, PlacesAnswer } from "../../server/contract.ts";
 import { apart, colourOn, coloursOf, legendOf } from "./map-colours.ts";
@@ -85,6 +86,21 @@ test("from near the land has the colour of what a tap there would answer", async
   // Some points lie on a name, a line or a cell.
   expect(right.answered / right.of).toBeGreaterThan(0.7);
   expect(right.answered - right.coarse).toBeGreaterThan(0.2 * right.of);
+  await close();
+});
+
+test("lines of equal pump rate run over the land, and not where the colours show something else", async () => {
+  const { page, close } = await openPage(browser, atlas.url, SMALL);
+  await comeNear(page, "Innsbruck");
+  const lines = async () => {
+    const { colours } = await look(page);
+    const ink = channels(PALETTES.light.contour);
+    return colours.filter((seen) => apart(seen, ink) < 25).length / colours.length;
+  };
+  const drawn = await lines();
+  await page.getByLabel(mapWords.shown).selectOption("sure");
+  await mapDrawn(page);
+  expect(drawn - (await lines())).toBeGreaterThan(0.005);
   await close();
 });
 

@@ -138,8 +138,13 @@ describe("one map, drawn once", () => {
       const ground = light[light.length >> 2] as number;
       return light.filter((value) => value < 0.75 * ground).length / light.length;
     };
+    // Where no contour runs.
+    await page.getByLabel(mapWords.shown).selectOption("sure");
+    await mapDrawn(page);
     expect(dark(await coloursAt(page, TIBET))).toBeGreaterThan(0.1);
-    for (const place of Object.values(GROUND)) expect(dark(await coloursAt(page, place))).toBe(0);
+    // A border may touch a corner.
+    for (const place of Object.values(GROUND))
+      expect(dark(await coloursAt(page, place))).toBeLessThan(0.02);
     const sea = middle(await coloursAt(page, [0, -25]));
     expect(apart(sea, [185, 205, 216])).toBeLessThan(3);
     // Nobody of the crowd has tuned in the air that −40 °C makes of a plain.

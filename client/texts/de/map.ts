@@ -16,6 +16,7 @@ export const mapWords: typeof import("../en/map.ts").mapWords = {
   atElevation: (elevation: string) => `auf ${elevation}`,
   nowhere: "auf keiner Höhe",
   hatched: "in solcher Luft noch keine Abstimmungen",
+  contour: "entlang der Linie gleiche Frequenz",
   cellMark: "wie viele Abstimmungen von hier sind",
   none: "Dieser Browser zeichnet keine Karte (WebGL ist aus oder fehlt), darum hier ein Standbild. Alles andere geht.",
   lost: "Der Browser zeichnet die Karte nicht mehr; wenn er kann, kommt sie von selbst wieder. Bis dahin ein Standbild.",

@@ -15,6 +15,7 @@ export const mapWords = {
   atElevation: (elevation: string) => `at ${elevation}`,
   nowhere: "at no elevation",
   hatched: "no tunes in such air yet",
+  contour: "same pump rate all along the line",
   cellMark: "how many tunes come from here",
   none: "This browser draws no map (WebGL is off or missing), so here is a still picture. Everything else works.",
   lost: "The browser has stopped drawing the map; it comes back by itself if it can. Until then, a still picture.",

@@ -16,6 +16,7 @@ export const mapWords: typeof import("../en/map.ts").mapWords = {
   atElevation: (elevation: string) => `a ${elevation}`,
   nowhere: "a ninguna altitud",
   hatched: "aún sin ajustes en un aire así",
+  contour: "misma frecuencia a lo largo de la línea",
   cellMark: "cuántos ajustes son de aquí",
   none: "Este navegador no dibuja mapas (WebGL está desactivado o falta), así que aquí hay una imagen fija. Todo lo demás funciona.",
   lost: "El navegador ha dejado de dibujar el mapa; si puede, vuelve solo. Hasta entonces, una imagen fija.",
