@@ -22,7 +22,7 @@ export function contoursOf(asked: Asked): Contours {
     const [last, first] = [Math.floor((100 * most) / step), Math.ceil((100 * least) / step)];
     return Array.from({ length: Math.max(0, last - first + 1) }, (_, i): Contour => {
       const pump_Hz = ((first + i) * step) / 100;
-      return { pump_Hz, elevation_m: Math.round(elevationOfRate(asked, pump_Hz) ?? from_m) };
+      return { pump_Hz, elevation_m: elevationOfRate(asked, pump_Hz) ?? from_m };
     });
   };
   const all = STEPS.map(within);

@@ -22,7 +22,7 @@ export function groundTiles(template: string | null, onFallback: () => void): st
 /** Address of tiles of contours: it holds them all, so that other ones are other tiles. */
 export function contourTiles({ far, near }: Contours): string {
   const listed = (contours: readonly Contour[]) =>
-    contours.map(({ pump_Hz, elevation_m }) => `${pump_Hz}@${elevation_m}`).join();
+    contours.map(({ pump_Hz, elevation_m }) => `${pump_Hz}@${elevation_m.toFixed(1)}`).join();
   return `${CONTOURS}://${listed(far)};${listed(near)}/{z}/{x}/{y}`;
 }
 
