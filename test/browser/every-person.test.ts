@@ -28,10 +28,12 @@ const WIDTHS = [
 /** Longer lines lose the eye, in characters of average width. */
 const LONGEST_LINE = 115;
 
-test.each(Object.keys(VIEWS))(
-  "#/%s: from a phone to a wide screen, from left and from right, by keyboard",
-  async (view) => {
-    const { page, close } = await openPage(browser, `${demo.url}/#/${view}`);
+test("every view: from a phone to a wide screen, from left and from right, by keyboard", async () => {
+  const { page, close } = await openPage(browser, demo.url);
+  for (const view of Object.keys(VIEWS)) {
+    // Loaded anew: the keyboard begins at the page's head.
+    await page.goto("about:blank");
+    await page.goto(`${demo.url}/#/${view}`);
     await shown(page, view);
     if (AXE_HERE.includes(view)) expect(await axeFinds(page)).toEqual([]);
     for (const size of WIDTHS) {
@@ -40,15 +42,15 @@ test.each(Object.keys(VIEWS))(
         await page.evaluate((d) => {
           document.documentElement.dir = d;
         }, dir);
-        expect(await sideways(page), `${size.width} px, ${dir}`).toBe(0);
+        expect(await sideways(page), `#/${view}, ${size.width} px, ${dir}`).toBe(0);
       }
     }
-    expect(await longLines(page), "2560 px").toEqual([]);
+    expect(await longLines(page), `#/${view}, 2560 px`).toEqual([]);
     await page.setViewportSize({ width: 1280, height: 800 });
-    expect(await tabThrough(page)).toEqual({ unseen: [], trapped: false });
-    await close();
-  },
-);
+    expect(await tabThrough(page), `#/${view}`).toEqual({ unseen: [], trapped: false });
+  }
+  await close();
+});
 
 function longLines(page: Page): Promise<string[]> {
   return page.locator("p:not(.visually-hidden), li, dd").evaluateAll(
@@ -72,31 +74,32 @@ async function tabThrough(page: Page): Promise<{ unseen: string[]; trapped: bool
     (document.activeElement as HTMLElement | null)?.blur();
     scrollTo(0, 0);
   });
-  const stops = await page
-    .locator("a[href], button, input, select, summary, [tabindex='0'], canvas")
-    .count();
   const unseen = new Set<string>();
-  let last = "";
-  let still = 0;
-  for (let pressed = 0; pressed < stops + 20; pressed++) {
+  let [last, still, most] = ["", 0, 1];
+  for (let pressed = 0; pressed < most && still <= 8; pressed++) {
     await page.keyboard.press("Tab");
-    const focus = await page.evaluate(() => {
+    const { stops, focus } = await page.evaluate(() => {
+      const stops = document.querySelectorAll(
+        "a[href], button, input, select, summary, [tabindex='0'], canvas",
+      ).length;
       const element = document.activeElement;
-      if (!element || element === document.body) return null;
+      if (!element || element === document.body) return { stops, focus: null };
       const { outlineStyle, outlineWidth, boxShadow } = getComputedStyle(element);
       const box = element.getBoundingClientRect();
       const ringed =
         (outlineStyle !== "none" && Number.parseFloat(outlineWidth) >= 2) || boxShadow !== "none";
-      return {
+      const focus = {
         ringed: ringed && box.width > 1 && box.height > 1,
         html: element.outerHTML.slice(0, 140),
       };
+      return { stops, focus };
     });
     if (!focus) return { unseen: [...unseen], trapped: false };
     if (!focus.ringed) unseen.add(focus.html);
     still = focus.html === last ? still + 1 : 0;
     last = focus.html;
-    if (still > 8) break;
+    // What comes meanwhile has stops of its own.
+    most = stops + 20;
   }
   return { unseen: [...unseen], trapped: true };
 }

@@ -7,7 +7,7 @@ import { trip as tripWords } from "../../client/texts/trip.ts";
 import { field, openPage, rendered } from "./open-page.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
 import { demoAtlas, plainBrowser } from "./shared.ts";
-import { LAPTOP, PHONE, shown, VIEWS } from "./views.ts";
+import { goTo, LAPTOP, PHONE, shown, VIEWS } from "./views.ts";
 
 let browser: Browser;
 let atlas: RunningAtlas;
@@ -82,18 +82,17 @@ test("on a phone the places are a bar at the foot, as wide as the screen, each a
   await close();
 });
 
-test.each(Object.keys(VIEWS).filter((view) => view !== "alarm"))(
-  "on a phone the bar covers neither the end of #/%s nor what has the focus",
-  async (view) => {
-    const { page, close } = await openPage(browser, `${atlas.url}/#/${view}`, { viewport: PHONE });
-    await shown(page, view);
-    const underAtTheEnd = async () => {
-      // What comes later makes the page longer.
-      await page.evaluate(() => scrollTo(0, document.documentElement.scrollHeight));
-      await rendered(page);
-      return under(page, ".languages button");
-    };
-    await expect.poll(underAtTheEnd).toBeLessThanOrEqual(0);
+test("on a phone the bar covers neither the end of any view nor what has the focus", async () => {
+  const { page, close } = await openPage(browser, atlas.url, { viewport: PHONE });
+  const underAtTheEnd = async () => {
+    // What comes later makes the page longer.
+    await page.evaluate(() => scrollTo(0, document.documentElement.scrollHeight));
+    await rendered(page);
+    return under(page, ".languages button");
+  };
+  for (const view of Object.keys(VIEWS).filter((name) => name !== "alarm")) {
+    await goTo(page, view);
+    await expect.poll(underAtTheEnd, { message: view }).toBeLessThanOrEqual(0);
     // From the foot of the page upwards and from its head downwards the focus meets the bar from either side.
     for (const key of ["Shift+Tab", "Tab"]) {
       await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
@@ -109,12 +108,12 @@ test.each(Object.keys(VIEWS).filter((view) => view !== "alarm"))(
           const isCovered = bottom > edge + 1 && (top >= edge || bottom - top < edge);
           return isCovered ? focus.outerHTML.slice(0, 100) : null;
         });
-        expect(hidden, `${key} ${press}`).toBe(null);
+        expect(hidden, `#/${view}, ${key} ${press}`).toBe(null);
       }
     }
-    await close();
-  },
-);
+  }
+  await close();
+});
 
 test("Start leads to the heater with the place, the night and the heater filled in, and to the card", async () => {
   const { page, close } = await openPage(browser, atlas.url);
