@@ -75,7 +75,7 @@ async function tabThrough(page: Page): Promise<{ unseen: string[]; trapped: bool
     scrollTo(0, 0);
   });
   const unseen = new Set<string>();
-  let [last, still, most] = ["", 0, 1];
+  let [first, last, still, most] = ["", "", 0, 1];
   for (let pressed = 0; pressed < most && still <= 8; pressed++) {
     await page.keyboard.press("Tab");
     const { stops, focus } = await page.evaluate(() => {
@@ -94,7 +94,10 @@ async function tabThrough(page: Page): Promise<{ unseen: string[]; trapped: bool
       };
       return { stops, focus };
     });
-    if (!focus) return { unseen: [...unseen], trapped: false };
+    // Behind the last stop some browsers begin again at the first.
+    const isThrough = !focus || (pressed > 0 && focus.html === first);
+    if (isThrough) return { unseen: [...unseen], trapped: false };
+    first ||= focus.html;
     if (!focus.ringed) unseen.add(focus.html);
     still = focus.html === last ? still + 1 : 0;
     last = focus.html;
