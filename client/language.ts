@@ -41,6 +41,10 @@ export const locale =
     (tag) => tag.split("-")[0] === language && isKnown(tag),
   ) ?? language;
 
+/** Several, as people of the page's language say them: "A, B and C". */
+export const listed = (several: readonly string[]): string =>
+  new Intl.ListFormat(locale, { type: "conjunction" }).format(several);
+
 /** A browser may name what is no language to itself, "en-US@posix", and then cannot write a number in it. */
 function isKnown(tag: string): boolean {
   try {

@@ -26,6 +26,8 @@ export interface StartQuestion {
   low_fan_rpm?: number | undefined;
   high_fan_rpm?: number | undefined;
   dose_uL?: number | undefined;
+  /** The smallest step of the controller's pump rate; the usual one when not given. */
+  step_Hz?: number | undefined;
 }
 
 /** A pump rate suggested at one end and a fan speed, with its bands in Hz. */
@@ -102,9 +104,10 @@ export function startFrom(
   question: StartQuestion,
   bandsOf: (group: GroupFit, air: Air, end: End) => Bands,
 ): StartTune {
-  const { heat_kW, site, dose_uL } = question;
+  const { heat_kW, site, dose_uL, step_Hz } = question;
   requirePositive({
     heat_kW,
+    step_Hz,
     low_fan_rpm: question.low_fan_rpm,
     high_fan_rpm: question.high_fan_rpm,
     dose_uL,
@@ -122,8 +125,8 @@ export function startFrom(
     high: bandsOf(groups.high, air, "high"),
   };
   const keepFan = {
-    low: endAt(bands.low, fans.low, dose_uL),
-    high: endAt(bands.high, fans.high, dose_uL),
+    low: endAt(bands.low, fans.low, question),
+    high: endAt(bands.high, fans.high, question),
   };
   const gain = { low: perFan(groups.low, air), high: perFan(groups.high, air) };
   const needed = {
@@ -138,8 +141,8 @@ export function startFrom(
     strategies: {
       keep_fan: { ...keepFan, heat_fraction: gain.high },
       keep_heat: {
-        low: endAt(bands.low, raised.low, dose_uL),
-        high: endAt(bands.high, raised.high, dose_uL),
+        low: endAt(bands.low, raised.low, question),
+        high: endAt(bands.high, raised.high, question),
         heat_fraction: (gain.high * raised.high) / fans.high,
         fan_suffices: needed.high <= settableFan(limit),
         fan_limit_rpm: limit,
@@ -165,7 +168,11 @@ function bandsFor(group: GroupFit, air: Air, dose_uL: number | undefined): Bands
 }
 
 /** Bands are per fan speed: one set serves every fan speed asked about. */
-function endAt(bands: Bands, fan_rpm: number, dose_uL: number | undefined): StartEnd {
+function endAt(
+  bands: Bands,
+  fan_rpm: number,
+  { dose_uL, step_Hz }: Pick<StartQuestion, "dose_uL" | "step_Hz">,
+): StartEnd {
   const krpm = fan_rpm / 1000;
   const inHz = ({ level, lower, upper }: Band): Band => ({
     level,
@@ -173,7 +180,7 @@ function endAt(bands: Bands, fan_rpm: number, dose_uL: number | undefined): Star
     upper: upper * krpm,
   });
   const pump_Hz_exact = bands.pump_Hz_per_krpm * krpm;
-  const pump_Hz = settablePump(pump_Hz_exact);
+  const pump_Hz = settablePump(pump_Hz_exact, step_Hz);
   const [mean] = bands.mean_bands;
   if (!mean) throw new RangeError("bandsAt answered no mean band.");
   return {

@@ -1,4 +1,4 @@
-import { useState } from "preact/hooks";
+import { useLayoutEffect, useRef, useState } from "preact/hooks";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import type { Stop } from "../../model/trip/stop.ts";
 import { nameOf } from "../base/question.ts";
@@ -26,14 +26,37 @@ export function TripAdd({ fit, trip, units, onTrip }: TripAddProps) {
   const [searches, setSearches] = useState(0);
   const [opened, setOpened] = useState(false);
   const [added, setAdded] = useState("");
+  const [adding, setAdding] = useState(trip.stops.length === 0);
+  const form = useRef<HTMLDetailsElement>(null);
+  const stood = useRef<number | null>(null);
+  // The answer grows above the form: the form stays where the thumb is, so that the next stop can be added.
+  useLayoutEffect(() => {
+    if (stood.current === null || !form.current) return;
+    scrollBy({
+      top: form.current.getBoundingClientRect().top - stood.current,
+      behavior: "instant",
+    });
+    stood.current = null;
+  });
   const full = trip.stops.length >= MOST_STOPS;
   const add = (stops: Stop[]) => {
+    stood.current = form.current?.getBoundingClientRect().top ?? null;
     onTrip({ ...trip, stops: [...trip.stops, ...stops] });
     setAdded(words.add.added(stops.length));
   };
   return (
-    <section class="sheet" aria-labelledby="trip-stops">
-      <h2 id="trip-stops">{words.add.title}</h2>
+    <details
+      class="sheet"
+      ref={form}
+      open={adding}
+      onToggle={(e) => {
+        // Of the details within it too.
+        if (e.target === e.currentTarget) setAdding(e.currentTarget.open);
+      }}
+    >
+      <summary>
+        <h2 id="trip-stops">{words.add.title}</h2>
+      </summary>
       <p class="hint">{words.add.intro}</p>
       {full ? (
         <p class="warning">{words.add.full(MOST_STOPS)}</p>
@@ -69,6 +92,6 @@ export function TripAdd({ fit, trip, units, onTrip }: TripAddProps) {
       <p class="visually-hidden" aria-live="polite">
         {added}
       </p>
-    </section>
+    </details>
   );
 }

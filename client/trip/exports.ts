@@ -4,7 +4,7 @@ import { nightsAt } from "../../model/trip/stop.ts";
 import type { TripAnswer } from "../../model/trip/trip.ts";
 import { caution, csvWithCaution } from "../base/csv.ts";
 import { trip as words } from "../texts/trip.ts";
-import { type Shown, shiftsShown, standingAt } from "./shown-shift.ts";
+import { planShown, standingAt } from "./shown-plan.ts";
 import type { Trip } from "./trip.ts";
 
 /** Files of a trip to take along; figures in SI, units in the names. */
@@ -13,7 +13,7 @@ import type { Trip } from "./trip.ts";
 const TUNES = [
   ["one", "one_tune"],
   ["fewest", "fewest_tunes"],
-] as const satisfies readonly (readonly [Shown, string])[];
+] as const;
 
 const HEAD = [
   "name",
@@ -49,12 +49,15 @@ const HEAD = [
 const IN_WINDOW = { roomy: "yes", tight: "tight", beyond: "no" } as const;
 
 /** One line a stop. Its first columns are those a trip can be read from again; rates and shifts are those on screen. */
-export function csvOfTrip({ heater, window }: Trip, answer: TripAnswer): string {
-  const shifts = { one: shiftsShown(answer, "one"), fewest: shiftsShown(answer, "fewest") };
+export function csvOfTrip(trip: Trip, answer: TripAnswer): string {
+  const { heater, window } = trip;
+  const plans = {
+    one: planShown(answer, "one", trip),
+    fewest: planShown(answer, "fewest", trip),
+  };
   const { tank } = answer;
   const rows = answer.stops.map(({ stop, air, start, night, needs, shift_95_pct }, i) => {
     const leg = answer.legs.findIndex(({ last }) => i <= last);
-    const tunes = { one: answer.one, fewest: answer.legs[leg]?.tune };
     const refill = tank?.refills.find((one) => one.stop === i);
     return [
       harmless(stop.name),
@@ -74,13 +77,13 @@ export function csvOfTrip({ heater, window }: Trip, answer: TripAnswer): string 
           band ? toStep(band.lower, 0.001) : "",
           band ? toStep(band.upper, 0.001) : "",
           ...TUNES.flatMap(([shown]) => [
-            tunes[shown]?.[end].pump_Hz ?? "",
-            shifts[shown][end][i] ?? "",
+            plans[shown].rates_Hz[end][i] ?? "",
+            plans[shown].shifts[end][i] ?? "",
           ]),
           shift_95_pct[end],
         ];
       }),
-      ...TUNES.map(([shown]) => IN_WINDOW[standingAt(answer, shifts[shown], i, window)]),
+      ...TUNES.map(([shown]) => IN_WINDOW[standingAt(answer, plans[shown].shifts, i, window)]),
       leg + 1,
       toStep(needs.fuel_L, 0.01),
       toStep(needs.battery_Ah, 0.1),
@@ -90,7 +93,7 @@ export function csvOfTrip({ heater, window }: Trip, answer: TripAnswer): string 
       tank?.lasts[i] ?? "",
       refill?.night ?? "",
       refill?.every ?? "",
-      refill ? toStep(refill.left_L, 0.01) : "",
+      refill ? toStep(refill.left, 0.01) : "",
     ];
   });
   return csvWithCaution(HEAD, rows);

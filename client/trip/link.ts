@@ -13,7 +13,7 @@ import {
   tidyName,
 } from "../base/stop-schema.ts";
 import { trip } from "../texts/trip.ts";
-import { NEW_TRIP, TANK_L, type Trip } from "./trip.ts";
+import { BATTERY_Ah, NEW_TRIP, STEP_Hz, TANK_L, type Trip } from "./trip.ts";
 
 /**
  * A trip as a link that holds it: "#/trip/1.…", the version of this form, a point, and the trip as a list in JSON,
@@ -26,6 +26,8 @@ const orNull = <T extends z.ZodType>(schema: T) =>
   schema.nullish().transform((v) => v ?? undefined);
 const rpm = z.number().min(100).max(20_000);
 const tank_L = z.number().min(TANK_L[0]).max(TANK_L[1]);
+const step_Hz = z.number().min(STEP_Hz[0]).max(STEP_Hz[1]);
+const battery_Ah = z.number().min(BATTERY_Ah[0]).max(BATTERY_Ah[1]);
 
 const heater = fieldsOf([
   z.number().min(0.5).max(50),
@@ -34,6 +36,8 @@ const heater = fieldsOf([
   orNull(z.number().min(1).max(500)),
   orNull(z.literal(SUPPLIES_V)),
   orNull(tank_L),
+  orNull(step_Hz),
+  orNull(battery_Ah),
 ]);
 const stop = fieldsOf([
   z.string().transform(tidyName),
@@ -70,6 +74,8 @@ export function textOf({ heater, window, night, stops }: Trip): string {
       heater.dose_uL,
       heater.supply_V,
       heater.tank_L,
+      heater.step_Hz,
+      heater.battery_Ah,
     ]),
     [window.rich_pct, window.lean_pct],
     [night.hours, night.power_share],
@@ -103,13 +109,16 @@ export function tripOf(text: string): Trip {
     throw new Refused(trip.refused.linkFigures);
   }
   const [
-    [heat_kW, low_fan_rpm, high_fan_rpm, dose_uL, supply_V, tank],
+    [heat_kW, low_fan_rpm, high_fan_rpm, dose_uL, supply_V, tank, step, battery],
     [rich_pct, lean_pct],
     night,
     stops,
   ] = parsed.data;
   return {
-    heater: { heat_kW, low_fan_rpm, high_fan_rpm, dose_uL, supply_V, tank_L: tank },
+    heater: {
+      ...{ heat_kW, low_fan_rpm, high_fan_rpm, dose_uL, supply_V },
+      ...{ tank_L: tank, step_Hz: step, battery_Ah: battery },
+    },
     window: { rich_pct, lean_pct },
     night: { hours: night[0], power_share: night[1] },
     stops: stops.map(([name, elevation, temperature, latitude, longitude, sd, slept]) => ({

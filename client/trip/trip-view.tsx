@@ -3,23 +3,29 @@ import type { PublishedFit } from "../../model/fit/group.ts";
 import { planTrip, type TripAnswer } from "../../model/trip/trip.ts";
 import type { MyHeater } from "../app/heater/my-heater.ts";
 import { atStop, type Question } from "../base/question.ts";
+import { ChoiceField } from "../ui/choice-field.tsx";
 import { useUnit } from "../ui/number-field.tsx";
 import "./trip.css";
 import "./trip-print.css";
 import { t } from "../texts/app.ts";
 import { trip as words } from "../texts/trip.ts";
 import { TripAdd } from "./add-stop.tsx";
+import { AllFigures } from "./all-figures.tsx";
 import { TripKeep } from "./keep-trip.tsx";
-import { TripNights } from "./nights.tsx";
-import { TripPlan } from "./plan.tsx";
-import { TripResult } from "./result.tsx";
-import type { Shown } from "./shown-shift.ts";
-import { TripStops } from "./stops.tsx";
+import { OpenStop } from "./open-stop.tsx";
+import { ownAt, ownBasis, widestStop } from "./own-along.ts";
+import { ProfileKey, TripProfile } from "./profile.tsx";
+import { planShown, type Shown, shownStill } from "./shown-plan.ts";
+import { TripSupply } from "./supply.tsx";
 import { keptTrip, type Trip, tripFor } from "./trip.ts";
 import { TripHeaterFields } from "./trip-heater.tsx";
 import { useTrip } from "./use-trip.ts";
+import { TripVerdict } from "./verdict.tsx";
 
-/** Stops in order; start tunes, one tune or the fewest, fuel and charge out. All of it is worked out here, from the fit kept. */
+/**
+ * Stops in order in; one drawing out that says what to set at each, with the verdict above it and fuel and charge below. All
+ * of it is worked out here, from the fit kept.
+ */
 export function TripView(props: {
   fit: PublishedFit;
   question: Question;
@@ -29,7 +35,8 @@ export function TripView(props: {
   const { fit } = props;
   const [state, keep] = useTrip();
   const [last, setLast] = useState<Trip | null>(null);
-  const [shown, setShown] = useState<Shown>("one");
+  const [chosen, setChosen] = useState<Shown | null>(null);
+  const [opened, setOpened] = useState<number | null>(null);
   const [unit, chooseUnit] = useUnit("elevation", "trip.elevation");
   const [temperature, chooseTemperature] = useUnit("temperature", "trip.temperature");
   // A link is for the heater it was made for.
@@ -38,53 +45,109 @@ export function TripView(props: {
   const change = (next: Trip) => keep(keptTrip(next, state.trip, mine));
   const units = { elevation: unit, temperature, chooseUnit, chooseTemperature };
   const answer = answerTo(fit, trip);
+  const answered =
+    answer === null || answer === "cannot"
+      ? null
+      : { answer, plan: planShown(answer, shownStill(chosen, answer), trip) };
+  const widest = answered && ownAt(fit, trip, mine, widestStop(answered.answer));
+  const basis = widest && ownBasis(widest);
+  const open = opened !== null && opened < trip.stops.length ? opened : null;
+  const options = answered ? optionsOf(answered.answer) : [];
   return (
     <div class="trip page wide-page">
       <p class="on-paper">
         <strong>{t.safety.brief}</strong>
       </p>
       <TripNotes state={state} />
-      <div class="trip-entry">
-        <TripAdd fit={fit} trip={trip} units={units} onTrip={change} />
-        <TripHeaterFields fit={fit} trip={trip} mine={mine} onTrip={change} />
-      </div>
-      <TripStops
-        trip={trip}
-        units={units}
-        onTrip={change}
-        onClear={() => {
-          setLast(trip);
-          change({ ...trip, stops: [] });
-        }}
-        onTune={(stop) => {
-          props.onQuestion(atStop(props.question, stop, trip.heater));
-          location.hash = "#/onsite";
-        }}
-      />
-      {trip.stops.length === 0 && last && (
-        <div class="row">
-          <button type="button" onClick={() => change(last)}>
-            {words.list.bringBack}
-          </button>
+      {trip.stops.length === 0 && <p class="note">{words.list.empty}</p>}
+      <div class="trip-columns">
+        {trip.stops.length > 0 && (
+          <section
+            class="sheet trip-answer"
+            aria-label={words.result.title}
+            data-tunes={answered?.answer.legs.length}
+            data-standing={answered?.answer.one.edge.standing}
+          >
+            {answer === "cannot" && <p class="warning">{words.result.cannot}</p>}
+            {answered && (
+              <>
+                <TripVerdict {...answered} trip={trip} />
+                <TripProfile
+                  {...answered}
+                  trip={trip}
+                  units={units}
+                  open={open}
+                  onOpen={setOpened}
+                />
+              </>
+            )}
+            {open !== null && (
+              <OpenStop
+                {...{ fit, trip, answered, mine, units }}
+                at={open}
+                onTrip={change}
+                onOpen={setOpened}
+                onTune={(stop) => {
+                  props.onQuestion(atStop(props.question, stop, trip.heater));
+                  location.hash = "#/onsite";
+                }}
+              />
+            )}
+            {answered && (
+              <>
+                <TripSupply answer={answered.answer} trip={trip} />
+                <ProfileKey {...answered} trip={trip} />
+                {basis && <p class="note own-basis">{basis}</p>}
+                <ChoiceField<Shown>
+                  label={words.result.kept}
+                  name="shown"
+                  value={answered.plan.shown}
+                  options={options}
+                  onValue={setChosen}
+                />
+              </>
+            )}
+          </section>
+        )}
+        <div class="trip-entry">
+          <TripAdd fit={fit} trip={trip} units={units} onTrip={change} />
+          <TripHeaterFields fit={fit} trip={trip} mine={mine} onTrip={change} />
+          <div class="row">
+            {trip.stops.length > 0 && (
+              <button
+                type="button"
+                class="danger"
+                onClick={() => {
+                  setLast(trip);
+                  setOpened(null);
+                  change({ ...trip, stops: [] });
+                }}
+              >
+                {words.list.clear}
+              </button>
+            )}
+            {trip.stops.length === 0 && last && (
+              <button type="button" onClick={() => change(last)}>
+                {words.list.bringBack}
+              </button>
+            )}
+          </div>
         </div>
-      )}
-      {answer === "cannot" && <p class="warning">{words.result.cannot}</p>}
-      {answer !== null && answer !== "cannot" && (
+      </div>
+      {answered && (
         <>
-          <TripPlan answer={answer} window={trip.window} />
-          <TripResult
+          <AllFigures
+            {...answered}
             fit={fit}
-            answer={answer}
+            planName={options.find(([shown]) => shown === answered.plan.shown)?.[1] ?? ""}
+            isMine={basis !== null}
             trip={trip}
             units={units}
-            shown={stillThere(shown, answer)}
-            onShown={setShown}
           />
-          <TripNights answer={answer} trip={trip} />
           <div class="onward">
             <a href="#/card">{t.answer.printCard}</a>
           </div>
-          <TripKeep answer={answer} state={{ ...state, trip }} fit={fit} />
+          <TripKeep answer={answered.answer} state={{ ...state, trip }} fit={fit} />
         </>
       )}
       <section class="sheet road" aria-labelledby="on-the-road">
@@ -99,10 +162,14 @@ export function TripView(props: {
   );
 }
 
-/** What was chosen, unless the trip no longer has it. */
-function stillThere(shown: Shown, { stops, legs }: TripAnswer): Shown {
-  const is = shown === "fewest" ? legs.length > 1 : shown === "one" || shown < stops.length;
-  return is ? shown : "one";
+/** What can be shown along the trip. */
+function optionsOf({ stops, legs }: TripAnswer): (readonly [Shown, string])[] {
+  return [
+    ...(legs.length > 1 ? [["fewest", words.result.fewest(legs.length)] as const] : []),
+    ["one", words.result.oneTune],
+    ...(stops.length > 1 ? [["each", words.result.each] as const] : []),
+    ...stops.map(({ stop }, i) => [i, words.result.tuneOf(i + 1, stop.name)] as const),
+  ];
 }
 
 /** What a link brought, or why it did not. */

@@ -15,6 +15,10 @@ export interface Trip {
 
 /** Sizes of tanks that are taken, L: what a logbook's heater may have. */
 export const TANK_L = [0.1, 1000] as const;
+/** The same for the smallest step of its pump rate. */
+export const STEP_Hz = [0.01, 0.5] as const;
+/** Usable charge of batteries that are taken, Ah. */
+export const BATTERY_Ah = [1, 5000] as const;
 
 export const NEW_TRIP: Trip = {
   heater: { heat_kW: USUAL_CLASS_kW },
@@ -35,9 +39,9 @@ export function keptTrip(next: Trip, before: Trip, mine: MyHeater | null | undef
 }
 
 function knownOf({ heater, own_tunes }: MyHeater) {
-  const { supply_V, tank_L } = heater;
+  const { supply_V, tank_L, step_Hz } = heater;
   const near = supply_V === undefined ? undefined : supplyNear(supply_V);
-  return { supply_V: near, tank_L, own_tunes };
+  return { supply_V: near, tank_L, step_Hz, own_tunes };
 }
 
 /** A battery at 13.6 V is a 12 V supply. */

@@ -1,4 +1,3 @@
-import { PUMP_STEP_Hz } from "../heater.ts";
 import { onStep, stepsUpTo, withoutDust } from "../rounding.ts";
 import {
   type ExpectedAt,
@@ -12,6 +11,8 @@ import {
 
 /** Between which steps the pump may be set over some stops, at one end. */
 export interface Choice {
+  /** The pump's smallest step. */
+  step_Hz: number;
   span: Span;
   /** Within the window at every stop with room. */
   roomy: Steps;
@@ -22,16 +23,17 @@ export interface Choice {
 }
 
 /** At one stop. */
-export function choiceAt(expected: ExpectedAt, window: MixtureWindow): Choice {
+export function choiceAt(expected: ExpectedAt, window: MixtureWindow, step_Hz: number): Choice {
   // Two computations of one rate must not part at half a step.
   const at = { ...expected, pump_Hz: withoutDust(expected.pump_Hz) };
-  const within = stepsWithRoom(at, window, 0);
+  const within = stepsWithRoom(at, window, 0, step_Hz);
   const too_coarse = isNone(within);
   const span = { least_Hz: at.pump_Hz, most_Hz: at.pump_Hz };
-  const nearest = leastShift(span, ANY);
+  const nearest = leastShift(span, ANY, step_Hz);
   return {
+    step_Hz,
     span,
-    roomy: stepsWithRoom(at, window, roomNeeded(at.unsure_pct)),
+    roomy: stepsWithRoom(at, window, roomNeeded(at.unsure_pct), step_Hz),
     allowed: too_coarse ? { from: nearest, to: nearest } : within,
     too_coarse,
   };
@@ -40,6 +42,7 @@ export function choiceAt(expected: ExpectedAt, window: MixtureWindow): Choice {
 /** Over the stops of both. */
 export function together(a: Choice, b: Choice): Choice {
   return {
+    step_Hz: a.step_Hz,
     span: {
       least_Hz: Math.min(a.span.least_Hz, b.span.least_Hz),
       most_Hz: Math.max(a.span.most_Hz, b.span.most_Hz),
@@ -61,7 +64,7 @@ export function isEmpty({ allowed }: Choice): boolean {
  * the least; where none is within, the least worst shift of all.
  */
 export function settableIn(choice: Choice): number {
-  return onStep(stepsChosen(choice), PUMP_STEP_Hz);
+  return onStep(stepsChosen(choice), choice.step_Hz);
 }
 
 /** How a plan with that rate ranks, from better to worse. A start rate where all stops expect the same is as good as can be. */
@@ -72,11 +75,11 @@ export function rankOf(choice: Choice): number {
 }
 
 function stepsChosen(choice: Choice): number {
-  const { span, roomy, allowed } = choice;
+  const { span, roomy, allowed, step_Hz } = choice;
   const among = [roomy, allowed].find((steps) => !isNone(steps)) ?? ANY;
-  const least = leastShift(span, among);
+  const least = leastShift(span, among, step_Hz);
   if (!isAlike(choice)) return least;
-  const nearest = leastShift(span, ANY);
+  const nearest = leastShift(span, ANY, step_Hz);
   return isAmong(nearest, allowed) ? nearest : least;
 }
 
@@ -87,14 +90,14 @@ const ANY: Steps = { from: 1, to: Number.POSITIVE_INFINITY };
  * outermost stops count: rich by as much where least is expected as lean where most is, p/least − 1 = 1 − p/most, is their
  * harmonic mean, and the worst shift falls towards it from both sides.
  */
-function leastShift(span: Span, { from, to }: Steps): number {
+function leastShift(span: Span, { from, to }: Steps, step_Hz: number): number {
   const best_Hz = 2 / (1 / span.least_Hz + 1 / span.most_Hz);
-  const below = stepsUpTo(best_Hz, PUMP_STEP_Hz);
+  const below = stepsUpTo(best_Hz, step_Hz);
   const [a, b] = [below, below + 1].map((steps) => Math.min(to, Math.max(from, steps))) as [
     number,
     number,
   ];
-  const worst = (steps: number) => worstShift(onStep(steps, PUMP_STEP_Hz), span);
+  const worst = (steps: number) => worstShift(onStep(steps, step_Hz), span);
   return withoutDust(worst(b)) < withoutDust(worst(a)) ? b : a;
 }
 

@@ -1,8 +1,9 @@
 import { ENDS, type End } from "../fit/group.ts";
+import { PUMP_STEP_Hz } from "../heater.ts";
 import { withoutDust } from "../rounding.ts";
 import { type Choice, choiceAt, isEmpty, rankOf, settableIn, together } from "./choice.ts";
 import { type Expected, type KeptTune, tuneOf } from "./one-tune.ts";
-import { type ExpectedAt, type MixtureWindow, requireWindow, worstShift } from "./window.ts";
+import { type MixtureWindow, requireWindow, worstShift } from "./window.ts";
 
 /** A tune and the stops in a row it serves, first to last, both within. */
 export interface Leg {
@@ -25,10 +26,15 @@ interface WayOn {
  * over latest. Exact: the best way on from each stop is found from the last backwards, and each count can only grow by
  * what comes before. A stop where the pump's steps are too coarse for the window gets the nearest of them.
  */
-export function fewestTunes(expected: Expected, window: MixtureWindow): Leg[] {
+export function fewestTunes(
+  expected: Expected,
+  window: MixtureWindow,
+  step_Hz = PUMP_STEP_Hz,
+): Leg[] {
   requireWindow(window);
   const stops = expected.low.length;
-  const choices = { low: choicesAt(expected.low, window), high: choicesAt(expected.high, window) };
+  const choicesAt = (end: End) => expected[end].map((at) => choiceAt(at, window, step_Hz));
+  const choices = { low: choicesAt("low"), high: choicesAt("high") };
   const from: WayOn[] = new Array(stops + 1);
   from[stops] = { tunes: 0, rank: 0, worst_pct: 0, last: stops };
   for (let first = stops - 1; first >= 0; first--) {
@@ -44,10 +50,6 @@ export function fewestTunes(expected: Expected, window: MixtureWindow): Leg[] {
 }
 
 type Choices = Record<End, readonly Choice[]>;
-
-function choicesAt(expected: readonly ExpectedAt[], window: MixtureWindow): Choice[] {
-  return expected.map((at) => choiceAt(at, window));
-}
 
 function bestFrom(first: number, choices: Choices, from: readonly WayOn[]): WayOn {
   let best: WayOn | undefined;
@@ -97,12 +99,4 @@ function tuneAlong(
   };
   const tune = tuneOf(along, { low: part(expected.low), high: part(expected.high) }, window);
   return { ...tune, edge: { ...tune.edge, stop: first + tune.edge.stop } };
-}
-
-/** Shift at each stop, by end, of the tune that serves it, whole %. */
-export function shiftsAlong(legs: readonly Leg[]): Record<End, number[]> {
-  return {
-    low: legs.flatMap(({ tune }) => tune.low.shifts_pct),
-    high: legs.flatMap(({ tune }) => tune.high.shifts_pct),
-  };
 }

@@ -1,4 +1,5 @@
 import { ENDS, type End } from "../fit/group.ts";
+import { PUMP_STEP_Hz } from "../heater.ts";
 import { settablePump } from "../rounding.ts";
 import { type Choice, choiceAt, settableIn, together } from "./choice.ts";
 import {
@@ -46,10 +47,14 @@ export interface KeptTune {
  * it, and of these the one whose worst shift is the least. Where none stays within, the least worst shift of all. Where all
  * stops expect the same it is their start tune.
  */
-export function oneTune(expected: Expected, window: MixtureWindow): KeptTune {
+export function oneTune(
+  expected: Expected,
+  window: MixtureWindow,
+  step_Hz = PUMP_STEP_Hz,
+): KeptTune {
   requireWindow(window);
   return keptTune(expected, window, (end) =>
-    settableIn(expected[end].map((at) => choiceAt(at, window)).reduce(together)),
+    settableIn(expected[end].map((at) => choiceAt(at, window, step_Hz)).reduce(together)),
   );
 }
 
@@ -63,11 +68,15 @@ export function tuneOf(
 }
 
 /** The tune of one of the stops, as it would be set there, kept at all of them. */
-export function tuneKeptFrom(expected: Expected, stop: number): Record<End, KeptEnd> {
+export function tuneKeptFrom(
+  expected: Expected,
+  stop: number,
+  step_Hz = PUMP_STEP_Hz,
+): Record<End, KeptEnd> {
   return keptEnds(expected, (end) => {
     const at = expected[end][stop];
     if (at === undefined) throw new RangeError(`stop must be one of the trip's, not ${stop}.`);
-    return settablePump(at.pump_Hz);
+    return settablePump(at.pump_Hz, step_Hz);
   });
 }
 
@@ -77,7 +86,8 @@ function keptTune(
   pumpAt: (end: End) => number,
 ): KeptTune {
   const ends = keptEnds(expected, pumpAt);
-  return { ...ends, edge: edgeOf(ends, expected, window) };
+  const shifts = { low: ends.low.shifts_pct, high: ends.high.shifts_pct };
+  return { ...ends, edge: edgeOf(shifts, expected, window) };
 }
 
 function keptEnds(expected: Expected, pumpAt: (end: End) => number): Record<End, KeptEnd> {
@@ -88,9 +98,14 @@ function keptEnds(expected: Expected, pumpAt: (end: End) => number): Record<End,
   return { low: keptEnd("low"), high: keptEnd("high") };
 }
 
-function edgeOf(ends: Record<End, KeptEnd>, expected: Expected, window: MixtureWindow): Edge {
+/** Of the shifts at each stop, by end, the one nearest to the window's edge for what is sure, or farthest beyond it. */
+export function edgeOf(
+  shifts_pct: Record<End, readonly number[]>,
+  expected: Expected,
+  window: MixtureWindow,
+): Edge {
   const places = ENDS.flatMap((end) =>
-    ends[end].shifts_pct.map((shift_pct, stop) => {
+    shifts_pct[end].map((shift_pct, stop) => {
       const { unsure_pct } = expected[end][stop] as ExpectedAt;
       const room_pct = roomOf(shift_pct, window);
       const standing = standingOf(shift_pct, unsure_pct, window);

@@ -35,6 +35,10 @@ export interface TripHeater {
   dose_uL?: number | undefined;
   supply_V?: Supply_V | undefined;
   tank_L?: number | undefined;
+  /** What its battery gives before it must be charged, at the voltage it is fed with. */
+  battery_Ah?: number | undefined;
+  /** The smallest step of its pump rate; the usual one when not given. */
+  step_Hz?: number | undefined;
   /** Tunes found on it with a meter. */
   own_tunes?: readonly OwnTune[] | undefined;
 }
@@ -52,9 +56,9 @@ export interface StopStart {
  */
 export function startAt(fit: PublishedFit, heater: TripHeater, stop: Stop): StopStart {
   const { elevation_m, elevation_sd_m = 0, temperature_C } = stop;
-  const { heat_kW, low_fan_rpm, high_fan_rpm, dose_uL, own_tunes } = heater;
+  const { heat_kW, low_fan_rpm, high_fan_rpm, dose_uL, step_Hz, own_tunes } = heater;
   const question: StartQuestion = {
-    ...{ heat_kW, low_fan_rpm, high_fan_rpm, dose_uL },
+    ...{ heat_kW, low_fan_rpm, high_fan_rpm, dose_uL, step_Hz },
     site: {
       elevation_m,
       elevation_sd_m,

@@ -6,7 +6,7 @@ import { fewestTunes, type Leg } from "./fewest-tunes.ts";
 import { type Night, type NightNeeds, needsOf, nightAt } from "./nights.ts";
 import { type Expected, type KeptTune, oneTune } from "./one-tune.ts";
 import { nightsAt, type Stop, type StopStart, startAt, type TripHeater } from "./stop.ts";
-import { type TankPlan, tankPlan } from "./tank.ts";
+import { type StorePlan, storePlan } from "./stores.ts";
 import { type MixtureWindow, requireWindow } from "./window.ts";
 
 /** Half-width of a normal distribution's middle 95 in 100, in standard deviations. */
@@ -41,7 +41,9 @@ export interface TripAnswer {
   legs: Leg[];
   total: NightNeeds;
   /** Missing where the tank's size is not given. */
-  tank?: TankPlan;
+  tank?: StorePlan;
+  /** Missing where the battery's size is not given. */
+  battery?: StorePlan;
 }
 
 /**
@@ -50,7 +52,7 @@ export interface TripAnswer {
  */
 export function planTrip(fit: PublishedFit, question: TripQuestion): TripAnswer {
   const { heater, window, night } = question;
-  const { supply_V = 12, tank_L } = heater;
+  const { supply_V = 12, tank_L, battery_Ah, step_Hz } = heater;
   requireWindow(window);
   if (question.stops.length === 0) throw new RangeError("stops must be at least one.");
   const stops = question.stops.map((stop) => {
@@ -74,21 +76,19 @@ export function planTrip(fit: PublishedFit, question: TripQuestion): TripAnswer 
       unsure_pct: shift_95_pct[end],
     }));
   const expected: Expected = { low: at("low"), high: at("high") };
+  const along = (what: keyof NightNeeds) =>
+    stops.map(({ stop, night }) => ({ nights: nightsAt(stop), a_night: night[what] }));
   return {
     stops,
     expected,
-    one: oneTune(expected, window),
-    legs: fewestTunes(expected, window),
+    one: oneTune(expected, window, step_Hz),
+    legs: fewestTunes(expected, window, step_Hz),
     total: {
       fuel_L: sum(stops.map(({ needs }) => needs.fuel_L)),
       battery_Ah: sum(stops.map(({ needs }) => needs.battery_Ah)),
     },
-    ...(tank_L !== undefined && {
-      tank: tankPlan(
-        tank_L,
-        stops.map(({ stop, night }) => ({ nights: nightsAt(stop), fuel_L: night.fuel_L })),
-      ),
-    }),
+    ...(tank_L !== undefined && { tank: storePlan(tank_L, along("fuel_L")) }),
+    ...(battery_Ah !== undefined && { battery: storePlan(battery_Ah, along("battery_Ah")) }),
   };
 }
 

@@ -1,5 +1,4 @@
 import { requireFinite } from "../finite.ts";
-import { PUMP_STEP_Hz } from "../heater.ts";
 import { mixtureShift } from "../mixture.ts";
 import { onStep, stepsFrom, stepsUpTo, wholePercent, withoutDust } from "../rounding.ts";
 
@@ -70,14 +69,15 @@ export function stepsWithRoom(
   expected: ExpectedAt,
   window: MixtureWindow,
   room_pct: number,
+  step_Hz: number,
 ): Steps {
-  const shift = (steps: number) => shiftAt(onStep(steps, PUMP_STEP_Hz), expected);
+  const shift = (steps: number) => shiftAt(onStep(steps, step_Hz), expected);
   const lean_pct = window.lean_pct - room_pct;
   const rich_pct = window.rich_pct - room_pct;
   // From just outside, where rounding to whole percents cannot matter, inwards.
-  let from = Math.max(1, stepsFrom(expected.pump_Hz * (1 - (lean_pct + 1) / 100), PUMP_STEP_Hz));
+  let from = Math.max(1, stepsFrom(expected.pump_Hz * (1 - (lean_pct + 1) / 100), step_Hz));
   while (shift(from) < -lean_pct) from++;
-  let to = stepsUpTo(expected.pump_Hz * (1 + (rich_pct + 1) / 100), PUMP_STEP_Hz);
+  let to = stepsUpTo(expected.pump_Hz * (1 + (rich_pct + 1) / 100), step_Hz);
   while (to >= 1 && shift(to) > rich_pct) to--;
   return { from, to };
 }

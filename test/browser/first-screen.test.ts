@@ -2,6 +2,9 @@ import type { Browser, Page } from "playwright-core";
 import { beforeAll, expect, test } from "vitest";
 import { LANGUAGES } from "../../client/language.ts";
 import { t } from "../../client/texts/app.ts";
+import { textOf } from "../../client/trip/link.ts";
+import { NEW_TRIP } from "../../client/trip/trip.ts";
+import type { Stop } from "../../model/trip/stop.ts";
 import { sideways } from "./faults.ts";
 import { choosePlace, field, openPage, openSite, rendered } from "./open-page.ts";
 import { addFoundHeater } from "./own-heater.ts";
@@ -80,6 +83,80 @@ test.each(["demo", "empty"] as const)(
     await close();
   },
 );
+
+/** Where one tune will do, and where it takes two. */
+const TRIPS: Record<string, Stop[]> = {
+  "one tune": [
+    { name: "Coast", elevation_m: 5, temperature_C: 10 },
+    { name: "Village", elevation_m: 1200, temperature_C: -2 },
+    { name: "Pass", elevation_m: 3000, temperature_C: -10 },
+    { name: "Hut", elevation_m: 2400, temperature_C: -14 },
+  ],
+  "two tunes": [
+    { name: "Coast", elevation_m: 5, temperature_C: 10 },
+    { name: "Village", elevation_m: 1200, temperature_C: -2, nights: 3 },
+    { name: "Pass", elevation_m: 3000, temperature_C: -10 },
+    { name: "High lake", elevation_m: 4600 },
+  ],
+};
+
+test.each(["demo", "empty"] as const)(
+  "on a phone a trip's verdict, its whole drawing, fuel and charge are on the first screen, in every language, with and without an own heater: %s",
+  async (kind) => {
+    const { page, close } = await openPage(browser, `${atlases[kind].url}/#/start`, {
+      viewport: PHONE,
+    });
+    await page.locator("button.my-heater-line").waitFor();
+    for (const whose of ["the average heater", "my heater"]) {
+      if (whose === "my heater") await addFoundHeater(page, "The van's heater");
+      for (const language of LANGUAGES) {
+        for (const [name, stops] of Object.entries(TRIPS)) {
+          const heater = { heat_kW: 5, dose_uL: 22, tank_L: 10, battery_Ah: 120 };
+          const kept = textOf({ ...NEW_TRIP, heater, stops });
+          await page.evaluate(
+            ([code, trip]) => {
+              localStorage.setItem("hypsotune.language", code as string);
+              localStorage.setItem("hypsotune.trip", JSON.stringify(trip));
+              location.hash = "#/trip";
+            },
+            [language, kept],
+          );
+          await page.reload();
+          await page.locator(".my-heater-line").waitFor();
+          if (whose === "my heater") await page.locator(".trip .own-basis").waitFor();
+          await expectTripOnFirstScreen(page, `${language}, ${whose}, ${name}`);
+        }
+      }
+      await page.evaluate(() => {
+        localStorage.setItem("hypsotune.language", "en");
+        location.hash = "#/start";
+      });
+      await page.reload();
+      await page.locator("button.my-heater-line").waitFor();
+    }
+    await close();
+  },
+);
+
+async function expectTripOnFirstScreen(page: Page, what: string): Promise<void> {
+  await page.locator(".profile .drawing").waitFor();
+  await page.evaluate(() => document.fonts.ready);
+  await page.evaluate(() => scrollTo(0, 0));
+  await rendered(page);
+  const parts = [".verdict", ".verdict + p", ".profile .drawing", ".supply dl"];
+  const bar = await page.locator(".places").boundingBox();
+  for (const part of parts) {
+    const box = await page.locator(part).boundingBox();
+    expect(box?.y, `${what}: ${part}`).toBeGreaterThan(0);
+    expect((box?.y ?? 0) + (box?.height ?? 0), `${what}: ${part}`).toBeLessThanOrEqual(bar?.y ?? 0);
+  }
+  // Four stops need no scrolling to the side either.
+  expect(
+    await page.locator(".profile .scrolls").evaluate((p) => p.scrollWidth - p.clientWidth),
+    what,
+  ).toBe(0);
+  expect(await sideways(page), what).toBe(0);
+}
 
 test("the row of place and night opens the field that was pressed, and says what is assumed", async () => {
   const { page, close } = await openPage(browser, atlases.demo.url, { viewport: PHONE });

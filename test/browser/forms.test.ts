@@ -6,7 +6,7 @@ import { logbookWords as words } from "../../client/texts/logbook.ts";
 import { offline } from "../../client/texts/offline.ts";
 import { shareWords } from "../../client/texts/share.ts";
 import { trip } from "../../client/texts/trip.ts";
-import { choosePlace, field, openPage, openSite } from "./open-page.ts";
+import { choosePlace, field, openPage, openSite, openStop } from "./open-page.ts";
 import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
 import { plainBrowser } from "./shared.ts";
 
@@ -307,6 +307,7 @@ test("trip: what is missing or out of bounds is said at its own field until it i
   await field(page, "new.temperature_C").fill("-9");
   await expect.poll(() => isMarked(field(page, "new.temperature_C"))).toBe(false);
   await button(page, trip.add.button).click();
+  await openStop(page, 0);
   const nights = field(page, "stops.0.nights");
   for (const [typed, wrong] of [
     ["1.5", true],

@@ -14,6 +14,7 @@ import {
   mapDrawn,
   type OpenPage,
   openPage,
+  openStop,
   pointOnMap,
   rendered,
   shownRates,
@@ -307,13 +308,14 @@ test("the trip fetches its map when that is opened; a tap, or Enter for its midd
   expect(await axeFinds(page, { within: ".map", themes: ["light"] })).toEqual([]);
   await page.locator(".map .maplibregl-canvas").focus();
   await page.keyboard.press("Enter");
-  await page.getByText("Stop 1: 25.00, 10.00").waitFor();
+  await page.getByText("Stop 1: 25.00, 10.00.").waitFor();
   await page.getByRole("button", { name: trip.map.middle }).click();
-  await page.getByText("Stop 2: 25.00, 10.00").waitFor();
+  await page.getByText("Stop 2: 25.00, 10.00.").waitFor();
   await mapDrawn(page);
   const { x, y } = await pointOnMap(page, 50, 60);
   await page.mouse.click(x, y);
-  const third = page.locator('[name="stops.2.elevation_m"]');
+  await openStop(page, 2);
+  const third = field(page, "stops.2.elevation_m");
   const { elevation_m } = await atlas.get<ElevationAnswer>("/elevation?lat=50&lon=60");
   await expect.poll(async () => Number(await third.inputValue())).toBeGreaterThan(0);
   expect(Math.abs(Number(await third.inputValue()) - elevation_m)).toBeLessThan(150);

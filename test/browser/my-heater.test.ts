@@ -4,14 +4,25 @@ import { t } from "../../client/texts/app.ts";
 import { heaterWords as words } from "../../client/texts/heater.ts";
 import { logbookWords } from "../../client/texts/logbook.ts";
 import { onsite } from "../../client/texts/onsite.ts";
-import { formatRate } from "../../client/units.ts";
+import { trip } from "../../client/texts/trip.ts";
+import { formatFineRate, formatRate } from "../../client/units.ts";
+import type { Band } from "../../model/fit/bands.ts";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import { startForHeater } from "../../model/own-start.ts";
+import { settablePump } from "../../model/rounding.ts";
 import { type StartTune, startTune } from "../../model/start.ts";
 import type { OwnTune } from "../../model/tune.ts";
 import type { NearAnswer } from "../../server/contract.ts";
 import { axeFinds, sideways } from "./faults.ts";
-import { CUT_OFF, field, openPage, openSite, shownRates } from "./open-page.ts";
+import {
+  CUT_OFF,
+  field,
+  openPage,
+  openSite,
+  openStop,
+  openTripHeater,
+  shownRates,
+} from "./open-page.ts";
 import { button, FOUND, fillFound, fillHeater, inForm, line } from "./own-heater.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
 import { demoAtlas, plainBrowser } from "./shared.ts";
@@ -85,17 +96,29 @@ test("present settings found with a meter narrow and move the answer; Trip, Card
   expect(await axeFinds(page)).toEqual([]);
 
   await page.goto(`${atlas.url}/#/trip`);
+  await openTripHeater(page);
   await page.getByText(words.fromMine("Van")).waitFor();
   expect(await field(page, "heater.dose_uL").count()).toBe(0);
   await field(page, "new.elevation_m").fill(String(COLD_PASS.elevation_m));
   await field(page, "new.temperature_C").fill(String(COLD_PASS.temperature_C));
   await field(page, "new.elevation_m").press("Enter");
   const set = page.locator(".trip-table td[data-value]");
-  await set.first().waitFor();
+  await set.first().waitFor({ state: "attached" });
   const onTrip = await set.evaluateAll((cells) =>
     cells.map((cell) => Number((cell as HTMLElement).dataset.value)),
   );
-  expect(onTrip).toEqual([mine.low.pump_Hz, mine.high.pump_Hz]);
+  // In the steps of its controller; the bands are its own, and said to be.
+  expect(onTrip).toEqual([mine.low, mine.high].map((end) => settablePump(end.pump_Hz_exact, 0.05)));
+  await openStop(page, 0);
+  const atStop = page.locator(".stop-answer");
+  for (const end of [mine.low, mine.high]) {
+    const { lower, upper } = end.new_heater_bands_Hz.at(-1) as Band;
+    const band = trip.result.band(formatFineRate(lower), formatFineRate(upper));
+    expect(await atStop.textContent()).toContain(trip.result.bandMine("95", band));
+  }
+  expect(await atStop.locator(".own-basis").textContent()).toBe(basis);
+  expect(await atStop.locator(".lead").textContent()).toContain(words.lead.richMeans);
+  await page.locator(".trip-answer > .own-basis").waitFor();
 
   await page.goto(`${atlas.url}/#/card`);
   await page.getByText(words.fromMine("Van")).waitFor();

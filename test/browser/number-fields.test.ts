@@ -9,7 +9,7 @@ import { logbookWords } from "../../client/texts/logbook.ts";
 import { onsite } from "../../client/texts/onsite.ts";
 import { tuneSchema } from "../../model/tune.ts";
 import { begin, press } from "./at-the-heater.ts";
-import { field, openFiner, openPage } from "./open-page.ts";
+import { field, openFiner, openPage, openStop, openTripHeater } from "./open-page.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
 import { emptyAtlas, plainBrowser } from "./shared.ts";
 
@@ -51,7 +51,9 @@ const LEAST = new Map<string, number>([
   ...["tonight.hours", "tonight.power_pct", "window.rich_pct", "window.lean_pct"].map(
     (name) => [name, 0] as const,
   ),
-  ...["night.hours", "night.power_share", "nights"].map((name) => [name, 0] as const),
+  ...["night.hours", "night.power_share", "nights", "heater.battery_Ah"].map(
+    (name) => [name, 0] as const,
+  ),
 ]);
 
 /** "stops.0.elevation_m" is an elevation like any other. */
@@ -72,7 +74,8 @@ const VIEWS: Record<string, (page: Page) => Promise<unknown>> = {
   trip: async (page) => {
     await field(page, "new.elevation_m").fill("1200");
     await field(page, "new.elevation_m").press("Enter");
-    await field(page, "stops.0.elevation_m").waitFor();
+    await openStop(page, 0);
+    await openTripHeater(page);
   },
   onsite: (page) => field(page, "meter.lag_s").waitFor(),
   "onsite reading": async (page) => {

@@ -106,12 +106,25 @@ export async function openFiner(page: Page): Promise<void> {
   await page.locator(".finer > summary").click();
 }
 
+/** Opens a trip's stop by its column of the drawing, the first as 0. */
+export async function openStop(page: Page, stop: number): Promise<void> {
+  const column = page.locator(`[data-stop-button="${stop}"]`);
+  if ((await column.getAttribute("aria-expanded")) !== "true") await column.click();
+  await field(page, `stops.${stop}.elevation_m`).waitFor();
+}
+
+/** Unfolds what a trip asks of its heater, its limits and its nights. */
+export async function openTripHeater(page: Page): Promise<void> {
+  await page.locator(".trip-heater > summary").click();
+}
+
 /** Types a place and takes the first suggestion with the keyboard. */
 export async function choosePlace(page: Page, typed: string, listed: RegExp): Promise<void> {
   if (await page.locator('.site-row button[aria-expanded="false"]').count()) await openSite(page);
   await page.getByLabel(t.site.place, { exact: true }).first().fill(typed);
-  await page.getByRole("option", { name: listed }).first().waitFor();
-  const [first] = await page.getByRole("option").allTextContents();
+  const found = page.getByRole("listbox").getByRole("option");
+  await found.filter({ hasText: listed }).first().waitFor();
+  const [first] = await found.allTextContents();
   if (!first || !listed.test(first)) throw new Error(`First in the list: ${first}`);
   await page.keyboard.press("Enter");
 }

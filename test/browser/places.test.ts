@@ -4,7 +4,7 @@ import { t } from "../../client/texts/app.ts";
 import { cardWords } from "../../client/texts/card.ts";
 import { dataWords } from "../../client/texts/data.ts";
 import { trip as tripWords } from "../../client/texts/trip.ts";
-import { field, openPage, rendered } from "./open-page.ts";
+import { field, openPage, openStop, rendered } from "./open-page.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
 import { demoAtlas, plainBrowser } from "./shared.ts";
 import { goTo, LAPTOP, PHONE, shown, VIEWS } from "./views.ts";
@@ -137,6 +137,7 @@ test("a trip's stop leads to the heater with its name, elevation and night; its 
   page.on("request", (request) => asked.push(request.url()));
   await field(page, "new.elevation_m").fill("2300");
   await field(page, "new.elevation_m").press("Enter");
+  await openStop(page, 0);
   await field(page, "stops.0.name").fill("Hut by the lake");
   await field(page, "stops.0.name").blur();
   await field(page, "stops.0.temperature_C").fill("-7");

@@ -6,10 +6,11 @@ import { textOf } from "../../client/trip/link.ts";
 import { NEW_TRIP } from "../../client/trip/trip.ts";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import { planTrip, type TripAnswer } from "../../model/trip/trip.ts";
-import { choosePlace, field, openPage } from "./open-page.ts";
+import { choosePlace, field, openPage, openStop, openTripHeater } from "./open-page.ts";
 import { readPdf } from "./pdf.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
 import { demoAtlas, plainBrowser } from "./shared.ts";
+import { PHONE } from "./views.ts";
 
 let browser: Browser;
 let atlas: RunningAtlas;
@@ -26,13 +27,17 @@ const STOPS = [
 const openTrip = (last = "") => openPage(browser, `${atlas.url}/#/trip${last}`);
 const button = (page: Page, name: string | RegExp) => page.getByRole("button", { name });
 
+/** The button over a stop's column of the drawing. */
+const column = (page: Page, name: string) =>
+  page.getByRole("button", { name: new RegExp(`^Stop \\d+: ${name}\\.`) });
+
 async function typeStop(page: Page, stop: (typeof STOPS)[number]): Promise<void> {
   await field(page, "new.name").fill(stop.name);
   await field(page, "new.elevation_m").fill(String(stop.elevation_m));
   if (stop.temperature_C !== undefined)
     await field(page, "new.temperature_C").fill(String(stop.temperature_C));
   await field(page, "new.elevation_m").press("Enter");
-  await page.getByText(new RegExp(`Stop \\d: ${stop.name}$`)).waitFor();
+  await column(page, stop.name).waitFor();
 }
 
 /** What the model says of the same stops from the fit this atlas publishes. */
@@ -46,8 +51,14 @@ const numbers = (page: Page, selector: string, key: string) =>
     .locator(selector)
     .evaluateAll((all, name) => all.map((one) => Number((one as HTMLElement).dataset[name])), key);
 
+/** Both ends' shifts, stop by stop, of the fewest tunes. */
+const shiftsOfLegs = ({ legs }: TripAnswer): number[] =>
+  legs.flatMap(({ tune: { low, high } }) =>
+    low.shifts_pct.flatMap((shift, i) => [shift, high.shifts_pct[i] as number]),
+  );
+
 async function expectShown(page: Page, answer: TripAnswer): Promise<void> {
-  await expect.poll(() => page.locator(".trip-table tbody tr").count()).toBe(answer.stops.length);
+  await expect.poll(() => page.locator("[data-stop-button]").count()).toBe(answer.stops.length);
   const close = (shown: number[], right: number[]) => {
     expect(shown).toHaveLength(right.length);
     for (const [i, value] of shown.entries()) expect(value).toBeCloseTo(right[i] as number, 9);
@@ -56,54 +67,62 @@ async function expectShown(page: Page, answer: TripAnswer): Promise<void> {
     await numbers(page, ".trip-table td[data-value]", "value"),
     answer.stops.flatMap(({ start }) => [start.low.pump_Hz, start.high.pump_Hz]),
   );
-  close(
-    await numbers(page, ".trip-table td[data-shift]", "shift"),
-    answer.stops.flatMap((_, i) => [
-      answer.one.low.shifts_pct[i] as number,
-      answer.one.high.shifts_pct[i] as number,
-    ]),
+  close(await numbers(page, ".trip-table td[data-shift]", "shift"), shiftsOfLegs(answer));
+  // Drawn are the tunes that serve: each stop has the rates of its own.
+  const set = answer.legs.flatMap(({ first, last, tune }) =>
+    new Array<string>(last - first + 1).fill(
+      `${tune.low.pump_Hz.toFixed(1)} / ${tune.high.pump_Hz.toFixed(1)}`,
+    ),
   );
-  close(await numbers(page, "[data-tune=one] strong", "value"), [
-    answer.one.low.pump_Hz,
-    answer.one.high.pump_Hz,
-  ]);
-  expect(await page.locator(".plan").getAttribute("data-tunes")).toBe(String(answer.legs.length));
+  expect(await page.locator(".profile .rates").allTextContents()).toEqual(set);
+  expect(await numbers(page, ".profile .drawing .bar", "shift")).toEqual(shiftsOfLegs(answer));
+  expect(await page.locator(".trip-answer").getAttribute("data-tunes")).toBe(
+    String(answer.legs.length),
+  );
 }
 
 test("three stops typed: start tunes, one tune, the fewest with the change-over, fuel; the link opens the same elsewhere", async () => {
   const { page, close } = await openTrip();
   await page.getByText(words.list.empty).waitFor();
   for (const stop of STOPS) await typeStop(page, stop);
+  await openTripHeater(page);
   await field(page, "heater.dose_uL").fill("22");
   const answer = await asked(STOPS, 22);
   await expectShown(page, answer);
-  await page.getByText(words.plan.no("12", "25")).waitFor();
+  await page.getByText(words.plan.no(answer.legs.length)).waitFor();
   const change = answer.legs[1]?.first ?? -1;
-  await page.getByText(words.plan.changeAt(STOPS[change]?.name ?? "")).waitFor();
+  await page.getByText(words.plan.changeAt(STOPS[change]?.name ?? ""), { exact: true }).waitFor();
+  await openStop(page, 2);
   await page.getByText(/is used, from the standard atmosphere/).waitFor();
-  await page.getByText(/L of diesel, [\d.]+ Ah at 12 V/).waitFor();
-  await page.getByText(words.nights.noTank).waitFor();
-  const { fuel_L } = answer.total;
+  // What the tank, or the battery, leaves of itself, and when that is little.
+  const supply = page.locator(".supply dd");
+  const { fuel_L, battery_Ah } = answer.total;
+  for (const [i, name, needs] of [
+    [0, "heater.tank_L", fuel_L],
+    [1, "heater.battery_Ah", battery_Ah],
+  ] as const) {
+    const holds = async (amount: number) => {
+      await field(page, name).fill(amount.toFixed(1));
+      return supply.nth(i);
+    };
+    expect(await supply.nth(i).textContent()).toMatch(/^[\d.]+ (L|Ah)$/);
+    const roomy = await holds(Math.ceil(needs) * 2);
+    await expect.poll(() => roomy.textContent()).toMatch(/ of [\d.]+ (L|Ah): [45]\d % to spare$/);
+    expect(await roomy.getAttribute("data-tight")).toBe("false");
+    const tight = await holds(Math.ceil(10 * needs) / 10 + 0.1);
+    await expect.poll(() => tight.textContent()).toMatch(/: tight, only [0-5] % to spare$/);
+    expect(await tight.getAttribute("data-tight")).toBe("true");
+    await page.getByText(words.nights[i === 0 ? "tank" : "battery"].tightWhy).waitFor();
+    const short = await holds(needs - 0.1);
+    await expect.poll(() => short.textContent()).toMatch(/is more than [\d.]+ (L|Ah)$/);
+    await page
+      .locator(`[data-of=${i === 0 ? "tank" : "battery"}]`)
+      .getByText(words.nights.refill("High lake", 1))
+      .waitFor();
+  }
+  // The same power at twice the voltage: half the charge, and the battery lasts.
   await field(page, "heater.supply_V").selectOption("24");
-  const tank = async (tank_L: number) => {
-    await field(page, "heater.tank_L").fill(tank_L.toFixed(1));
-    return page.locator(".nights [data-tight]");
-  };
-  // Nearly twice what is needed, then just enough.
-  const roomy = await tank(Math.ceil(fuel_L) * 2);
-  await page
-    .getByText(/^A full tank of .* lasts all of them, with [\d.]+ L \([45]\d %\) to spare/)
-    .waitFor();
-  expect(await roomy.getAttribute("data-tight")).toBe("false");
-  const full = Math.ceil(10 * fuel_L) / 10 + 0.1;
-  const tight = await tank(full);
-  await page.getByText(/lasts all of them only just: 0\.[12] L \([1-5] %\) to spare/).waitFor();
-  expect(await tight.getAttribute("data-tight")).toBe("true");
-  await page.getByText(words.nights.tightWhy).waitFor();
-  await tank(fuel_L - 0.1);
-  await page.getByText(words.nights.refill("High lake", 1)).waitFor();
-  const nights = page.getByText(/L of diesel, [\d.]+ Ah at 24 V/);
-  await nights.waitFor();
+  await expect.poll(() => supply.nth(1).textContent()).toMatch(/: 4\d % to spare$/);
 
   const link = await field(page, "link").inputValue();
   expect(link).toContain("/#/trip/1.");
@@ -113,10 +132,9 @@ test("three stops typed: start tunes, one tune, the fewest with the change-over,
     await page.locator(".trip-table").textContent(),
   );
   expect(await field(fresh.page, "heater.dose_uL").inputValue()).toBe("22");
-  expect(await fresh.page.locator(".refills").textContent()).toBe(
-    await page.locator(".refills").textContent(),
+  expect(await fresh.page.locator(".supply").textContent()).toBe(
+    await page.locator(".supply").textContent(),
   );
-  await fresh.page.getByText((await nights.textContent()) ?? "").waitFor();
   await fresh.page.getByText(words.keep.opened(3)).waitFor();
   await fresh.close();
 
@@ -128,11 +146,19 @@ test("three stops typed: start tunes, one tune, the fewest with the change-over,
 test("order by keyboard, shifts of a stop's own tune, a place by search, one removed", async () => {
   const { page, close } = await openTrip();
   for (const stop of STOPS.slice(0, 2)) await typeStop(page, stop);
+  const focused = () => page.evaluate(() => document.activeElement?.getAttribute("aria-label"));
+  await column(page, "Pass").press("Enter");
+  // What was opened is heard first.
+  await page.locator("#open-stop:focus").waitFor();
   await button(page, words.list.earlierThan("Pass")).press("Enter");
   await expectShown(page, await asked([STOPS[1] as object, STOPS[0] as object]));
-  await page.waitForFunction(() => (document.activeElement as HTMLElement)?.dataset.stop === "0");
+  await expect.poll(focused).toBe(words.list.laterThan("Pass"));
+  await page.getByText(words.list.nowAt("Pass", 1, 2)).waitFor();
+  await button(page, words.list.close).press("Enter");
+  await page.locator('[data-stop-button="0"]:focus').waitFor();
+  expect(await page.locator(".open-stop").count()).toBe(0);
   await choosePlace(page, "Leadville", /Leadville, Colorado/);
-  await page.getByText(/Stop 3: Leadville/).waitFor();
+  await column(page, "Leadville, .*").waitFor();
   await field(page, "shown").selectOption("0");
   const shifts = await numbers(page, ".trip-table td[data-shift]", "shift");
   // What can be set there is no more than half a step off.
@@ -142,12 +168,20 @@ test("order by keyboard, shifts of a stop's own tune, a place by search, one rem
   expect(rows[2]).toMatch(/\d+ % rich/);
   const bars = await numbers(page, ".profile .drawing .bar", "shift");
   expect(bars).toEqual(shifts);
+  // A new tune at each stop is half a step off at most, and each has its own rates.
+  await field(page, "shown").selectOption("each");
+  const each = await numbers(page, ".profile .drawing .bar", "shift");
+  for (const shift of each) expect(Math.abs(shift)).toBeLessThan(7);
+  expect(new Set(await page.locator(".profile .rates").allTextContents()).size).toBe(3);
+  await column(page, "Pass").click();
   await button(page, words.list.removeThis("Pass")).click();
-  await expect.poll(() => page.locator(".trip-table tbody tr").count()).toBe(2);
+  const columns = page.locator("[data-stop-button]");
+  await expect.poll(() => columns.count()).toBe(2);
+  await page.locator('[data-stop-button="0"]:focus').waitFor();
   await button(page, words.list.clear).click();
   await page.getByText(words.list.empty).waitFor();
   await button(page, words.list.bringBack).click();
-  await expect.poll(() => page.locator(".trip-table tbody tr").count()).toBe(2);
+  await expect.poll(() => columns.count()).toBe(2);
   await close();
 });
 
@@ -168,7 +202,7 @@ test("a bad CSV is refused with its line and leaves the trip as it was; mended i
   const bad = "name,elevation_m,temperature_C\nHarbour,5,8\nPass,high,-9\n";
   await field(page, "file").setInputFiles(fileOf("trip.csv", bad));
   await page.getByText(/^Line 3: elevation_m is not a number: “high”/).waitFor();
-  expect(await page.locator(".stops li").count()).toBe(0);
+  expect(await page.locator("[data-stop-button]").count()).toBe(0);
   await field(page, "file").setInputFiles(fileOf("trip.csv", bad.replace("high", "2300")));
   await page.getByText(words.add.added(2)).first().waitFor();
   await expectShown(page, await asked(STOPS.slice(0, 2)));
@@ -189,8 +223,8 @@ test("GPX: waypoints and route points; an elevation is estimated and widens the 
     await page.getByText(reason).waitFor();
   }
   await field(page, "file").setInputFiles(fileOf("trip.gpx", GPX));
-  await page.getByText(/Stop 1: Pass & hut/).waitFor();
-  await page.getByText(/Stop 2: No elevation/).waitFor();
+  await column(page, "Pass & hut").waitFor();
+  await openStop(page, 1);
   await page.getByText(/Estimated from the position, ±/).waitFor();
   const elevation = Number(await field(page, "stops.1.elevation_m").inputValue());
   expect(Math.abs(elevation - 3097)).toBeLessThan(300);
@@ -203,7 +237,7 @@ test("a hostile or damaged link is refused in words, and the trip kept here stay
   await typeStop(first.page, STOPS[0] as never);
   await first.page.goto(`${atlas.url}/#/trip/1.PHNjcmlwdD4`);
   await first.page.getByRole("alert").getByText(words.refused.linkDamaged).waitFor();
-  expect(await first.page.locator(".stops li").count()).toBe(1);
+  await expect.poll(() => first.page.locator("[data-stop-button]").count()).toBe(1);
   await first.page.goto(`${atlas.url}/#/trip/9.AAAA`);
   await first.page.getByRole("alert").getByText(words.refused.linkNewer).waitFor();
   await first.close();
@@ -224,8 +258,9 @@ test("CSV, JSON, GPX and GeoJSON to take along", async () => {
   // Where no map is drawn the still picture takes a point as well.
   await page.getByText(words.map.open).click();
   await page.locator('.land-picture[data-drawn="yes"] canvas').click();
-  await page.locator('[name="stops.3.nights"]').fill("3");
-  await page.getByText(words.nights.count(6)).waitFor();
+  await openStop(page, 3);
+  await field(page, "stops.3.nights").fill("3");
+  await expect.poll(() => page.locator(".profile .nights").textContent()).toBe("3 nights");
   await page.getByText(words.keep.unplaced(3)).waitFor();
   for (const [name, sign] of [
     [words.keep.csv, "High lake,4600"],
@@ -257,33 +292,46 @@ function shiftsIn(text: string): number[] {
   );
 }
 
-test("verdict, tune, table, chart, paper and file say the same figures, of rates that can be set", async () => {
+test("verdict, drawing, what is heard, table, paper and file say the same figures, of rates that can be set", async () => {
   const { page, close } = await openTrip(`/${textOf({ ...NEW_TRIP, stops: FOUR })}`);
-  await page.getByText(words.plan.yes("12", "25")).waitFor();
-  const low = await numbers(page, ".trip-table td[data-shift]", "shift");
-  const ends = { low: low.filter((_, i) => i % 2 === 0), high: low.filter((_, i) => i % 2 === 1) };
-  const all = [...ends.low, ...ends.high];
+  const answer = await asked(FOUR);
+  const rates = `${answer.one.low.pump_Hz.toFixed(1)} / ${answer.one.high.pump_Hz.toFixed(1)}`;
+  await page.getByText(words.plan.yes(rates)).waitFor();
+  await page.locator(".profile .rates").first().waitFor();
+  const all = await numbers(page, ".trip-table td[data-shift]", "shift");
+  const ends = { low: all.filter((_, i) => i % 2 === 0), high: all.filter((_, i) => i % 2 === 1) };
   expect(Math.max(...all)).toBeLessThanOrEqual(12);
   expect(Math.min(...all)).toBeGreaterThanOrEqual(-25);
-  // One tune, said once; its rates lie on the controller's steps, and nothing is said to be exact.
-  const plan = (await page.locator(".plan").textContent()) ?? "";
-  expect([...plan.matchAll(/[\d.]+ Hz/g)]).toHaveLength(2);
-  for (const [rate] of plan.matchAll(/[\d.]+(?= Hz)/g)) expect(rate).toMatch(/^\d\.\d$/);
-  const said = shiftsIn(plan);
-  expect(said.slice(0, 4)).toEqual([
-    ...[Math.min(...ends.low), Math.max(...ends.low)],
-    ...[Math.min(...ends.high), Math.max(...ends.high)],
-  ]);
+  // Its rates lie on the controller's steps, and nothing is said to be exact.
+  const set = await page.locator(".profile .rates").allTextContents();
+  expect(set).toEqual(new Array(4).fill(rates));
+  // The margin is that of the shift nearest to its limit.
+  const room = Math.min(...all.map((shift) => Math.min(12 - shift, 25 + shift)));
+  expect(await page.locator(".verdict + p").textContent()).toContain(`${room} % from the limit`);
   const cells = await page.locator(".trip-table td[data-shift]").allTextContents();
   expect(cells.join(" ")).not.toContain(words.result.beyond);
-  expect(shiftsIn(cells.join(" "))).toEqual(low);
-  expect(await numbers(page, ".profile .drawing .bar", "shift")).toEqual(low);
+  expect(shiftsIn(cells.join(" "))).toEqual(all);
+  expect(await numbers(page, ".profile .drawing .bar", "shift")).toEqual(all);
   const larger = ends.low.map((shift, i) => {
     const other = ends.high[i] as number;
     return Math.abs(shift) > Math.abs(other) ? shift : other;
   });
   const drawn = await page.locator(".profile .drawing text").allTextContents();
   expect(shiftsIn(drawn.join(" "))).toEqual(larger);
+  const heard = await page.locator("[data-stop-button]").allTextContents();
+  expect(heard.flatMap(shiftsIn)).toEqual(all);
+  for (const [i, { name, elevation_m, temperature_C }] of FOUR.entries()) {
+    const [low, high] = rates.split(" / ");
+    for (const part of [
+      `Stop ${i + 1}: ${name}.`,
+      `${elevation_m.toLocaleString("en")} m`,
+      `${temperature_C} °C`.replace("-", "−"),
+      `${low} Hz at lowest power`,
+      `${high} Hz at highest power`,
+    ]) {
+      expect(heard[i]).toContain(part);
+    }
+  }
   const [download] = await Promise.all([
     page.waitForEvent("download"),
     button(page, words.keep.csv).click(),
@@ -293,10 +341,13 @@ test("verdict, tune, table, chart, paper and file say the same figures, of rates
   for (const end of ["low", "high"] as const) {
     for (const tune of ["one_tune", "fewest_tunes"]) {
       expect(lines.map((line) => Number(line[`${end}_${tune}_shift_pct`]))).toEqual(ends[end]);
+      expect(lines.map((line) => Number(line[`${end}_${tune}_pump_Hz`]))).toEqual(
+        new Array(4).fill(answer.one[end].pump_Hz),
+      );
     }
   }
   const { letters } = readPdf(await page.pdf({ format: "A4" }));
-  const facts = await page.locator(".verdict, .plan dd, .plan [data-standing]").allTextContents();
+  const facts = await page.locator(".verdict, .verdict + p, .supply dd").allTextContents();
   for (const text of [...facts, ...cells, ...drawn]) {
     expect(letters).toContain(text.replaceAll(/\s/g, ""));
   }
@@ -305,7 +356,8 @@ test("verdict, tune, table, chart, paper and file say the same figures, of rates
 
 test("a yes at the window's very edge is called tight, with the room that is left", async () => {
   const { page, close } = await openTrip(`/${textOf({ ...NEW_TRIP, stops: FOUR })}`);
-  expect(await page.locator(".plan").getAttribute("data-standing")).toBe("roomy");
+  const answered = page.locator(".trip-answer");
+  expect(await answered.getAttribute("data-standing")).toBe("roomy");
   // The window drawn in until the model finds no room in it any more.
   const fit = await atlas.get<PublishedFit>("/fit");
   const windows = Array.from({ length: 12 }, (_, i) => ({ rich_pct: 12 - i, lean_pct: 25 - i }));
@@ -313,27 +365,65 @@ test("a yes at the window's very edge is called tight, with the room that is lef
     const { one } = planTrip(fit, { ...NEW_TRIP, stops: FOUR, window });
     return one.edge.standing === "tight";
   });
+  await openTripHeater(page);
   await field(page, "window.rich_pct").fill(String(narrow?.rich_pct));
   await field(page, "window.lean_pct").fill(String(narrow?.lean_pct));
-  await page.locator('.plan[data-standing="tight"]').waitFor();
-  const edge = (await page.locator(".plan [data-standing]").first().textContent()) ?? "";
+  await page.locator('.trip-answer[data-standing="tight"]').waitFor();
+  const edge = (await page.locator(".verdict + p").textContent()) ?? "";
   expect(edge).toMatch(/^Tight: .*, (only )?[0-3] % from the limit/);
-  await page.getByText(/^Yes, but only just: with one tune/).waitFor();
-  await page.locator(".trip-table .beyond").first().waitFor();
+  await page.getByText(/^One tune will do, but only just: /).waitFor();
   expect(await page.locator(".trip-table .beyond").first().textContent()).toMatch(
     /^tight: [0-3] % from the limit$/,
   );
+  // The limits drawn are those typed.
+  await page
+    .getByText(words.profile.window(`${narrow?.rich_pct}`, `${narrow?.lean_pct}`))
+    .waitFor();
+  await close();
+});
+
+test("a stop is edited where it was tapped: the drawing follows at once, and the page stays where it was", async () => {
+  const { page, close } = await openPage(
+    browser,
+    `${atlas.url}/#/trip/${textOf({ ...NEW_TRIP, stops: FOUR })}`,
+    { viewport: PHONE },
+  );
+  await column(page, "Pass").click();
+  await field(page, "stops.2.elevation_m").waitFor();
+  // Of the stop that was tapped and of no other; its heading and the drawing are both in sight.
+  expect(await page.locator('[name^="stops."]').count()).toBe(4);
+  const seen = async (selector: string) => {
+    const box = await page.locator(selector).boundingBox();
+    return box !== null && box.y >= 0 && box.y + box.height <= PHONE.height;
+  };
+  await expect.poll(() => seen("#open-stop")).toBe(true);
+  expect(await seen(".profile .drawing")).toBe(true);
+  await field(page, "stops.2.elevation_m").fill("3900");
+  await field(page, "stops.2.temperature_C").fill("-20");
+  const changed = FOUR.map((stop, i) =>
+    i === 2 ? { ...stop, elevation_m: 3900, temperature_C: -20 } : stop,
+  );
+  await expectShown(page, await asked(changed));
+  expect(await page.locator(".profile .elevation").allTextContents()).toContain("3,900 m");
+  expect(await page.locator(".profile .night").allTextContents()).toContain("−20 °C");
+  expect(await column(page, "Pass").getAttribute("aria-expanded")).toBe("true");
+  await column(page, "Pass").click();
+  expect(await page.locator(".open-stop").count()).toBe(0);
   await close();
 });
 
 for (const locale of ["en-US", "de-DE", "es-ES"]) {
   test(`a trip on real paper in ${locale}: the answer from the first page on, every sign filled, every caution, nothing for the hand`, async () => {
-    const trip = { ...NEW_TRIP, heater: { heat_kW: 5, dose_uL: 22, tank_L: 6 }, stops: FOUR };
+    const trip = {
+      ...NEW_TRIP,
+      heater: { heat_kW: 5, dose_uL: 22, tank_L: 6, battery_Ah: 100 },
+      stops: FOUR,
+    };
     const { page, close } = await openPage(browser, `${atlas.url}/#/trip/${textOf(trip)}`, {
       locale,
       colorScheme: "dark",
     });
-    await page.locator(".trip-table").waitFor();
+    await page.locator(".profile .rates").first().waitFor();
     await page.locator(".cautions").waitFor();
     const texts = async (selector: string) =>
       (await page.locator(selector).allTextContents()).map((text) => text.replaceAll(/\s/g, ""));
@@ -342,7 +432,9 @@ for (const locale of ["en-US", "de-DE", "es-ES"]) {
     for (const format of ["A4", "Letter"]) {
       const pdf = readPdf(await page.pdf({ format, printBackground: false }));
       const [first = ""] = pdf.page_letters;
-      for (const text of await texts(".verdict, .on-paper, .plan dd, .profile figcaption")) {
+      for (const text of await texts(
+        ".verdict, .on-paper, .verdict + p, .profile .drawing text, .supply dd, .profile-key .signs",
+      )) {
         expect(first, format).toContain(text);
       }
       // A shape of no height has no pattern to show: a shift of 0.
@@ -352,7 +444,6 @@ for (const locale of ["en-US", "de-DE", "es-ES"]) {
         ...(await texts(".cautions p, .cautions h3, .cautions li")),
         ...(await texts(".road li")),
         ...(await texts(".trip-table td, .trip-table th")),
-        ...(await texts(".nights td, .nights th")),
       ]) {
         expect(pdf.letters, format).toContain(text);
       }

@@ -9,7 +9,15 @@ import { trip } from "../../client/texts/trip.ts";
 import { SAFETY } from "../../model/safety.ts";
 import type { StartTune } from "../../model/start.ts";
 import { faultsAt } from "./faults.ts";
-import { askedRates, field, openFiner, openPage, shownRates } from "./open-page.ts";
+import {
+  askedRates,
+  field,
+  openFiner,
+  openPage,
+  openStop,
+  openTripHeater,
+  shownRates,
+} from "./open-page.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
 import { demoAtlas, emptyAtlas, plainBrowser } from "./shared.ts";
 import { LAPTOP, PHONE } from "./views.ts";
@@ -50,9 +58,12 @@ const VIEWS: Record<string, (page: Page) => Promise<unknown>> = {
       await field(page, "new.elevation_m").fill(elevation);
       await field(page, "new.elevation_m").press("Enter");
     }
-    await page.locator('[name="stops.1.nights"]').fill("3");
-    await field(page, "shown").selectOption("fewest");
-    await page.getByText(trip.nights.perNight).click();
+    await openStop(page, 1);
+    await field(page, "stops.1.nights").fill("3");
+    await openTripHeater(page);
+    await field(page, "heater.tank_L").fill("4");
+    await field(page, "heater.battery_Ah").fill("40");
+    await page.getByText(trip.result.all).click();
     await page.getByText(trip.map.open).click();
   },
   scaling: (page) => page.locator(".scaling-chart").waitFor(),

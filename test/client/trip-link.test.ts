@@ -18,6 +18,8 @@ const trips: fc.Arbitrary<Trip> = fc.record({
     dose_uL: maybe(cents(1, 500)),
     supply_V: maybe(fc.constantFrom(...SUPPLIES_V)),
     tank_L: maybe(cents(1, 1000)),
+    step_Hz: maybe(cents(0.01, 0.5)),
+    battery_Ah: maybe(cents(1, 5000)),
   }),
   window: fc.record({ rich_pct: cents(0, 100), lean_pct: cents(0, 90) }),
   night: fc.record({ hours: cents(1, 24), power_share: cents(0, 1) }),
@@ -75,6 +77,21 @@ test("a link made before heaters had a tank still opens; a voltage or a tank tha
     [24, 1e9],
   ])
     expect(() => tripOf(heater(5, null, null, null, supply_V, tank_L))).toThrow(/cannot be/);
+});
+
+test("a link made before heaters had a step or a battery still opens; either that cannot be is refused", () => {
+  const heater = (...fields: unknown[]) =>
+    tripOf(inForm([[5, null, null, null, null, ...fields], ...GOOD.slice(1)])).heater;
+  expect(heater(10)).toEqual({ heat_kW: 5, tank_L: 10 });
+  expect(heater(null, 0.05, 95)).toEqual({ heat_kW: 5, step_Hz: 0.05, battery_Ah: 95 });
+  for (const [step_Hz, battery_Ah] of [
+    [0, 95],
+    [0.7, 95],
+    [0.1, 0],
+    [0.1, 1e9],
+    [0.1, "95"],
+  ])
+    expect(() => heater(null, step_Hz, battery_Ah)).toThrow(/cannot be/);
 });
 
 test("a link made before stops had nights still opens; nights that cannot be are refused", () => {

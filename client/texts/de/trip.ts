@@ -1,7 +1,7 @@
 /** Wörter der Reise. */
 export const trip: typeof import("../en/trip.ts").trip = {
   add: {
-    title: "Stopps",
+    title: "Stopp hinzufügen",
     intro:
       "Wo du schläfst, der Reihe nach. Kalte Nachtluft ist dichter: das macht so viel aus wie die Höhe.",
     name: "Name",
@@ -34,11 +34,11 @@ export const trip: typeof import("../en/trip.ts").trip = {
     noTerrain: "Die Dateien, aus denen die Höhe kommt, sind nicht erreichbar: die Höhe eintippen.",
   },
   list: {
-    title: "Stopps der Reihe nach",
     empty: "Noch kein Stopp: einen Ort suchen, eine Höhe eintippen oder eine Datei öffnen.",
     stop: (n, name) => `Stopp ${n}: ${name}`,
     guess: (temperature) => `Leer: gerechnet mit ${temperature} aus der Normatmosphäre.`,
     estimated: (half) => `Aus der Position geschätzt, ±${half}.`,
+    close: "Schließen",
     earlier: "Früher",
     later: "Später",
     remove: "Entfernen",
@@ -62,25 +62,35 @@ export const trip: typeof import("../en/trip.ts").trip = {
     shareHint: "0 ist die kleinste Leistung, 100 die größte.",
     supply: "Bordspannung",
     tank: "Kraftstofftank, L",
+    battery: "Nutzbare Batterie, Ah",
     outOfRange: (least, most) => `Von ${least} bis ${most}.`,
   },
   result: {
-    title: "Entlang der Reise",
-    kept: "Abweichung zeigen für",
+    title: "Die Reise",
+    all: "Alle Zahlen",
+    kept: "Entlang der Reise gezeigt",
     oneTune: "eine Abstimmung für alle Stopps",
+    each: "an jedem Stopp neu abstimmen",
     fewest: (n) => `möglichst wenige Abstimmungen: ${n}`,
     tuneOf: (n, name) => `Abstimmung von Stopp ${n}, ${name}`,
     stop: "Stopp",
-    night: "Nacht",
+    set: "Einstellen, kleinste / größte",
     guessed: "geschätzt",
     start: (end) => `Startwert, ${end}`,
+    startHere: (hz) => `Startwert hier: ${hz} Hz.`,
+    bandOthers: (level, band) => `${level} von 100 Heizungen: ${band}.`,
+    bandMine: (level, band) => `Deine Heizung, in ${level} von 100 Fällen: ${band}.`,
     shift: (end) => `Abweichung, ${end}`,
-    fan: (fan, level) => `Lüfter ${fan} U/min; darunter ${level} von 100 Heizungen`,
     band: (lower, upper) => `${lower} bis ${upper}`,
     about: (pct) => `±${pct}`,
-    shifts: (shown) => `Abweichungen für: ${shown}.`,
+    shifts: (shown) => `Einstellungen und Abweichungen für: ${shown}.`,
+    bands: (low, high, level) =>
+      `Unter jedem Startwert, bei Lüfterdrehzahlen von ${low} und ${high} U/min: wo ${level} von 100 Heizungen liegen.`,
+    bandsMine: (low, high, level) =>
+      `Unter jedem Startwert, bei Lüfterdrehzahlen von ${low} und ${high} U/min: wo deine Heizung in ${level} von 100 Fällen liegt.`,
     published: (date) => `veröffentlicht am ${date}`,
-    tableLabel: "Tabelle: Startwerte und Abweichung des Gemischs an jedem Stopp",
+    tableLabel:
+      "Tabelle: Einstellungen, Abweichung des Gemischs, Kraftstoff und Batterie an jedem Stopp",
     rich: (pct) => `${pct} % fetter`,
     lean: (pct) => `${pct} % magerer`,
     none: "keine Abweichung",
@@ -94,78 +104,75 @@ export const trip: typeof import("../en/trip.ts").trip = {
       "Diese Zahlen passen nicht zusammen. Lüfterdrehzahlen, Kraftstoff je Takt und Grenzen prüfen.",
   },
   plan: {
-    title: "Reicht eine Abstimmung?",
-    yes: (rich, lean) =>
-      `Ja: Mit einer einzigen Abstimmung ist das Gemisch an keinem Stopp mehr als ${rich} % zu fett oder ${lean} % zu mager.`,
-    no: (rich, lean) =>
-      `Nein: Mit einer einzigen Abstimmung wird das Gemisch irgendwo mehr als ${rich} % zu fett oder ${lean} % zu mager.`,
-    tightly: (rich, lean) =>
-      `Ja, aber nur knapp: Mit einer einzigen Abstimmung ist das Gemisch an keinem Stopp mehr als ${rich} % zu fett oder ${lean} % zu mager.`,
-    oneTitle: "Die eine Abstimmung",
-    leastTitle: "Der beste Kompromiss",
-    room: (place, shift, room) =>
-      `Am wenigsten Spielraum: ${place}, ${shift}, ${room} % bis zur Grenze.`,
-    tight: (place, shift, room) =>
-      `Knapp: ${place}, ${shift}, nur ${room} % bis zur Grenze. Dort mit dem Messgerät prüfen.`,
-    unsure: (place, shift, room, unsure) =>
-      `Knapp: ${place}, ${shift}, ${room} % bis zur Grenze, und diese Abweichung kann um ${unsure} % danebenliegen. Eine genauere Nachttemperatur oder Höhe hilft.`,
+    yes: (rates) => `Eine Abstimmung reicht: ${rates} Hz.`,
+    tightly: (rates) => `Eine Abstimmung reicht, aber nur knapp: ${rates} Hz.`,
+    no: (n) => `Eine Abstimmung reicht nicht: ${n} nötig.`,
+    notQuite: "Eine Abstimmung reicht nicht ganz.",
+    room: (place, room) => `Am engsten: ${place}, ${room} % bis zur Grenze.`,
+    tight: (place, room) =>
+      `Knapp: ${place}, nur ${room} % bis zur Grenze. Dort mit dem Messgerät prüfen.`,
+    unsure: (place, room, unsure) =>
+      `Knapp: ${place}, ${room} % bis zur Grenze, und das kann um ${unsure} % danebenliegen. Eine genauere Nachttemperatur oder Höhe hilft.`,
     over: (place, shift, over) =>
       `Am weitesten daneben: ${place}, ${shift}, ${over} % über der Grenze.`,
     coarse: (hz) =>
       `Die Pumpe lässt sich nur in Schritten von ${hz} Hz einstellen, und das ist gröber als deine Grenzen: Der nächstliegende Wert gilt. Den Rest kann der Lüfter ausgleichen.`,
-    where: (stop, end) => `${stop}, ${end}`,
-    fewestTitle: (n) =>
-      n === 1 ? "Möglichst wenige Abstimmungen: eine" : `Möglichst wenige Abstimmungen: ${n}`,
-    legs: (first, last) => (first === last ? first : `${first} bis ${last}`),
-    changeAt: (name) => `Umstellen in ${name}, vor der Nacht.`,
+    changeAt: (names) => `Vor der Nacht umstellen: ${names}.`,
     tune: (n) => `Abstimmung ${n}`,
   },
   profile: {
-    title: "Höhe und Abweichung",
-    label: (shown) => `Höhe jedes Stopps und die Abweichung des Gemischs dort mit: ${shown}`,
-    rich: "fetter: schräge Linien, nach oben",
-    lean: "magerer: Punkte, nach unten",
+    set: (low, high) => `Hz bei kleinster / größter Leistung; Lüfter ${low} / ${high} U/min`,
+    richer: "fetter",
+    leaner: "magerer",
+    tap: "Einen Stopp antippen, um ihn zu ändern.",
     ends: "Linker Balken: kleinste Leistung; rechter: größte.",
-    scrollLabel: "Zeichnung: Höhe und Abweichung entlang der Reise",
-    window: "Grenzen",
-    change: "Umstellen",
+    window: (rich, lean) => `Gestrichelt: deine Grenzen, ${rich} % fetter und ${lean} % magerer.`,
+    change: "Senkrechte Linie: umstellen.",
+    guessed: "≈: Nacht nicht bekannt, Temperatur geschätzt.",
+    nights: (n) => `${n} Nächte`,
+    spokenSite: (elevation, night) => `${elevation}, Nacht ${night}.`,
+    spokenEnd: (end, hz, shift) => `${hz} Hz bei ${end}: ${shift}.`,
+    press: "Drücken, um den Stopp zu ändern.",
   },
   nights: {
-    title: "Kraftstoff und Batterie für die Nächte",
-    fuel: (litres) => `${litres} L Diesel`,
-    battery: (Ah, V) => `${Ah} Ah bei ${V} V.`,
+    fuelWord: "Kraftstoff",
+    batteryWord: "Batterie",
+    spare: (full, pct) => `von ${full}: ${pct} % übrig`,
+    spareTight: (full, pct) => `von ${full}: knapp, nur ${pct} % übrig`,
+    notEnough: (full) => `sind mehr als ${full}`,
+    tank: {
+      tightWhy:
+        "Knapp, denn Heizungen unterscheiden sich um mehr als das, und eine kalte Nacht braucht mehr. Unterwegs einmal Tanken einplanen, mit ausgeschalteter und kalter Heizung.",
+      ends: "Ein voller Tank reicht nicht. Spätestens hier tanken, mit ausgeschalteter und kalter Heizung:",
+      short: (name) => `Ein voller Tank reicht nicht für eine Nacht in ${name}.`,
+      sooner: ". Knapp: eine Nacht früher tanken",
+    },
+    battery: {
+      tightWhy:
+        "Knapp, denn Heizungen unterscheiden sich um mehr als das, und eine Batterie gibt bei Kälte weniger her. Unterwegs einmal Laden einplanen.",
+      ends: "Eine volle Batterie reicht nicht. Spätestens hier laden:",
+      short: (name) => `Eine volle Batterie reicht nicht für eine Nacht in ${name}.`,
+      sooner: ". Knapp: eine Nacht früher laden",
+    },
     count: (n) => (n === 1 ? "1 Nacht:" : `${n} Nächte:`),
     oneNight: (litres, Ah) => `Eine Nacht braucht ${litres} L und ${Ah} Ah.`,
-    tankLasts: (litres, left, pct) =>
-      `Ein voller Tank mit ${litres} L reicht für alle; ${left} L (${pct} %) bleiben übrig.`,
-    tankTight: (litres, left, pct) =>
-      `Ein voller Tank mit ${litres} L reicht nur knapp für alle; ${left} L (${pct} %) bleiben übrig.`,
-    tightWhy:
-      "Knapp, denn Heizungen unterscheiden sich um mehr als das, und eine kalte Nacht braucht mehr. Unterwegs einmal Tanken einplanen, mit ausgeschalteter und kalter Heizung.",
-    afterLast: (left) => `Nach der letzten Nacht sind noch ${left} L übrig.`,
-    afterLastTight: (left) => `Nach der letzten Nacht sind nur noch ${left} L übrig: knapp.`,
-    leftThen: (left) => `: dann noch ${left} L`,
-    fillEarlier: ". Knapp: eine Nacht früher tanken",
-    tankEnds: (litres) =>
-      `Ein voller Tank mit ${litres} L reicht nicht für alle. Spätestens hier tanken, mit ausgeschalteter und kalter Heizung:`,
-    tankShort: (litres, name) => `Ein Tank mit ${litres} L reicht nicht für eine Nacht in ${name}.`,
+    afterLast: (left) => `Nach der letzten Nacht sind noch ${left} übrig.`,
+    afterLastTight: (left) => `Nach der letzten Nacht sind nur noch ${left} übrig: knapp.`,
+    leftThen: (left) => `: dann noch ${left}`,
     refill: (name, night) => `${name}, vor der ${night}. Nacht dort`,
     refillEvery: (n) => (n === 1 ? ", dann vor jeder weiteren" : `, dann alle ${n} Nächte`),
-    noTank:
-      "Mit der Größe des Tanks stünde hier, für wie viele Nächte er reicht und wo du tanken musst.",
-    perNight: "Stopp für Stopp",
     nightsColumn: "Nächte",
     fuelColumn: "Kraftstoff, L",
     batteryColumn: "Batterie, Ah",
-    tankColumn: "Ein Tank reicht für, Nächte",
+    tankColumn: "Tank reicht, Nächte",
+    chargeColumn: "Batterie reicht, Nächte",
     total: "Alle Nächte",
     noDose:
       "Geschätzt nach dem, was eine Heizung dieser Größe in solcher Luft üblicherweise verbraucht: Mit dem Kraftstoff je Takt (µL) wird es genauer.",
     assumes: (hours, share, current, V) =>
-      `Angenommen: ${hours} h je Nacht bei ${share} % des Leistungsbereichs, mit den Startwerten jedes Stopps; ${current} A im Betrieb bei ${V} V, ein Start je Nacht; sonst nimmt nichts aus dem Tank.`,
+      `Angenommen: ${hours} h je Nacht bei ${share} % des Leistungsbereichs, mit den Startwerten jedes Stopps; ${current} A im Betrieb bei ${V} V, ein Start je Nacht; sonst nimmt nichts aus Tank oder Batterie, und nichts lädt sie unterwegs.`,
     practice: (run, start, minutes) =>
       `${run} A im Betrieb von kleinster bis größter Leistung, ${start} A beim Start: gängige Praxis, keine Quelle; ${minutes} Minuten je Start: unser eigener Wert.`,
-    tableLabel: "Tabelle: Nächte, Kraftstoff und Batterie je Stopp",
   },
   keep: {
     title: "Mitnehmen",

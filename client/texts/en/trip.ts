@@ -1,7 +1,7 @@
 /** Words of the Trip view; fetched with it. */
 export const trip = {
   add: {
-    title: "Stops",
+    title: "Add a stop",
     intro: "Where you sleep, in order. Cold night air is denser: it matters as much as altitude.",
     name: "Name",
     elevation: "Elevation",
@@ -33,11 +33,11 @@ export const trip = {
     noTerrain: "The files for working out the elevation cannot be reached: type the elevation.",
   },
   list: {
-    title: "Stops in order",
     empty: "No stop yet: search for a place, type an elevation, or open a file.",
     stop: (n: number, name: string) => `Stop ${n}: ${name}`,
     guess: (temperature: string) => `Empty: ${temperature} is used, from the standard atmosphere.`,
     estimated: (half: string) => `Estimated from the position, ±${half}.`,
+    close: "Close",
     earlier: "Earlier",
     later: "Later",
     remove: "Remove",
@@ -61,25 +61,34 @@ export const trip = {
     shareHint: "0 is lowest power, 100 is highest.",
     supply: "Supply voltage",
     tank: "Fuel tank, L",
+    battery: "Usable battery, Ah",
     outOfRange: (least: string, most: string) => `From ${least} to ${most}.`,
   },
   result: {
-    title: "Along the trip",
-    kept: "Shift shown for",
+    title: "The trip",
+    all: "All figures",
+    kept: "Shown along the trip",
     oneTune: "one tune for all stops",
+    each: "a new tune at each stop",
     fewest: (n: number) => (n === 1 ? "fewest tunes: 1" : `fewest tunes: ${n}`),
     tuneOf: (n: number, name: string) => `tune of stop ${n}, ${name}`,
     stop: "Stop",
-    night: "Night",
+    set: "Set, lowest / highest",
     guessed: "estimate",
     start: (end: string) => `Start, ${end}`,
+    startHere: (hz: string) => `Starting settings here: ${hz} Hz.`,
+    bandOthers: (level: string, band: string) => `${level} in 100 heaters: ${band}.`,
+    bandMine: (level: string, band: string) => `Your heater, ${level} in 100 times: ${band}.`,
     shift: (end: string) => `Shift, ${end}`,
-    fan: (fan: string, level: string) => `fan ${fan} rpm; below, ${level} in 100 heaters`,
     band: (lower: string, upper: string) => `${lower} to ${upper}`,
     about: (pct: string) => `±${pct}`,
-    shifts: (shown: string) => `Shifts of: ${shown}.`,
+    shifts: (shown: string) => `Set and shifts of: ${shown}.`,
+    bands: (low: string, high: string, level: string) =>
+      `Below each start, at fan speeds of ${low} and ${high} rpm: where ${level} in 100 heaters are.`,
+    bandsMine: (low: string, high: string, level: string) =>
+      `Below each start, at fan speeds of ${low} and ${high} rpm: where your heater is ${level} in 100 times.`,
     published: (date: string) => `published ${date}`,
-    tableLabel: "Table: starting settings and mixture shift at each stop",
+    tableLabel: "Table: settings, mixture shift, fuel and battery at each stop",
     rich: (pct: string) => `${pct} % richer`,
     lean: (pct: string) => `${pct} % leaner`,
     none: "no shift",
@@ -93,77 +102,76 @@ export const trip = {
       "These figures do not fit together. Check the fan speeds, the fuel per pulse and the limits.",
   },
   plan: {
-    title: "Will one tune do?",
-    yes: (rich: string, lean: string) =>
-      `Yes: with one tune the mixture is never more than ${rich} % too rich or ${lean} % too lean.`,
-    no: (rich: string, lean: string) =>
-      `No: with one tune the mixture gets more than ${rich} % too rich or ${lean} % too lean somewhere.`,
-    tightly: (rich: string, lean: string) =>
-      `Yes, but only just: with one tune the mixture is never more than ${rich} % too rich or ${lean} % too lean.`,
-    oneTitle: "The one tune",
-    leastTitle: "The best compromise",
-    room: (place: string, shift: string, room: string) =>
-      `Least room: ${place}, ${shift}, ${room} % from the limit.`,
-    tight: (place: string, shift: string, room: string) =>
-      `Tight: ${place}, ${shift}, only ${room} % from the limit. Check there with the meter.`,
-    unsure: (place: string, shift: string, room: string, unsure: string) =>
-      `Tight: ${place}, ${shift}, ${room} % from the limit, and that shift may be off by ${unsure} %. A better night temperature or elevation helps.`,
+    yes: (rates: string) => `One tune will do: ${rates} Hz.`,
+    tightly: (rates: string) => `One tune will do, but only just: ${rates} Hz.`,
+    no: (n: number) => `One tune will not do: it takes ${n}.`,
+    notQuite: "One tune will not quite do.",
+    room: (place: string, room: string) => `Least room: ${place}, ${room} % from the limit.`,
+    tight: (place: string, room: string) =>
+      `Tight: ${place}, only ${room} % from the limit. Check there with the meter.`,
+    unsure: (place: string, room: string, unsure: string) =>
+      `Tight: ${place}, ${room} % from the limit, which may be off by ${unsure} %. A better night temperature or elevation helps.`,
     over: (place: string, shift: string, over: string) =>
       `Farthest off: ${place}, ${shift}, ${over} % beyond the limit.`,
     coarse: (hz: string) =>
       `The pump can only be set in steps of ${hz} Hz, which is coarser than your limits: the nearest step is used. The fan can make up for the rest.`,
-    where: (stop: string, end: string) => `${stop}, ${end}`,
-    fewestTitle: (n: number) => (n === 1 ? "The fewest tunes: one" : `The fewest tunes: ${n}`),
-    legs: (first: string, last: string) => (first === last ? first : `${first} to ${last}`),
-    changeAt: (name: string) => `Change over at ${name}, before the night.`,
+    changeAt: (names: string) => `Change over at ${names}, before the night.`,
     tune: (n: number) => `Tune ${n}`,
   },
   profile: {
-    title: "Elevation and shift",
-    label: (shown: string) => `Elevation of each stop, and the mixture shift there with ${shown}`,
-    rich: "richer: diagonal lines, upwards",
-    lean: "leaner: dots, downwards",
-    ends: "Left bar: lowest power; right bar: highest.",
-    scrollLabel: "Drawing: elevation and shift along the trip",
-    window: "limits",
-    change: "change over",
+    set: (low: string, high: string) => `Hz at lowest / highest power; fan ${low} / ${high} rpm`,
+    richer: "richer",
+    leaner: "leaner",
+    tap: "Tap a stop to change it.",
+    ends: "Left bar: lowest power; right: highest.",
+    window: (rich: string, lean: string) =>
+      `Dashed: your limits, ${rich} % richer and ${lean} % leaner.`,
+    change: "Upright line: change over.",
+    guessed: "≈: night not known, temperature estimated.",
+    nights: (n: number) => `${n} nights`,
+    spokenSite: (elevation: string, night: string) => `${elevation}, night ${night}.`,
+    spokenEnd: (end: string, hz: string, shift: string) => `Set ${hz} Hz at ${end}: ${shift}.`,
+    press: "Press to change the stop.",
   },
   nights: {
-    title: "Fuel and battery for the nights",
-    fuel: (litres: string) => `${litres} L of diesel`,
-    battery: (Ah: string, V: string) => `${Ah} Ah at ${V} V.`,
+    fuelWord: "Fuel",
+    batteryWord: "Battery",
+    spare: (full: string, pct: string) => `of ${full}: ${pct} % to spare`,
+    spareTight: (full: string, pct: string) => `of ${full}: tight, only ${pct} % to spare`,
+    notEnough: (full: string) => `is more than ${full}`,
+    tank: {
+      tightWhy:
+        "Tight, because heaters differ by more than that, and a cold night takes more. Plan to refuel on the way, with the heater off and cold.",
+      ends: "One full tank does not last. Refuel here at the latest, with the heater off and cold:",
+      short: (name: string) => `A full tank does not last one night at ${name}.`,
+      sooner: ". Tight: refuel a night earlier",
+    },
+    battery: {
+      tightWhy:
+        "Tight, because heaters differ by more than that, and a battery gives less in the cold. Plan to charge it on the way.",
+      ends: "One full battery does not last. Charge it here at the latest:",
+      short: (name: string) => `A full battery does not last one night at ${name}.`,
+      sooner: ". Tight: charge a night earlier",
+    },
     count: (n: number) => (n === 1 ? "1 night:" : `${n} nights:`),
     oneNight: (litres: string, Ah: string) => `A night takes ${litres} L and ${Ah} Ah.`,
-    tankLasts: (litres: string, left: string, pct: string) =>
-      `A full tank of ${litres} L lasts all of them, with ${left} L (${pct} %) to spare.`,
-    tankTight: (litres: string, left: string, pct: string) =>
-      `A full tank of ${litres} L lasts all of them only just: ${left} L (${pct} %) to spare.`,
-    tightWhy:
-      "Tight, because heaters differ by more than that, and a cold night takes more. Plan to refuel on the way, with the heater off and cold.",
-    afterLast: (left: string) => `After the last night ${left} L are left.`,
-    afterLastTight: (left: string) => `After the last night only ${left} L are left: tight.`,
-    leftThen: (left: string) => `: ${left} L left then`,
-    fillEarlier: ". Tight: refuel a night earlier",
-    tankEnds: (litres: string) =>
-      `A full tank of ${litres} L does not last all of them. Refuel here at the latest, with the heater off and cold:`,
-    tankShort: (litres: string, name: string) =>
-      `A tank of ${litres} L does not last one night at ${name}.`,
+    afterLast: (left: string) => `After the last night ${left} are left.`,
+    afterLastTight: (left: string) => `After the last night only ${left} are left: tight.`,
+    leftThen: (left: string) => `: ${left} left then`,
     refill: (name: string, night: number) => `${name}, before night ${night} there`,
     refillEvery: (n: number) => (n === 1 ? ", then before each" : `, then every ${n} nights`),
-    noTank: "Type the tank's size to see how many nights it lasts and where to refuel.",
-    perNight: "Stop by stop",
     nightsColumn: "Nights",
     fuelColumn: "Fuel, L",
     batteryColumn: "Battery, Ah",
-    tankColumn: "A tank lasts, nights",
+    tankColumn: "Tank lasts, nights",
+    chargeColumn: "Battery lasts, nights",
     total: "All nights",
     noDose:
       "Estimated from what a heater of this size usually burns in such air: with the fuel per pulse (µL) it gets more accurate.",
     assumes: (hours: string, share: string, current: string, V: string) =>
-      `Assumed: ${hours} h a night at ${share} % of the power range, at each stop's starting settings; ${current} A running at ${V} V, one start a night; nothing else draws from the tank.`,
+      `Assumed: ${hours} h a night at ${share} % of the power range, at each stop's starting settings; ${current} A running at ${V} V, one start a night; nothing else draws from tank or battery, and nothing charges it on the way.`,
     practice: (run: string, start: string, minutes: number) =>
       `${run} A running, from lowest to highest power, ${start} A in a start: common practice, no source; ${minutes} minutes a start: our own value.`,
-    tableLabel: "Table: nights, fuel and battery by stop",
   },
   keep: {
     title: "Take it along",

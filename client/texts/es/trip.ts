@@ -1,7 +1,7 @@
 /** Palabras del viaje. */
 export const trip: typeof import("../en/trip.ts").trip = {
   add: {
-    title: "Paradas",
+    title: "Añadir una parada",
     intro:
       "Dónde duermes, por orden. El aire frío de la noche es más denso: importa tanto como la altitud.",
     name: "Nombre",
@@ -34,11 +34,11 @@ export const trip: typeof import("../en/trip.ts").trip = {
     noTerrain: "No se pueden cargar los archivos que dan la altitud: escríbela.",
   },
   list: {
-    title: "Paradas por orden",
     empty: "Aún no hay paradas: busca un lugar, escribe una altitud o abre un archivo.",
     stop: (n, name) => `Parada ${n}: ${name}`,
     guess: (temperature) => `Vacío: se toman ${temperature}, de la atmósfera estándar.`,
     estimated: (half) => `Estimada por la posición, ±${half}.`,
+    close: "Cerrar",
     earlier: "Antes",
     later: "Después",
     remove: "Quitar",
@@ -62,25 +62,34 @@ export const trip: typeof import("../en/trip.ts").trip = {
     shareHint: "0 es la potencia mínima, 100 la máxima.",
     supply: "Tensión de alimentación",
     tank: "Depósito de combustible, L",
+    battery: "Batería utilizable, Ah",
     outOfRange: (least, most) => `De ${least} a ${most}.`,
   },
   result: {
-    title: "A lo largo del viaje",
-    kept: "Mostrar la desviación de",
+    title: "El viaje",
+    all: "Todas las cifras",
+    kept: "Se muestra a lo largo del viaje",
     oneTune: "un ajuste para todo el viaje",
+    each: "un ajuste nuevo en cada parada",
     fewest: (n) => `el menor número de ajustes: ${n}`,
     tuneOf: (n, name) => `ajuste de la parada ${n}, ${name}`,
     stop: "Parada",
-    night: "Noche",
+    set: "Poner, mínima / máxima",
     guessed: "estimada",
     start: (end) => `Inicio, ${end}`,
+    startHere: (hz) => `Ajuste inicial aquí: ${hz} Hz.`,
+    bandOthers: (level, band) => `${level} de 100 calefactores: ${band}.`,
+    bandMine: (level, band) => `Tu calefactor, ${level} de 100 veces: ${band}.`,
     shift: (end) => `Desviación, ${end}`,
-    fan: (fan, level) => `ventilador ${fan} rpm; debajo, ${level} de 100 calefactores`,
     band: (lower, upper) => `${lower} a ${upper}`,
     about: (pct) => `±${pct}`,
-    shifts: (shown) => `Desviaciones de: ${shown}.`,
+    shifts: (shown) => `Ajustes y desviaciones de: ${shown}.`,
+    bands: (low, high, level) =>
+      `Debajo de cada inicio, con el ventilador a ${low} y ${high} rpm: donde están ${level} de 100 calefactores.`,
+    bandsMine: (low, high, level) =>
+      `Debajo de cada inicio, con el ventilador a ${low} y ${high} rpm: donde está tu calefactor ${level} de 100 veces.`,
     published: (date) => `publicado el ${date}`,
-    tableLabel: "Tabla: ajustes iniciales y desviación de la mezcla en cada parada",
+    tableLabel: "Tabla: ajustes, desviación de la mezcla, combustible y batería en cada parada",
     rich: (pct) => `${pct} % más rica`,
     lean: (pct) => `${pct} % más pobre`,
     none: "sin desviación",
@@ -94,77 +103,75 @@ export const trip: typeof import("../en/trip.ts").trip = {
       "Estas cifras no casan entre sí. Revisa las velocidades, el combustible por pulso y los límites.",
   },
   plan: {
-    title: "¿Basta un solo ajuste?",
-    yes: (rich, lean) =>
-      `Sí: con un solo ajuste la mezcla nunca se pasa más de un ${rich} % de rica ni más de un ${lean} % de pobre.`,
-    no: (rich, lean) =>
-      `No: con un solo ajuste la mezcla se pasa en alguna parada más de un ${rich} % de rica o más de un ${lean} % de pobre.`,
-    tightly: (rich, lean) =>
-      `Sí, pero muy justo: con un solo ajuste la mezcla nunca se pasa más de un ${rich} % de rica ni más de un ${lean} % de pobre.`,
-    oneTitle: "El ajuste único",
-    leastTitle: "El mejor compromiso",
-    room: (place, shift, room) =>
-      `Donde queda menos margen: ${place}, ${shift}, a ${room} % del límite.`,
-    tight: (place, shift, room) =>
-      `Justo: ${place}, ${shift}, a solo ${room} % del límite. Compruébalo allí con el medidor.`,
-    unsure: (place, shift, room, unsure) =>
-      `Justo: ${place}, ${shift}, a ${room} % del límite, y esa desviación puede errar en un ${unsure} %. Ayuda saber mejor la temperatura nocturna o la altitud.`,
+    yes: (rates) => `Basta un ajuste: ${rates} Hz.`,
+    tightly: (rates) => `Basta un ajuste, pero muy justo: ${rates} Hz.`,
+    no: (n) => `No basta un ajuste: hacen falta ${n}.`,
+    notQuite: "Un ajuste no basta del todo.",
+    room: (place, room) => `Menos margen: ${place}, a ${room} % del límite.`,
+    tight: (place, room) =>
+      `Justo: ${place}, a solo ${room} % del límite. Compruébalo allí con el medidor.`,
+    unsure: (place, room, unsure) =>
+      `Justo: ${place}, a ${room} % del límite, que puede errar en un ${unsure} %. Ayuda saber mejor la temperatura nocturna o la altitud.`,
     over: (place, shift, over) =>
       `Lo que más se desvía: ${place}, ${shift}, ${over} % más allá del límite.`,
     coarse: (hz) =>
       `La bomba solo se puede poner en pasos de ${hz} Hz, más gruesos que tus límites: se toma el más cercano. El ventilador puede compensar el resto.`,
-    where: (stop, end) => `${stop}, ${end}`,
-    fewestTitle: (n) =>
-      n === 1 ? "El menor número de ajustes: uno" : `El menor número de ajustes: ${n}`,
-    legs: (first, last) => (first === last ? first : `${first} a ${last}`),
-    changeAt: (name) => `Cambia en ${name}, antes de la noche.`,
+    changeAt: (names) => `Cambia en ${names}, antes de la noche.`,
     tune: (n) => `Ajuste ${n}`,
   },
   profile: {
-    title: "Altitud y desviación",
-    label: (shown) => `Altitud de cada parada y desviación de la mezcla allí con: ${shown}`,
-    rich: "más rica: líneas diagonales, hacia arriba",
-    lean: "más pobre: puntos, hacia abajo",
+    set: (low, high) => `Hz a potencia mínima / máxima; ventilador ${low} / ${high} rpm`,
+    richer: "rica",
+    leaner: "pobre",
+    tap: "Toca una parada para cambiarla.",
     ends: "Barra izquierda: potencia mínima; derecha: máxima.",
-    scrollLabel: "Dibujo: altitud y desviación a lo largo del viaje",
-    window: "límites",
-    change: "cambio",
+    window: (rich, lean) => `Rayas: tus límites, ${rich} % más rica y ${lean} % más pobre.`,
+    change: "Línea vertical: cambio.",
+    guessed: "≈: noche desconocida, temperatura estimada.",
+    nights: (n) => `${n} noches`,
+    spokenSite: (elevation, night) => `${elevation}, noche ${night}.`,
+    spokenEnd: (end, hz, shift) => `Pon ${hz} Hz a ${end}: ${shift}.`,
+    press: "Pulsa para cambiar la parada.",
   },
   nights: {
-    title: "Combustible y batería para las noches",
-    fuel: (litres) => `${litres} L de gasóleo`,
-    battery: (Ah, V) => `${Ah} Ah a ${V} V.`,
+    fuelWord: "Gasóleo",
+    batteryWord: "Batería",
+    spare: (full, pct) => `de ${full}: sobra ${pct} %`,
+    spareTight: (full, pct) => `de ${full}: justo, solo sobra ${pct} %`,
+    notEnough: (full) => `es más que ${full}`,
+    tank: {
+      tightWhy:
+        "Justo, porque los calefactores difieren en más que eso, y una noche fría pide más. Prevé repostar por el camino, con el calefactor apagado y frío.",
+      ends: "No basta un depósito lleno. Reposta aquí a más tardar, con el calefactor apagado y frío:",
+      short: (name) => `Un depósito lleno no basta para una noche en ${name}.`,
+      sooner: ". Justo: reposta una noche antes",
+    },
+    battery: {
+      tightWhy:
+        "Justo, porque los calefactores difieren en más que eso, y una batería da menos con frío. Prevé cargarla por el camino.",
+      ends: "No basta una batería llena. Cárgala aquí a más tardar:",
+      short: (name) => `Una batería llena no basta para una noche en ${name}.`,
+      sooner: ". Justo: cárgala una noche antes",
+    },
     count: (n) => (n === 1 ? "1 noche:" : `${n} noches:`),
     oneNight: (litres, Ah) => `Una noche gasta ${litres} L y ${Ah} Ah.`,
-    tankLasts: (litres, left, pct) =>
-      `Un depósito lleno de ${litres} L basta para todas; sobran ${left} L (${pct} %).`,
-    tankTight: (litres, left, pct) =>
-      `Un depósito lleno de ${litres} L basta muy justo para todas; sobran ${left} L (${pct} %).`,
-    tightWhy:
-      "Justo, porque los calefactores difieren en más que eso, y una noche fría pide más. Prevé repostar por el camino, con el calefactor apagado y frío.",
-    afterLast: (left) => `Tras la última noche quedan ${left} L.`,
-    afterLastTight: (left) => `Tras la última noche quedan solo ${left} L: justo.`,
-    leftThen: (left) => `: entonces quedan ${left} L`,
-    fillEarlier: ". Justo: reposta una noche antes",
-    tankEnds: (litres) =>
-      `Un depósito lleno de ${litres} L no basta para todas. Reposta aquí a más tardar, con el calefactor apagado y frío:`,
-    tankShort: (litres, name) => `Un depósito de ${litres} L no basta para una noche en ${name}.`,
+    afterLast: (left) => `Tras la última noche quedan ${left}.`,
+    afterLastTight: (left) => `Tras la última noche quedan solo ${left}: justo.`,
+    leftThen: (left) => `: entonces quedan ${left}`,
     refill: (name, night) => `${name}, antes de la noche ${night} allí`,
     refillEvery: (n) => (n === 1 ? ", luego antes de cada una" : `, luego cada ${n} noches`),
-    noTank: "Escribe el tamaño del depósito para ver cuántas noches dura y dónde repostar.",
-    perNight: "Parada por parada",
     nightsColumn: "Noches",
     fuelColumn: "Combustible, L",
     batteryColumn: "Batería, Ah",
-    tankColumn: "Un depósito dura, noches",
+    tankColumn: "Depósito dura, noches",
+    chargeColumn: "Batería dura, noches",
     total: "Todas las noches",
     noDose:
       "Estimado según lo que suele gastar un calefactor de este tamaño en ese aire: con el combustible por pulso (µL) será más exacto.",
     assumes: (hours, share, current, V) =>
-      `Se supone: ${hours} h por noche al ${share} % del rango de potencia, con los ajustes iniciales de cada parada; ${current} A en marcha a ${V} V, un arranque por noche; nada más gasta del depósito.`,
+      `Se supone: ${hours} h por noche al ${share} % del rango de potencia, con los ajustes iniciales de cada parada; ${current} A en marcha a ${V} V, un arranque por noche; nada más gasta del depósito ni de la batería, y nada la carga por el camino.`,
     practice: (run, start, minutes) =>
       `${run} A en marcha, de potencia mínima a máxima, ${start} A en el arranque: práctica común, sin fuente; ${minutes} minutos por arranque: valor nuestro.`,
-    tableLabel: "Tabla: noches, combustible y batería por parada",
   },
   keep: {
     title: "Llevárselo",

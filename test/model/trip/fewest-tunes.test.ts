@@ -2,13 +2,14 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { ENDS, type End } from "../../../model/fit/group.ts";
 import { settablePump } from "../../../model/rounding.ts";
-import { fewestTunes, shiftsAlong } from "../../../model/trip/fewest-tunes.ts";
+import { fewestTunes, type Leg } from "../../../model/trip/fewest-tunes.ts";
 import { type Expected, oneTune } from "../../../model/trip/one-tune.ts";
 import { type ExpectedAt, type MixtureWindow, WORKING_WINDOW } from "../../../model/trip/window.ts";
 import {
-  ALL_RATES_Hz,
+  allRates_Hz,
   bestRates,
   standsAt,
+  steps,
   sure,
   trips,
   windows,
@@ -23,18 +24,18 @@ const alike = (stops: readonly ExpectedAt[]) =>
   stops.every(({ pump_Hz }) => pump_Hz === stops[0]?.pump_Hz);
 
 /** Rates that may serve a stop: within its window, or the nearest where the steps are too coarse for that. */
-function servable(at: ExpectedAt, window: MixtureWindow): number[] {
-  const within = ALL_RATES_Hz.filter((rate) => standsAt(rate, [at], window) !== "beyond");
-  return within.length > 0 ? within : [settablePump(at.pump_Hz)];
+function servable(at: ExpectedAt, window: MixtureWindow, step_Hz: number): number[] {
+  const within = allRates_Hz(step_Hz).filter((rate) => standsAt(rate, [at], window) !== "beyond");
+  return within.length > 0 ? within : [settablePump(at.pump_Hz, step_Hz)];
 }
 
 /** The best rate for some stops of one end, by trying all; null when none serves them all. */
-function best(stops: readonly ExpectedAt[], window: MixtureWindow) {
+function best(stops: readonly ExpectedAt[], window: MixtureWindow, step_Hz: number) {
   const serving = stops
-    .map((at) => servable(at, window))
+    .map((at) => servable(at, window, step_Hz))
     .reduce((a, b) => a.filter((rate) => b.includes(rate)));
   if (serving.length === 0) return null;
-  return bestRates(serving, stops, window)
+  return bestRates(serving, stops, window, step_Hz)
     .map(({ standing, worst_pct }) => ({
       // Nothing better can be had of one stop, or of stops alike, than their own start rate.
       rank: standing === "tight" && alike(stops) ? 0 : RANKS.indexOf(standing),
@@ -43,8 +44,16 @@ function best(stops: readonly ExpectedAt[], window: MixtureWindow) {
     .reduce((a, b) => (b.worst < a.worst - 1e-5 ? b : a));
 }
 
+/** Shift at each stop, by end, of the tune that serves it, whole %. */
+function shiftsAlong(legs: readonly Leg[]): Record<End, number[]> {
+  return {
+    low: legs.flatMap(({ tune }) => tune.low.shifts_pct),
+    high: legs.flatMap(({ tune }) => tune.high.shifts_pct),
+  };
+}
+
 /** Every way to cut the trip into stretches that each have a tune: all 2ⁿ⁻¹ tried. */
-function everyPlan(expected: Expected, window: MixtureWindow): Plan[] {
+function everyPlan(expected: Expected, window: MixtureWindow, step_Hz: number): Plan[] {
   const n = expected.low.length;
   const plans: Plan[] = [];
   for (let cuts = 0; cuts < 2 ** (n - 1); cuts++) {
@@ -52,7 +61,9 @@ function everyPlan(expected: Expected, window: MixtureWindow): Plan[] {
       (i) => i === n - 1 || cuts & (1 << i),
     );
     const stretches = lasts.map((last, k) =>
-      ENDS.map((end) => best(expected[end].slice((lasts[k - 1] ?? -1) + 1, last + 1), window)),
+      ENDS.map((end) =>
+        best(expected[end].slice((lasts[k - 1] ?? -1) + 1, last + 1), window, step_Hz),
+      ),
     );
     const all = stretches.flat();
     if (all.includes(null)) continue;
@@ -67,19 +78,20 @@ function everyPlan(expected: Expected, window: MixtureWindow): Plan[] {
 }
 
 /** 35 % lean at one end with the change-over after stop 2, at the other after stop 3: the same but for the last digits. */
-const ALIKE_BUT_FOR_DUST: [Expected, MixtureWindow] = [
+const ALIKE_BUT_FOR_DUST: [Expected, MixtureWindow, number] = [
   {
     low: [0.889, 1.537, 1, 0.8].map((pump_Hz) => ({ pump_Hz, unsure_pct: 1 })),
     high: [3.2004, 5.3795, 3.112, 0.8 * 3.5].map((pump_Hz) => ({ pump_Hz, unsure_pct: 1 })),
   },
   { rich_pct: 12, lean_pct: 35 },
+  0.1,
 ];
 
 test("as few as any plan; of those the best in the window, the least worst shift, the latest change-over: by brute force", () => {
   fc.assert(
-    fc.property(trips(6), windows, (expected, window) => {
-      const legs = fewestTunes(expected, window);
-      const plans = everyPlan(expected, window);
+    fc.property(trips(6), windows, steps, (expected, window, step_Hz) => {
+      const legs = fewestTunes(expected, window, step_Hz);
+      const plans = everyPlan(expected, window, step_Hz);
       const fewest = Math.min(...plans.map(({ lasts }) => lasts.length));
       expect(legs).toHaveLength(fewest);
       const few = plans.filter(({ lasts }) => lasts.length === fewest);
@@ -125,7 +137,7 @@ test("legs follow one another, cover every stop once, and stay within the window
       };
       for (const end of ENDS) {
         for (const [stop, at] of expected[end].entries()) {
-          const possible = ALL_RATES_Hz.some((rate) => standsAt(rate, [at], window) !== "beyond");
+          const possible = allRates_Hz().some((rate) => standsAt(rate, [at], window) !== "beyond");
           expect(beyond(end, stop)).toBe(!possible);
         }
       }
@@ -143,9 +155,9 @@ test("legs follow one another, cover every stop once, and stay within the window
 
 test("one tune does exactly when the fewest is one, and then it is the same tune with the same figures", () => {
   fc.assert(
-    fc.property(trips(6), windows, (expected, window) => {
-      const one = oneTune(expected, window);
-      const legs = fewestTunes(expected, window);
+    fc.property(trips(6), windows, steps, (expected, window, step_Hz) => {
+      const one = oneTune(expected, window, step_Hz);
+      const legs = fewestTunes(expected, window, step_Hz);
       if (one.edge.standing !== "beyond") expect(legs).toHaveLength(1);
       if (legs.length === 1) expect(legs[0]?.tune).toEqual(one);
     }),

@@ -4,15 +4,7 @@ import { ENDS } from "../../../model/fit/group.ts";
 import { settablePump } from "../../../model/rounding.ts";
 import { oneTune, tuneKeptFrom } from "../../../model/trip/one-tune.ts";
 import { roomOf, shiftAt, WORKING_WINDOW } from "../../../model/trip/window.ts";
-import {
-  ALL_RATES_Hz,
-  bestRates,
-  standsAt,
-  sure,
-  trips,
-  windows,
-  worstOf,
-} from "./random-trips.ts";
+import { allRates_Hz, bestRates, standsAt, sure, trips, windows, worstOf } from "./random-trips.ts";
 
 const WIDE = { rich_pct: 100, lean_pct: 90 };
 
@@ -48,7 +40,7 @@ test("of all that can be set none stands better in the window, and none that sta
     fc.property(trips(8), windows, (expected, window) => {
       const one = oneTune(expected, window);
       for (const end of ENDS) {
-        const best = bestRates(ALL_RATES_Hz, expected[end], window);
+        const best = bestRates(allRates_Hz(), expected[end], window);
         const least = Math.min(...best.map(({ worst_pct }) => worst_pct));
         expect(best.map(({ pump_Hz }) => pump_Hz)).toContain(one[end].pump_Hz);
         expect(worstOf(one[end].pump_Hz, expected[end])).toBeLessThan(least + 1e-5);

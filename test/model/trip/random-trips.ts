@@ -31,8 +31,14 @@ export function sure(rates: Record<"low" | "high", readonly number[]>): Expected
   return { low: rates.low.map(at), high: rates.high.map(at) };
 }
 
-/** All that a controller in steps of 0.1 Hz can be set to and a pump can run at. */
-export const ALL_RATES_Hz: readonly number[] = Array.from({ length: 120 }, (_, i) => (i + 1) / 10);
+/** Smallest steps of controllers, as so many a hertz. */
+export const steps: fc.Arbitrary<number> = fc.constantFrom(10, 10, 20, 8).map((many) => 1 / many);
+
+/** All that a controller in such steps can be set to and a pump can run at. */
+export function allRates_Hz(step_Hz = 0.1): number[] {
+  const many = Math.round(1 / step_Hz);
+  return Array.from({ length: 12 * many }, (_, i) => (i + 1) / many);
+}
 
 /** How a rate stands at some stops of one end, worked out from the words of the rule alone. */
 export function standsAt(
@@ -55,6 +61,7 @@ export function bestRates(
   rates_Hz: readonly number[],
   stops: readonly ExpectedAt[],
   window: MixtureWindow,
+  step_Hz = 0.1,
 ): { pump_Hz: number; standing: Standing; worst_pct: number }[] {
   const all = rates_Hz.map((pump_Hz) => ({
     pump_Hz,
@@ -64,7 +71,7 @@ export function bestRates(
   const alike = stops.every((stop) => stop.pump_Hz === stops[0]?.pump_Hz);
   const within = all.filter(({ standing }) => standing !== "beyond");
   if (alike && within.length > 0) {
-    const nearest = settablePump(stops[0]?.pump_Hz ?? Number.NaN);
+    const nearest = settablePump(stops[0]?.pump_Hz ?? Number.NaN, step_Hz);
     const itself = within.filter(({ pump_Hz }) => pump_Hz === nearest);
     if (itself.length > 0) return itself;
   }

@@ -192,6 +192,38 @@ test("charge of a night: its start and the current between its ends, half as muc
   expect(needs(1, 24)).toBeCloseTo((40 / 60 + 35) / 2, 9);
 });
 
+test("a battery is set against all nights, at the voltage it has; a heater's own step is what its tunes are set in", () => {
+  const heater = { heat_kW: 5, dose_uL: 22 };
+  const plan = (more: object) => planTrip(fit, { ...question, heater: { ...heater, ...more } });
+  const { total, battery } = plan({});
+  expect(battery).toBeUndefined();
+  expect(plan({ battery_Ah: 2 * total.battery_Ah }).battery).toMatchObject({
+    ...{ refills: [], tight: false },
+    left: expect.closeTo(total.battery_Ah, 5),
+  });
+  // The same power at twice the voltage takes half the charge.
+  expect(plan({ battery_Ah: total.battery_Ah, supply_V: 24 }).battery?.left).toBeCloseTo(
+    total.battery_Ah / 2,
+    5,
+  );
+  expect(plan({ battery_Ah: total.battery_Ah - 1 }).battery?.refills).toHaveLength(1);
+  for (const step_Hz of [0.05, 0.2]) {
+    const { stops, one, legs } = plan({ step_Hz });
+    const rates = [
+      ...stops.flatMap(({ start }) => [start.low.pump_Hz, start.high.pump_Hz]),
+      ...[one, ...legs.map(({ tune }) => tune)].flatMap(({ low, high }) => [
+        low.pump_Hz,
+        high.pump_Hz,
+      ]),
+    ];
+    for (const rate of rates) expect(rate / step_Hz).toBeCloseTo(Math.round(rate / step_Hz), 9);
+    for (const { start } of stops)
+      expect(Math.abs(start.low.pump_Hz - start.low.pump_Hz_exact)).toBeLessThanOrEqual(
+        step_Hz / 2 + 1e-9,
+      );
+  }
+});
+
 test("without a dose the class's usual burn counts, less in thin air; the tank is set against all nights", () => {
   const { stops, total, tank } = planTrip(fit, { ...question, heater: { heat_kW: 5 } });
   for (const { fuel_from, night, air } of stops) {
@@ -210,7 +242,7 @@ test("without a dose the class's usual burn counts, less in thin air; the tank i
   expect(tanked(total.fuel_L - 0.01)).toEqual([
     {
       ...{ stop: 2, night: 1, every: null, tight: false },
-      left_L: expect.closeTo(total.fuel_L - 0.01 - before_L, 5),
+      left: expect.closeTo(total.fuel_L - 0.01 - before_L, 5),
     },
   ]);
 });
