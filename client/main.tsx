@@ -27,6 +27,7 @@ const Atlas = later(() => import("./atlas/atlas.tsx").then((m) => m.Atlas));
 const MyHeaterLine = later(() =>
   import("./my-heater/my-heater-line.tsx").then((m) => m.MyHeaterLine),
 );
+const Steward = later(() => import("./steward/steward.tsx").then((m) => m.Steward));
 const AfterAlarm = later(() => import("./on-site/after-alarm.tsx").then((m) => m.AfterAlarm));
 
 /** The five places, by their addresses. */
@@ -100,6 +101,8 @@ function App() {
   }, []);
   const place = placeOf(view);
   const isAlarm = view === "alarm" || view === "outside";
+  // No way of the page leads there: whoever has the token knows the address.
+  const isSteward = view === "steward";
   // Before the view's own effects: a page within a place puts its name in front.
   useLayoutEffect(() => {
     const title = isAlarm ? t.alarm.open : place !== "start" && t.places[place];
@@ -139,7 +142,7 @@ function App() {
             <a
               key={name}
               href={PLACES[name]}
-              aria-current={name === place && !isAlarm ? "page" : undefined}
+              aria-current={name === place && !isAlarm && !isSteward ? "page" : undefined}
             >
               {t.places[name]}
             </a>
@@ -152,6 +155,8 @@ function App() {
         {offline && <offline.Notices fit={fit} stale={stale} />}
         {view === "outside" ? (
           <AfterAlarm />
+        ) : isSteward ? (
+          <Steward />
         ) : fit && linked !== undefined ? (
           <>
             <div class="my-heater">

@@ -25,6 +25,16 @@ export class LiveRows {
     return [...this.#byTune.values()].flat();
   }
 
+  /** The rows as they are once these tunes are read again; those held here stay as they are. */
+  async rowsWith(db: Database, ids: readonly string[]): Promise<FitRow[]> {
+    const again = new Set(ids);
+    const rows = this.rows.filter(({ row }) => !again.has(String(row)));
+    for (let i = 0; i < ids.length; i += IDS_AT_ONCE) {
+      rows.push(...(await acceptedFitRows(db, ids.slice(i, i + IDS_AT_ONCE))).flat());
+    }
+    return rows;
+  }
+
   /** Reads these tunes again: new, revised, decided on or withdrawn. */
   async update(db: Database, ids: readonly string[]): Promise<void> {
     for (let i = 0; i < ids.length; i += IDS_AT_ONCE) {

@@ -165,7 +165,8 @@ export class FitKeeper {
     tunes: ReadonlySet<string>,
   ): Promise<{ groups: PublishedFit["groups"]; left_out: number; left: number }> {
     const { db, trial, fit } = this.#options;
-    const all = (this.#live ?? (await LiveRows.read(db))).rows;
+    const changed = [...this.#changed];
+    const all = await (this.#live ?? (await LiveRows.read(db))).rowsWith(db, changed);
     const rows = all.filter(({ row }) => !tunes.has(String(row)));
     const { groups } = await (trial ?? fit ?? fitted)(rows, []);
     // Two ends a tune.

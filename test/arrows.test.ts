@@ -33,6 +33,7 @@ const rooms: Record<string, readonly string[]> = {
   logbook: [...SHARED, "share"],
   "my-heater": [...SHARED, "logbook"],
   atlas: [...SHARED, "map", "share"],
+  steward: [...SHARED, "share"],
 };
 /** It brings the rooms together, and nothing imports it. */
 const ENTRY = "main.tsx";

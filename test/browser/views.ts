@@ -22,6 +22,7 @@ export const VIEWS: Record<string, string> = {
   "data/bands": ".study-chart",
   "data/method": ".method table",
   "data/style": ".contrasts",
+  steward: ".steward form",
 };
 
 /** Waits until all of a view is there. */

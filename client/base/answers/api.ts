@@ -35,7 +35,8 @@ export class Unreachable extends Error {
   }
 }
 
-async function call<T>(path: string, init?: RequestInit): Promise<T> {
+/** Asks the API. @throws AtlasProblem, Unreachable */
+export async function call<T>(path: string, init?: RequestInit): Promise<T> {
   return (await answer<T>(path, init)).body;
 }
 

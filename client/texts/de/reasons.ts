@@ -46,6 +46,7 @@ export const reasonWords: ReasonWords = {
       `${figure}: So fett oder so mager brennt in dieser Luft nichts. Pumpenfrequenz und Lüfterdrehzahl dieser Leistung prüfen.`,
     held_by_steward: () =>
       "Die Betreuung des Atlas hält diese Abstimmung zurück. Deine Berichtigung ist gespeichert und zählt, sobald die Betreuung sie annimmt.",
+    undone_by_steward: () => "Eine Entscheidung der Betreuung wurde zurückgenommen.",
     steward_can_be_right: () =>
       "Die Betreuung des Atlas hat die Werte angesehen: Sie können so stimmen.",
     steward_own_tunes_agree: () =>

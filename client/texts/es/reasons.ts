@@ -43,6 +43,7 @@ export const reasonWords: ReasonWords = {
       `${figure}: tan rica o tan pobre, la mezcla no prende en este aire. Revisa la bomba y el ventilador a esta potencia.`,
     held_by_steward: () =>
       "Quien cuida el atlas retiene este ajuste. Tu corrección se guarda y cuenta en cuanto se acepte.",
+    undone_by_steward: () => "Se deshizo una decisión de quien cuida el atlas.",
     steward_can_be_right: () =>
       "Quien cuida el atlas ha mirado los valores: pueden estar bien tal como están.",
     steward_own_tunes_agree: () =>

@@ -1,0 +1,239 @@
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, beforeEach, expect, test } from "vitest";
+import { stewardWords as words } from "../../client/texts/steward.ts";
+import type { AuditTrail, HeldTunes } from "../../server/contract.ts";
+import { WAIT_ms } from "../limits.ts";
+import { inventedTunes } from "./crowd.ts";
+import { faultsAt } from "./faults.ts";
+import { openPage } from "./open-page.ts";
+import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
+import { plainBrowser } from "./shared.ts";
+import { SIZES } from "./views.ts";
+
+const TOKEN = "steward-token-for-tests-only";
+const HELD = 12;
+
+let browser: Browser;
+let atlas: RunningAtlas;
+
+/** Held: the elevation was typed in feet, by somebody else each time. */
+function inFeet(n: number) {
+  const [tune] = inventedTunes(1);
+  if (!tune) throw new Error("There is no invented tune.");
+  const { lat, lon, ...site } = { ...tune.site, elevation_m: 10_160 + n };
+  return { ...tune, site, contributor: `in-feet-owner-${String(n).padStart(4, "0")}` };
+}
+
+beforeAll(async () => {
+  browser = await plainBrowser();
+});
+
+// Each test decides on a queue of its own.
+beforeEach(async () => {
+  await atlas?.close();
+  atlas = await runAtlas([], { STEWARD_TOKEN: TOKEN });
+  await atlas.load(inventedTunes(16));
+  for (let n = 0; n < HELD; n++) {
+    await fetch(`${atlas.url}/api/tunes`, {
+      method: "POST",
+      headers: { "Content-Type": "application/json" },
+      body: JSON.stringify(inFeet(n)),
+    });
+  }
+});
+
+afterAll(async () => {
+  await atlas?.close();
+});
+
+const asSteward = async <T>(path: string): Promise<T> =>
+  (
+    await fetch(`${atlas.url}/api/steward/${path}`, {
+      headers: { Authorization: `Bearer ${TOKEN}` },
+    })
+  ).json();
+const undecided = async () => (await asSteward<HeldTunes>("held?undecided=true")).held;
+const trail = async () => (await asSteward<AuditTrail>("decisions?by=steward&limit=100")).decisions;
+
+const soon = { timeout: WAIT_ms };
+const sheet = (page: Page) => page.locator(".steward-tune > .sheet").first();
+const shownTune = (page: Page) => sheet(page).getAttribute("data-tune");
+
+/** Opens the page and gets in, all by keys. */
+async function enter(page: Page): Promise<void> {
+  const field = page.locator('[name="token"]');
+  await field.waitFor();
+  for (let n = 0; n < 40; n++) {
+    if (await field.evaluate((element) => element === document.activeElement)) break;
+    await page.keyboard.press("Tab");
+  }
+  await page.keyboard.type(TOKEN);
+  await page.keyboard.press("Enter");
+  await page.locator(".steward-tune [data-tune]").waitFor();
+}
+
+const open = () => openPage(browser, `${atlas.url}/#/steward`);
+
+/** A key, a reason's digit, and the next tune is there. */
+async function decide(page: Page, key: string, digit: string): Promise<void> {
+  const before = await shownTune(page);
+  await page.keyboard.press(key);
+  await page.locator(".steward-why").waitFor();
+  await page.keyboard.press(digit);
+  await expect.poll(() => shownTune(page), soon).not.toBe(before);
+}
+
+test("a queue is cleared by the keyboard alone, undo included", async () => {
+  const { page, close } = await open();
+  await enter(page);
+  expect(await undecided()).toBe(HELD);
+
+  // A look around changes nothing.
+  const first = await shownTune(page);
+  await page.keyboard.press("j");
+  await expect.poll(() => shownTune(page), soon).not.toBe(first);
+  await page.keyboard.press("ArrowUp");
+  await expect.poll(() => shownTune(page), soon).toBe(first);
+
+  await decide(page, "a", "1");
+  await decide(page, "h", "1");
+  expect(await undecided()).toBe(HELD - 2);
+
+  // A decision is taken back: the tune is before one again.
+  const third = await shownTune(page);
+  await decide(page, "r", "2");
+  await page.keyboard.press("u");
+  await expect.poll(() => shownTune(page), soon).toBe(third);
+  expect(await undecided()).toBe(HELD - 2);
+
+  // Words are typed: no letter of them does anything else.
+  await page.keyboard.press("r");
+  await page.locator(".steward-why").waitFor();
+  await page.keyboard.press("0");
+  await page.keyboard.type("jkahrux 10 feet, told by its owner");
+  await page.keyboard.press("Enter");
+  await expect.poll(() => shownTune(page), soon).not.toBe(third);
+  const [typed] = await trail();
+  expect(typed).toMatchObject({
+    tune: third,
+    verdict: "removed",
+    reasons: [{ sentence: "jkahrux 10 feet, told by its owner" }],
+  });
+
+  // Changed one's mind before the reason.
+  await page.keyboard.press("a");
+  await page.locator(".steward-why").waitFor();
+  await page.keyboard.press("Escape");
+  await page.locator(".steward-why").waitFor({ state: "detached" });
+
+  // Several at once.
+  for (const key of ["x", "j", "x", "j", "x"]) await page.keyboard.press(key);
+  await page.locator(".steward-list input:checked >> nth=2").waitFor();
+  await page.keyboard.press("r");
+  await page.locator(".steward-why").waitFor();
+  expect(await page.locator(".steward-why").textContent()).toContain(words.choosing(3));
+  await page.keyboard.press("3");
+  await expect.poll(undecided, soon).toBe(HELD - 6);
+
+  for (let left = await undecided(); left > 0; left--) {
+    await page.locator(".steward-tune [data-tune]").waitFor();
+    await page.keyboard.press("a");
+    await page.locator(".steward-why").waitFor();
+    await page.keyboard.press("3");
+    await expect.poll(undecided, soon).toBe(left - 1);
+  }
+  await page.getByRole("heading", { name: words.empty }).waitFor();
+
+  // And the last one back from the empty queue.
+  await page.keyboard.press("u");
+  await page.locator(".steward-tune [data-tune]").waitFor();
+  expect(await undecided()).toBe(1);
+  await close();
+});
+
+test("a hundred an hour is a key and a digit each: the list moves on by itself", async () => {
+  const { page, close } = await open();
+  await enter(page);
+  const keys: string[] = [];
+  page.on("request", (request) => {
+    if (request.method() === "POST") keys.push(request.url());
+  });
+  for (let n = 0; n < HELD - 1; n++) await decide(page, "r", "1");
+  // Nothing but the decisions was sent.
+  expect(keys).toEqual(Array(HELD - 1).fill(`${atlas.url}/api/steward/decisions`));
+  expect(await undecided()).toBe(1);
+  await close();
+});
+
+test("all of it by pointer too, with names for everything, on a phone and on a laptop", async () => {
+  const { page, close } = await open();
+  const faults: string[] = [];
+  faults.push(...(await faultsAt(page, SIZES, ".steward")));
+  await page.getByLabel(words.token).fill(TOKEN);
+  await page.getByRole("button", { name: words.open, exact: true }).click();
+  await page.locator(".steward-tune [data-tune]").waitFor();
+  const press = (name: string) => page.getByRole("button", { name, exact: true }).first().click();
+  await press(words.hold);
+  await page.locator(".steward-why").waitFor();
+  faults.push(...(await faultsAt(page, SIZES, ".steward")));
+  await page.locator(".steward-why li button").first().click();
+  await expect.poll(undecided, soon).toBe(HELD - 1);
+  await press(words.undo);
+  await expect.poll(undecided, soon).toBe(HELD);
+  await press(words.sameOwner);
+  await page.getByRole("button", { name: /^Owner/, pressed: true }).waitFor();
+  expect(await page.locator(".steward-list li").count()).toBe(1);
+  await page.locator('.steward-list input[type="checkbox"]').check();
+  await press(words.accept);
+  await page.locator(".steward-why li button").nth(1).click();
+  await expect.poll(undecided, soon).toBe(HELD - 1);
+  // Now that it counts: what the fit would be without it.
+  await press(words.without);
+  await page.locator(".steward-trial tbody tr").nth(7).waitFor();
+  faults.push(...(await faultsAt(page, SIZES, ".steward")));
+  expect(faults).toEqual([]);
+  // From the log, the same is taken back.
+  await page
+    .locator(".steward-trail")
+    .getByRole("button", { name: /^Take back decision/ })
+    .first()
+    .click();
+  await expect.poll(undecided, soon).toBe(HELD);
+  await close();
+});
+
+test("no key does anything once keys are turned off, and none while somebody types", async () => {
+  const { page, close } = await open();
+  await enter(page);
+  const shown = await shownTune(page);
+  const keys = page.getByLabel(words.keysOn);
+  await keys.uncheck();
+  for (const key of ["j", "a", "r", "x", "u"]) await page.keyboard.press(key);
+  expect(await shownTune(page)).toBe(shown);
+  expect(await page.locator(".steward-why, .steward-list input:checked").count()).toBe(0);
+  await keys.check();
+  await page.keyboard.press("j");
+  await expect.poll(() => shownTune(page), soon).not.toBe(shown);
+  await close();
+});
+
+test("a wrong token is told as such and kept nowhere; the right one stays in the tab alone", async () => {
+  const { page, close } = await open();
+  const stored = () =>
+    page.evaluate(() => JSON.stringify([{ ...localStorage }, { ...sessionStorage }]));
+  await page.getByLabel(words.token).fill("not-the-token-at-all");
+  await page.keyboard.press("Enter");
+  await page.getByText(words.wrong).waitFor();
+  expect(await stored()).not.toContain("not-the-token");
+  expect(await page.getByLabel(words.token).getAttribute("type")).toBe("password");
+  await page.getByLabel(words.token).fill(TOKEN);
+  await page.keyboard.press("Enter");
+  await page.locator(".steward-tune [data-tune]").waitFor();
+  expect(await page.evaluate(() => JSON.stringify({ ...localStorage }))).not.toContain(TOKEN);
+  await page.reload();
+  await page.locator(".steward-tune [data-tune]").waitFor();
+  await page.getByRole("button", { name: words.leave, exact: true }).click();
+  await page.getByLabel(words.token).waitFor();
+  expect(await stored()).not.toContain(TOKEN);
+  await close(/401/);
+});
