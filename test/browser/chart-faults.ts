@@ -24,7 +24,7 @@ export function cutTexts(page: Page): Promise<string[]> {
 
 /** Text of a drawing that lies over other text of it. */
 export function overlappingTexts(page: Page): Promise<string[]> {
-  return page.locator("main svg[role=img]").evaluateAll((drawings) =>
+  return page.locator("main :is(svg[role=img], .profile .drawing)").evaluateAll((drawings) =>
     drawings.flatMap((drawing) => {
       const texts = [...drawing.querySelectorAll("text")].map((text) => ({
         text: text.textContent ?? "",

@@ -6,8 +6,6 @@ import { asideWords as german } from "../../client/texts/de/reasons.ts";
 import { asideWords as english } from "../../client/texts/en/reasons.ts";
 import { scalingWords } from "../../client/texts/en/scaling.ts";
 import { asideWords as spanish } from "../../client/texts/es/reasons.ts";
-import { textOf } from "../../client/trip/link.ts";
-import { NEW_TRIP } from "../../client/trip/trip.ts";
 import type { ScalingAnswer, ScalingPoint } from "../../server/contract.ts";
 import {
   cutChoices,
@@ -34,15 +32,6 @@ const LOCALES: Record<Language, string> = { en: "en-GB", de: "de-DE", es: "es-ES
 /** Two lines and their padding. */
 const HEAD_px = 60;
 
-const TRIP = textOf({
-  ...NEW_TRIP,
-  heater: { heat_kW: 5, dose_uL: 22, tank_L: 10 },
-  stops: [
-    { name: "Harbour", elevation_m: 5, temperature_C: 10 },
-    { name: "Old bridge", elevation_m: 1200, temperature_C: -2 },
-    { name: "Hut on the high pass", elevation_m: 3000, temperature_C: -10 },
-  ],
-});
 /** Once every chart is drawn for the width that it has now. */
 async function chartsDrawn(page: Page): Promise<void> {
   await page.waitForFunction(() =>
@@ -84,7 +73,7 @@ test.each(
     const { page, close } = await openPage(browser, `${atlas.url}/#/data`, {
       locale: LOCALES[language as Language],
     });
-    for (const view of [...Object.keys(VIEWS), `trip/${TRIP}`]) {
+    for (const view of Object.keys(VIEWS)) {
       await goTo(page, view);
       await openAll(page);
       await expectNothingCut(page, `${language}, ${of}, #/${view}`);

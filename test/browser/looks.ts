@@ -3,7 +3,7 @@ import { decode, encode } from "fast-png";
 import type { Browser, Page } from "playwright-core";
 import { openPage, rendered } from "./open-page.ts";
 import { demoAtlas, plainBrowser } from "./shared.ts";
-import { SIZES, shown, THEMES, VIEWS } from "./views.ts";
+import { pictureName, SIZES, shown, THEMES, VIEWS } from "./views.ts";
 
 /**
  * Every view as a small picture, to notice when it looks otherwise than it did. Eight pixels each way become one, so
@@ -54,7 +54,7 @@ export function apart_pct(one: Picture, other: Picture): number {
 }
 
 export const nameOf = (view: string, width: number, theme: string) =>
-  `${view.replace("/", "-")}-${width}-${theme}`;
+  `${pictureName(view)}-${width}-${theme}`;
 
 export function kept(name: string): Picture {
   const { width, height, data } = decode(readFileSync(`${LOOKS}/${name}.png`));

@@ -3,7 +3,7 @@ import { scenario } from "../../seed-demo/scenario.ts";
 import { launchChromium } from "./chromium.ts";
 import { choosePlace, mapDrawn, openPage } from "./open-page.ts";
 import { runAtlas } from "./running-atlas.ts";
-import { SIZES, THEMES, VIEWS } from "./views.ts";
+import { pictureName, SIZES, THEMES, VIEWS } from "./views.ts";
 
 /** Every view at both sizes and in both themes, with the demo and empty, into data/screenshots/; and the README's picture. */
 /** The README's picture, small enough to be kept. */
@@ -26,7 +26,7 @@ for (const name of ["demo", "empty"]) {
         });
         if (view === "map") await mapDrawn(page);
         await page.waitForTimeout(SETTLED_AFTER_ms);
-        const file = `data/screenshots/${name}-${view.replace("/", "-")}-${viewport.width}-${colorScheme}.png`;
+        const file = `data/screenshots/${name}-${pictureName(view)}-${viewport.width}-${colorScheme}.png`;
         await page.screenshot({ path: file, fullPage: viewport.width < 1000 });
         await close();
         console.log(file);
