@@ -1,4 +1,4 @@
-import { ENDS, type End } from "./fit/group.ts";
+import { ENDS, type End } from "./end.ts";
 import { say } from "./screen/reason.ts";
 import { COMMON_PRACTICE, isHigh } from "./sweep/common-practice.ts";
 

@@ -1,5 +1,5 @@
-import { requireFinite } from "./finite.ts";
-import { exp, power } from "./ln-exp.ts";
+import { requireFinite } from "./numerics/finite.ts";
+import { exp, power } from "./numerics/ln-exp.ts";
 
 /**
  * Air at the intake: pressure and density from elevation (ISO 2533:1975),

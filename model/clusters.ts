@@ -1,5 +1,5 @@
 import { errorFunction } from "simple-statistics";
-import { ENDS, type End } from "./fit/group.ts";
+import { ENDS, type End } from "./end.ts";
 
 /**
  * Tunes that agree more than heaters do. Heaters of one size differ by some percent even in the same air, so several owners who

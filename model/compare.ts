@@ -1,5 +1,6 @@
+import { ENDS, type End } from "./end.ts";
 import { bandsAt } from "./fit/bands.ts";
-import { ENDS, type End, type PublishedFit } from "./fit/group.ts";
+import type { PublishedFit } from "./fit/group.ts";
 import { type EndSetting, mixtureShift } from "./mixture.ts";
 import { wholePercent } from "./rounding.ts";
 import { groupOf } from "./start.ts";

@@ -1,5 +1,5 @@
+import { ENDS } from "./end.ts";
 import type { Band } from "./fit/bands.ts";
-import { ENDS } from "./fit/group.ts";
 import type { StartTune } from "./start.ts";
 
 /** Half the width of the band that 8 in 10 fall into, at the wider end, as a factor either way, %. */

@@ -1,5 +1,5 @@
 import { STANDARD_DENSITY_kg_m3 } from "./air.ts";
-import { requireFinite, requirePositive } from "./finite.ts";
+import { requireFinite, requirePositive } from "./numerics/finite.ts";
 
 /**
  * Mixture: fuel per mass of air, up to a constant, and what follows from it.

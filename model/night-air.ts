@@ -1,5 +1,6 @@
 import type { Air, GivenAir } from "./air.ts";
-import { ENDS, type End, type PublishedFit } from "./fit/group.ts";
+import { ENDS, type End } from "./end.ts";
+import type { PublishedFit } from "./fit/group.ts";
 import { usualFans } from "./heater.ts";
 import { type EndSetting, mixtureShift } from "./mixture.ts";
 import { percentOutwards, settableFan, settablePump, wholePercent } from "./rounding.ts";

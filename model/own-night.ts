@@ -1,4 +1,4 @@
-import { ENDS, type End } from "./fit/group.ts";
+import { ENDS, type End } from "./end.ts";
 import type { EndSetting } from "./mixture.ts";
 import { settablePump } from "./rounding.ts";
 import type { StartTune } from "./start.ts";

@@ -1,9 +1,10 @@
 import { type Air, airAt } from "./air.ts";
-import type { End, GroupFit } from "./fit/group.ts";
-import { type Mixture, type OwnRow, ownHeaterAt, quantileOf } from "./fit/own-heater.ts";
+import type { End } from "./end.ts";
+import type { GroupFit } from "./fit/group.ts";
 import { type FitRow, xOf, yOf } from "./fit/row.ts";
 import { rowVariances } from "./fit/sample.ts";
-import { exp } from "./ln-exp.ts";
+import { exp } from "./numerics/ln-exp.ts";
+import { type Mixture, type OwnRow, ownHeaterAt, quantileOf } from "./own-heater.ts";
 import { wholePercent } from "./rounding.ts";
 import type { OwnTune } from "./tune.ts";
 

@@ -1,8 +1,9 @@
 import type { Air } from "./air.ts";
+import { ENDS, type End } from "./end.ts";
 import type { Band, Bands } from "./fit/bands.ts";
-import { ENDS, type End, type PublishedFit } from "./fit/group.ts";
-import { type Mixture, MOST_OWN_ROWS, quantileOf } from "./fit/own-heater.ts";
-import { exp } from "./ln-exp.ts";
+import type { PublishedFit } from "./fit/group.ts";
+import { exp } from "./numerics/ln-exp.ts";
+import { type Mixture, MOST_OWN_ROWS, quantileOf } from "./own-heater.ts";
 import { type KnownEnd, knownEnd, type OwnAside, type OwnContradiction } from "./own-rows.ts";
 import { screen } from "./screen.ts";
 import {

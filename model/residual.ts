@@ -1,6 +1,6 @@
 import { STANDARD_DENSITY_kg_m3 } from "./air.ts";
 import type { GroupFit } from "./fit/group.ts";
-import { exp, ln } from "./ln-exp.ts";
+import { exp, ln } from "./numerics/ln-exp.ts";
 
 /**
  * How far a pump rate per fan speed, Hz per 1,000 rpm, lies off what a fit expects in air of this density, %:

@@ -1,4 +1,4 @@
-import { ENDS, type End } from "./fit/group.ts";
+import { ENDS, type End } from "./end.ts";
 import { type FitRow, FOUND, type Found, type RejectedRow } from "./fit/row.ts";
 
 /** One line of a CSV file by the names in its header; what is missing is empty. */

@@ -1,6 +1,6 @@
-import { requirePositive } from "./finite.ts";
 import { FAN_STEP_rpm, PUMP_STEP_Hz } from "./heater.ts";
 import { type EndSetting, mixtureShift } from "./mixture.ts";
+import { requirePositive } from "./numerics/finite.ts";
 import { onStep, settableFan, stepsFrom, stepsUpTo, wholePercent } from "./rounding.ts";
 
 /** The smallest steps that a heater's controller can be set in. */

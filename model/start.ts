@@ -1,10 +1,11 @@
 import { type Air, airAt, type GivenAir, STANDARD_DENSITY_kg_m3 } from "./air.ts";
-import { requirePositive } from "./finite.ts";
+import { ENDS, type End } from "./end.ts";
 import { type Band, type Bands, bandsAt } from "./fit/bands.ts";
-import { ENDS, type End, type GroupFit, type PublishedFit } from "./fit/group.ts";
+import type { GroupFit, PublishedFit } from "./fit/group.ts";
 import { priorGroup } from "./fit/prior.ts";
 import { usualFans } from "./heater.ts";
 import { fuelFlow, heatOutput } from "./mixture.ts";
+import { requirePositive } from "./numerics/finite.ts";
 import { settableFan, settablePump } from "./rounding.ts";
 import { SAFETY, type Safety } from "./safety.ts";
 

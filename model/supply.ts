@@ -1,4 +1,3 @@
-import { requireFinite, requirePositive } from "./finite.ts";
 import {
   EFFICIENCY,
   type EndSetting,
@@ -8,6 +7,7 @@ import {
   runTime,
   settingAt,
 } from "./mixture.ts";
+import { requireFinite, requirePositive } from "./numerics/finite.ts";
 
 /** Fuel and charge: what a heater takes from tank and battery. */
 

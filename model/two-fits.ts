@@ -1,6 +1,7 @@
 import { standardDensity } from "./air.ts";
+import { ENDS, type End } from "./end.ts";
 import { bandsAt } from "./fit/bands.ts";
-import { ENDS, type End, type PublishedFit } from "./fit/group.ts";
+import type { PublishedFit } from "./fit/group.ts";
 import { groupOf } from "./start.ts";
 
 /** The average heater's tune with its 95 % confidence band, and where 8 in 10 heaters lie, Hz per 1,000 rpm. */

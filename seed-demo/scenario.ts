@@ -1,5 +1,5 @@
 import { airAt } from "../model/air.ts";
-import type { End } from "../model/fit/group.ts";
+import type { End } from "../model/end.ts";
 import { toStep } from "../model/rounding.ts";
 import type { Tune } from "../model/tune.ts";
 import { type Seeded, seeded } from "./random.ts";

@@ -1,4 +1,4 @@
-import type { End } from "../model/fit/group.ts";
+import type { End } from "../model/end.ts";
 
 /** What is true in the demo's invented world: ln(Hz per 1,000 rpm) = intercept + slope · ln(density/1.225). */
 export interface Truth {

@@ -1,7 +1,8 @@
 import type { Advice } from "../model/advice.ts";
 import type { Air } from "../model/air.ts";
 import type { Compared } from "../model/compare.ts";
-import type { End, PublishedFit } from "../model/fit/group.ts";
+import type { End } from "../model/end.ts";
+import type { PublishedFit } from "../model/fit/group.ts";
 import type { ListedPlace } from "../model/geography/listed-place.ts";
 import type { Match } from "../model/geography/names.ts";
 import type { Safety } from "../model/safety.ts";

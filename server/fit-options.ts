@@ -1,5 +1,5 @@
 import { parseArgs } from "node:util";
-import { ENDS, type End } from "../model/fit/group.ts";
+import { ENDS, type End } from "../model/end.ts";
 
 const USAGE =
   "npm run --silent fit -- FILE.csv [--heat 5] [--end low] [--at 0.80,1.00,1.225] [--json]";

@@ -3,7 +3,7 @@ import type { Refusal } from "../db/refusal.ts";
 import { ENOUGH, LOOKED_AT } from "../model/alarms.ts";
 import { averageAt } from "../model/fit/bands.ts";
 import type { Alarm as AlarmCode, GroupFit, PublishedFit } from "../model/fit/group.ts";
-import { exp } from "../model/ln-exp.ts";
+import { exp } from "../model/numerics/ln-exp.ts";
 import type { Alarm } from "./contract.ts";
 
 /**

@@ -1,5 +1,6 @@
 import { ELEVATION_RANGE_m, type GivenAir } from "../../model/air.ts";
-import type { End, PublishedFit } from "../../model/fit/group.ts";
+import type { End } from "../../model/end.ts";
+import type { PublishedFit } from "../../model/fit/group.ts";
 import { USUAL_CLASS_kW } from "../../model/heater.ts";
 import { type StartSite, type StartTune, startTune } from "../../model/start.ts";
 import type { Stop, TripHeater } from "../../model/trip/stop.ts";

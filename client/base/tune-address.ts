@@ -1,4 +1,4 @@
-import type { End } from "../../model/fit/group.ts";
+import type { End } from "../../model/end.ts";
 import type { CellTune } from "../../server/contract.ts";
 
 /** What tells one accepted tune from the others, as far as charts know it. */

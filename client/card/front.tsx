@@ -1,5 +1,5 @@
+import { ENDS } from "../../model/end.ts";
 import type { PublishedFit } from "../../model/fit/group.ts";
-import { ENDS } from "../../model/fit/group.ts";
 import type { CardUnits } from "../app/link/card-choice.ts";
 import { locale } from "../language.ts";
 import { t } from "../texts/app.ts";

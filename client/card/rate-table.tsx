@@ -1,5 +1,5 @@
 import type { CardCell } from "../../model/card/card-table.ts";
-import type { End } from "../../model/fit/group.ts";
+import type { End } from "../../model/end.ts";
 import type { CardUnits } from "../app/link/card-choice.ts";
 import { t } from "../texts/app.ts";
 import { cardWords as words } from "../texts/card.ts";

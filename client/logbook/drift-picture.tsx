@@ -1,7 +1,7 @@
 import { useCallback, useMemo, useState } from "preact/hooks";
 import type { Logged } from "../../model/drift/logged.ts";
 import { type DriftPicture, driftPictureOf, type PicturePoint } from "../../model/drift/picture.ts";
-import { ENDS, type End } from "../../model/fit/group.ts";
+import { ENDS, type End } from "../../model/end.ts";
 import { dayOf } from "../app/heater/own-words.ts";
 import { t } from "../texts/app.ts";
 import { logbookWords } from "../texts/logbook.ts";

@@ -1,6 +1,6 @@
 import { useMemo } from "preact/hooks";
 import { type Change, driftOf, type EndDrift } from "../../model/drift/drift.ts";
-import { ENDS } from "../../model/fit/group.ts";
+import { ENDS } from "../../model/end.ts";
 import type { LogbookEntry } from "../app/records/entry.ts";
 import { t } from "../texts/app.ts";
 import { logbookWords } from "../texts/logbook.ts";

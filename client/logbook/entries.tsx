@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from "preact/hooks";
-import { ENDS, type PublishedFit } from "../../model/fit/group.ts";
+import { ENDS } from "../../model/end.ts";
+import type { PublishedFit } from "../../model/fit/group.ts";
 import type { LogbookEntry, LogbookHeater, LoggedEnd } from "../app/records/entry.ts";
 import { putEntry, removeEntry } from "../app/records/store.ts";
 import { locale } from "../language.ts";

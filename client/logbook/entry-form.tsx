@@ -1,6 +1,6 @@
 import type { ComponentChildren } from "preact";
 import { useEffect, useRef, useState } from "preact/hooks";
-import { ENDS, type End } from "../../model/fit/group.ts";
+import { ENDS, type End } from "../../model/end.ts";
 import { putEntry } from "../app/records/store.ts";
 import { nameOf } from "../base/question.ts";
 import { HighCo, highReading, highReadings } from "../share/high-co.tsx";

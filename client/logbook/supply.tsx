@@ -1,6 +1,7 @@
 import { useState } from "preact/hooks";
 import type { GivenAir } from "../../model/air.ts";
-import { ENDS, type PublishedFit } from "../../model/fit/group.ts";
+import { ENDS } from "../../model/end.ts";
+import type { PublishedFit } from "../../model/fit/group.ts";
 import type { EndSetting } from "../../model/mixture.ts";
 import { type EndsSet, nightAsSet, retunedFor } from "../../model/own-night.ts";
 import { settablePump } from "../../model/rounding.ts";

@@ -1,5 +1,6 @@
 import { useEffect, useState } from "preact/hooks";
-import type { End, PublishedFit } from "../../model/fit/group.ts";
+import type { End } from "../../model/end.ts";
+import type { PublishedFit } from "../../model/fit/group.ts";
 import type { CellsAnswer, ElevationAnswer } from "../../server/contract.ts";
 import { api } from "../base/answers/api.ts";
 import type { Question } from "../base/question.ts";

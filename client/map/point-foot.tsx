@@ -1,5 +1,5 @@
+import { ENDS } from "../../model/end.ts";
 import type { PublishedFit } from "../../model/fit/group.ts";
-import { ENDS } from "../../model/fit/group.ts";
 import type { ElevationAnswer } from "../../server/contract.ts";
 import { answer, type Question } from "../base/question.ts";
 import { t } from "../texts/app.ts";

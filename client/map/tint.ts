@@ -1,6 +1,7 @@
 import { type Air, airAt, ELEVATION_RANGE_m } from "../../model/air.ts";
+import type { End } from "../../model/end.ts";
 import { bandsAt } from "../../model/fit/bands.ts";
-import type { End, PublishedFit } from "../../model/fit/group.ts";
+import type { PublishedFit } from "../../model/fit/group.ts";
 import { usualFans } from "../../model/heater.ts";
 import { groupOf } from "../../model/start.ts";
 import type { Question } from "../base/question.ts";

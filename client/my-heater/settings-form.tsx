@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from "preact/hooks";
-import { ENDS, type End } from "../../model/fit/group.ts";
+import { ENDS, type End } from "../../model/end.ts";
 import { usualFans } from "../../model/heater.ts";
 import type { LogbookHeater } from "../app/records/entry.ts";
 import { errorsOf, heaterSchema } from "../app/records/schema.ts";

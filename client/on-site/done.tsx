@@ -1,5 +1,6 @@
 import { useEffect, useState } from "preact/hooks";
-import { ENDS, type End, type PublishedFit } from "../../model/fit/group.ts";
+import { ENDS, type End } from "../../model/end.ts";
+import type { PublishedFit } from "../../model/fit/group.ts";
 import { isHigh } from "../../model/sweep/common-practice.ts";
 import { judgeCheck } from "../../model/sweep/middle.ts";
 import { HighCo, highReadings } from "../share/high-co.tsx";

@@ -1,4 +1,4 @@
-import { ENDS, type End } from "../../model/fit/group.ts";
+import { ENDS, type End } from "../../model/end.ts";
 import type { LogbookEntry, LogbookHeater, LoggedEnd } from "../app/records/entry.ts";
 import { logbook, putAll } from "../app/records/store.ts";
 import { foundIn, runOf } from "./run.ts";

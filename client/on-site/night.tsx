@@ -1,4 +1,5 @@
-import { ENDS, type End, type PublishedFit } from "../../model/fit/group.ts";
+import { ENDS, type End } from "../../model/end.ts";
+import type { PublishedFit } from "../../model/fit/group.ts";
 import type { EndSetting } from "../../model/mixture.ts";
 import { type EndAtNight, type TuneAtNight, tuneAtNight } from "../../model/night-air.ts";
 import { WORKING_WINDOW } from "../../model/trip/window.ts";

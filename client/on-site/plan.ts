@@ -1,6 +1,6 @@
 import type { GivenAir } from "../../model/air.ts";
+import { ENDS, type End } from "../../model/end.ts";
 import type { Band } from "../../model/fit/bands.ts";
-import { ENDS, type End } from "../../model/fit/group.ts";
 import { PUMP_STEP_Hz } from "../../model/heater.ts";
 import type { StartTune } from "../../model/start.ts";
 import { COMMON_PRACTICE } from "../../model/sweep/common-practice.ts";

@@ -1,7 +1,7 @@
 import { useRef, useState } from "preact/hooks";
 import type { GivenAir } from "../../model/air.ts";
+import { ENDS } from "../../model/end.ts";
 import type { PublishedFit } from "../../model/fit/group.ts";
-import { ENDS } from "../../model/fit/group.ts";
 import { usualFans } from "../../model/heater.ts";
 import { startForHeater } from "../../model/own-start.ts";
 import type { StartTune } from "../../model/start.ts";

@@ -1,4 +1,4 @@
-import { ENDS } from "../../model/fit/group.ts";
+import { ENDS } from "../../model/end.ts";
 import { t } from "../texts/app.ts";
 import { onsite as words } from "../texts/onsite.ts";
 import { format } from "../units.ts";

@@ -1,4 +1,4 @@
-import type { End } from "../../model/fit/group.ts";
+import type { End } from "../../model/end.ts";
 import type { Found } from "../../model/fit/row.ts";
 import { foundTogether } from "../../model/sweep/answer.ts";
 import type { CheckReading } from "../../model/sweep/middle.ts";

@@ -1,4 +1,4 @@
-import type { End } from "../../model/fit/group.ts";
+import type { End } from "../../model/end.ts";
 import type { Found } from "../../model/fit/row.ts";
 import type { CheckReading } from "../../model/sweep/middle.ts";
 import type { Verdict } from "../../server/contract.ts";

@@ -1,4 +1,4 @@
-import type { End } from "../../model/fit/group.ts";
+import type { End } from "../../model/end.ts";
 import { foundBy, type Outcome, type SetRate, type Wait } from "../../model/sweep/answer.ts";
 import {
   type CheckExpectation,

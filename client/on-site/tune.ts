@@ -1,4 +1,4 @@
-import type { End } from "../../model/fit/group.ts";
+import type { End } from "../../model/end.ts";
 import { type Tune, tuneSchema } from "../../model/tune.ts";
 import { monthHere } from "../base/clock.ts";
 import { type Draft, type DraftEnd, emptyDraft, tuneOf } from "../share/draft.ts";

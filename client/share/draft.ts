@@ -1,5 +1,5 @@
 import type { GivenAir } from "../../model/air.ts";
-import type { End } from "../../model/fit/group.ts";
+import type { End } from "../../model/end.ts";
 import type { Found } from "../../model/fit/row.ts";
 import { USUAL_CLASS_kW } from "../../model/heater.ts";
 import type { MeterKind, Tune } from "../../model/tune.ts";

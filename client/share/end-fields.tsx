@@ -1,4 +1,4 @@
-import type { End } from "../../model/fit/group.ts";
+import type { End } from "../../model/end.ts";
 import { t } from "../texts/app.ts";
 import { shareWords } from "../texts/share.ts";
 import { NumberField } from "../ui/number-field.tsx";

@@ -1,5 +1,5 @@
 import { type Advice, adviceOn } from "../../model/advice.ts";
-import { ENDS, type End } from "../../model/fit/group.ts";
+import { ENDS, type End } from "../../model/end.ts";
 import { COMMON_PRACTICE, isHigh } from "../../model/sweep/common-practice.ts";
 import { t } from "../texts/app.ts";
 import { shareWords } from "../texts/share.ts";

@@ -1,6 +1,7 @@
 import type { ComponentChildren } from "preact";
 import { useEffect, useRef, useState } from "preact/hooks";
-import { ENDS, type PublishedFit } from "../../model/fit/group.ts";
+import { ENDS } from "../../model/end.ts";
+import type { PublishedFit } from "../../model/fit/group.ts";
 import type { MyHeater } from "../app/heater/my-heater.ts";
 import { AtlasProblem } from "../base/answers/api.ts";
 import { t } from "../texts/app.ts";

@@ -1,4 +1,4 @@
-import { ENDS, type End } from "../../model/fit/group.ts";
+import { ENDS, type End } from "../../model/end.ts";
 import type { StartEnd, StartTune } from "../../model/start.ts";
 import { t } from "../texts/app.ts";
 import { OpensOnPaper } from "../ui/opens-on-paper.tsx";

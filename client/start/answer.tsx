@@ -1,4 +1,4 @@
-import { ENDS, type End } from "../../model/fit/group.ts";
+import { ENDS, type End } from "../../model/end.ts";
 import type { EndSetting } from "../../model/mixture.ts";
 import { type Steps, settablePairs } from "../../model/settable.ts";
 import type { StartTune } from "../../model/start.ts";

@@ -1,4 +1,5 @@
-import { ENDS, type PublishedFit } from "../../model/fit/group.ts";
+import { ENDS } from "../../model/end.ts";
+import type { PublishedFit } from "../../model/fit/group.ts";
 import type { StartEnd, StartTune } from "../../model/start.ts";
 import { RUN_CURRENT_A, runCurrent, START_CURRENT_A, START_MINUTES } from "../../model/supply.ts";
 import { nightsAt } from "../../model/trip/stop.ts";

@@ -1,4 +1,4 @@
-import { ENDS } from "../../model/fit/group.ts";
+import { ENDS } from "../../model/end.ts";
 import { toStep } from "../../model/rounding.ts";
 import { nightsAt } from "../../model/trip/stop.ts";
 import type { TripAnswer } from "../../model/trip/trip.ts";

@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from "preact/hooks";
-import { ENDS, type PublishedFit } from "../../model/fit/group.ts";
+import { ENDS } from "../../model/end.ts";
+import type { PublishedFit } from "../../model/fit/group.ts";
 import type { Stop } from "../../model/trip/stop.ts";
 import type { TripAnswer } from "../../model/trip/trip.ts";
 import type { MyHeater } from "../app/heater/my-heater.ts";

@@ -1,4 +1,4 @@
-import { ENDS, type End } from "../../model/fit/group.ts";
+import { ENDS, type End } from "../../model/end.ts";
 import { type Edge, edgeOf, tuneKeptFrom } from "../../model/trip/one-tune.ts";
 import type { TripAnswer } from "../../model/trip/trip.ts";
 import {

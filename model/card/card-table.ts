@@ -1,5 +1,6 @@
+import { ENDS, type End } from "../end.ts";
 import type { Band } from "../fit/bands.ts";
-import { ENDS, type End, type PublishedFit } from "../fit/group.ts";
+import type { PublishedFit } from "../fit/group.ts";
 import { fuelFlow } from "../mixture.ts";
 import { startForHeater } from "../own-start.ts";
 import type { StartBasis, StartEnd, StartQuestion, StartTune } from "../start.ts";

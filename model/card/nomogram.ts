@@ -1,7 +1,8 @@
 import { airAt, STANDARD_DENSITY_kg_m3 } from "../air.ts";
-import { ENDS, type End, type GroupFit, type PublishedFit } from "../fit/group.ts";
+import { ENDS, type End } from "../end.ts";
+import type { GroupFit, PublishedFit } from "../fit/group.ts";
 import { usualFans } from "../heater.ts";
-import { exp, ln } from "../ln-exp.ts";
+import { exp, ln } from "../numerics/ln-exp.ts";
 import { groupOf } from "../start.ts";
 import { type CardGrid, type CardHeater, tuneAt } from "./card-table.ts";
 import { rateTicks, type Tick, type TickGaps } from "./rate-ticks.ts";

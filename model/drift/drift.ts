@@ -1,6 +1,6 @@
-import type { End } from "../fit/group.ts";
+import type { End } from "../end.ts";
 import { PUMP_STEP_Hz } from "../heater.ts";
-import { exp, ln } from "../ln-exp.ts";
+import { exp, ln } from "../numerics/ln-exp.ts";
 import { type Logged, type Point, pointsOf } from "./logged.ts";
 import { coSeriesOf, lnMixture, type Series, stretchesOf } from "./series.ts";
 import { type Trend, type TrendPoint, trendOf } from "./trend.ts";

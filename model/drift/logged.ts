@@ -1,8 +1,8 @@
 import { STANDARD_DENSITY_kg_m3 } from "../air.ts";
-import { requireFinite, requirePositive } from "../finite.ts";
-import type { End } from "../fit/group.ts";
-import { ln } from "../ln-exp.ts";
+import type { End } from "../end.ts";
 import { type EndSetting, mixture } from "../mixture.ts";
+import { requireFinite, requirePositive } from "../numerics/finite.ts";
+import { ln } from "../numerics/ln-exp.ts";
 
 /** One end of a tune as it was left. One of the three readings, or none. */
 export interface LoggedReading extends EndSetting {

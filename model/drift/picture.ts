@@ -1,5 +1,5 @@
-import type { End } from "../fit/group.ts";
-import { exp } from "../ln-exp.ts";
+import type { End } from "../end.ts";
+import { exp } from "../numerics/ln-exp.ts";
 import { type Axis, type CoDrift, comparedAt, driftOf } from "./drift.ts";
 import type { Logged, Point } from "./logged.ts";
 import { lnMixture } from "./series.ts";

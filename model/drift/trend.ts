@@ -1,5 +1,5 @@
-import { requireFinite } from "../finite.ts";
-import { exp, ln, power } from "../ln-exp.ts";
+import { requireFinite } from "../numerics/finite.ts";
+import { exp, ln, power } from "../numerics/ln-exp.ts";
 
 /** A straight line through points, what it says, and how far it can be trusted however often one looks. */
 export interface Trend {

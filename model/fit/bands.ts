@@ -1,8 +1,8 @@
 import { usualFans } from "../heater.ts";
-import { exp, ln } from "../ln-exp.ts";
+import { exp, ln } from "../numerics/ln-exp.ts";
+import { studentFactor } from "../numerics/student.ts";
 import { BAND_LEVELS, type GroupFit } from "./group.ts";
 import { stepVariance, xOf } from "./row.ts";
-import { studentFactor } from "./student.ts";
 
 /** An interval that should hold the truth with probability `level`. */
 export interface Band {

@@ -1,5 +1,5 @@
-import { exp, ln } from "../ln-exp.ts";
-import type { Matrix } from "./matrix.ts";
+import { exp, ln } from "../numerics/ln-exp.ts";
+import type { Matrix } from "../numerics/matrix.ts";
 import { LEAST_TAIL_DF } from "./nodes.ts";
 import { AT, ONE_CROWD, type Parameter, parameter } from "./parameters.ts";
 import type { Prior } from "./prior.ts";

@@ -1,5 +1,5 @@
 import { standardDensity } from "../air.ts";
-import { exp } from "../ln-exp.ts";
+import { exp } from "../numerics/ln-exp.ts";
 import { fitAtlas } from "./fit.ts";
 import type { FitRow } from "./row.ts";
 import { NUMERICS, SETTINGS } from "./settings.ts";

@@ -1,4 +1,5 @@
-import { ENDS, type GroupFit } from "./group.ts";
+import { ENDS } from "../end.ts";
+import type { GroupFit } from "./group.ts";
 import { fitGroup } from "./group-fit.ts";
 import { type Prior, physicsPrior } from "./prior.ts";
 import type { FitRow, RejectedRow } from "./row.ts";

@@ -1,6 +1,6 @@
-import { exp, ln } from "../ln-exp.ts";
+import { exp, ln } from "../numerics/ln-exp.ts";
+import type { Matrix } from "../numerics/matrix.ts";
 import { logLikelihood } from "./likelihood.ts";
-import type { Matrix } from "./matrix.ts";
 import { type Maximum, maximise } from "./maximise.ts";
 import { ONE_CROWD, parameter, TWO_CROWDS } from "./parameters.ts";
 import { covarianceAt, logPosterior, scoreCovariance } from "./posterior.ts";

@@ -1,6 +1,4 @@
-/** One of the two ends of a heater's power range. */
-export type End = "low" | "high";
-export const ENDS: readonly End[] = ["low", "high"];
+import type { End } from "../end.ts";
 
 /** Levels at which bands are printed and published. */
 export const BAND_LEVELS = [0.5, 0.8, 0.9, 0.95, 0.99] as const;

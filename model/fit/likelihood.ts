@@ -1,5 +1,5 @@
-import { exp, ln } from "../ln-exp.ts";
-import type { Matrix } from "./matrix.ts";
+import { exp, ln } from "../numerics/ln-exp.ts";
+import type { Matrix } from "../numerics/matrix.ts";
 import { NODES, nodeWeights } from "./nodes.ts";
 import { AT, ONE_CROWD, type Parameter, parameter } from "./parameters.ts";
 import type { Sample } from "./sample.ts";
@@ -183,7 +183,7 @@ export function logLikelihood(t: Float64Array, sample: Sample, asked: Asked = {}
       let slope = 0;
       let squares = 0;
       let byTau = 0;
-      /** Adds a kind of row whose residual is `e`; answers its moment 0 and score by the level. */
+      /** Adds a kind of row whose residual is `e`; answers its score by the level. */
       const addKind = (e: number, dx: number) => {
         const m0 = moment[0] as number;
         const m1 = moment[1] as number;

@@ -1,4 +1,4 @@
-import { dot, type Matrix, times } from "./matrix.ts";
+import { dot, type Matrix, times } from "../numerics/matrix.ts";
 
 /** A function to maximise: answers its value and fills the gradient. */
 export type Objective = (t: Float64Array, gradient: Float64Array) => number;

@@ -1,4 +1,4 @@
-import { exp, ln } from "../ln-exp.ts";
+import { exp, ln } from "../numerics/ln-exp.ts";
 import { NUMERICS } from "./settings.ts";
 
 const { node_step, node_reach } = NUMERICS;

@@ -1,6 +1,6 @@
+import { at, diagonal, inverse, type Matrix } from "../numerics/matrix.ts";
 import { logPrior } from "./belief.ts";
 import { logLikelihood } from "./likelihood.ts";
-import { at, diagonal, inverse, type Matrix } from "./matrix.ts";
 import type { Prior } from "./prior.ts";
 import type { Sample } from "./sample.ts";
 

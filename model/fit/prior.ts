@@ -1,4 +1,5 @@
-import type { End, GroupFit } from "./group.ts";
+import type { End } from "../end.ts";
+import type { GroupFit } from "./group.ts";
 import { SETTINGS as S } from "./settings.ts";
 
 /** What is believed of one heater size and end before its own rows. */

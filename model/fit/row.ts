@@ -1,6 +1,6 @@
 import { STANDARD_DENSITY_kg_m3 } from "../air.ts";
-import { ln } from "../ln-exp.ts";
-import type { End } from "./group.ts";
+import type { End } from "../end.ts";
+import { ln } from "../numerics/ln-exp.ts";
 import { SETTINGS } from "./settings.ts";
 
 /** How a tune was found: its minimum bracketed by a sweep, stopped before that, or left as the atlas suggested. */

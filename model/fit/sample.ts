@@ -1,5 +1,5 @@
 import { densityAltitude, STANDARD_DENSITY_kg_m3, standardDensity } from "../air.ts";
-import { exp, ln } from "../ln-exp.ts";
+import { exp, ln } from "../numerics/ln-exp.ts";
 import { carbonMonoxideVariances } from "./carbon-monoxide.ts";
 import { type FitRow, stepOf, stepVariance, xOf, yOf } from "./row.ts";
 import { NUMERICS, SETTINGS } from "./settings.ts";

@@ -1,5 +1,5 @@
 import { PUMP_STEP_Hz } from "../heater.ts";
-import { ln } from "../ln-exp.ts";
+import { ln } from "../numerics/ln-exp.ts";
 
 /**
  * Every number of the estimator that was chosen and not fitted, with its origin. Published with each version of the

@@ -1,5 +1,6 @@
-import { exp, ln } from "../ln-exp.ts";
-import type { End, GroupFit } from "./group.ts";
+import type { End } from "../end.ts";
+import { exp, ln } from "../numerics/ln-exp.ts";
+import type { GroupFit } from "./group.ts";
 import { LEAST_TAIL_DF } from "./nodes.ts";
 import { type Prior, physicsPrior } from "./prior.ts";
 import { SETTINGS as S } from "./settings.ts";

@@ -1,6 +1,7 @@
-import { exp } from "../ln-exp.ts";
+import type { End } from "../end.ts";
+import { exp } from "../numerics/ln-exp.ts";
 import { averageAt, heaterVariance, type Line } from "./bands.ts";
-import type { End, GroupFit } from "./group.ts";
+import type { GroupFit } from "./group.ts";
 import { type FitRow, stepVariance, xOf, yOf } from "./row.ts";
 import { MISTAKEN } from "./settings.ts";
 

@@ -1,5 +1,5 @@
 import { weightedQuantile } from "simple-statistics";
-import { ln } from "../ln-exp.ts";
+import { ln } from "../numerics/ln-exp.ts";
 import { LEAST_TAIL_DF } from "./nodes.ts";
 import { ONE_CROWD, PARAMETERS, type Parameter } from "./parameters.ts";
 import type { Prior } from "./prior.ts";

@@ -1,8 +1,8 @@
-import { exp } from "../ln-exp.ts";
+import { exp } from "../numerics/ln-exp.ts";
+import { at } from "../numerics/matrix.ts";
 import type { GroupFit } from "./group.ts";
 import type { Model } from "./group-fit.ts";
 import { logistic } from "./likelihood.ts";
-import { at } from "./matrix.ts";
 import { LEAST_TAIL_DF } from "./nodes.ts";
 import { AT, parameter } from "./parameters.ts";
 import type { Prior } from "./prior.ts";

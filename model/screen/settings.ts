@@ -1,4 +1,5 @@
-import { ENDS, type PublishedFit } from "../fit/group.ts";
+import { ENDS } from "../end.ts";
+import type { PublishedFit } from "../fit/group.ts";
 import { decimalsOfStep, toStep } from "../rounding.ts";
 import type { Tune } from "../tune.ts";
 import { type Reason, say } from "./reason.ts";

@@ -1,4 +1,4 @@
-import { ENDS, type End } from "../fit/group.ts";
+import { ENDS, type End } from "../end.ts";
 import { tidy } from "./reason.ts";
 import type { Settings } from "./usual.ts";
 

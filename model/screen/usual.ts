@@ -1,4 +1,5 @@
-import { ENDS, type End, type PublishedFit } from "../fit/group.ts";
+import { ENDS, type End } from "../end.ts";
+import type { PublishedFit } from "../fit/group.ts";
 import { SETTINGS } from "../fit/settings.ts";
 import { PUMP_STEP_Hz } from "../heater.ts";
 import type { EndSetting } from "../mixture.ts";

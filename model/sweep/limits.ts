@@ -1,5 +1,5 @@
 import type { Band } from "../fit/bands.ts";
-import { studentFactor } from "../fit/student.ts";
+import { studentFactor } from "../numerics/student.ts";
 import { onStep, stepsFrom, stepsNear, stepsUpTo, withoutDust } from "../rounding.ts";
 import type { Way } from "./bracket.ts";
 import type { Sweep } from "./setup.ts";

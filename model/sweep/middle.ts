@@ -1,4 +1,4 @@
-import { requirePositive } from "../finite.ts";
+import { requirePositive } from "../numerics/finite.ts";
 import { poorAbove_ppm } from "./noise.ts";
 import { meterOf, type SweepSetup } from "./setup.ts";
 

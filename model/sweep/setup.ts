@@ -1,7 +1,7 @@
-import { requireFinite, requirePositive } from "../finite.ts";
+import type { End } from "../end.ts";
 import type { Band } from "../fit/bands.ts";
-import type { End } from "../fit/group.ts";
 import { PUMP_STEP_Hz } from "../heater.ts";
+import { requireFinite, requirePositive } from "../numerics/finite.ts";
 
 /** The meter at the exhaust. What it shows is diluted by an unknown amount: only readings of one sweep compare. */
 export interface SweepMeter {

@@ -1,4 +1,4 @@
-import { ENDS, type End } from "../fit/group.ts";
+import { ENDS, type End } from "../end.ts";
 import { PUMP_STEP_Hz } from "../heater.ts";
 import { withoutDust } from "../rounding.ts";
 import { type Choice, choiceAt, isEmpty, rankOf, settableIn, together } from "./choice.ts";

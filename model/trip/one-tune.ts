@@ -1,4 +1,4 @@
-import { ENDS, type End } from "../fit/group.ts";
+import { ENDS, type End } from "../end.ts";
 import { PUMP_STEP_Hz } from "../heater.ts";
 import { settablePump } from "../rounding.ts";
 import { type Choice, choiceAt, settableIn, together } from "./choice.ts";

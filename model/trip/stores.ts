@@ -1,4 +1,4 @@
-import { requirePositive } from "../finite.ts";
+import { requirePositive } from "../numerics/finite.ts";
 import { withoutDust } from "../rounding.ts";
 
 /** What is taken along and runs out: fuel in a tank, L, or charge in a battery, Ah. */

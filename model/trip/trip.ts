@@ -1,4 +1,5 @@
-import type { End, PublishedFit } from "../fit/group.ts";
+import type { End } from "../end.ts";
+import type { PublishedFit } from "../fit/group.ts";
 import { percentOutwards } from "../rounding.ts";
 import { groupOf } from "../start.ts";
 import type { Supply } from "../supply.ts";

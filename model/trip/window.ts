@@ -1,5 +1,5 @@
-import { requireFinite } from "../finite.ts";
 import { mixtureShift } from "../mixture.ts";
+import { requireFinite } from "../numerics/finite.ts";
 import { onStep, stepsFrom, stepsUpTo, wholePercent, withoutDust } from "../rounding.ts";
 
 /** How far the mixture may shift from a good tune before it needs a new one, %. */

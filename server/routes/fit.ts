@@ -9,7 +9,8 @@ import {
   type TuneRow,
   tunesOfClass,
 } from "../../db/tunes.ts";
-import type { End, GroupFit, PublishedFit } from "../../model/fit/group.ts";
+import type { End } from "../../model/end.ts";
+import type { GroupFit, PublishedFit } from "../../model/fit/group.ts";
 import type { FitRow } from "../../model/fit/row.ts";
 import { asideOf, asideSentence } from "../../model/fit/standing.ts";
 import { SAFETY } from "../../model/safety.ts";

@@ -1,6 +1,6 @@
 import { Hono } from "hono";
 import { z } from "zod";
-import { MOST_OWN_ROWS } from "../../model/fit/own-heater.ts";
+import { MOST_OWN_ROWS } from "../../model/own-heater.ts";
 import { ownStartTune } from "../../model/own-start.ts";
 import { startTune } from "../../model/start.ts";
 import * as field from "../../model/tune.ts";

@@ -3,7 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { build } from "vite";
 import { expect, test } from "vitest";
-import { exp, ln, power } from "../../model/ln-exp.ts";
+import { exp, ln, power } from "../../model/numerics/ln-exp.ts";
 import { seeded } from "../model/fit/simulated-crowd.ts";
 import { plainBrowser } from "./shared.ts";
 

@@ -3,9 +3,9 @@ import { expect, test } from "vitest";
 import { partsOf } from "../../markdown-page.ts";
 import { bandsAt } from "../../model/fit/bands.ts";
 import type { GroupFit } from "../../model/fit/group.ts";
-import { ownHeaterAt, quantileOf } from "../../model/fit/own-heater.ts";
 import { priorGroup } from "../../model/fit/prior.ts";
 import { NUMERICS, SETTINGS } from "../../model/fit/settings.ts";
+import { ownHeaterAt, quantileOf } from "../../model/own-heater.ts";
 
 const DOCUMENT = readFileSync("docs/method.md", "utf8");
 const picture = (file: string) => readFileSync(`docs/${file}`, "utf8");

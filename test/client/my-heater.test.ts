@@ -4,7 +4,7 @@ import { MOST_OWN_TUNES, myHeaters, NO_HEATER } from "../../client/app/heater/my
 import { withMine } from "../../client/app/heater/with-mine.ts";
 import type { LogbookEntry, LogbookHeater } from "../../client/app/records/entry.ts";
 import { FIRST_QUESTION } from "../../client/base/question.ts";
-import { MOST_OWN_ROWS } from "../../model/fit/own-heater.ts";
+import { MOST_OWN_ROWS } from "../../model/own-heater.ts";
 import { ownTuneSchema } from "../../model/tune.ts";
 
 const changed_at = "2026-11-01T00:00:00.000Z";

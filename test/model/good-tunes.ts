@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { airAt, standardPressure, stationPressureFromQnh } from "../../model/air.ts";
-import { ENDS, type End } from "../../model/fit/group.ts";
+import { ENDS, type End } from "../../model/end.ts";
 import { SETTINGS } from "../../model/fit/settings.ts";
 import type { ScreenContext } from "../../model/screen.ts";
 import type { Tune } from "../../model/tune.ts";

@@ -1,6 +1,7 @@
 import { STANDARD_DENSITY_kg_m3 } from "../../model/air.ts";
+import { ENDS } from "../../model/end.ts";
 import { fitAtlas } from "../../model/fit/fit.ts";
-import { ENDS, type PublishedFit } from "../../model/fit/group.ts";
+import type { PublishedFit } from "../../model/fit/group.ts";
 import type { FitRow } from "../../model/fit/row.ts";
 
 /** A fit of invented crews, and the empty atlas: what start tunes and comparisons are tested on. */

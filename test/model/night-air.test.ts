@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { ENDS } from "../../model/fit/group.ts";
+import { ENDS } from "../../model/end.ts";
 import { type NightQuestion, tuneAtNight } from "../../model/night-air.ts";
 import { groupOf } from "../../model/start.ts";
 import { EMPTY_ATLAS, inventedFit } from "./invented-fit.ts";

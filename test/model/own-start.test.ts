@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { airAt } from "../../model/air.ts";
-import { ENDS } from "../../model/fit/group.ts";
+import { ENDS } from "../../model/end.ts";
 import { ownStartTune, startForHeater } from "../../model/own-start.ts";
 import { type StartQuestion, startTune } from "../../model/start.ts";
 import { USUAL_NIGHT } from "../../model/trip/nights.ts";

@@ -1,9 +1,9 @@
 import { expect, test } from "vitest";
 import { acceptedFitRows } from "../../db/tunes.ts";
 import { airAt } from "../../model/air.ts";
+import { ENDS } from "../../model/end.ts";
 import { bandsAt } from "../../model/fit/bands.ts";
 import { fitAtlas } from "../../model/fit/fit.ts";
-import { ENDS } from "../../model/fit/group.ts";
 import type { Tune } from "../../model/tune.ts";
 import { load } from "../../seed-demo/load.ts";
 import { scenario } from "../../seed-demo/scenario.ts";

@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
 import { airAt } from "../../model/air.ts";
+import { ENDS } from "../../model/end.ts";
 import { bandsAt } from "../../model/fit/bands.ts";
 import { fitAtlas } from "../../model/fit/fit.ts";
-import { ENDS } from "../../model/fit/group.ts";
 import type { FitRow } from "../../model/fit/row.ts";
 import type { Tune } from "../../model/tune.ts";
 import { scenario } from "../../seed-demo/scenario.ts";

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { parse } from "csv-parse/sync";
 import { afterEach, beforeEach, expect, test } from "vitest";
-import { ENDS } from "../../model/fit/group.ts";
+import { ENDS } from "../../model/end.ts";
 import { formOf } from "../../model/row-from-text.ts";
 import { SAFETY } from "../../model/safety.ts";
 import { cellTunes } from "../../server/answers.ts";

@@ -1,5 +1,5 @@
 import { standardDensity } from "../../model/air.ts";
-import type { End } from "../../model/fit/group.ts";
+import type { End } from "../../model/end.ts";
 import type { FitRow } from "../../model/fit/row.ts";
 import { lnRatio } from "./airs.ts";
 import { heaterOf, type Population, type Seeded, tuned } from "./population.ts";

@@ -1,5 +1,6 @@
+import type { End } from "../../../model/end.ts";
 import type { Band } from "../../../model/fit/bands.ts";
-import type { End, PublishedFit } from "../../../model/fit/group.ts";
+import type { PublishedFit } from "../../../model/fit/group.ts";
 import { halfBand_pct } from "../../../model/half-band.ts";
 import { mixtureShift } from "../../../model/mixture.ts";
 import type { OwnAside, OwnContradiction } from "../../../model/own-rows.ts";

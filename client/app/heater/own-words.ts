@@ -1,5 +1,5 @@
+import type { End } from "../../../model/end.ts";
 import type { Band } from "../../../model/fit/bands.ts";
-import type { End } from "../../../model/fit/group.ts";
 import type { OwnAside, OwnContradiction } from "../../../model/own-rows.ts";
 import type { StartBasis } from "../../../model/start.ts";
 import { locale } from "../../language.ts";

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { ELEVATION_RANGE_m } from "../../../model/air.ts";
-import { ENDS } from "../../../model/fit/group.ts";
+import { ENDS } from "../../../model/end.ts";
 import * as field from "../../../model/tune.ts";
 import { FIRST_QUESTION, type Question } from "../../base/question.ts";
 import { tidyName } from "../../base/stop-schema.ts";

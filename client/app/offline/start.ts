@@ -1,4 +1,5 @@
-import { ENDS, type End, type PublishedFit } from "../../../model/fit/group.ts";
+import { ENDS, type End } from "../../../model/end.ts";
+import type { PublishedFit } from "../../../model/fit/group.ts";
 import type { ScalingAnswer } from "../../../server/contract.ts";
 import { ANSWERS_CACHE, STORAGE_WIPED, WAITING_CHANGED } from "../../base/answers/cache-names.ts";
 import { sendWaiting } from "./deliver.ts";

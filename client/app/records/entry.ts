@@ -1,5 +1,5 @@
 import type { GivenAir } from "../../../model/air.ts";
-import type { End } from "../../../model/fit/group.ts";
+import type { End } from "../../../model/end.ts";
 import type { Found } from "../../../model/fit/row.ts";
 import type { EndSetting } from "../../../model/mixture.ts";
 import type { MeterKind } from "../../../model/tune.ts";

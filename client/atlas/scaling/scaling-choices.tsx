@@ -1,4 +1,5 @@
-import { ENDS, type End, type PublishedFit } from "../../../model/fit/group.ts";
+import { ENDS, type End } from "../../../model/end.ts";
+import type { PublishedFit } from "../../../model/fit/group.ts";
 import { t } from "../../texts/app.ts";
 import { scalingWords } from "../../texts/scaling.ts";
 import { ChoiceField } from "../../ui/choice-field.tsx";

@@ -1,4 +1,5 @@
-import type { End, PublishedFit } from "../../../model/fit/group.ts";
+import type { End } from "../../../model/end.ts";
+import type { PublishedFit } from "../../../model/fit/group.ts";
 import type { Tune } from "../../../model/tune.ts";
 import type {
   CellsAnswer,

@@ -1,4 +1,4 @@
-import type { End } from "../../../model/fit/group.ts";
+import type { End } from "../../../model/end.ts";
 import { SAFETY } from "../../../model/safety.ts";
 import { scalingCurve } from "../../../model/scaling-curve.ts";
 import { groupOf } from "../../../model/start.ts";

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { cardTable } from "../../../model/card/card-table.ts";
-import { ENDS } from "../../../model/fit/group.ts";
+import { ENDS } from "../../../model/end.ts";
 import { PUMP_STEP_Hz } from "../../../model/heater.ts";
 import { startTune } from "../../../model/start.ts";
 import { EMPTY_ATLAS, inventedFit } from "../invented-fit.ts";

@@ -4,7 +4,7 @@ import { airAt, standardPressure } from "../../../model/air.ts";
 import { tuneAt } from "../../../model/card/card-table.ts";
 import { type Nomogram, nomogram, type ScaleValue } from "../../../model/card/nomogram.ts";
 import { rateTicks, type Tick } from "../../../model/card/rate-ticks.ts";
-import { ENDS } from "../../../model/fit/group.ts";
+import { ENDS } from "../../../model/end.ts";
 import { EMPTY_ATLAS, INVENTED_RANGE, inventedFit } from "../invented-fit.ts";
 
 const FIT = inventedFit();

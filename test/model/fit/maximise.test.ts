@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { diagonal, inverse, times } from "../../../model/fit/matrix.ts";
 import { maximise } from "../../../model/fit/maximise.ts";
+import { diagonal, inverse, times } from "../../../model/numerics/matrix.ts";
 
 test("BFGS finds the top of Rosenbrock's valley turned upside down", () => {
   // Rosenbrock (1960): f(x, y) = (1 − x)² + 100(y − x²)², least at (1, 1).

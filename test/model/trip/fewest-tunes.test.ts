@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { ENDS, type End } from "../../../model/fit/group.ts";
+import { ENDS, type End } from "../../../model/end.ts";
 import { settablePump } from "../../../model/rounding.ts";
 import { fewestTunes, type Leg } from "../../../model/trip/fewest-tunes.ts";
 import { type Expected, oneTune } from "../../../model/trip/one-tune.ts";

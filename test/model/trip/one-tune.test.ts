@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { ENDS } from "../../../model/fit/group.ts";
+import { ENDS } from "../../../model/end.ts";
 import { settablePump } from "../../../model/rounding.ts";
 import { oneTune, tuneKeptFrom } from "../../../model/trip/one-tune.ts";
 import { roomOf, shiftAt, WORKING_WINDOW } from "../../../model/trip/window.ts";

@@ -1,5 +1,5 @@
 import { driftOf, type EndDrift } from "../../../model/drift/drift.ts";
-import { ENDS } from "../../../model/fit/group.ts";
+import { ENDS } from "../../../model/end.ts";
 import { seeded } from "../../../seed-demo/random.ts";
 import { type SeasonKind, seasonOf } from "./season.ts";
 

@@ -1,4 +1,4 @@
-import type { End } from "../../../model/fit/group.ts";
+import type { End } from "../../../model/end.ts";
 import type { FitRow } from "../../../model/fit/row.ts";
 
 /** An interval of ln(Hz per 1,000 rpm). */

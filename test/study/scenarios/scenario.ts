@@ -1,5 +1,5 @@
 import type { StudyScenario } from "../../../client/atlas/bands/report.ts";
-import type { End } from "../../../model/fit/group.ts";
+import type { End } from "../../../model/end.ts";
 import type { SimulatedRow } from "../crowd.ts";
 import type { Population, Seeded } from "../population.ts";
 import type { KnownTruth } from "../truth.ts";

@@ -1,4 +1,4 @@
-import type { End } from "../../../model/fit/group.ts";
+import type { End } from "../../../model/end.ts";
 import { withOtherEnd } from "../classes.ts";
 import { crowd, type Reporting, USUAL } from "../crowd.ts";
 import { FIXED, type Population } from "../population.ts";

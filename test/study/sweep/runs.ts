@@ -1,5 +1,5 @@
-import type { End } from "../../../model/fit/group.ts";
-import { studentFactor } from "../../../model/fit/student.ts";
+import type { End } from "../../../model/end.ts";
+import { studentFactor } from "../../../model/numerics/student.ts";
 import { onStep, stepsFrom } from "../../../model/rounding.ts";
 import type { SweepSetup } from "../../../model/sweep/setup.ts";
 import { type Seeded, seeded } from "../../../seed-demo/random.ts";

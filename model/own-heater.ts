@@ -1,8 +1,8 @@
-import { exp } from "../ln-exp.ts";
-import { averageAt, heaterVariance, type Student, withinVariance } from "./bands.ts";
-import type { GroupFit } from "./group.ts";
-import { MISTAKEN, SETTINGS } from "./settings.ts";
-import { studentCdf } from "./student-cdf.ts";
+import { averageAt, heaterVariance, type Student, withinVariance } from "./fit/bands.ts";
+import type { GroupFit } from "./fit/group.ts";
+import { MISTAKEN, SETTINGS } from "./fit/settings.ts";
+import { exp } from "./numerics/ln-exp.ts";
+import { studentCdf } from "./numerics/student-cdf.ts";
 
 /** A tune of the heater itself, at one end. */
 export interface OwnRow {
