@@ -1,5 +1,5 @@
 import type { ComponentChildren, RefObject } from "preact";
-import { ENDS, type End } from "../../model/fit/group.ts";
+import { ENDS, type End } from "../../model/end.ts";
 import { STEWARD_VERDICTS, type StewardVerdict } from "../../model/steward-reasons.ts";
 import type { RecordedDecision, StewardsTune } from "../../server/contract.ts";
 import { mapAddress } from "../base/tune-address.ts";
