@@ -13,6 +13,7 @@ import workerUrl from "maplibre-gl/dist/maplibre-gl-worker.mjs?url";
 import type { Cell, MapConfiguration } from "../../server/contract.ts";
 import type { Unit } from "../units.ts";
 import { drawBasemap } from "./basemap.ts";
+import { Beyond } from "./beyond.ts";
 import { cellBoundaries, cellCentres } from "./cell-features.ts";
 import { DISCS } from "./cell-layers.ts";
 import { CONTOURS } from "./contour-layers.ts";
@@ -31,6 +32,10 @@ const DEEPEST_CONFIGURED_ZOOM = 12;
 const STRIPE_ALPHA = 150;
 /** Contours are drawn anew once the night's slider has been still for so long. */
 const STILL_ms = 150;
+/** Nearer than this a pixel is less than 600 m wide, and elevations are known every few kilometres. */
+const KNOWN_TO_ZOOM = 7;
+/** A marker keeps so far off what covers the map's foot. */
+const CLEAR_px = 20;
 /** A thumb this far off a disc means the disc. */
 const THUMB_px = 8;
 
@@ -39,6 +44,8 @@ export interface AtlasMapOptions {
   container: HTMLElement;
   configuration: MapConfiguration;
   label: string;
+  /** What it says where it is shown from nearer than its data go. */
+  beyond: string;
   palette: Palette;
   look: Look;
   /** Where to open; the whole world otherwise. */
@@ -66,6 +73,7 @@ export class AtlasMap {
   readonly #container: HTMLElement;
   readonly #map: GlMap;
   readonly #scale = new ScaleControl({ maxWidth: 120 });
+  readonly #beyond: Beyond;
   readonly #ready: Promise<void>;
   #look: Look;
   /** There is nothing to draw on: the drawing context is gone, or the map itself. */
@@ -75,11 +83,15 @@ export class AtlasMap {
   /** When contours are drawn anew; none while they are as they should be. */
   #drawing: ReturnType<typeof setTimeout> | undefined;
   #marker: Marker | undefined;
+  /** From which zoom on the elevations tell no more. */
+  #knownTo: number;
 
   constructor(options: AtlasMapOptions) {
     const { container, configuration, label, look, palette, view = WORLD, onFallback } = options;
     const configured = configuration.elevation_tiles;
     this.#look = look;
+    this.#beyond = new Beyond(options.beyond);
+    this.#knownTo = configured ? DEEPEST_CONFIGURED_ZOOM : KNOWN_TO_ZOOM;
     this.#container = container;
     const sheet = document.createElement("div");
     sheet.className = "map-sheet";
@@ -87,7 +99,11 @@ export class AtlasMap {
     this.#map = new GlMap({
       container: sheet,
       style: sheetStyle({
-        elevationTiles: groundTiles(configured, () => onFallback("ground")),
+        elevationTiles: groundTiles(configured, () => {
+          this.#knownTo = KNOWN_TO_ZOOM;
+          this.#tellBeyond();
+          onFallback("ground");
+        }),
         deepest: configured ? DEEPEST_CONFIGURED_ZOOM : DEEPEST_ESTIMATED_ZOOM,
         palette,
         land: reliefColour(look.stops),
@@ -106,6 +122,7 @@ export class AtlasMap {
     const map = this.#map;
     map.touchZoomRotate.disableRotation();
     map.addControl(new NavigationControl({ showCompass: false }), "top-right");
+    map.addControl(this.#beyond, "bottom-left");
     map.addControl(this.#scale, "bottom-left");
     map.getCanvas().setAttribute("aria-label", label);
     map.on("styledata", () => {
@@ -131,6 +148,8 @@ export class AtlasMap {
       options.onRestored();
     });
     map.on("movestart", () => this.#busy(true));
+    map.on("zoomend", () => this.#tellBeyond());
+    this.#tellBeyond();
     map.on("idle", () => {
       if (this.#awaited === 0 && this.#drawing === undefined) this.#busy(false);
     });
@@ -158,6 +177,10 @@ export class AtlasMap {
     if (JSON.stringify(this.#look) === JSON.stringify(look)) return;
     this.#look = look;
     if (!this.#lost) this.#paint();
+  }
+
+  #tellBeyond(): void {
+    this.#beyond.shown = this.#map.getZoom() >= this.#knownTo;
   }
 
   #paint(): void {
@@ -230,14 +253,20 @@ export class AtlasMap {
       this.#map.easeTo({ center: coordinates as [lon: number, lat: number], zoom });
   }
 
-  /** Marks the chosen point and brings it into view. */
-  show(lat: number, lon: number, near: boolean): void {
+  /**
+   * Marks the chosen point and brings it into view.
+   * @param covered_px how much of the map's foot lies under what a tap has come to
+   */
+  show(lat: number, lon: number, near: boolean, covered_px: number): void {
     this.#marker ??= new Marker({ color: "#7a1f1f" }).setLngLat([lon, lat]).addTo(this.#map);
     this.#marker.setLngLat([lon, lat]);
     // The marker knows on which of the worlds beside each other it stands.
     if (near || !this.#map.getBounds().contains(this.#marker.getLngLat())) {
       this.#map.jumpTo({ center: [lon, lat], zoom: Math.max(this.#map.getZoom(), near ? 4 : 2) });
     }
+    const { y } = this.#map.project(this.#marker.getLngLat());
+    if (covered_px > 0 && y > this.#container.clientHeight - covered_px - CLEAR_px)
+      this.#map.easeTo({ center: this.#marker.getLngLat(), offset: [0, -covered_px / 2] });
   }
 
   get place(): MapPlace {

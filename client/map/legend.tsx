@@ -29,7 +29,7 @@ export function Legend({ asked, palette, unit }: LegendProps) {
                 <span>{elevationWord(elevationOfRate(asked, value), unit)}</span>
               </>
             ) : (
-              <strong>± {format(value)} %</strong>
+              <strong>{aspect === "sure" ? `± ${format(value)} %` : format(value, 2)}</strong>
             )}
           </li>
         ))}

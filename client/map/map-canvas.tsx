@@ -32,6 +32,7 @@ type State = "loading" | "ready" | "lost" | "none";
 export function MapCanvas(props: MapCanvasProps) {
   const { asked, palette, unit, cells, point, takeMiddle, onPoint, onCell } = props;
   const container = useRef<HTMLDivElement>(null);
+  const foot = useRef<HTMLDivElement>(null);
   const map = useRef<AtlasMap | null>(null);
   const place = useRef<MapPlace | undefined>(undefined);
   const [state, setState] = useState<State>("loading");
@@ -62,6 +63,7 @@ export function MapCanvas(props: MapCanvasProps) {
         container: container.current,
         configuration,
         label: mapWords.label,
+        beyond: mapWords.beyond,
         palette,
         look: now.current.look,
         view: place.current,
@@ -89,7 +91,8 @@ export function MapCanvas(props: MapCanvasProps) {
   useEffect(() => void ready?.showCells(cells), [ready, cells]);
   useEffect(() => {
     const { lat, lon, near } = point;
-    if (lat !== null && lon !== null) ready?.show(lat, lon, near);
+    if (lat !== null && lon !== null)
+      ready?.show(lat, lon, near, overlap_px(container.current, foot.current));
   }, [ready, point.lat, point.lon, point.near]);
 
   const still = state === "none" || state === "lost";
@@ -104,7 +107,9 @@ export function MapCanvas(props: MapCanvasProps) {
           <LandPicture look={look} palette={palette} {...point} onPoint={onPoint} />
         </>
       )}
-      {props.children}
+      <div class="map-foot-place" ref={foot}>
+        {props.children}
+      </div>
       {(state === "lost" || (state === "none" && drawsMaps())) && (
         <button type="button" onClick={() => setTries(tries + 1)}>
           {mapWords.again}
@@ -127,4 +132,11 @@ export function MapCanvas(props: MapCanvasProps) {
       )}
     </>
   );
+}
+
+/** How much of the map's foot lies under what a tap has come to, px. */
+function overlap_px(map: HTMLElement | null, foot: HTMLElement | null): number {
+  const over = foot?.firstElementChild?.getBoundingClientRect();
+  const under = map?.getBoundingClientRect();
+  return over && under ? Math.max(0, under.bottom - over.top) : 0;
 }

@@ -15,8 +15,9 @@ import { MapCanvas } from "./map-canvas.tsx";
 import { MapFoot } from "./map-foot.tsx";
 import { NightField } from "./night-field.tsx";
 import { PointFoot } from "./point-foot.tsx";
-import type { Aspect } from "./tint.ts";
+import { ASPECTS, type Aspect } from "./tint.ts";
 import { usePalette } from "./use-palette.ts";
+import { WantedList } from "./wanted-list.tsx";
 
 interface MapPanelProps {
   fit: PublishedFit;
@@ -118,6 +119,20 @@ export function MapPanel({ fit, question, unit, onPoint, onQuestion }: MapPanelP
   return (
     <section class="map-side sheet" aria-labelledby="map">
       <h2 id="map">{mapWords.title}</h2>
+      <div class="map-aspect field">
+        <label for="map-aspect">{mapWords.shown}</label>
+        <select
+          id="map-aspect"
+          value={aspect}
+          onChange={(e) => setAspect(e.currentTarget.value as Aspect)}
+        >
+          {ASPECTS.map((one) => (
+            <option key={one} value={one}>
+              {mapWords.aspects[one]}
+            </option>
+          ))}
+        </select>
+      </div>
       <MapCanvas
         asked={asked}
         palette={palette}
@@ -139,17 +154,6 @@ export function MapPanel({ fit, question, unit, onPoint, onQuestion }: MapPanelP
       </MapCanvas>
       <div class="map-head">
         <div class="field">
-          <label for="map-aspect">{mapWords.shown}</label>
-          <select
-            id="map-aspect"
-            value={aspect}
-            onChange={(e) => setAspect(e.currentTarget.value as Aspect)}
-          >
-            <option value="rate">{mapWords.aspects.rate}</option>
-            <option value="sure">{mapWords.aspects.sure}</option>
-          </select>
-        </div>
-        <div class="field">
           <label for="map-end">{mapWords.end}</label>
           <select
             id="map-end"
@@ -168,6 +172,13 @@ export function MapPanel({ fit, question, unit, onPoint, onQuestion }: MapPanelP
       <p class="hint">
         {mapWords.click} {mapWords.estimated} {mapWords.credit}.
       </p>
+      <WantedList
+        fit={fit}
+        heat_kW={question.heat_kW}
+        end={end}
+        unit={unit}
+        open={aspect === "wanted"}
+      />
       <CellList cells={cells} unit={unit} onOpen={list} />
     </section>
   );

@@ -6,6 +6,8 @@ export interface Palette {
   rate: readonly string[];
   /** From sure to unsure. */
   sure: readonly string[];
+  /** From where one more tune makes no difference to where it makes the most. */
+  wanted: readonly string[];
   sea: string;
   coast: string;
   river: string;
@@ -25,6 +27,7 @@ export interface Palette {
 const LIGHT: Palette = {
   rate: ["#fbf3dd", "#fcd77b", "#e7ac3f", "#a59f35", "#5b8e42", "#286f4c", "#004e44"],
   sure: ["#f3ecde", "#e6c8b2", "#d8a393", "#c3807e", "#a86176", "#844971", "#5d3666"],
+  wanted: ["#fbf3dd", "#fcd884", "#f7ac45", "#e98027", "#cd5823", "#a14029", "#742e28"],
   sea: "#b9cdd8",
   coast: "#6d8797",
   river: "#7f9bab",
@@ -39,6 +42,7 @@ const LIGHT: Palette = {
 const DARK: Palette = {
   rate: ["#e2d7ba", "#deb863", "#c49232", "#898321", "#46722e", "#185633", "#083628"],
   sure: ["#dad0bb", "#cdae96", "#be8c7b", "#ab6b68", "#914d60", "#71365c", "#4c2654"],
+  wanted: ["#e2d7ba", "#deba69", "#d7902f", "#c76716", "#a94414", "#812d1a", "#581c17"],
   sea: "#2b3a45",
   coast: "#8fa5b3",
   river: "#33505f",

@@ -1,16 +1,21 @@
-import { type Air, airAt, ELEVATION_RANGE_m } from "../../model/air.ts";
+import { type Air, airAt, ELEVATION_RANGE_m, standardTemperature } from "../../model/air.ts";
 import type { End } from "../../model/end.ts";
 import { bandsAt } from "../../model/fit/bands.ts";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import { usualFans } from "../../model/heater.ts";
 import { groupOf } from "../../model/start.ts";
+import { gain, oneMoreTune } from "../../model/wanted.ts";
 import type { Question } from "../base/question.ts";
 import { colourAt, type Palette } from "./palette.ts";
 
-/** What the land's colour tells: the suggested pump rate, or how far off it may be for one more heater. */
-export type Aspect = "rate" | "sure";
+/**
+ * What the land's colour tells: the suggested pump rate, how far off it may be for one more heater, or how much one more
+ * tune would narrow the band of the average.
+ */
+export const ASPECTS = ["rate", "sure", "wanted"] as const;
+export type Aspect = (typeof ASPECTS)[number];
 
-/** What the map is asked: a fit, a night and heater, an end, and which of the two. */
+/** What the map is asked: a fit, a night and heater, an end, and which of the three. */
 export interface Asked {
   fit: PublishedFit;
   question: Question;
@@ -18,7 +23,7 @@ export interface Asked {
   aspect: Aspect;
 }
 
-/** Values the ramp spans: Hz, or ± % of the pump rate. */
+/** Values the ramp spans: Hz, ± % of the pump rate, or percentage points. */
 export interface TintRange {
   from: number;
   to: number;
@@ -34,7 +39,10 @@ const COLD_LOW = { elevation_m: 0, temperature_C: -25 };
 /** The map asks for the rate at dozens of elevations at once, and draws no bands. */
 const NO_BANDS = { mean_levels: [], new_heater_levels: [] };
 
-/** Range of the tint: fixed for a heater and fit, so that another night re-tints the land instead of the legend. */
+/**
+ * Range of the tint: fixed for a heater and fit, so that another night re-tints the land instead of the legend. Where a
+ * tune is wanted is asked of one night: the range is that night's.
+ */
 export function tintRange(asked: Asked): TintRange {
   const on = (temperature_C: number | undefined): Asked => ({
     ...asked,
@@ -42,19 +50,39 @@ export function tintRange(asked: Asked): TintRange {
   });
   const at = ({ elevation_m, temperature_C }: typeof WARM_HIGH) =>
     valueAt(on(temperature_C), elevation_m);
-  if (asked.aspect === "rate") return { from: at(WARM_HIGH), to: at(COLD_LOW) };
-  const widths = [undefined, COLD_LOW.temperature_C, WARM_HIGH.temperature_C].flatMap((night) =>
-    [LOWEST_m, 0, 1500, 3000, 4500, HIGHEST_m].map((elevation_m) =>
-      valueAt(on(night), elevation_m),
-    ),
-  );
-  return { from: Math.floor(Math.min(...widths)), to: Math.ceil(Math.max(...widths)) };
+  switch (asked.aspect) {
+    case "rate":
+      return { from: at(WARM_HIGH), to: at(COLD_LOW) };
+    case "sure": {
+      const nights = [undefined, COLD_LOW.temperature_C, WARM_HIGH.temperature_C].map(on);
+      return rangeOf(nights, [LOWEST_m, 0, 1500, 3000, 4500, HIGHEST_m], 1);
+    }
+    case "wanted":
+      return rangeOf([asked], [0, 1000, 2000, 3000, 4000, WARM_HIGH.elevation_m], 100);
+  }
 }
 
-/** What the tint tells at an elevation: Hz, or the 95 % new-heater band's half-width in % of the pump rate. */
+/** Least and greatest value at some elevations, outwards to so many steps of one. */
+function rangeOf(nights: readonly Asked[], elevations_m: readonly number[], steps: number) {
+  const values = nights.flatMap((night) => elevations_m.map((m) => valueAt(night, m)));
+  return {
+    from: Math.floor(steps * Math.min(...values)) / steps,
+    to: Math.ceil(steps * Math.max(...values)) / steps,
+  };
+}
+
+/**
+ * What the tint tells at an elevation: Hz; the 95 % new-heater band's half-width in % of the pump rate; or by how many
+ * percentage points one more tune, sent with its temperature, would narrow the average's.
+ */
 export function valueAt(asked: Asked, elevation_m: number): number {
   if (asked.aspect === "rate") return pumpAt(asked, elevation_m);
   const { fit, question, end } = asked;
+  if (asked.aspect === "wanted") {
+    const { temperature_C = standardTemperature(elevation_m), humidity_pct } = question.air;
+    const group = groupOf(fit, question.heat_kW, end);
+    return gain(oneMoreTune(group, airAt(elevation_m, { temperature_C, humidity_pct })));
+  }
   const { density_kg_m3, ln_density_sd } = nightAir(question, elevation_m);
   const { pump_Hz_per_krpm, new_heater_bands } = bandsAt(
     groupOf(fit, question.heat_kW, end),

@@ -89,7 +89,7 @@ test("from near the land has the colour of what a tap there would answer", async
   await close();
 });
 
-test("lines of equal pump rate run over the land, and not where the colours show something else", async () => {
+test("lines of equal pump rate run over the land, not where the colours show something else; beyond the data it says so", async () => {
   const { page, close } = await openPage(browser, atlas.url, SMALL);
   await comeNear(page, "Innsbruck");
   const lines = async () => {
@@ -101,6 +101,13 @@ test("lines of equal pump rate run over the land, and not where the colours show
   await page.getByLabel(mapWords.shown).selectOption("sure");
   await mapDrawn(page);
   expect(drawn - (await lines())).toBeGreaterThan(0.005);
+  // Nearer than the data it says so, and further off no more.
+  await page.getByText(mapWords.beyond).waitFor();
+  const further = page.getByRole("button", { name: "Zoom out" });
+  await further.click();
+  await mapDrawn(page);
+  await further.click();
+  await page.getByText(mapWords.beyond).waitFor({ state: "detached" });
   await close();
 });
 

@@ -136,6 +136,16 @@ describe("a phone's map", () => {
     const goToAnswer = foot.getByRole("button", { name: mapWords.foot.goToAnswer });
     await goToAnswer.waitFor();
     expect(await outOfSight(page, ".map-foot")).toBeLessThan(1);
+    // The point is moved out from under it.
+    const pinAboveFoot = async () => {
+      const [pin, over] = await Promise.all([
+        page.locator(".maplibregl-marker").boundingBox(),
+        foot.boundingBox(),
+      ]);
+      return pin && over ? over.y - (pin.y + pin.height) : Number.NEGATIVE_INFINITY;
+    };
+    await expect.poll(pinAboveFoot).toBeGreaterThan(0);
+    expect(await outOfSight(page, ".maplibregl-marker")).toBe(0);
     const { lat, lon, site } = JSON.parse(
       (await page.evaluate(() => localStorage.getItem("hypsotune.question"))) ?? "{}",
     );
@@ -300,7 +310,7 @@ test.each(["en", "de", "es"])(
     const { page, close } = await openPage(plain, `${atlas.url}/#/map`, { ...PHONE, locale });
     await page.locator(".map-head select").first().waitFor();
     await page.evaluate(() => document.fonts.ready);
-    const cut = await page.locator(".map-head select").evaluateAll((selects) =>
+    const cut = await page.locator(".map-side .field select").evaluateAll((selects) =>
       (selects as HTMLSelectElement[]).flatMap((select) => {
         const context = document.createElement("canvas").getContext("2d");
         const style = getComputedStyle(select);

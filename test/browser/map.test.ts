@@ -3,7 +3,10 @@ import { afterAll, afterEach, beforeAll, describe, expect, test } from "vitest";
 import { t } from "../../client/texts/app.ts";
 import { mapWords } from "../../client/texts/map.ts";
 import { trip } from "../../client/texts/trip.ts";
-import type { StartTune } from "../../model/start.ts";
+import { airAt, standardTemperature } from "../../model/air.ts";
+import type { PublishedFit } from "../../model/fit/group.ts";
+import { groupOf, type StartTune } from "../../model/start.ts";
+import { mostWanted, oneMoreTune } from "../../model/wanted.ts";
 import type { CellsAnswer, ElevationAnswer, PlacesAnswer } from "../../server/contract.ts";
 import { axeFinds } from "./faults.ts";
 import { apart, type Colour, colourOn, coloursAt, legendOf, middle } from "./map-colours.ts";
@@ -189,6 +192,33 @@ describe("one map, drawn once", () => {
       const colour = middle(await coloursAt(page, [lat, lon]));
       expect(apart(colour, colourOn(legend, told_pct)), `${elevation_m} m`).toBeLessThan(14);
     }
+  });
+
+  test("a third look tells where one more tune would narrow the average's band, and so does a list", async () => {
+    const { page } = drawn;
+    const fit = await atlas.get<PublishedFit>("/fit");
+    const group = groupOf(fit, 5, "low");
+    await page.getByLabel(mapWords.shown).selectOption("wanted");
+    await mapDrawn(page);
+    const legend = await legendOf(page);
+    for (const [lat, lon] of Object.values(GROUND)) {
+      const { elevation_m } = await atlas.get<ElevationAnswer>(`/elevation?lat=${lat}&lon=${lon}`);
+      const air = airAt(elevation_m, { temperature_C: standardTemperature(elevation_m) });
+      const { before, after } = oneMoreTune(group, air);
+      const colour = middle(await coloursAt(page, [lat, lon]));
+      expect(apart(colour, colourOn(legend, before - after)), `${elevation_m} m`).toBeLessThan(14);
+    }
+    const [first] = mostWanted(group);
+    const said = (await page.locator(".wanted li").first().textContent()) ?? "";
+    const [before = 0, after = 0] = [...said.matchAll(/±([\d.]+)/g)].map(([, width]) =>
+      Number(width),
+    );
+    expect(said).toContain(`${first?.elevation_m.toLocaleString("en")} m`);
+    expect(said).toContain(`${first?.temperature_C} °C`.replace("-", "−"));
+    expect(before).toBeCloseTo(first?.before ?? 0, 1);
+    expect(after).toBeCloseTo(first?.after ?? 0, 1);
+    expect(after).toBeLessThan(before);
+    expect(await axeFinds(page, { within: ".map-side" })).toEqual([]);
   });
 
   test("a click on the map asks for that point, says how sure its elevation is, and takes a better one", async () => {

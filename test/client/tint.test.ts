@@ -3,6 +3,7 @@ import { FIRST_QUESTION } from "../../client/base/question.ts";
 import { colourAt, PALETTES } from "../../client/map/palette.ts";
 import { colourOfElevation, tunedColour } from "../../client/map/relief.ts";
 import {
+  ASPECTS,
   elevationOfRate,
   pumpAt,
   shareOf,
@@ -34,7 +35,7 @@ function oklab(hex: string): [L: number, a: number, b: number] {
 }
 
 for (const [theme, palette] of Object.entries(PALETTES)) {
-  for (const aspect of ["rate", "sure"] as const) {
+  for (const aspect of ASPECTS) {
     const ramp = palette[aspect];
 
     test(`${theme} ${aspect}: equal steps look equal, each darker than the one before`, () => {

@@ -2,7 +2,7 @@
 export const mapWords: typeof import("../en/map.ts").mapWords = {
   title: "Vorgeschlagene Pumpenfrequenz auf der Karte",
   shown: "Farben zeigen",
-  aspects: { rate: "Frequenz", sure: "Genauigkeit" },
+  aspects: { rate: "Frequenz", sure: "Genauigkeit", wanted: "was noch fehlt" },
   end: "Leistung",
   night: "Nacht auf der Karte",
   nightUnit: "Nacht auf der Karte: Einheit",
@@ -12,6 +12,8 @@ export const mapWords: typeof import("../en/map.ts").mapWords = {
       `Pumpenfrequenz, ${end}, und auf welcher Höhe sie bei dieser Temperatur passt`,
     sure: (end: string) =>
       `Wie weit sie für deine Heizung danebenliegen kann, ${end}: 95 von 100 Heizungen liegen innerhalb`,
+    wanted: (end: string) =>
+      `Um wie viele Prozentpunkte eine weitere Abstimmung dort die Spanne der mittleren Heizung verengen würde, ${end}`,
   },
   atElevation: (elevation: string) => `auf ${elevation}`,
   nowhere: "auf keiner Höhe",
@@ -30,6 +32,16 @@ export const mapWords: typeof import("../en/map.ts").mapWords = {
   loading: "Die Karte wird geladen …",
   click:
     "Klicken oder tippen zeigt die Startwerte für diese Stelle. Mit der Tastatur: Pfeile bewegen die Karte, + und − zoomen, Enter nimmt ihre Mitte.",
+  beyond:
+    "Näher, als die Daten reichen: Zwischen den genannten Orten sind Höhen und Farben geschätzt.",
+  wanted: {
+    title: "Wo eine Abstimmung am meisten fehlt",
+    means: (heater: string, end: string) =>
+      `Eine weitere Abstimmung in solcher Luft, von jemandem, der noch keine geteilt hat, würde die Spanne der mittleren Heizung (${heater}, ${end}) verengen:`,
+    row: (elevation: string, temperature: string, now: string, then: string) =>
+      `Auf ${elevation} bei ${temperature}: von ±${now} % auf ±${then} %`,
+    none: "Eine weitere Abstimmung würde nirgends viel ändern: Die mittlere Heizung ist gut bekannt.",
+  },
   estimated: "Aus der Nähe ist die Farbe des Geländes zwischen den genannten Orten geschätzt.",
   takeMiddle: "Startwerte für die Kartenmitte",
   cells: "Woher die Abstimmungen kommen",

@@ -2,7 +2,7 @@
 export const mapWords = {
   title: "Suggested pump rate on the map",
   shown: "Colours show",
-  aspects: { rate: "pump rate", sure: "how sure it is" },
+  aspects: { rate: "pump rate", sure: "how sure it is", wanted: "tunes wanted" },
   end: "Power shown",
   night: "Night on the map",
   nightUnit: "Night on the map: unit",
@@ -11,6 +11,8 @@ export const mapWords = {
     rate: (end: string) => `Pump rate, ${end}, and the elevation it suits at this temperature`,
     sure: (end: string) =>
       `How far off it may be for your heater, ${end}: 95 in 100 heaters lie within`,
+    wanted: (end: string) =>
+      `How much one more tune there would narrow the band of the average heater, ${end}, in percentage points`,
   },
   atElevation: (elevation: string) => `at ${elevation}`,
   nowhere: "at no elevation",
@@ -29,6 +31,16 @@ export const mapWords = {
   loading: "Loading the map …",
   click:
     "Click or tap for the starting settings there. By keyboard: arrows move the map, + and − zoom, Enter takes its middle.",
+  beyond:
+    "Zoomed in beyond the data: between the places named, elevations and colours are estimates.",
+  wanted: {
+    title: "Where a tune is wanted most",
+    means: (heater: string, end: string) =>
+      `One more tune in such air, by somebody who has not shared one yet, would narrow the band of the average heater (${heater}, ${end}):`,
+    row: (elevation: string, temperature: string, now: string, then: string) =>
+      `At ${elevation} and ${temperature}: from ±${now} % to ±${then} %`,
+    none: "One more tune would change little anywhere: the average heater is well known.",
+  },
   estimated: "Up close, the land's colour between the places named is an estimate.",
   takeMiddle: "Starting settings for the middle of the map",
   cells: "Where the tunes come from",

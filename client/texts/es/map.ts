@@ -2,7 +2,7 @@
 export const mapWords: typeof import("../en/map.ts").mapWords = {
   title: "Frecuencia de la bomba sugerida en el mapa",
   shown: "Los colores muestran",
-  aspects: { rate: "frecuencia", sure: "precisión" },
+  aspects: { rate: "frecuencia", sure: "precisión", wanted: "ajustes que faltan" },
   end: "Potencia",
   night: "Noche en el mapa",
   nightUnit: "Noche en el mapa: unidad",
@@ -12,6 +12,8 @@ export const mapWords: typeof import("../en/map.ts").mapWords = {
       `Frecuencia de la bomba, ${end}, y a qué altitud va bien con esta temperatura`,
     sure: (end: string) =>
       `Cuánto puede desviarse en tu calefactor, ${end}: dentro quedan 95 de cada 100 calefactores`,
+    wanted: (end: string) =>
+      `Cuántos puntos porcentuales se estrecharía con un ajuste más el intervalo del calefactor medio, ${end}`,
   },
   atElevation: (elevation: string) => `a ${elevation}`,
   nowhere: "a ninguna altitud",
@@ -30,6 +32,16 @@ export const mapWords: typeof import("../en/map.ts").mapWords = {
   loading: "Cargando el mapa …",
   click:
     "Un clic o un toque da los ajustes iniciales de ese punto. Con el teclado: las flechas mueven el mapa, + y − acercan y alejan, Intro toma su centro.",
+  beyond:
+    "Más cerca de lo que llegan los datos: entre los lugares con nombre, altitudes y colores son estimaciones.",
+  wanted: {
+    title: "Dónde hace más falta un ajuste",
+    means: (heater: string, end: string) =>
+      `Un ajuste más en un aire así, de alguien que aún no ha compartido ninguno, estrecharía el intervalo del calefactor medio (${heater}, ${end}):`,
+    row: (elevation: string, temperature: string, now: string, then: string) =>
+      `A ${elevation} y ${temperature}: de ±${now} % a ±${then} %`,
+    none: "Un ajuste más cambiaría poco en cualquier parte: el calefactor medio se conoce bien.",
+  },
   estimated: "De cerca, el color del terreno entre los lugares con nombre es una estimación.",
   takeMiddle: "Ajustes iniciales para el centro del mapa",
   cells: "De dónde vienen los ajustes",
