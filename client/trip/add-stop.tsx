@@ -57,41 +57,47 @@ export function TripAdd({ fit, trip, units, onTrip }: TripAddProps) {
       <summary>
         <h2 id="trip-stops">{words.add.title}</h2>
       </summary>
-      <p class="hint">{words.add.intro}</p>
-      {full ? (
-        <p class="warning">{words.add.full(MOST_STOPS)}</p>
-      ) : (
-        <>
-          <PlaceSearch
-            key={searches}
-            chosen={null}
-            unit={units.elevation}
-            onPlace={(place) => {
-              const { lat, lon } = place;
-              const elevation_sd_m = place.elevation_sd_m ?? undefined;
-              const elevation_m = place.elevation_m as number;
-              add([{ name: nameOf(place), elevation_m, elevation_sd_m, lat, lon }]);
-              setSearches(searches + 1);
-            }}
-          />
-          <TypedStop number={trip.stops.length + 1} units={units} onStop={(stop) => add([stop])} />
-          <details onToggle={(e) => setOpened(opened || e.currentTarget.open)}>
-            <summary>{words.map.open}</summary>
-            {opened && (
-              <TripMap
-                fit={fit}
-                trip={trip}
-                unit={units.elevation}
-                onStop={(stop) => add([stop])}
-              />
-            )}
-          </details>
-          <TripFile room={MOST_STOPS - trip.stops.length} onStops={add} />
-        </>
-      )}
-      <p class="visually-hidden" aria-live="polite">
-        {added}
-      </p>
+      <div class="folded">
+        <p class="hint">{words.add.intro}</p>
+        {full ? (
+          <p class="warning">{words.add.full(MOST_STOPS)}</p>
+        ) : (
+          <>
+            <PlaceSearch
+              key={searches}
+              chosen={null}
+              unit={units.elevation}
+              onPlace={(place) => {
+                const { lat, lon } = place;
+                const elevation_sd_m = place.elevation_sd_m ?? undefined;
+                const elevation_m = place.elevation_m as number;
+                add([{ name: nameOf(place), elevation_m, elevation_sd_m, lat, lon }]);
+                setSearches(searches + 1);
+              }}
+            />
+            <TypedStop
+              number={trip.stops.length + 1}
+              units={units}
+              onStop={(stop) => add([stop])}
+            />
+            <details onToggle={(e) => setOpened(opened || e.currentTarget.open)}>
+              <summary>{words.map.open}</summary>
+              {opened && (
+                <TripMap
+                  fit={fit}
+                  trip={trip}
+                  unit={units.elevation}
+                  onStop={(stop) => add([stop])}
+                />
+              )}
+            </details>
+            <TripFile room={MOST_STOPS - trip.stops.length} onStops={add} />
+          </>
+        )}
+        <p class="visually-hidden" aria-live="polite">
+          {added}
+        </p>
+      </div>
     </details>
   );
 }

@@ -1,6 +1,7 @@
 import { ENDS } from "../../model/end.ts";
 import { toStep } from "../../model/rounding.ts";
 import { nightsAt } from "../../model/trip/stop.ts";
+import type { StorePlan } from "../../model/trip/stores.ts";
 import type { TripAnswer } from "../../model/trip/trip.ts";
 import { caution, csvWithCaution } from "../base/csv.ts";
 import { trip as words } from "../texts/trip.ts";
@@ -44,6 +45,10 @@ const HEAD = [
   "fill_before_night",
   "then_every_nights",
   "left_before_filling_L",
+  "nights_a_battery_lasts",
+  "charge_before_night",
+  "then_charge_every_nights",
+  "left_before_charging_Ah",
 ];
 
 const IN_WINDOW = { roomy: "yes", tight: "tight", beyond: "no" } as const;
@@ -55,10 +60,8 @@ export function csvOfTrip(trip: Trip, answer: TripAnswer): string {
     one: planShown(answer, "one", trip),
     fewest: planShown(answer, "fewest", trip),
   };
-  const { tank } = answer;
   const rows = answer.stops.map(({ stop, air, start, night, needs, shift_95_pct }, i) => {
     const leg = answer.legs.findIndex(({ last }) => i <= last);
-    const refill = tank?.refills.find((one) => one.stop === i);
     return [
       harmless(stop.name),
       stop.elevation_m,
@@ -90,13 +93,22 @@ export function csvOfTrip(trip: Trip, answer: TripAnswer): string {
       toStep(night.fuel_L, 0.01),
       toStep(night.battery_Ah, 0.1),
       heater.supply_V ?? 12,
-      tank?.lasts[i] ?? "",
-      refill?.night ?? "",
-      refill?.every ?? "",
-      refill ? toStep(refill.left, 0.01) : "",
+      ...filledUp(answer.tank, i),
+      ...filledUp(answer.battery, i),
     ];
   });
   return csvWithCaution(HEAD, rows);
+}
+
+/** How long a tank or a battery lasts at a stop, and where it is filled up there. */
+function filledUp(plan: StorePlan | undefined, stop: number) {
+  const refill = plan?.refills.find((one) => one.stop === stop);
+  return [
+    plan?.lasts[stop] ?? "",
+    refill?.night ?? "",
+    refill?.every ?? "",
+    refill ? toStep(refill.left, 0.01) : "",
+  ];
 }
 
 /** The trip and what came out of it, complete. */

@@ -143,13 +143,8 @@ function Drawing(props: {
                   y2={height}
                 />
               )}
-              <text
-                class="tune-name"
-                x={((first + next) / 2) * column}
-                y={rows.tunes}
-                text-anchor="middle"
-              >
-                {cutTo(words.plan.tune(k + 1), (next - first) * column - 6, textWidth)}
+              <text class="tune-name" x={first * column + 5} y={rows.tunes}>
+                {cutTo(words.plan.tune(k + 1), (next - first) * column - 8, textWidth)}
               </text>
             </g>
           );
@@ -164,7 +159,7 @@ function Drawing(props: {
         );
         return (
           <g key={i}>
-            {middle("name", rows.name, cutTo(name, column - 6, textWidth))}
+            {middle("name", rows.name, nameIn(column - 6, name, i))}
             {layout.beside ? (
               middle("rates", rows.rates, rates.join(BETWEEN))
             ) : (
@@ -186,6 +181,11 @@ function Drawing(props: {
       })}
     </svg>
   );
+}
+
+/** A name that has to be cut is told by its number. */
+function nameIn(width: number, name: string, stop: number): string {
+  return textWidth(name) <= width ? name : cutTo(`${stop + 1} ${name}`, width, textWidth);
 }
 
 function Bar({ x, shift, y, zero }: { x: number; shift: number; y: number; zero: number }) {

@@ -118,7 +118,7 @@ test("what is exported as CSV is read again as the same stops; no name can be a 
   ];
   const trip: Trip = {
     ...NEW_TRIP,
-    heater: { heat_kW: 5, dose_uL: 22, supply_V: 24, tank_L: 2 },
+    heater: { heat_kW: 5, dose_uL: 22, supply_V: 24, tank_L: 2, battery_Ah: 10 },
     stops,
   };
   const csv = csvOfTrip(trip, planTrip(inventedFit(5, 12), trip));
@@ -136,6 +136,13 @@ test("what is exported as CSV is read again as the same stops; no name can be a 
     told("fill_before_night"),
     told("then_every_nights"),
   ]).toEqual(["1", "1", "1"]);
+  // The night before took 7.7 of 10 Ah, and each night takes as much: 2.3 are left before every charge.
+  expect([
+    told("nights_a_battery_lasts"),
+    told("charge_before_night"),
+    told("then_charge_every_nights"),
+    told("left_before_charging_Ah"),
+  ]).toEqual(["1", "1", "1", "2.32"]);
 });
 
 test("files of a trip say what the screen says: rates that can be set, whole percents, how they stand; and the cautions", () => {
