@@ -42,7 +42,7 @@ export function TripProfile({ answer, plan, trip, units, open, onOpen }: TripPro
   }, []);
   const elevations_m = answer.stops.map(({ stop }) => stop.elevation_m);
   const texts = answer.stops.map((_, i) => textsOf(answer, plan, trip, units, i));
-  const { low, high } = answer.stops[0]?.start ?? {};
+  const { low, high } = plan.fans_rpm;
   const layout =
     width > 0
       ? layOut({ elevations_m, texts, shifts: plan.shifts }, trip.window, {
@@ -53,9 +53,7 @@ export function TripProfile({ answer, plan, trip, units, open, onOpen }: TripPro
       : null;
   return (
     <figure class="profile">
-      {low && high && (
-        <p class="axis-title">{words.profile.set(format(low.fan_rpm), format(high.fan_rpm))}</p>
-      )}
+      <p class="axis-title">{words.profile.set(format(low), format(high))}</p>
       <div class="scrolls whole" ref={place}>
         {layout && (
           <div class="profile-place" style={{ "--drawn-width": `${layout.width}px` }}>
@@ -159,7 +157,7 @@ function Drawing(props: {
         );
         return (
           <g key={i}>
-            {middle("name", rows.name, nameIn(column - 6, name, i))}
+            {middle("name", rows.name, nameIn(column - 10, name, i))}
             {layout.beside ? (
               middle("rates", rows.rates, rates.join(BETWEEN))
             ) : (

@@ -15,7 +15,7 @@ import { TripKeep } from "./keep-trip.tsx";
 import { OpenStop } from "./open-stop.tsx";
 import { ownAt, ownBasis, widestStop } from "./own-along.ts";
 import { ProfileKey, TripProfile } from "./profile.tsx";
-import { planShown, type Shown, shownStill } from "./shown-plan.ts";
+import { planShown, type SetNow, type Shown, shownStill } from "./shown-plan.ts";
 import { TripSupply } from "./supply.tsx";
 import { keptTrip, type Trip, tripFor } from "./trip.ts";
 import { TripHeaterFields } from "./trip-heater.tsx";
@@ -45,14 +45,15 @@ export function TripView(props: {
   const change = (next: Trip) => keep(keptTrip(next, state.trip, mine));
   const units = { elevation: unit, temperature, chooseUnit, chooseTemperature };
   const answer = answerTo(fit, trip);
+  const now = mine?.settings;
   const answered =
     answer === null || answer === "cannot"
       ? null
-      : { answer, plan: planShown(answer, shownStill(chosen, answer), trip) };
+      : { answer, plan: planShown(answer, shownStill(chosen, answer, now), trip, now) };
   const widest = answered && ownAt(fit, trip, mine, widestStop(answered.answer));
   const basis = widest && ownBasis(widest);
   const open = opened !== null && opened < trip.stops.length ? opened : null;
-  const options = answered ? optionsOf(answered.answer) : [];
+  const options = answered ? optionsOf(answered.answer, now) : [];
   return (
     <div class="trip page wide-page">
       <p class="on-paper">
@@ -163,11 +164,12 @@ export function TripView(props: {
 }
 
 /** What can be shown along the trip. */
-function optionsOf({ stops, legs }: TripAnswer): (readonly [Shown, string])[] {
+function optionsOf({ stops, legs }: TripAnswer, now: SetNow): (readonly [Shown, string])[] {
   return [
     ...(legs.length > 1 ? [["fewest", words.result.fewest(legs.length)] as const] : []),
     ["one", words.result.oneTune],
     ...(stops.length > 1 ? [["each", words.result.each] as const] : []),
+    ...(now ? [["now", words.result.now] as const] : []),
     ...stops.map(({ stop }, i) => [i, words.result.tuneOf(i + 1, stop.name)] as const),
   ];
 }

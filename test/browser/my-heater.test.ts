@@ -119,6 +119,17 @@ test("present settings found with a meter narrow and move the answer; Trip, Card
   expect(await atStop.locator(".own-basis").textContent()).toBe(basis);
   expect(await atStop.locator(".lead").textContent()).toContain(words.lead.richMeans);
   await page.locator(".trip-answer > .own-basis").waitFor();
+  // What the settings of the plain make of the thin air there, said of the drawing as of the stop.
+  await field(page, "shown").selectOption("now");
+  const asSet = await page
+    .locator(".profile .drawing .bar")
+    .evaluateAll((bars) => bars.map((bar) => Number((bar as SVGElement).dataset.shift)));
+  expect(asSet).toEqual(
+    (["low", "high"] as const).map((end) =>
+      Math.round(100 * (FOUND[end].pump_Hz / mine[end].pump_Hz_exact - 1)),
+    ),
+  );
+  expect(await page.locator(".profile .rates").textContent()).toBe("1.40 / 5.00");
 
   await page.goto(`${atlas.url}/#/card`);
   await page.getByText(words.fromMine("Van")).waitFor();

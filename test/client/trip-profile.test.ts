@@ -1,6 +1,10 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { type ColumnTexts, cutTo, layOut } from "../../client/trip/profile-layout.ts";
+import { planShown, shownStill } from "../../client/trip/shown-plan.ts";
+import { NEW_TRIP } from "../../client/trip/trip.ts";
+import { planTrip } from "../../model/trip/trip.ts";
+import { inventedFit } from "../model/invented-fit.ts";
 
 /** Letters of one width. */
 const widthOf = (text: string) => 7 * [...text].length;
@@ -92,4 +96,29 @@ test("a name is cut to its column, and says that it was", () => {
   expect(cutTo("High lake", 42, widthOf)).toBe("High…");
   expect(cutTo("🏔🏔🏔", 14, widthOf)).toBe("🏔…");
   expect(widthOf(cutTo("A very long name of a place", 60, widthOf))).toBeLessThanOrEqual(60);
+});
+
+test("what is set now is shown at its own fan speeds: as much more fuel on as much more air is the same mixture", () => {
+  const stops = [
+    { name: "Coast", elevation_m: 5, temperature_C: 10 },
+    { name: "Pass", elevation_m: 3000, temperature_C: -10 },
+  ];
+  const trip = { ...NEW_TRIP, stops };
+  const answer = planTrip(inventedFit(5, 12), trip);
+  const { low, high } = answer.stops[0]?.start ?? {};
+  if (!low || !high) throw new Error("No start at the first stop.");
+  const times = (factor: number) => ({
+    low: { pump_Hz: low.pump_Hz_exact * factor, fan_rpm: low.fan_rpm * factor },
+    high: { pump_Hz: high.pump_Hz_exact * factor, fan_rpm: high.fan_rpm * factor },
+  });
+  const plan = planShown(answer, "now", trip, times(1));
+  expect([plan.shifts.low[0], plan.shifts.high[0]]).toEqual([0, 0]);
+  expect(plan.shifts.low[1]).toBeGreaterThan(5);
+  expect(plan.edge).toMatchObject({ stop: 1 });
+  const faster = planShown(answer, "now", trip, times(1.1));
+  expect(faster.shifts).toEqual(plan.shifts);
+  expect(faster.fans_rpm.low).toBeCloseTo(1.1 * low.fan_rpm, 9);
+  // Chosen, and then another heater of which that is not known.
+  expect(shownStill("now", answer, undefined)).toBe(answer.legs.length > 1 ? "fewest" : "one");
+  expect(() => planShown(answer, "now", trip)).toThrow(/set now/);
 });

@@ -71,6 +71,7 @@ export const trip: typeof import("../en/trip.ts").trip = {
     kept: "Entlang der Reise gezeigt",
     oneTune: "eine Abstimmung für alle Stopps",
     each: "an jedem Stopp neu abstimmen",
+    now: "deine Heizung, wie sie jetzt eingestellt ist",
     fewest: (n) => `möglichst wenige Abstimmungen: ${n}`,
     tuneOf: (n, name) => `Abstimmung von Stopp ${n}, ${name}`,
     stop: "Stopp",

@@ -70,6 +70,7 @@ export const trip = {
     kept: "Shown along the trip",
     oneTune: "one tune for all stops",
     each: "a new tune at each stop",
+    now: "your heater as it is set now",
     fewest: (n: number) => (n === 1 ? "fewest tunes: 1" : `fewest tunes: ${n}`),
     tuneOf: (n: number, name: string) => `tune of stop ${n}, ${name}`,
     stop: "Stop",

@@ -71,6 +71,7 @@ export const trip: typeof import("../en/trip.ts").trip = {
     kept: "Se muestra a lo largo del viaje",
     oneTune: "un ajuste para todo el viaje",
     each: "un ajuste nuevo en cada parada",
+    now: "tu calefactor tal como está puesto ahora",
     fewest: (n) => `el menor número de ajustes: ${n}`,
     tuneOf: (n, name) => `ajuste de la parada ${n}, ${name}`,
     stop: "Parada",
