@@ -1,4 +1,4 @@
-import { ENDS, type End } from "./end.ts";
+import { atPower, ENDS, type End } from "./end.ts";
 import { say } from "./screen/reason.ts";
 import { COMMON_PRACTICE, isHigh } from "./sweep/common-practice.ts";
 
@@ -24,7 +24,7 @@ export function adviceOn(
     const value = tune[end]?.co_ppm;
     if (value === undefined || !isHigh(value)) return [];
     const sentence =
-      `The ${end} end's final CO of ${say(value)} ppm is high: below ${usual_below_ppm} ppm is usual (common practice, no ` +
+      `The final CO of ${say(value)} ppm ${atPower(end)} is high: below ${usual_below_ppm} ppm is usual (common practice, no ` +
       "source). Usual causes: soot in the burner, a blocked air intake, a leak in the exhaust, the meter too close to the " +
       "exhaust. Check them. If it stays high, have the heater looked at before anyone sleeps beside it.";
     return [{ code: "final_co_high", field: `${end}.co_ppm`, value, sentence }];

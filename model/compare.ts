@@ -1,4 +1,4 @@
-import { ENDS, type End } from "./end.ts";
+import { atPower, ENDS, type End } from "./end.ts";
 import { bandsAt } from "./fit/bands.ts";
 import type { PublishedFit } from "./fit/group.ts";
 import { type EndSetting, mixtureShift } from "./mixture.ts";
@@ -41,5 +41,5 @@ function sentence(end: End, shift: number, priorOnly: boolean): string {
   const expects = priorOnly ? "physics alone expects" : "the atlas expects";
   const size = wholePercent(Math.abs(shift));
   const how = size === 0 ? "just what" : `${size} % ${shift > 0 ? "richer" : "leaner"} than`;
-  return `At the ${end} end this is ${how} ${expects} at this density.`;
+  return `The tune ${atPower(end)} is ${how} ${expects} at this density.`;
 }

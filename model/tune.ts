@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { atPower } from "./end.ts";
 import { FOUND } from "./fit/row.ts";
 
 /**
@@ -26,9 +27,9 @@ const number = (field: string, unit: string, min: number, max: number) =>
     .max(max, `${field} must be at most ${max} ${unit}.`);
 
 /** Steps of 0.5 kW from the smallest to the largest small air heater. */
-export const heat_kW = number("Heat class", "kW", 1, 15).multipleOf(
+export const heat_kW = number("Heater size", "kW", 1, 15).multipleOf(
   0.5,
-  "Heat class is the nominal full heat output in steps of 0.5 kW, for example 2, 5 or 8.",
+  "Heater size is the nominal full heat output in steps of 0.5 kW, for example 2, 5 or 8.",
 );
 /** A pulse moves 8–120 µL; the lower bound lets 0.008 mL through to be recognised. */
 export const dose_uL = number("Dose", "µL per pulse", 0.005, 200_000);
@@ -70,7 +71,10 @@ const end = (which: "low" | "high") =>
         /** Plain number of the power setting, where the controller has one. */
         power: number("Power setting", "(a plain number)", 0, 100).optional(),
       },
-      asked(`The ${which} end`, "an object with pump_Hz, fan_rpm and co_ppm or co_below_ppm"),
+      asked(
+        `The tune ${atPower(which)}`,
+        "an object with pump_Hz, fan_rpm and co_ppm or co_below_ppm",
+      ),
     )
     .refine((e) => !isObject(e) || isGiven(e, "co_ppm") !== isGiven(e, "co_below_ppm"), {
       ...atOnce,

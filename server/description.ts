@@ -97,7 +97,7 @@ const paths: Record<string, Record<string, Operation>> = {
   },
   "/api/scaling": {
     get: {
-      summary: "Points, curve and bands of a heat class and end",
+      summary: "Points, curve and bands of a heater size and one end of its power",
       query: scalingQuery,
       answer: answers.scaling,
       problems: [422],

@@ -1,4 +1,5 @@
 import { pseudonym, type TuneRow } from "../db/tunes.ts";
+import { atPower } from "../model/end.ts";
 import { SAFETY } from "../model/safety.ts";
 
 /** Licence of the contributed tunes, as the share form says. */
@@ -15,8 +16,8 @@ export interface Column {
 }
 
 const end = (name: "low" | "high"): Column[] => [
-  { name: `${name}_pump_Hz`, unit: "Hz", meaning: `Pump rate at the ${name} end` },
-  { name: `${name}_fan_rpm`, unit: "rpm", meaning: `Combustion fan speed at the ${name} end` },
+  { name: `${name}_pump_Hz`, unit: "Hz", meaning: `Pump rate ${atPower(name)}` },
+  { name: `${name}_fan_rpm`, unit: "rpm", meaning: `Combustion fan speed ${atPower(name)}` },
   {
     name: `${name}_co_ppm`,
     unit: "ppm",
@@ -52,7 +53,7 @@ export const COLUMNS: readonly Column[] = [
       "Cell the tune is shown in: resolution 5, coarser where fewer than 3 contributors would show",
   },
   { name: "place", unit: "H3", meaning: "Cell of resolution 3 in which contributors share votes" },
-  { name: "heat_kW", unit: "kW", meaning: "Heat class: nominal full heat output" },
+  { name: "heat_kW", unit: "kW", meaning: "Heater size: nominal full heat output" },
   { name: "dose_uL", unit: "µL", meaning: "Fuel per pump pulse" },
   { name: "supply_V", unit: "V", meaning: "Supply voltage" },
   { name: "elevation_m", unit: "m", meaning: "Elevation above mean sea level, to 10 m" },

@@ -62,7 +62,7 @@ export function reportText({
 function groupLines(group: GroupReport): string[] {
   const { heat_kW, end, intercept, slope, spread, contributors, tunes, rejected, at } = group;
   return [
-    `${heat_kW} kW, ${end} end: ${tunes} tunes by ${contributors} contributors`,
+    `${heat_kW} kW, ${end === "low" ? "lowest" : "highest"} power: ${tunes} tunes by ${contributors} contributors`,
     `  ln(Hz per 1,000 rpm) = ${intercept} + ${slope} · ln(density/1.225)`,
     `  one tune of one heater scatters by ${(spread * 100).toFixed(1)} %`,
     ...at.map(bandLine),

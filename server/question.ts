@@ -61,7 +61,11 @@ function requireConsistent(query: Question): void {
     );
   }
   if (low_fan_rpm !== undefined && high_fan_rpm !== undefined && low_fan_rpm >= high_fan_rpm) {
-    bad("low_fan_rpm", "ends_swapped", "The low end's fan speed must be below the high end's.");
+    bad(
+      "low_fan_rpm",
+      "ends_swapped",
+      "The fan speed at lowest power must be below the one at highest power.",
+    );
   }
   if (errors.length > 0) throw invalid(errors);
 }

@@ -1,4 +1,4 @@
-import { ENDS } from "../end.ts";
+import { atPower, ENDS } from "../end.ts";
 import type { PublishedFit } from "../fit/group.ts";
 import { decimalsOfStep, toStep } from "../rounding.ts";
 import type { Tune } from "../tune.ts";
@@ -101,7 +101,7 @@ function explained(stated: Settings, { slips, settings }: Repair): Reason[] {
           code: slip.code,
           field: `${end}.${key}`,
           sentence:
-            `The ${end} end's ${name} of ${say(was, 3)} ${unit} ${slip.because}. ` +
+            `The ${name} of ${say(was, 3)} ${unit} ${atPower(end)} ${slip.because}. ` +
             `Did you mean ${say(suggestion, decimalsOfStep(step))} ${unit}?`,
           suggestion,
         },
@@ -117,8 +117,8 @@ function outOfOrder(stated: Settings): Reason[] {
       code: "ends_out_of_order",
       field: `low.${key}`,
       sentence:
-        `The low end's ${name} (${say(stated.low[key], 3)} ${unit}) must be below the high end's ` +
-        `(${say(stated.high[key], 3)} ${unit}). Check both.`,
+        `The ${name} at lowest power (${say(stated.low[key], 3)} ${unit}) must be below the one at ` +
+        `highest power (${say(stated.high[key], 3)} ${unit}). Check both.`,
     }),
   );
 }
@@ -134,7 +134,7 @@ function impossible(stated: Settings, usual: Usual, tune: Tune): Reason[] {
         code: "fan_speed_out_of_range",
         field: `${end}.fan_rpm`,
         sentence:
-          `A fan speed of ${say(fan_rpm)} rpm at the ${end} end is far from the usual ` +
+          `A fan speed of ${say(fan_rpm)} rpm ${atPower(end)} is far from the usual ` +
           `${say(fan[0])} to ${say(fan[1])} rpm. Check it.`,
       });
     }
@@ -147,7 +147,7 @@ function impossible(stated: Settings, usual: Usual, tune: Tune): Reason[] {
         sentence:
           `A pump rate of ${say(pump_Hz, 3)} Hz at ${say(fan_rpm)} rpm is far too ${outside > 0 ? "rich" : "lean"} ` +
           `to burn at ${say(tune.site.elevation_m)} m; ${leanest} to ${richest} Hz is usual. ` +
-          `Check both figures of the ${end} end.`,
+          `Check both figures ${atPower(end)}.`,
       });
     }
     return reasons;

@@ -50,7 +50,7 @@ const SLIPS: readonly Slip[] = [
     quantity,
     ends: ENDS,
     undo: swapped(quantity === "both" ? ["pump_Hz", "fan_rpm"] : [quantity]),
-    because: "belongs to the other end: the two look swapped",
+    because: "belongs to the other power: the two look swapped",
     rare: 0,
   })),
 ];

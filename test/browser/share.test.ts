@@ -222,7 +222,7 @@ test("a tune sent as it is in spite of a slip is held with its reason, and a sug
   await button(page, shareWords.send).click();
   await button(page, shareWords.sendAsIs).click();
   const outcome = page.locator(".outcome[data-verdict=held]");
-  await outcome.getByText(/The low end's pump rate of 60 Hz/).waitFor();
+  await outcome.getByText(/The pump rate of 60 Hz at lowest power/).waitFor();
   await outcome.getByRole("button", { name: shareWords.useAll(2) }).click();
   await expect.poll(() => field(page, "low.pump_Hz").inputValue()).toBe("1");
   expect(await field(page, "high.pump_Hz").inputValue()).toBe("3.9");

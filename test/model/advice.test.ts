@@ -19,8 +19,8 @@ test("a final CO above what is usual is said at its end, with its figure and wha
     1600,
   ]);
   expect(more).toEqual([]);
-  expect(low?.sentence).toContain("The low end's final CO of 450 ppm is high");
-  expect(high?.sentence).toContain("The high end's final CO of 1,600 ppm is high");
+  expect(low?.sentence).toContain("The final CO of 450 ppm at lowest power is high");
+  expect(high?.sentence).toContain("The final CO of 1,600 ppm at highest power is high");
   for (const cause of ["soot", "air intake", "exhaust", "meter", "before anyone sleeps"]) {
     expect(low?.sentence).toContain(cause);
   }

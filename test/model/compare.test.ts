@@ -24,12 +24,12 @@ test("richer and leaner, by how much, at which end", () => {
   expect(low).toMatchObject({
     end: "low",
     inside_band: true,
-    sentence: "At the low end this is 7 % leaner than the atlas expects at this density.",
+    sentence: "The tune at lowest power is 7 % leaner than the atlas expects at this density.",
   });
   expect(high).toMatchObject({
     end: "high",
     inside_band: true,
-    sentence: "At the high end this is 12 % richer than the atlas expects at this density.",
+    sentence: "The tune at highest power is 12 % richer than the atlas expects at this density.",
   });
   expect(low?.mixture_shift_pct).toBeCloseTo(-7, 9);
   expect(high?.mixture_shift_pct).toBeCloseTo(12, 9);
@@ -38,15 +38,15 @@ test("richer and leaner, by how much, at which end", () => {
 test("just as expected", () => {
   const sentences = compareWithAtlas(FIT, 5, DENSITY, tuneAt(1, 1.004)).map((c) => c.sentence);
   expect(sentences).toEqual([
-    "At the low end this is just what the atlas expects at this density.",
-    "At the high end this is just what the atlas expects at this density.",
+    "The tune at lowest power is just what the atlas expects at this density.",
+    "The tune at highest power is just what the atlas expects at this density.",
   ]);
 });
 
 test("with nobody to compare with, it says that physics alone speaks", () => {
   for (const { sentence } of compareWithAtlas(EMPTY_ATLAS, 5, DENSITY, tuneAt(1.3, 1.3))) {
     expect(sentence).toMatch(
-      /^At the (low|high) end this is .* physics alone expects at this density\.$/,
+      /^The tune at (low|high)est power is .* physics alone expects at this density\.$/,
     );
   }
 });

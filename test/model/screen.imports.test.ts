@@ -29,11 +29,11 @@ test("screening needs no library at run time but a logarithm, and only a handful
   ]);
   expect(ownFiles.map((name) => name.slice(MODEL.length + 1)).sort()).toEqual([
     "air.ts",
-    "finite.ts",
-    "fit/group.ts",
+    "end.ts",
     "fit/settings.ts",
     "heater.ts",
-    "ln-exp.ts",
+    "numerics/finite.ts",
+    "numerics/ln-exp.ts",
     "rounding.ts",
     "screen.ts",
     "screen/bounds.ts",

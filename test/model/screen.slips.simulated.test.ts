@@ -86,7 +86,7 @@ const CASES: Case[] = [
     "pump_Hz",
     10,
     nearly,
-    /Hz is ten times .* Did you mean [\d.]+ Hz\?$/,
+    /Hz at (low|high)est power is ten times .* Did you mean [\d.]+ Hz\?$/,
   ),
   ...scaleCases(
     "pump rate ÷10",
@@ -94,7 +94,7 @@ const CASES: Case[] = [
     "pump_Hz",
     1 / 10,
     nearly,
-    /Hz is a tenth .* Did you mean [\d.]+ Hz\?$/,
+    /Hz at (low|high)est power is a tenth .* Did you mean [\d.]+ Hz\?$/,
   ),
   ...scaleCases(
     "pulses a minute as Hz",
@@ -142,7 +142,7 @@ const CASES: Case[] = [
     fields: [...atBoth("pump_Hz"), ...atBoth("fan_rpm")],
     slip: swapped(["pump_Hz", "fan_rpm"]),
     rate: 1,
-    sentence: /low end's .* look swapped\. Did you mean/,
+    sentence: /at lowest power .* look swapped\. Did you mean/,
   },
   {
     name: "pump rates swapped",
@@ -150,7 +150,7 @@ const CASES: Case[] = [
     fields: atBoth("pump_Hz"),
     slip: swapped(["pump_Hz"]),
     rate: 0.98,
-    sentence: /low end's .* look swapped\. Did you mean/,
+    sentence: /at lowest power .* look swapped\. Did you mean/,
   },
   {
     name: "fan speeds swapped",
@@ -158,7 +158,7 @@ const CASES: Case[] = [
     fields: atBoth("fan_rpm"),
     slip: swapped(["fan_rpm"]),
     rate: 0.95,
-    sentence: /low end's .* look swapped\. Did you mean/,
+    sentence: /at lowest power .* look swapped\. Did you mean/,
   },
   {
     name: "dose in mL for µL",

@@ -167,7 +167,7 @@ describe("sentences", () => {
         code: "pump_decimal_slip",
         field: "high.pump_Hz",
         sentence:
-          "The high end's pump rate of 42 Hz is ten times what is usual: a lost decimal point. Did you mean 4.2 Hz?",
+          "The pump rate of 42 Hz at highest power is ten times what is usual: a lost decimal point. Did you mean 4.2 Hz?",
         suggestion: 4.2,
       },
     ],
@@ -180,7 +180,7 @@ describe("sentences", () => {
         code: "mixture_out_of_range",
         field: "low.pump_Hz",
         sentence:
-          "A pump rate of 0.03 Hz at 1,650 rpm is far too lean to burn at 1,300 m; 0.7 to 1.8 Hz is usual. Check both figures of the low end.",
+          "A pump rate of 0.03 Hz at 1,650 rpm is far too lean to burn at 1,300 m; 0.7 to 1.8 Hz is usual. Check both figures at lowest power.",
       },
     ],
     [
@@ -192,7 +192,7 @@ describe("sentences", () => {
         code: "fan_speed_out_of_range",
         field: "high.fan_rpm",
         sentence:
-          "A fan speed of 15,000 rpm at the high end is far from the usual 3,500 to 5,000 rpm. Check it.",
+          "A fan speed of 15,000 rpm at highest power is far from the usual 3,500 to 5,000 rpm. Check it.",
       },
     ],
   ];

@@ -86,7 +86,7 @@ describe("says what is wrong, where, and what to do", () => {
         field: "low",
         code: "missing",
         message:
-          "The low end is missing. Give an object with pump_Hz, fan_rpm and co_ppm or co_below_ppm.",
+          "The tune at lowest power is missing. Give an object with pump_Hz, fan_rpm and co_ppm or co_below_ppm.",
       },
     ],
     [
@@ -95,7 +95,8 @@ describe("says what is wrong, where, and what to do", () => {
       {
         field: "high",
         code: "invalid_type",
-        message: "The high end must be an object with pump_Hz, fan_rpm and co_ppm or co_below_ppm.",
+        message:
+          "The tune at highest power must be an object with pump_Hz, fan_rpm and co_ppm or co_below_ppm.",
       },
     ],
     [
@@ -174,7 +175,7 @@ describe("says what is wrong, where, and what to do", () => {
         field: "heater.heat_kW",
         code: "not_multiple_of",
         message:
-          "Heat class is the nominal full heat output in steps of 0.5 kW, for example 2, 5 or 8.",
+          "Heater size is the nominal full heat output in steps of 0.5 kW, for example 2, 5 or 8.",
       },
     ],
     [
