@@ -34,7 +34,7 @@ beforeAll(async () => {
 const VIEWS: Record<string, (page: Page) => Promise<unknown>> = {
   start: async (page) => {
     await page.locator('.land-picture[data-drawn="yes"]').waitFor();
-    await page.locator(".map-side summary").click();
+    await page.locator(".map-side summary").last().click();
     await openFiner(page);
     await field(page, "air.pressure_hPa").fill("1013");
     await field(page, "heater.dose_uL").fill("22");
