@@ -1,3 +1,4 @@
+import { sql } from "drizzle-orm";
 import { index, integer, real, sqliteTable, text } from "drizzle-orm/sqlite-core";
 import { FOUND } from "../model/fit/row.ts";
 
@@ -61,6 +62,8 @@ export const tunes = sqliteTable(
     index("tunes_by_class").on(t.heat_kW, t.verdict, t.density_kg_m3),
     index("tunes_by_contributor").on(t.contributor, t.verdict),
     index("tunes_by_judged_version").on(t.judged_version),
+    // Few of all: so a steward's queue is read without passing over the others.
+    index("tunes_held").on(t.id).where(sql`verdict = 'held'`),
   ],
 );
 

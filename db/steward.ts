@@ -1,7 +1,7 @@
 import { and, asc, desc, eq, getTableColumns, gt, gte, inArray, lt, min, sql } from "drizzle-orm";
 import type { Database, Statement } from "./database.ts";
 import { decisions, tunes, waiting } from "./schema.ts";
-import type { DecisionRow, NewDecision, TuneRow } from "./tunes.ts";
+import { type DecisionRow, fitColumns, type NewDecision, type TuneRow } from "./tunes.ts";
 
 /** Said by the decision that takes another one back. */
 export const UNDONE = "undone_by_steward";
@@ -21,7 +21,8 @@ const waits = sql<number>`${tunes.contributor} in (select ${waiting.contributor}
  */
 const isHeld = (undecided: boolean) =>
   and(
-    eq(tunes.verdict, "held"),
+    // Written out, as the index of held tunes has it: a parameter might be anything.
+    sql`${tunes.verdict} = 'held'`,
     undecided
       ? sql`(select ${decisions.by} = 'screening' or instr(${decisions.reasons}, ${`"code":"${UNDONE}"`}) > 0
           from ${decisions} where ${decisions.tune} = ${tunes.id} and ${decisions.by} in ('screening', 'steward')
@@ -96,10 +97,7 @@ export async function tunesByPseudonym(
  * The newest tunes, whatever became of them, and whether each contributor is new: waits, or has no tune of an earlier month. By
  * the newest decisions of screening, since ids are random and months coarse: a look at so many, however many there are.
  */
-export async function newestTunes(
-  db: Database,
-  most: number,
-): Promise<{ row: TuneRow; isNew: boolean }[]> {
+export async function newestTunes(db: Database, most: number) {
   const newest = db
     .select({ tune: decisions.tune })
     .from(decisions)
@@ -108,7 +106,7 @@ export async function newestTunes(
     .limit(most);
   const earliest = sql<string>`(select min(t.submitted_on) from tunes t where t.contributor = ${tunes.contributor})`;
   const found = await db
-    .select({ row: getTableColumns(tunes), waits, earliest })
+    .select({ row: { ...fitColumns, verdict: tunes.verdict }, waits, earliest })
     .from(tunes)
     .where(inArray(tunes.id, newest));
   return found.map(({ row, ...of }) => ({

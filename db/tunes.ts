@@ -168,7 +168,8 @@ export function fitRows(tune: Pick<TuneRow, FitColumn>): [FitRow, FitRow] {
   ];
 }
 
-const fitColumns = {
+/** What the fit needs of a tune. */
+export const fitColumns = {
   id: tunes.id,
   contributor: tunes.contributor,
   place: tunes.place,

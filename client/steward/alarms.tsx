@@ -4,6 +4,7 @@ import type { AlarmsAnswer } from "../../server/contract.ts";
 import { t } from "../texts/app.ts";
 import { stewardWords as words } from "../texts/steward.ts";
 import { InEnglish, whatWentWrong } from "../ui/in-english.tsx";
+import { isReason, ReasonField } from "./reason-field.tsx";
 import { dayOf, sizeOf } from "./shift-words.ts";
 import type { StewardApi } from "./steward-api.ts";
 import { useAsked } from "./use-asked.ts";
@@ -76,11 +77,9 @@ function Publication(props: {
 }) {
   const [reason, setReason] = useState("");
   const [tried, setTried] = useState(false);
-  const id = useId();
-  const wrong = tried && reason.trim().length < 3;
   const say = (what: "publish" | "keep-back") => {
     setTried(true);
-    if (reason.trim().length >= 3) void props.onSay(what, reason.trim());
+    if (isReason(reason)) void props.onSay(what, reason.trim());
   };
   return (
     <form
@@ -90,22 +89,13 @@ function Publication(props: {
         say("keep-back");
       }}
     >
-      <div class="field">
-        <label for={id}>{words.reason}</label>
-        <input
-          id={id}
-          name="publication"
-          autocomplete="off"
-          maxLength={300}
-          value={reason}
-          aria-invalid={wrong || undefined}
-          aria-describedby={`${id}hint`}
-          onInput={(event) => setReason(event.currentTarget.value)}
-        />
-        <p class={wrong ? "error" : "hint"} id={`${id}hint`}>
-          {words.ownWordsHint}
-        </p>
-      </div>
+      <ReasonField
+        name="publication"
+        label={words.reason}
+        value={reason}
+        tried={tried}
+        onValue={setReason}
+      />
       <div class="row">
         <button type="submit">{words.keepBack}</button>
         <button type="button" class="danger" onClick={() => say("publish")}>

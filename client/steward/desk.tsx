@@ -6,6 +6,7 @@ import { SaidBar } from "../ui/said-bar.tsx";
 import { format } from "../units.ts";
 import { Alarms } from "./alarms.tsx";
 import { Clusters } from "./clusters.tsx";
+import { NewOwners } from "./new-owners.tsx";
 import { ReasonChoice } from "./reason-choice.tsx";
 import { ShortcutList } from "./shortcut-list.tsx";
 import { type Asked, askedBy, isTakenBy } from "./shortcuts.ts";
@@ -93,9 +94,11 @@ export function Desk(props: { token: string; onLeave: () => void; onRefused: () 
           remember(KEYS_OFF, !on);
         }}
       />
+      <NewOwners api={api} onSaid={desk.tell} onShow={(name) => desk.show({ of: "owner", name })} />
       <Clusters
         api={api}
-        changes={desk.changes}
+        // Looking for them takes the atlas a tenth of a second: not after each decision on something else.
+        changes={desk.list.of === "cluster" ? desk.changes : 0}
         onLook={(ids) => desk.show({ of: "cluster", ids })}
       />
       <Trail

@@ -2,9 +2,8 @@ import { useEffect, useId, useRef, useState } from "preact/hooks";
 import { type StewardVerdict, USUAL_REASONS } from "../../model/steward-reasons.ts";
 import { reasonSentence } from "../share/reason-sentence.tsx";
 import { stewardWords as words } from "../texts/steward.ts";
+import { isReason, ReasonField } from "./reason-field.tsx";
 import type { Why } from "./steward-api.ts";
-
-const [SHORTEST, LONGEST] = [3, 300];
 
 /** Why: one of the usual reasons, or typed words. */
 export function ReasonChoice(props: {
@@ -19,8 +18,6 @@ export function ReasonChoice(props: {
   const [tried, setTried] = useState(false);
   const first = useRef<HTMLButtonElement>(null);
   const id = useId();
-  const reason = typed.trim();
-  const wrong = tried && (reason.length < SHORTEST || reason.length > LONGEST);
   useEffect(() => first.current?.focus(), []);
   return (
     <section class="steward-why" aria-labelledby={`${id}title`}>
@@ -44,31 +41,24 @@ export function ReasonChoice(props: {
         onSubmit={(event) => {
           event.preventDefault();
           setTried(true);
-          if (reason.length >= SHORTEST && reason.length <= LONGEST) props.onWhy({ reason });
+          if (isReason(typed)) props.onWhy({ reason: typed.trim() });
         }}
         onKeyDown={(event) => {
           if (event.key === "Escape") props.onCancel();
         }}
       >
-        <div class="field">
-          <label for={id}>
-            <kbd>0</kbd> {words.ownWords}
-          </label>
-          <input
-            id={id}
-            ref={props.ownWords}
-            name="reason"
-            autocomplete="off"
-            value={typed}
-            maxLength={LONGEST}
-            aria-invalid={wrong || undefined}
-            aria-describedby={`${id}hint`}
-            onInput={(event) => setTyped(event.currentTarget.value)}
-          />
-          <p class={wrong ? "error" : "hint"} id={`${id}hint`}>
-            {words.ownWordsHint}
-          </p>
-        </div>
+        <ReasonField
+          name="reason"
+          label={
+            <>
+              <kbd>0</kbd> {words.ownWords}
+            </>
+          }
+          value={typed}
+          tried={tried}
+          field={props.ownWords}
+          onValue={setTyped}
+        />
         <div class="row">
           <button type="submit">{words.useOwnWords}</button>
           <button type="button" onClick={props.onCancel}>

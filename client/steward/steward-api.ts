@@ -3,10 +3,12 @@ import type {
   AlarmsAnswer,
   AuditTrail,
   ClustersAnswer,
+  Counted,
   Decided,
   HeldTunes,
   Publication,
   StewardsTunes,
+  WaitingAnswer,
   WithoutAnswer,
 } from "../../server/contract.ts";
 import { call } from "../base/answers/api.ts";
@@ -51,6 +53,9 @@ export function stewardApi(token: string) {
     alarms: () => ask<AlarmsAnswer>("alarms"),
     publication: (what: "publish" | "keep-back", reason: string) =>
       ask<Publication>(what, { reason }),
+    waiting: () => ask<WaitingAnswer>("waiting?limit=100"),
+    letCount: (contributor: string, reason: string) =>
+      ask<Counted>(`contributors/${contributor}/count`, { reason }),
     clusters: () => ask<ClustersAnswer>("clusters"),
     without: (tunes: readonly string[]) => ask<WithoutAnswer>("without", { tunes }),
   };

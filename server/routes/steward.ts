@@ -14,7 +14,7 @@ import {
   tunesByPseudonym,
   UNDONE,
 } from "../../db/steward.ts";
-import { type DecisionRow, fitRows, pseudonym, type TuneRow } from "../../db/tunes.ts";
+import { type DecisionRow, fitRows, pseudonym } from "../../db/tunes.ts";
 import {
   letCountBySteward,
   tunesOfContributors,
@@ -329,7 +329,10 @@ export function stewardRoutes(services: Services): Hono {
 }
 
 /** A tune as the search for clusters looks at it. */
-function alike(fit: PublishedFit, { row, isNew }: { row: TuneRow; isNew: boolean }): AlikeTune {
+function alike(
+  fit: PublishedFit,
+  { row, isNew }: Awaited<ReturnType<typeof newestTunes>>[number],
+): AlikeTune {
   const shiftOf = (end: FitRow) => {
     const group = groupOf(fit, row.heat_kW, end.end);
     const { centre } = averageAt(group, xOf(row.density_kg_m3), row.dose_uL ?? undefined);

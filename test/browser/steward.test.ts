@@ -1,8 +1,12 @@
+import { rmSync } from "node:fs";
+import { dirname } from "node:path";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, beforeEach, expect, test } from "vitest";
 import { stewardWords as words } from "../../client/texts/steward.ts";
-import type { AuditTrail, HeldTunes } from "../../server/contract.ts";
+import type { AuditTrail, Health, HeldTunes } from "../../server/contract.ts";
 import { WAIT_ms } from "../limits.ts";
+import { openTestAtlas, post } from "../server/atlas.ts";
+import { honestCrowd, tuneAt } from "../server/crowd.ts";
 import { inventedTunes } from "./crowd.ts";
 import { faultsAt } from "./faults.ts";
 import { openPage } from "./open-page.ts";
@@ -12,6 +16,7 @@ import { SIZES } from "./views.ts";
 
 const TOKEN = "steward-token-for-tests-only";
 const HELD = 12;
+const DAY_ms = 86_400_000;
 
 let browser: Browser;
 let atlas: RunningAtlas;
@@ -74,11 +79,22 @@ async function enter(page: Page): Promise<void> {
 
 const open = () => openPage(browser, `${atlas.url}/#/steward`);
 
-/** A key, a reason's digit, and the next tune is there. */
-async function decide(page: Page, key: string, digit: string): Promise<void> {
-  const before = await shownTune(page);
-  await page.keyboard.press(key);
+/** Presses a key once nothing is on its way any more: until then keys do nothing. */
+async function key(page: Page, name: string): Promise<void> {
+  await page.locator('.steward-desk[aria-busy="false"]').waitFor();
+  await page.keyboard.press(name);
+}
+
+/** Asks for a verdict by its key, and waits for the reasons. */
+async function ask(page: Page, name: string): Promise<void> {
+  await key(page, name);
   await page.locator(".steward-why").waitFor();
+}
+
+/** A key, a reason's digit, and the next tune is there. */
+async function decide(page: Page, name: string, digit: string): Promise<void> {
+  const before = await shownTune(page);
+  await ask(page, name);
   await page.keyboard.press(digit);
   await expect.poll(() => shownTune(page), soon).not.toBe(before);
 }
@@ -90,9 +106,9 @@ test("a queue is cleared by the keyboard alone, undo included", async () => {
 
   // A look around changes nothing.
   const first = await shownTune(page);
-  await page.keyboard.press("j");
+  await key(page, "j");
   await expect.poll(() => shownTune(page), soon).not.toBe(first);
-  await page.keyboard.press("ArrowUp");
+  await key(page, "ArrowUp");
   await expect.poll(() => shownTune(page), soon).toBe(first);
 
   await decide(page, "a", "1");
@@ -102,13 +118,12 @@ test("a queue is cleared by the keyboard alone, undo included", async () => {
   // A decision is taken back: the tune is before one again.
   const third = await shownTune(page);
   await decide(page, "r", "2");
-  await page.keyboard.press("u");
+  await key(page, "u");
   await expect.poll(() => shownTune(page), soon).toBe(third);
   expect(await undecided()).toBe(HELD - 2);
 
   // Words are typed: no letter of them does anything else.
-  await page.keyboard.press("r");
-  await page.locator(".steward-why").waitFor();
+  await ask(page, "r");
   await page.keyboard.press("0");
   await page.keyboard.type("jkahrux 10 feet, told by its owner");
   await page.keyboard.press("Enter");
@@ -121,31 +136,28 @@ test("a queue is cleared by the keyboard alone, undo included", async () => {
   });
 
   // Changed one's mind before the reason.
-  await page.keyboard.press("a");
-  await page.locator(".steward-why").waitFor();
+  await ask(page, "a");
   await page.keyboard.press("Escape");
   await page.locator(".steward-why").waitFor({ state: "detached" });
 
   // Several at once.
-  for (const key of ["x", "j", "x", "j", "x"]) await page.keyboard.press(key);
+  for (const name of ["x", "j", "x", "j", "x"]) await key(page, name);
   await page.locator(".steward-list input:checked >> nth=2").waitFor();
-  await page.keyboard.press("r");
-  await page.locator(".steward-why").waitFor();
+  await ask(page, "r");
   expect(await page.locator(".steward-why").textContent()).toContain(words.choosing(3));
   await page.keyboard.press("3");
   await expect.poll(undecided, soon).toBe(HELD - 6);
 
   for (let left = await undecided(); left > 0; left--) {
     await page.locator(".steward-tune [data-tune]").waitFor();
-    await page.keyboard.press("a");
-    await page.locator(".steward-why").waitFor();
+    await ask(page, "a");
     await page.keyboard.press("3");
     await expect.poll(undecided, soon).toBe(left - 1);
   }
   await page.getByRole("heading", { name: words.empty }).waitFor();
 
   // And the last one back from the empty queue.
-  await page.keyboard.press("u");
+  await key(page, "u");
   await page.locator(".steward-tune [data-tune]").waitFor();
   expect(await undecided()).toBe(1);
   await close();
@@ -208,11 +220,11 @@ test("no key does anything once keys are turned off, and none while somebody typ
   const shown = await shownTune(page);
   const keys = page.getByLabel(words.keysOn);
   await keys.uncheck();
-  for (const key of ["j", "a", "r", "x", "u"]) await page.keyboard.press(key);
+  for (const name of ["j", "a", "r", "x", "u"]) await page.keyboard.press(name);
   expect(await shownTune(page)).toBe(shown);
   expect(await page.locator(".steward-why, .steward-list input:checked").count()).toBe(0);
   await keys.check();
-  await page.keyboard.press("j");
+  await key(page, "j");
   await expect.poll(() => shownTune(page), soon).not.toBe(shown);
   await close();
 });
@@ -236,4 +248,68 @@ test("a wrong token is told as such and kept nowhere; the right one stays in the
   await page.getByLabel(words.token).waitFor();
   expect(await stored()).not.toContain(TOKEN);
   await close(/401/);
+});
+
+test("new owners, alarms and clusters: somebody counts by mistake, the fit is held back, and the steward decides", async () => {
+  // Ten owners who have counted for weeks.
+  const before = await openTestAtlas({ opened: new Date(Date.now() - 20 * DAY_ms).toISOString() });
+  for (const { tuned_on: _, ...tune } of honestCrowd(10, 1)) await post(before.app, tune);
+  await before.stop();
+  const own = await runAtlas([], {
+    ATLAS_DB: before.file,
+    ATLAS_SECRET: "a secret for tests only",
+    STEWARD_TOKEN: TOKEN,
+    NEW_KEY_DAYS: "6",
+  });
+  const alike = Array.from({ length: 5 }, (_, n) =>
+    tuneAt(1300, 1.12, `alike-owner-of-the-town-${n}`, { lat: 41.2, lon: 74.9 }),
+  );
+  // Too lean, high up: it moves the average of ten by more than 2 %.
+  for (const tune of [tuneAt(4000, 0.75, "lean-owner-of-the-pass-0000"), ...alike]) {
+    const sent = await fetch(`${own.url}/api/tunes`, {
+      method: "POST",
+      headers: { "Content-Type": "application/json" },
+      body: JSON.stringify(tune),
+    });
+    expect(sent.status).toBe(201);
+  }
+  const frozen = async () => (await own.get<Health>("/health")).frozen;
+  const { page, close } = await openPage(browser, `${own.url}/#/steward`);
+  await page.getByLabel(words.token).fill(TOKEN);
+  await page.keyboard.press("Enter");
+  const owners = page.locator(".steward-new");
+  // Without a reason nobody counts.
+  const letCount = owners.getByRole("button", { name: words.letCount });
+  await letCount.first().click();
+  await owners.locator("[aria-invalid]").waitFor();
+  await owners.getByLabel(words.reason).fill("Known from the club, or so it seemed.");
+  expect(await letCount.count()).toBe(6);
+  await letCount.first().click();
+  await expect.poll(() => letCount.count(), soon).toBe(5);
+  await expect.poll(frozen, soon).toBe(true);
+
+  await page.reload();
+  const alarms = page.locator('.steward-alarms[data-frozen="true"]');
+  await alarms.waitFor();
+  const faults = await faultsAt(page, SIZES, ".steward");
+  expect(faults).toEqual([]);
+  await alarms.getByLabel(words.reason).fill("Its owner was asked.");
+  await page.getByRole("button", { name: words.keepBack }).click();
+  await alarms.getByText(words.keptBack("").slice(0, 20)).waitFor();
+  expect(await frozen()).toBe(true);
+
+  // The cluster is looked at, all of it selected, and removed by a key and a digit.
+  await page.locator(".steward-clusters button").first().click();
+  await expect.poll(() => page.locator(".steward-list input:checked").count(), soon).toBe(5);
+  await ask(page, "r");
+  await page.keyboard.press("4");
+  await page.locator(".steward-clusters li").waitFor({ state: "detached" });
+
+  // Its owner answered: the heater is an odd one.
+  await alarms.getByLabel(words.reason).fill("Its owner answered: an odd heater.");
+  await page.getByRole("button", { name: words.publish, exact: true }).click();
+  await expect.poll(frozen, soon).toBe(false);
+  await close();
+  await own.close();
+  rmSync(dirname(before.file), { recursive: true });
 });

@@ -145,6 +145,17 @@ export const stewardWords = {
     publish: "Die nächste Auswertung wird durchgelassen.",
     keepBack: "Eine weitere Woche zurückgehalten.",
   },
+  newOwners: "Neue Besitzer",
+  newOwnersHint:
+    "Ihre angenommenen Abstimmungen warten, bevor sie zählen. Lass zählen, wen du kennst.",
+  noNewOwners: "Niemand wartet.",
+  waitsSince: (name: string, day: string) => `${name}, seit ${day}`,
+  crowded: "kam mit vielen anderen",
+  showTunes: (name: string) => `Die Abstimmungen von ${name} zeigen`,
+  letCount: "Zählen lassen",
+  letCountWhom: (name: string) => `Zählen lassen: ${name}`,
+  counted: (tunes: number) =>
+    tunes === 1 ? "1 Abstimmung zählt jetzt." : `${tunes} Abstimmungen zählen jetzt.`,
   clusters: "Häufungen",
   clustersHint: (n: string) =>
     `Abstimmungen eines Orts, Monats und einer Heizungsgröße unter neuen Schlüsseln, die auf 1 % übereinstimmen, mehr als Heizungen es tun. Gesucht unter den neuesten ${n} Abstimmungen.`,

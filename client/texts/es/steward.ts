@@ -139,6 +139,17 @@ export const stewardWords = {
   publish: "Dejarlo pasar",
   keepBack: "Retenerlo otra semana",
   said: { publish: "El próximo cálculo se deja pasar.", keepBack: "Retenido otra semana." },
+  newOwners: "Propietarios nuevos",
+  newOwnersHint:
+    "Sus ajustes aceptados esperan antes de contar. Deja que cuenten los de quien conoces.",
+  noNewOwners: "Nadie espera.",
+  waitsSince: (name: string, day: string) => `${name}, desde el ${day}`,
+  crowded: "llegó con muchos otros",
+  showTunes: (name: string) => `Mostrar los ajustes de ${name}`,
+  letCount: "Dejar que cuente",
+  letCountWhom: (name: string) => `Dejar que cuente: ${name}`,
+  counted: (tunes: number) =>
+    tunes === 1 ? "1 ajuste cuenta ya." : `${tunes} ajustes cuentan ya.`,
   clusters: "Grupos",
   clustersHint: (n: string) =>
     `Ajustes de un mismo lugar, mes y tamaño de calefactor, con claves nuevas, que coinciden al 1 %, más que los calefactores. Se buscan entre los ${n} ajustes más nuevos.`,

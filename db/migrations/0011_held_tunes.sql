@@ -1,0 +1,1 @@
+CREATE INDEX `tunes_held` ON `tunes` (`id`) WHERE verdict = 'held';
