@@ -278,6 +278,21 @@ test("CSV, JSON, GPX and GeoJSON to take along", async () => {
   await close();
 });
 
+test("on a phone the form stays under the thumb while the answer grows above it", async () => {
+  const { page, close } = await openPage(browser, `${atlas.url}/#/trip`, { viewport: PHONE });
+  const elevation = field(page, "new.elevation_m");
+  const top = async () => (await elevation.boundingBox())?.y ?? Number.NaN;
+  for (const stop of STOPS) {
+    await elevation.fill(String(stop.elevation_m));
+    const before = await top();
+    await elevation.press("Enter");
+    await expect.poll(() => elevation.inputValue()).toBe("");
+    await expect.poll(async () => Math.abs((await top()) - before)).toBeLessThan(2);
+  }
+  expect(await page.locator("[data-stop-button]").count()).toBe(3);
+  await close();
+});
+
 const FOUR = [
   { name: "Coast", elevation_m: 5, temperature_C: 10 },
   { name: "Village", elevation_m: 1200, temperature_C: -2 },
