@@ -11,6 +11,18 @@ export const tunes = sqliteTable(
     receipt_sha256: text().notNull(),
     /** Keyed hash of the contributor's key, hex. */
     contributor: text().notNull(),
+    /**
+     * What the open data call its contributor: random, made with the first of their tunes and gone with the last, so that it
+     * joins tunes that are there together and nobody who comes again.
+     */
+    pseudonym: text().notNull().default(""),
+    /**
+     * Where its contributor is at home, for the fit: a keyed hash of place and month of the first of their tunes with a place.
+     * Owners with the same one share votes.
+     */
+    home: text(),
+    /** Whether its contributor has tuned in several cells: then it is shown in none but a wide one, with its year. It stays so. */
+    several_places: integer({ mode: "boolean" }).notNull().default(false),
     /** The tune as sent, JSON, without the contributor's key and with the position already a cell's centre. */
     sent: text().notNull(),
     heat_kW: real().notNull(),
@@ -20,7 +32,7 @@ export const tunes = sqliteTable(
     elevation_m: real().notNull(),
     /** Standard deviation of an elevation worked out from a position, up to the next 10 m; null where it was known. */
     elevation_sd_m: real(),
-    /** H3 cell of resolution 5, and its parent of resolution 3 in which contributors share votes. */
+    /** H3 cell of resolution 5, and its parent of resolution 3, the place. */
     cell: text(),
     place: text(),
     /** Whole °C, hPa and %. */
@@ -28,10 +40,10 @@ export const tunes = sqliteTable(
     pressure_hPa: real(),
     qnh_hPa: real(),
     humidity_pct: real(),
-    /** Density the fit uses, and which of temperature, pressure, humidity it assumes (comma separated). */
+    /** Density the fit uses, to 0.01, for a finer one would tell the elevation; and which of temperature, pressure, humidity it assumes (comma separated). */
     density_kg_m3: real().notNull(),
     density_assumed: text().notNull(),
-    /** Standard deviation of its logarithm, for what it assumes and for an uncertain elevation. */
+    /** Standard deviation of its logarithm, to 0.001, for what it assumes and for an uncertain elevation. */
     ln_density_sd: real().notNull().default(0),
     low_pump_Hz: real().notNull(),
     low_fan_rpm: real().notNull(),
@@ -45,7 +57,7 @@ export const tunes = sqliteTable(
     high_power: real(),
     /** How its owner found it: "bracketed", "stopped early" or "as suggested"; null where unknown. */
     found: text({ enum: FOUND }),
-    /** Version of the fit that it was judged beside when it was sent. It tells the day, so the open data have it not. */
+    /** Version of the fit that it was judged beside when it was sent. It tells the day to whoever holds the file; no answer has it. */
     judged_version: text(),
     /** What the atlas answered then for this heater in this air: the rate to set, Hz per 1,000 rpm of its fan. */
     low_suggested_Hz_per_krpm: real(),
@@ -95,7 +107,7 @@ export const decisions = sqliteTable(
     verdict: text({ enum: ["accepted", "held", "removed", "rejected", "withdrawn"] }).notNull(),
     /** JSON list of reasons. */
     reasons: text().notNull(),
-    /** Day, "YYYY-MM-DD". */
+    /** Month of a decision on a tune, "YYYY-MM"; day of what is about none, "YYYY-MM-DD", which counting those who wait goes by. */
     decided_on: text().notNull(),
   },
   (t) => [index("decisions_by_tune").on(t.tune)],

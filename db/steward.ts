@@ -186,7 +186,7 @@ export function decide(
           by: sql<string>`'steward'`.as("by"),
           verdict: sql<TuneRow["verdict"]>`${verdict}`.as("verdict"),
           reasons: sql<string>`${reasons}`.as("reasons"),
-          decided_on: sql<string>`${decided_on}`.as("decided_on"),
+          decided_on: sql<string>`${decided_on.slice(0, "YYYY-MM".length)}`.as("decided_on"),
         })
         .from(tunes)
         .where(eq(tunes.id, tune)),

@@ -30,8 +30,9 @@ export function insertTune(
   key?: IdempotencyRow,
 ): Statement[] {
   return [
-    db.insert(tunes).values(tune),
-    db.insert(decisions).values(decision),
+    db.insert(tunes).values({ ...tune, ...asOfContributor(tune) }),
+    markSeveralPlaces(db, tune.contributor),
+    db.insert(decisions).values(onTune(decision)),
     ...(key ? [db.insert(idempotencyKeys).values(key)] : []),
   ];
 }
@@ -40,10 +41,44 @@ export function insertTune(
 export function reviseTune(db: Database, tune: TuneRow, decision: NewDecision): Statement[] {
   const { id, ...values } = tune;
   return [
-    db.update(tunes).set(values).where(eq(tunes.id, id)),
-    db.insert(decisions).values(decision),
+    db
+      .update(tunes)
+      .set({ ...values, ...asOfContributor(tune) })
+      .where(eq(tunes.id, id)),
+    markSeveralPlaces(db, tune.contributor),
+    db.insert(decisions).values(onTune(decision)),
   ];
 }
+
+/** Pseudonym and home are those of the contributor's other tunes, where there are some, and new otherwise. */
+function asOfContributor({ id, contributor, pseudonym, home }: TuneRow) {
+  const others = sql`from tunes where contributor = ${contributor} and id <> ${id}`;
+  return {
+    pseudonym: sql`coalesce((select pseudonym ${others} limit 1), ${pseudonym})`,
+    home: sql`coalesce((select home ${others} and home is not null limit 1), ${home})`,
+  };
+}
+
+/** Once a contributor has tuned in a second cell all their tunes are marked, for good: somebody may have kept what was shown before. */
+function markSeveralPlaces(db: Database, contributor: string): Statement {
+  const own = sql`from tunes where contributor = ${contributor}`;
+  return db
+    .update(tunes)
+    .set({ several_places: true })
+    .where(
+      and(
+        eq(tunes.contributor, contributor),
+        eq(tunes.several_places, false),
+        sql`(select count(distinct cell) > 1 or max(several_places) ${own})`,
+      ),
+    );
+}
+
+/** What is decided on a tune is dated by the month, as tunes are. */
+export const onTune = <D extends Pick<NewDecision, "decided_on">>(decision: D): D => ({
+  ...decision,
+  decided_on: decision.decided_on.slice(0, "YYYY-MM".length),
+});
 
 /**
  * Withdrawn means gone: the tune, what was decided on it and why, and all that its idempotency key was used for but that
@@ -51,11 +86,22 @@ export function reviseTune(db: Database, tune: TuneRow, decision: NewDecision): 
  */
 export function withdrawTune(
   db: Database,
-  { id, contributor }: Pick<TuneRow, "id" | "contributor">,
+  { id, contributor, cell }: Pick<TuneRow, "id" | "contributor" | "cell">,
   decided_on: string,
 ): Statement[] {
+  const sameCell = sql`select 1 from tunes where contributor = ${contributor} and cell = ${cell}`;
   return [
     db.delete(tunes).where(eq(tunes.id, id)),
+    // A pseudonym that was seen in this cell, and stays, must not be seen in another.
+    db
+      .update(tunes)
+      .set({ several_places: true })
+      .where(
+        and(
+          eq(tunes.contributor, contributor),
+          sql`${cell} is not null and not exists (${sameCell})`,
+        ),
+      ),
     forgetWithoutTunes(db, contributor),
     db.delete(decisions).where(eq(decisions.tune, id)),
     db
@@ -111,7 +157,8 @@ export function decisionsOn(db: Database, tune: string): Promise<DecisionRow[]> 
 
 export async function appendDecisions(db: Database, rows: NewDecision[]): Promise<void> {
   // D1 allows 100 bound parameters a statement; a decision has five.
-  const statements = chunks(rows, 20).map((part) => db.insert(decisions).values(part));
+  const dated = rows.map((row) => (row.tune === "" ? row : onTune(row)));
+  const statements = chunks(dated, 20).map((part) => db.insert(decisions).values(part));
   const [first, ...rest] = statements;
   if (first) await db.batch([first, ...rest]);
 }
@@ -124,21 +171,20 @@ export async function dataRevision(db: Database): Promise<number> {
   return row?.newest ?? 0;
 }
 
-/** Letters of a contributor's hash that its public pseudonym shows. */
-const PSEUDONYM_LETTERS = 16;
+/** Letters of a contributor's hash that a steward sees. */
+const STEWARDS_LETTERS = 16;
 
-/** The public pseudonym of a contributor: joins its tunes, leads nowhere else. */
-export function pseudonym(contributor: string): string {
-  return contributor.slice(0, PSEUDONYM_LETTERS);
+/** What a steward knows a contributor by: it lasts, and is not what the open data call them. */
+export function stewardsName(contributor: string): string {
+  return contributor.slice(0, STEWARDS_LETTERS);
 }
 
 /** Both ends of a tune as the fit sees them. */
 export function fitRows(tune: Pick<TuneRow, FitColumn>): [FitRow, FitRow] {
   const both = {
     row: tune.id,
-    contributor: pseudonym(tune.contributor),
-    cell: tune.place ?? undefined,
-    month: tune.tuned_on ?? tune.submitted_on,
+    contributor: tune.pseudonym,
+    cell: tune.home ?? undefined,
     heat_kW: tune.heat_kW,
     density_kg_m3: tune.density_kg_m3,
     ln_density_sd: tune.ln_density_sd,
@@ -171,8 +217,8 @@ export function fitRows(tune: Pick<TuneRow, FitColumn>): [FitRow, FitRow] {
 /** What the fit needs of a tune. */
 export const fitColumns = {
   id: tunes.id,
-  contributor: tunes.contributor,
-  place: tunes.place,
+  pseudonym: tunes.pseudonym,
+  home: tunes.home,
   heat_kW: tunes.heat_kW,
   density_kg_m3: tunes.density_kg_m3,
   ln_density_sd: tunes.ln_density_sd,
@@ -180,8 +226,6 @@ export const fitColumns = {
   dose_uL: tunes.dose_uL,
   low_co_below_ppm: tunes.low_co_below_ppm,
   high_co_below_ppm: tunes.high_co_below_ppm,
-  tuned_on: tunes.tuned_on,
-  submitted_on: tunes.submitted_on,
   low_co_ppm: tunes.low_co_ppm,
   high_co_ppm: tunes.high_co_ppm,
   low_pump_Hz: tunes.low_pump_Hz,
@@ -245,14 +289,22 @@ export async function* acceptedTunes(db: Database, page = 1000): AsyncGenerator<
   }
 }
 
-/** A tune's month: its own, or that of its submission. */
-const monthOfTune = sql<string>`coalesce(${tunes.tuned_on}, ${tunes.submitted_on})`;
+/** A tune's month as it is shown: its own, or that of its submission; the year alone of whoever tuned in several places. */
+const shownMonth = sql<string>`substr(coalesce(${tunes.tuned_on}, ${tunes.submitted_on}), 1,
+  case when ${tunes.several_places} then 4 else 7 end)`;
 
-/** What is shown of a tune where it is one of many: no finer in time than the open data, and nothing of where. */
+/** An elevation is shown to so many metres: finer, it would tell where in its cell a tune was made. */
+const SHOWN_STEP_m = 100;
+
+export const shownElevation = (elevation_m: number): number =>
+  // Without the minus that a rounded −40 would keep.
+  Math.round(elevation_m / SHOWN_STEP_m) * SHOWN_STEP_m + 0;
+
+/** What is shown of a tune where it is one of many: no finer than the open data, and nothing of where. */
 const shownOfTune = {
-  month: monthOfTune,
+  month: shownMonth,
   heat_kW: tunes.heat_kW,
-  elevation_m: tunes.elevation_m,
+  elevation_m: sql<number>`${tunes.elevation_m}`.mapWith(shownElevation),
   temperature_C: tunes.temperature_C,
   density_kg_m3: tunes.density_kg_m3,
   low: {
@@ -279,7 +331,8 @@ export async function tunesAbout(
   most: number,
 ) {
   const { heat_kW, density_kg_m3, places } = about;
-  const columns = { id: tunes.id, cell: tunes.cell, place: tunes.place, dose_uL: tunes.dose_uL };
+  const { id, cell, several_places, dose_uL } = tunes;
+  const columns = { id, cell, several_places, dose_uL };
   const some = (where: SQL | undefined, order: SQL) =>
     db
       .select({ ...columns, ...shownOfTune })
@@ -292,21 +345,34 @@ export async function tunesAbout(
     ...(await some(gte(density, density_kg_m3), asc(density))),
     ...(await some(lt(density, density_kg_m3), desc(density))),
     ...(places.length > 0
-      ? await some(inArray(tunes.place, [...places]), sql`abs(${density} - ${density_kg_m3})`)
+      ? await some(
+          // Looked for by place, a tune shown in a wide cell would tell its place.
+          and(inArray(tunes.place, [...places]), eq(several_places, false)),
+          sql`abs(${density} - ${density_kg_m3})`,
+        )
       : []),
   ];
 }
 
-/** Tunes that count of at most {@link IDS_AT_ONCE} kept cells, newest month first, and over how many, how high and from when. */
-export async function tunesOfCells(db: Database, cells: readonly string[], most: number) {
-  const inThem = and(counts(db), inArray(tunes.cell, [...cells]));
+/** Kept cells shown as one; or places whose tunes are shown in one wide cell. At most {@link IDS_AT_ONCE} of them. */
+export type ShownTogether = { cells: readonly string[] } | { places: readonly string[] };
+
+/** Tunes that count and are shown in one cell, newest first, and over how many, how high and from when. */
+export async function tunesTogether(db: Database, where: ShownTogether, most: number) {
+  const inThem = and(
+    counts(db),
+    "cells" in where
+      ? inArray(tunes.cell, [...where.cells])
+      : inArray(tunes.place, [...where.places]),
+    eq(tunes.several_places, "places" in where),
+  );
   const [all] = await db
     .select({
       count: sql<number>`count(*)`,
-      oldest: sql<string>`min(${monthOfTune})`,
-      newest: sql<string>`max(${monthOfTune})`,
-      lowest_m: sql<number>`min(${tunes.elevation_m})`,
-      highest_m: sql<number>`max(${tunes.elevation_m})`,
+      oldest: sql<string>`min(${shownMonth})`,
+      newest: sql<string>`max(${shownMonth})`,
+      lowest_m: sql<number>`min(${tunes.elevation_m})`.mapWith(shownElevation),
+      highest_m: sql<number>`max(${tunes.elevation_m})`.mapWith(shownElevation),
     })
     .from(tunes)
     .where(inThem);
@@ -314,7 +380,7 @@ export async function tunesOfCells(db: Database, cells: readonly string[], most:
     .select(shownOfTune)
     .from(tunes)
     .where(inThem)
-    .orderBy(desc(monthOfTune), asc(tunes.id))
+    .orderBy(desc(shownMonth), asc(tunes.id))
     .limit(most);
   // An aggregate without groups is one row.
   return { all: all as NonNullable<typeof all>, tunes: newest };
@@ -338,12 +404,24 @@ export async function countTunes(db: Database, heat_kW?: number): Promise<number
   return row?.count ?? 0;
 }
 
-/** Contributors per cell of tunes that count: tells how finely a cell may be shown. */
-export function cellContributors(db: Database): Promise<{ cell: string; contributor: string }[]> {
-  return db
-    .selectDistinct({ cell: sql<string>`${tunes.cell}`, contributor: tunes.contributor })
+/** Whose tune lies in a cell, and whether it speaks for showing that cell: not when the fit sets an end of it aside. */
+export interface InCell {
+  cell: string;
+  contributor: string;
+  stands: boolean;
+}
+
+/** Tunes that count, of contributors with one place: tells how finely a cell may be shown. */
+export async function cellContributors(db: Database): Promise<InCell[]> {
+  const aside = await setAsideByFit(db);
+  const found = await db
+    .select({ id: tunes.id, cell: sql<string>`${tunes.cell}`, contributor: tunes.contributor })
     .from(tunes)
-    .where(and(counts(db), isNotNull(tunes.cell)));
+    .where(and(counts(db), isNotNull(tunes.cell), eq(tunes.several_places, false)));
+  return found.map(({ id, ...of }) => ({
+    ...of,
+    stands: !aside.has(`${id} low`) && !aside.has(`${id} high`),
+  }));
 }
 
 function chunks<T>(items: T[], size: number): T[][] {

@@ -190,7 +190,7 @@ export function letCountBySteward(
           by: sql<string>`'steward'`.as("by"),
           verdict: tunes.verdict,
           reasons: sql<string>`${reasons}`.as("reasons"),
-          decided_on: sql<string>`${decided_on}`.as("decided_on"),
+          decided_on: sql<string>`${decided_on.slice(0, "YYYY-MM".length)}`.as("decided_on"),
         })
         .from(tunes)
         .where(and(eq(tunes.contributor, contributor), eq(tunes.verdict, "accepted"))),

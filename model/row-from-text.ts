@@ -92,14 +92,18 @@ function toRow(
     return reject(`found must be empty or one of: ${FOUND.join(", ")}; not "${line.found}".`);
   }
   const optional = (column: string) => (line[column] ? number(line[column]) : undefined);
-  const month = line.month || line.tuned_on || line.submitted_on || undefined;
+  // The atlas's own export has a name for place and month together, and no other way to them.
+  const [cell, month] =
+    line.home === undefined
+      ? [(line.cell && placeOf(line.cell)) || undefined, line.month || undefined]
+      : [line.home || undefined, undefined];
   if (month && !/^\d{4}-(0[1-9]|1[0-2])$/.test(month)) {
     return reject(`month must be empty or like 2026-10, not "${month}".`);
   }
   return {
     row,
     contributor: line.contributor,
-    cell: line.place || (line.cell && placeOf(line.cell)) || undefined,
+    cell,
     month,
     heat_kW,
     end,

@@ -329,7 +329,7 @@ const cellTune = z.object({
   elevation_m: num,
   temperature_C: num.nullable(),
   density_kg_m3: num,
-  month: z.string(),
+  month: z.string().describe("2026-10; the year alone of contributors who tuned in several places"),
   low: setEnd,
   high: setEnd,
 });

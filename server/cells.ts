@@ -1,20 +1,24 @@
 import {
   cellToBoundary,
+  cellToChildren,
   cellToLatLng,
   cellToParent,
   getResolution,
   isValidCell,
   latLngToCell,
 } from "h3-js";
+import type { InCell, TuneRow } from "../db/tunes.ts";
 
 /** Nothing finer is kept: about 250 km². */
 export const KEPT_RESOLUTION = 5;
-/** Contributors of one such cell share votes; nothing coarser is shown. About 12,400 km². */
+/** A place: owners at home in one in one month share votes, and what is shown of a single place is no coarser. About 12,400 km². */
 export const PLACE_RESOLUTION = 3;
-/** A cell with fewer contributors is shown within its parent. */
-export const LEAST_CONTRIBUTORS = 3;
+/** A cell with fewer contributors is shown within its parent, up to a place. */
+export const LEAST_CONTRIBUTORS = 5;
+/** Tunes of whoever has tuned in several cells are shown in such a cell, so that they make no trail. About 87,000 km². */
+export const WIDE_RESOLUTION = 2;
 
-/** A position as the atlas keeps it: a cell, its centre, and the place in which contributors share votes. */
+/** A position as the atlas keeps it: a cell, its centre, and its place. */
 export interface CoarsePosition {
   cell: string;
   place: string;
@@ -46,19 +50,18 @@ export function placeOf(cell: string): string {
 }
 
 /**
- * The cell each kept cell is shown as: itself with enough contributors, else together with its neighbours in
- * the parent, and so on up to the place.
+ * The cell each kept cell is shown as: itself with enough contributors whose tunes stand, else together with its neighbours
+ * in the parent, and so on up to the place.
  */
-export function shownCells(
-  pairs: readonly { cell: string; contributor: string }[],
-): Map<string, string> {
+export function shownCells(all: readonly InCell[]): Map<string, string> {
   const shown = new Map<string, string>();
-  let left = pairs;
+  let left = all;
   for (let resolution = KEPT_RESOLUTION; resolution >= PLACE_RESOLUTION; resolution--) {
     const groups = Map.groupBy(left, ({ cell }) => cellToParent(cell, resolution));
-    const small: { cell: string; contributor: string }[] = [];
+    const small: InCell[] = [];
     for (const [parent, members] of groups) {
-      const contributors = new Set(members.map((m) => m.contributor)).size;
+      const standing = members.filter(({ stands }) => stands);
+      const contributors = new Set(standing.map((m) => m.contributor)).size;
       const enough = contributors >= LEAST_CONTRIBUTORS || resolution === PLACE_RESOLUTION;
       if (enough) for (const { cell } of members) shown.set(cell, parent);
       else small.push(...members);
@@ -66,4 +69,20 @@ export function shownCells(
     left = small;
   }
   return shown;
+}
+
+/** The cell a tune is shown in, the same in every answer; null without a place. */
+export function shownCellOf(
+  { cell, several_places }: Pick<TuneRow, "cell" | "several_places">,
+  shown: ReadonlyMap<string, string>,
+): string | null {
+  if (cell === null) return null;
+  return several_places ? cellToParent(cell, WIDE_RESOLUTION) : (shown.get(cell) ?? null);
+}
+
+/** The places of a wide cell; null for any other name. */
+export function placesOfWide(cell: string): string[] | null {
+  return isValidCell(cell) && getResolution(cell) === WIDE_RESOLUTION
+    ? cellToChildren(cell, PLACE_RESOLUTION)
+    : null;
 }

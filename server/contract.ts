@@ -42,7 +42,7 @@ export interface Submitted {
 
 /** One decision on a tune: append-only. */
 export interface Decision {
-  /** Day. */
+  /** Month of a decision on a tune, day of what is about none. */
   decided_on: string;
   /** "screening", "fit", "waiting" (days that passed) or "steward". */
   by: string;
@@ -276,13 +276,13 @@ export interface ScalingAnswer {
 }
 
 export interface Cell {
-  /** H3 cell, resolution 3 to 5: coarser where fewer than 3 contributors would show. */
+  /** H3 cell, resolution 3 to 5: coarser where fewer than 5 contributors would show. 2 for those who tuned in several. */
   cell: string;
   lat: number;
   lon: number;
   tunes: number;
   contributors: number;
-  /** Mean elevation of its tunes, m. */
+  /** Mean elevation of its tunes, to 100 m. */
   elevation_m: number;
   /** Median mixture shift of its tunes against the fit, %, by end. */
   mixture_shift_pct: { low: number; high: number };

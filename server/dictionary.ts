@@ -1,6 +1,7 @@
-import { pseudonym, type TuneRow } from "../db/tunes.ts";
+import { shownElevation, type TuneRow } from "../db/tunes.ts";
 import { atPower } from "../model/end.ts";
 import { SAFETY } from "../model/safety.ts";
+import { shownCellOf } from "./cells.ts";
 
 /** Licence of the contributed tunes, as the share form says. */
 export const LICENCE = {
@@ -44,19 +45,25 @@ export const COLUMNS: readonly Column[] = [
   {
     name: "contributor",
     unit: null,
-    meaning: "Pseudonym: joins the tunes of one contributor, leads nowhere else",
+    meaning:
+      "Pseudonym: random, joins the tunes of one contributor, leads nowhere else; gone with the last of them",
+  },
+  {
+    name: "home",
+    unit: null,
+    meaning:
+      "Name without a meaning of the place and month of the contributor's first tune with a place: owners with the same one share votes in the fit. Empty without a place",
   },
   {
     name: "cell",
     unit: "H3",
     meaning:
-      "Cell the tune is shown in: resolution 5, coarser where fewer than 3 contributors would show",
+      "Cell the tune is shown in: resolution 5, coarser, to 3, where fewer than 5 contributors would show; 2 for contributors who tuned in several",
   },
-  { name: "place", unit: "H3", meaning: "Cell of resolution 3 in which contributors share votes" },
   { name: "heat_kW", unit: "kW", meaning: "Heater size: nominal full heat output" },
   { name: "dose_uL", unit: "µL", meaning: "Fuel per pump pulse" },
   { name: "supply_V", unit: "V", meaning: "Supply voltage" },
-  { name: "elevation_m", unit: "m", meaning: "Elevation above mean sea level, to 10 m" },
+  { name: "elevation_m", unit: "m", meaning: "Elevation above mean sea level, to 100 m" },
   {
     name: "elevation_sd_m",
     unit: "m",
@@ -64,10 +71,10 @@ export const COLUMNS: readonly Column[] = [
       "Standard deviation of an elevation worked out from a position or a place's name; empty where the contributor knew it",
   },
   { name: "temperature_C", unit: "°C", meaning: "Air temperature at the intake, whole degrees" },
-  { name: "pressure_hPa", unit: "hPa", meaning: "Station pressure, where measured" },
+  { name: "pressure_hPa", unit: "hPa", meaning: "Station pressure, where measured, to 10 hPa" },
   { name: "qnh_hPa", unit: "hPa", meaning: "Sea-level pressure (QNH), where given instead" },
   { name: "humidity_pct", unit: "%", meaning: "Relative humidity" },
-  { name: "density_kg_m3", unit: "kg/m³", meaning: "Moist air density the fit uses" },
+  { name: "density_kg_m3", unit: "kg/m³", meaning: "Moist air density the fit uses, to 0.01" },
   {
     name: "density_assumed",
     unit: null,
@@ -96,9 +103,13 @@ export const COLUMNS: readonly Column[] = [
   {
     name: "tuned_on",
     unit: "month",
-    meaning: "Month of the tune; where it is empty the fit takes submitted_on",
+    meaning: "Month of the tune; the year alone of contributors who tuned in several places",
   },
-  { name: "submitted_on", unit: "month", meaning: "Month it was submitted" },
+  {
+    name: "submitted_on",
+    unit: "month",
+    meaning: "Month it was submitted; the year alone likewise",
+  },
 ];
 
 /** Units of what is no number. */
@@ -147,12 +158,21 @@ export function tableMetadata(demo: boolean): object {
 
 export type OpenRecord = Record<string, string | number | null>;
 
-/** A tune as the open data shows it: pseudonym for contributor, shown cell for cell. */
-export function openRecord(tune: TuneRow, shown: Map<string, string>): OpenRecord {
+/** To 10 hPa a pressure tells no more of an elevation than the elevation shown does. */
+const PRESSURE_STEP_hPa = 10;
+
+/** A tune as the open data shows it: pseudonym for contributor, shown cell for cell, and no trail of whoever was in several. */
+export function openRecord(tune: TuneRow, shown: ReadonlyMap<string, string>): OpenRecord {
+  const { several_places, pressure_hPa, ...rest } = tune;
+  const time = (month: string | null) => (several_places && month ? month.slice(0, 4) : month);
   const values: OpenRecord = {
-    ...tune,
-    contributor: pseudonym(tune.contributor),
-    cell: (tune.cell && shown.get(tune.cell)) ?? null,
+    ...rest,
+    contributor: tune.pseudonym,
+    cell: shownCellOf(tune, shown),
+    elevation_m: shownElevation(tune.elevation_m),
+    pressure_hPa: pressure_hPa && Math.round(pressure_hPa / PRESSURE_STEP_hPa) * PRESSURE_STEP_hPa,
+    tuned_on: time(tune.tuned_on),
+    submitted_on: time(tune.submitted_on),
   };
   return Object.fromEntries(COLUMNS.map(({ name }) => [name, values[name] ?? null]));
 }

@@ -3,7 +3,10 @@ const encoder = new TextEncoder();
 /** Keyed hashes under the atlas's secret, and random keys. All of it Web Crypto, so it runs at the edge too. */
 export interface Keys {
   /** HMAC-SHA-256 of a text under one purpose, hex. */
-  hash(purpose: "contributor" | "idempotency" | "client" | "check", text: string): Promise<string>;
+  hash(
+    purpose: "contributor" | "home" | "idempotency" | "client" | "check",
+    text: string,
+  ): Promise<string>;
   /** A receipt that follows from an idempotency key's hash, so a repeated submission gets the same one again. */
   receiptFor(keyHash: string): Promise<string>;
 }

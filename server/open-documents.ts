@@ -1,14 +1,14 @@
 import { cellToParent, getResolution } from "h3-js";
 import { median } from "simple-statistics";
 import type { Database } from "../db/database.ts";
-import { acceptedTunes, cellContributors, type TuneRow } from "../db/tunes.ts";
+import { acceptedTunes, cellContributors, shownElevation, type TuneRow } from "../db/tunes.ts";
 import { ENDS, type End } from "../model/end.ts";
 import { bandsAt } from "../model/fit/bands.ts";
 import type { PublishedFit } from "../model/fit/group.ts";
 import { mixtureShift } from "../model/mixture.ts";
 import { SAFETY } from "../model/safety.ts";
 import { groupOf } from "../model/start.ts";
-import { centre, PLACE_RESOLUTION, shownCells } from "./cells.ts";
+import { centre, PLACE_RESOLUTION, shownCellOf, shownCells } from "./cells.ts";
 import type { Cell, CellsAnswer } from "./contract.ts";
 import { COLUMNS, csvLine, LICENCE, type OpenRecord, openRecord } from "./dictionary.ts";
 
@@ -80,7 +80,7 @@ export async function summedCells(db: Database, fit: PublishedFit): Promise<Cell
   const sums = new Map<string, Sum>();
   for await (const page of acceptedTunes(db)) {
     for (const tune of page) {
-      const cell = tune.cell && shown.get(tune.cell);
+      const cell = shownCellOf(tune, shown);
       if (!cell) continue;
       let sum = sums.get(cell);
       if (!sum) {
@@ -89,7 +89,8 @@ export async function summedCells(db: Database, fit: PublishedFit): Promise<Cell
       }
       sum.tunes += 1;
       sum.contributors.add(tune.contributor);
-      sum.elevation_m += tune.elevation_m;
+      // As it is shown: out of a finer mean, before and after somebody came, theirs would follow.
+      sum.elevation_m += shownElevation(tune.elevation_m);
       for (const end of ENDS) sum.shifts[end].push(shiftOf(fit, tune, end));
     }
   }
@@ -98,7 +99,7 @@ export async function summedCells(db: Database, fit: PublishedFit): Promise<Cell
     ...centre(cell),
     tunes,
     contributors: contributors.size,
-    elevation_m: Math.round(elevation_m / tunes),
+    elevation_m: shownElevation(elevation_m / tunes),
     mixture_shift_pct: { low: median(shifts.low), high: median(shifts.high) },
   }));
 }
@@ -115,7 +116,7 @@ export function cellsAnswer(cells: readonly Cell[], parent: string, demo: boolea
 /** A cell is looked for in its place at the finest: what is shown coarser must not come apart again. */
 function isUnder(cell: string, parent: string): boolean {
   if (parent === WORLD) return true;
-  const resolution = Math.min(getResolution(parent), PLACE_RESOLUTION);
+  const resolution = Math.min(getResolution(parent), getResolution(cell), PLACE_RESOLUTION);
   return cellToParent(cell, resolution) === cellToParent(parent, resolution);
 }
 

@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import type { Cell, CellTune, CellTunesAnswer, SetEnd } from "../../server/contract.ts";
 import { api } from "../base/answers/api.ts";
-import { locale } from "../language.ts";
+import { monthName } from "../base/month-name.ts";
 import { mapWords } from "../texts/map.ts";
 import { FiguresTable } from "../ui/figures-table.tsx";
 import { goToHeading } from "../ui/go-to.ts";
@@ -9,7 +9,6 @@ import { useUnit } from "../ui/number-field.tsx";
 import { format, formatIn, formatRate, type Unit } from "../units.ts";
 
 const words = mapWords.cell;
-const month = new Intl.DateTimeFormat(locale, { year: "numeric", month: "short", timeZone: "UTC" });
 
 /** The tunes of the cell that is open; why they are not to be had. */
 export type CellTunesSeen = CellTunesAnswer | { failed: string } | null;
@@ -122,10 +121,6 @@ function summary({ cell, seen, unit }: CellProps): string {
       : words.between(formatIn(lowest, unit), formatIn(highest, unit)),
     `${oldest === newest ? monthName(newest) : words.since(monthName(oldest), monthName(newest))}.`,
   ].join(", ");
-}
-
-function monthName(named: string): string {
-  return month.format(new Date(`${named}-01T00:00:00Z`));
 }
 
 /** What a cell is called: where it is. */

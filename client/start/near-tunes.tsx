@@ -1,6 +1,7 @@
 import { useEffect, useState } from "preact/hooks";
 import type { NearAnswer, NearTune, SetEnd } from "../../server/contract.ts";
 import { api, Unreachable } from "../base/answers/api.ts";
+import { monthName } from "../base/month-name.ts";
 import type { Question } from "../base/question.ts";
 import { chartAddress, mapAddress } from "../base/tune-address.ts";
 import { locale } from "../language.ts";
@@ -12,7 +13,6 @@ import { format, formatIn, formatPercent, formatRate, type Unit } from "../units
 import { nearQuery } from "./near-query.ts";
 
 const words = heaterWords.near;
-const month = new Intl.DateTimeFormat(locale, { year: "numeric", month: "short", timeZone: "UTC" });
 /** The atlas is asked once the question has rested for so long. */
 const REST_ms = 400;
 
@@ -96,7 +96,7 @@ function NearRow(props: { tune: NearTune; elevation: Unit; temperature: Unit }) 
       <td>{place}</td>
       <td>{temperature_C === null ? words.unknown : formatIn(temperature_C, temperature)}</td>
       <td>{words.pair(reading(low), reading(high))}</td>
-      <td>{month.format(new Date(`${tune.month}-01T00:00:00Z`))}</td>
+      <td>{monthName(tune.month)}</td>
       <td>{words.pair(besideAverage(against.low), besideAverage(against.high))}</td>
     </tr>
   );

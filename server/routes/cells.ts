@@ -1,8 +1,8 @@
 import { getResolution, isValidCell } from "h3-js";
 import { Hono } from "hono";
-import { dataRevision, tunesOfCells } from "../../db/tunes.ts";
+import { dataRevision, type ShownTogether, tunesTogether } from "../../db/tunes.ts";
 import { SAFETY } from "../../model/safety.ts";
-import { KEPT_RESOLUTION } from "../cells.ts";
+import { KEPT_RESOLUTION, placesOfWide } from "../cells.ts";
 import type { Services } from "../context.ts";
 import type { CellTunesAnswer } from "../contract.ts";
 import { unchangedSince } from "../freshness.ts";
@@ -20,17 +20,15 @@ export function cellRoutes(services: Services): Hono {
 
   app.get("/cells/:cell/tunes", async (c) => {
     const cell = c.req.param("cell");
-    // A cell is shown at a place's resolution at the coarsest: 49 kept cells, which one statement takes.
-    const kept = [...(await prepared.shown())].filter(([, as]) => as === cell).map(([own]) => own);
-    if (kept.length === 0) {
+    const unchanged = unchangedSince(c, `tunes.${await dataRevision(db)}`);
+    if (unchanged) return unchanged;
+    const { all, tunes } = await tunesTogether(db, await shownAs(cell), TUNES_MOST);
+    if (all.count === 0) {
       throw new RequestProblem(
         404,
         `No tunes are shown under this cell. GET /api/cells/${WORLD} names those that have some.`,
       );
     }
-    const unchanged = unchangedSince(c, `tunes.${await dataRevision(db)}`);
-    if (unchanged) return unchanged;
-    const { all, tunes } = await tunesOfCells(db, kept, TUNES_MOST);
     return c.json({
       cell,
       tunes_total: all.count,
@@ -41,6 +39,14 @@ export function cellRoutes(services: Services): Hono {
       safety: SAFETY,
     } satisfies CellTunesAnswer);
   });
+
+  /** What is shown as one cell: 7 places at the most, or the 49 kept cells of one, which one statement takes. */
+  async function shownAs(cell: string): Promise<ShownTogether> {
+    const places = placesOfWide(cell);
+    if (places) return { places };
+    const shown = [...(await prepared.shown())];
+    return { cells: shown.filter(([, as]) => as === cell).map(([kept]) => kept) };
+  }
 
   app.get("/cells/:parent", async (c) => {
     const parent = c.req.param("parent");

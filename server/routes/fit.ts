@@ -5,7 +5,7 @@ import {
   countTunes,
   dataRevision,
   fitRows,
-  pseudonym,
+  shownElevation,
   type TuneRow,
   tunesOfClass,
 } from "../../db/tunes.ts";
@@ -90,8 +90,8 @@ function pointOf(row: TuneRow, end: End, group: GroupFit): ScalingPoint {
   const held = row.verdict === "held";
   const aside = group.contributors > 0 ? asideOf(group, own) : null;
   return {
-    contributor: pseudonym(row.contributor),
-    elevation_m: row.elevation_m,
+    contributor: row.pseudonym,
+    elevation_m: shownElevation(row.elevation_m),
     density_kg_m3: row.density_kg_m3,
     pump_Hz,
     fan_rpm,

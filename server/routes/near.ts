@@ -9,7 +9,7 @@ import { asideOf, residualOf } from "../../model/fit/standing.ts";
 import { exp, ln } from "../../model/numerics/ln-exp.ts";
 import { SAFETY } from "../../model/safety.ts";
 import { groupOf } from "../../model/start.ts";
-import { centre, coarsePosition } from "../cells.ts";
+import { centre, coarsePosition, placeOf, shownCellOf } from "../cells.ts";
 import type { Services } from "../context.ts";
 import type { NearAnswer, NearTune } from "../contract.ts";
 import { unchangedSince } from "../freshness.ts";
@@ -50,8 +50,9 @@ export function nearRoutes(services: Services): Hono {
     const shown = await prepared.shown();
     const away = (tune: Candidate) => {
       const inAir = ln(tune.density_kg_m3 / density_kg_m3) / AIR_SCALE;
-      // A tune without a place may be anywhere: air alone speaks for it.
-      const km = here && tune.place ? kmBetween(here, centre(tune.place)) : 0;
+      // A tune without a place may be anywhere: air alone speaks for it. Where it is nearer than it is shown, order would tell more.
+      const cell = shownCellOf(tune, shown);
+      const km = here && cell ? kmBetween(here, centre(placeOf(cell))) : 0;
       return Math.hypot(inAir, km / PLACE_SCALE_km);
     };
     const tunes = [...new Map(found.map((tune) => [tune.id, tune])).values()]
@@ -94,10 +95,10 @@ function nearTune(
 ): NearTune {
   const against = (end: End) =>
     100 * (exp(residualOf(groupOf(fit, tune.heat_kW, end), rowOf(tune, end)).residual) - 1);
-  const { place: _, dose_uL: __, cell, ...rest } = tune;
+  const { several_places: _, dose_uL: __, ...rest } = tune;
   return {
     ...rest,
-    cell: cell && (shown.get(cell) ?? null),
+    cell: shownCellOf(tune, shown),
     against_average_pct: { low: against("low"), high: against("high") },
   };
 }

@@ -14,7 +14,7 @@ import {
   tunesByPseudonym,
   UNDONE,
 } from "../../db/steward.ts";
-import { type DecisionRow, fitRows, pseudonym } from "../../db/tunes.ts";
+import { type DecisionRow, fitRows, stewardsName } from "../../db/tunes.ts";
 import {
   letCountBySteward,
   tunesOfContributors,
@@ -209,7 +209,7 @@ export function stewardRoutes(services: Services): Hono {
     const found = await waitingInTurn(db, limit);
     return c.json({
       waiting: found.map(({ contributor, since, crowded }) => ({
-        contributor: pseudonym(contributor),
+        contributor: stewardsName(contributor),
         since,
         crowded,
       })),
@@ -314,7 +314,7 @@ export function stewardRoutes(services: Services): Hono {
       const stands = inForce(decisions).at(-1);
       return {
         id: row.id,
-        contributor: pseudonym(row.contributor),
+        contributor: stewardsName(row.contributor),
         waits,
         submitted_on: row.submitted_on,
         tune,
@@ -341,7 +341,7 @@ function alike(
   const [low, high] = fitRows(row);
   return {
     id: row.id,
-    contributor: pseudonym(row.contributor),
+    contributor: stewardsName(row.contributor),
     place: row.place,
     month: row.submitted_on,
     heat_kW: row.heat_kW,

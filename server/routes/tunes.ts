@@ -89,7 +89,7 @@ export function tuneRoutes(services: Services): Hono {
       ? stillHeld(judged)
       : judged;
     const { id } = sent;
-    const row = { id, receipt_sha256: sent.receipt_sha256, ...kept, ...firstSuggestion(sent) };
+    const row = { id, receipt_sha256: sent.receipt_sha256, ...kept, ...asFirstSent(sent, kept) };
     const { statements, counts_from } = await newKeys.arrival(row.contributor, clientAddress(c));
     await commit([
       ...reviseTune(db, row, screeningDecision(id, answer.verdict, answer.reasons)),
@@ -126,10 +126,17 @@ export function tuneRoutes(services: Services): Hono {
     };
   }
 
-  /** A revision puts right what was said of a tune; it was found beside what the atlas answered when it was sent. */
-  function firstSuggestion(sent: TuneRow) {
+  /**
+   * A revision puts right what was said of a tune; it was found beside what the atlas answered when it was sent. Its home stays,
+   * and another cell is a second one, for somebody may have kept what was shown before.
+   */
+  function asFirstSent(sent: TuneRow, kept: Judged["kept"]) {
     const { judged_version, low_suggested_Hz_per_krpm, high_suggested_Hz_per_krpm } = sent;
-    return { judged_version, low_suggested_Hz_per_krpm, high_suggested_Hz_per_krpm };
+    return {
+      ...{ judged_version, low_suggested_Hz_per_krpm, high_suggested_Hz_per_krpm },
+      home: sent.home ?? kept.home,
+      several_places: sent.several_places || (sent.home !== null && sent.cell !== kept.cell),
+    };
   }
 
   /** Whether a steward holds a tune or has removed it. Screening a revision anew does not end that. */

@@ -36,6 +36,7 @@ function migrated(file: string, migrationsFolder: string): DatabaseSync {
 /** Any value that a column of this type takes. */
 const valueFor = ({ name, type }: { name: string; type: string }, n: number) => {
   if (name === "verdict") return "accepted";
+  if (name === "decided_on") return `2026-11-0${n}`;
   return type === "text" ? `${name} ${n}` : n + 0.5;
 };
 
@@ -66,7 +67,11 @@ test.each(tags.slice(0, -1).map((tag, i) => [tag, i + 1] as const))(
     const seen = new DatabaseSync(file);
     for (const [table, rows] of Object.entries(before)) {
       const now = rowsOf(seen, `SELECT * FROM ${table}`);
-      expect(now).toEqual(rows.map((row) => expect.objectContaining(row)));
+      // Days of decisions on a tune become months.
+      const kept = rows.map((row) =>
+        "decided_on" in row ? { ...row, decided_on: "2026-11" } : row,
+      );
+      expect(now).toEqual(kept.map((row) => expect.objectContaining(row)));
     }
     seen.close();
     // The code of today reads them.
@@ -88,6 +93,54 @@ test.each(tags.slice(0, -1).map((tag, i) => [tag, i + 1] as const))(
     close();
   },
 );
+
+test("what is shown of tunes from before is no finer: pseudonyms, homes, densities, several places", async () => {
+  const file = join(mkdtempSync(join(tmpdir(), "hypsotune-db-")), "atlas.db");
+  const old = migrated(file, migrationsUpTo(tags.indexOf("0012_nobody_found")));
+  const columns = rowsOf(old, "PRAGMA table_info(tunes)").map(({ name, type }) => ({
+    name: String(name),
+    type: String(type).toLowerCase(),
+  }));
+  // [contributor, cell, place, month]
+  const given = [
+    ["anna", "cell 1", "place 1", "2026-05"],
+    ["anna", "cell 2", "place 2", "2026-06"],
+    ["ben", "cell 1", "place 1", "2026-05"],
+    ["ben", "cell 1", "place 1", "2026-06"],
+    ["cleo", null, null, "2026-05"],
+  ];
+  given.forEach(([contributor, cell, place, tuned_on], n) => {
+    const row: Record<string, unknown> = { contributor, cell, place, tuned_on };
+    row.density_kg_m3 = 1.23456;
+    row.ln_density_sd = 0.012345;
+    const args = columns.map((column) =>
+      column.name in row ? row[column.name] : valueFor(column, n),
+    ) as (string | number | null)[];
+    old.prepare(`INSERT INTO tunes VALUES (${columns.map(() => "?").join(",")})`).run(...args);
+  });
+  old.exec("INSERT INTO decisions VALUES (1, '', 'waiting', 'accepted', '[]', '2026-11-25')");
+  old.close();
+  const { close } = await openDatabase(file);
+  const seen = new DatabaseSync(file);
+  const tunes = rowsOf(seen, "SELECT * FROM tunes ORDER BY rowid");
+  const [a, , b, , c] = tunes as { pseudonym: string; home: string | null }[];
+  for (const tune of tunes) {
+    expect([tune.density_kg_m3, tune.ln_density_sd]).toEqual([1.23, 0.012]);
+    expect(tune.pseudonym).toMatch(/^[0-9a-f]{16}$/);
+  }
+  expect(new Set([a?.pseudonym, b?.pseudonym, c?.pseudonym]).size).toBe(3);
+  expect(tunes.map(({ pseudonym }) => pseudonym)).toEqual(
+    [a, a, b, b, c].map((tune) => tune?.pseudonym),
+  );
+  expect(a?.home).toMatch(/^[0-9a-f]{16}$/);
+  // Both were at home in place 1 in May; of the one without a place nobody knows.
+  expect(tunes.map(({ home }) => home)).toEqual([a?.home, a?.home, a?.home, a?.home, null]);
+  expect(tunes.map(({ several_places }) => several_places)).toEqual([1, 1, 0, 0, 0]);
+  // The day of what is about no tune stays.
+  expect(rowsOf(seen, "SELECT decided_on FROM decisions")).toEqual([{ decided_on: "2026-11-25" }]);
+  seen.close();
+  close();
+});
 
 test("migrations only go forward: none drops a table or cascades, and each is in the journal", () => {
   const files = readdirSync(FOLDER).filter((name) => name.endsWith(".sql"));

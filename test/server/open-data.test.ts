@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import { parse } from "csv-parse/sync";
+import { getResolution } from "h3-js";
 import { afterEach, beforeEach, expect, test } from "vitest";
 import { ENDS } from "../../model/end.ts";
 import { formOf } from "../../model/row-from-text.ts";
@@ -56,7 +57,7 @@ test("the CSV itself stays plain RFC 4180: a header and rows, nothing a reader o
 });
 
 test("the tunes of a cell are those that the open data show under it, no finer in place or time, and nobody's", async () => {
-  // Two neighbours of one contributor each: shown together. Far off, one alone: shown by its place.
+  // Five contributors of one cell are shown in it; a neighbour by the place, and so is one alone far off; one who has been in both, in wide cells.
   const elsewhere = (n: number, lat: number, lon: number, elevation_m: number) => ({
     ...goodTune(n),
     site: { elevation_m, lat, lon },
@@ -65,15 +66,18 @@ test("the tunes of a cell are those that the open data show under it, no finer i
   for (const tune of [
     elsewhere(1, 41.21, 74.91, 1310),
     elsewhere(2, 41.22, 74.92, 1290),
-    elsewhere(3, 41.45, 74.95, 1500),
-    elsewhere(4, -20.1, -68.2, 3700),
+    elsewhere(3, 41.45, 74.95, 1360),
+    elsewhere(4, -20.1, -68.2, 1240),
     { ...goodTune(5), tuned_on: undefined },
+    elsewhere(6, 41.21, 74.91, 1270),
+    elsewhere(7, 41.21, 74.91, 1360),
+    elsewhere(7, -20.1, -68.2, 1250),
   ])
-    expect((await post(atlas.app, tune)).status).toBe(201);
+    expect((await (await post(atlas.app, tune)).json()).verdict).toBe("accepted");
   const get = async (path: string) => (await atlas.app.request(`/api${path}`)).json();
   const { cells } = (await get("/cells/world")) as CellsAnswer;
   const { features } = await get("/tunes.geojson");
-  expect(cells.length).toBeGreaterThan(1);
+  expect(cells.map(({ cell }) => getResolution(cell)).toSorted()).toEqual([2, 2, 3, 3, 5]);
   for (const { cell, tunes } of cells) {
     const answer = cellTunes.parse(await get(`/cells/${cell}/tunes`));
     const open = features

@@ -15,7 +15,7 @@ export async function putTunes(db: Database, like: TuneRow, count: number): Prom
     const rows = Array.from({ length: Math.min(ROWS_AT_ONCE, count - from) }, (_, k) => {
       const n = from + k;
       const cell = latLngToCell(-50 + 110 * uniform(), -170 + 340 * uniform(), 5);
-      const density_kg_m3 = 0.75 + 0.5 * uniform();
+      const density_kg_m3 = Number((0.75 + 0.5 * uniform()).toFixed(2));
       const times = Math.exp(0.08 * normal()) * (density_kg_m3 / like.density_kg_m3) ** 0.92;
       return {
         ...like,
@@ -25,6 +25,10 @@ export async function putTunes(db: Database, like: TuneRow, count: number): Prom
           .padStart(16, "0")}${like.contributor.slice(16)}`,
         cell,
         place: placeOf(cell),
+        pseudonym: Math.floor(n / 3)
+          .toString(16)
+          .padStart(16, "0"),
+        home: placeOf(cell),
         density_kg_m3,
         low_pump_Hz: like.low_pump_Hz * times,
         high_pump_Hz: like.high_pump_Hz * times,

@@ -29,7 +29,7 @@ export const dataWords: typeof import("../en/data.ts").dataWords = {
   methodLanguage: "Diese Seite gibt es nur auf Englisch.",
   privacy: "Datenschutz",
   privacyText:
-    "Kein Konto, kein Name, keine Adresse. Ein Standort wird in deinem Browser zu einer Kartenzelle von etwa 250 km². Dein Schlüssel ist zufällig und wird nur als verschlüsselter Hashwert gespeichert. Monate statt Tage; Höhen auf 10 m, Luft auf 1 °C und 1 hPa; kein freier Text. Zellen mit weniger als drei Besitzern werden in einer größeren gezeigt. Zurückgezogen heißt gelöscht.",
+    "Kein Konto, kein Name, keine Adresse. Ein Standort wird in deinem Browser zu einer Kartenzelle von etwa 250 km². Dein Schlüssel ist zufällig und wird nur als verschlüsselter Hashwert gespeichert. Gespeichert werden Monate statt Tage, Höhen auf 10 m, Luft auf 1 °C und 1 hPa und kein freier Text. Gezeigt werden Höhen auf 100 m und Zellen ab fünf Besitzern; weniger stehen in einer größeren Zelle. Wer an mehreren Orten eingestellt hat, wird nur in Zellen von etwa 87.000 km² gezeigt, mit dem Jahr, damit niemand seine Wege sieht. Das Pseudonym ist zufällig und geht mit deiner letzten Einstellung. Zweierlei in der Datei verrät einen Tag und wird niemandem gezeigt: seit wann ein neuer Besitzer wartet und mit welchem Modellstand eine Einstellung verglichen wurde. Zurückgezogen heißt gelöscht.",
   licence: "Lizenzen und Quellen",
   licences: [
     "Beigetragene Abstimmungen: CC0 1.0.",

@@ -29,7 +29,7 @@ export const dataWords: typeof import("../en/data.ts").dataWords = {
   methodLanguage: "Esta página solo existe en inglés.",
   privacy: "Privacidad",
   privacyText:
-    "Sin cuenta, sin nombre, sin dirección. Una ubicación se convierte en tu navegador en una celda de unos 250 km². Tu clave es aleatoria y solo se guarda como resumen cifrado. Meses, no días; altitudes a 10 m, aire a 1 °C y 1 hPa; ningún texto libre. Las celdas con menos de tres propietarios se muestran dentro de otra mayor. Retirado quiere decir borrado.",
+    "Sin cuenta, sin nombre, sin dirección. Una ubicación se convierte en tu navegador en una celda de unos 250 km². Tu clave es aleatoria y solo se guarda como resumen cifrado. Se guardan meses, no días, altitudes a 10 m, aire a 1 °C y 1 hPa, y ningún texto libre. Se muestran altitudes a 100 m y celdas con cinco propietarios o más; si son menos, aparecen dentro de una celda mayor. Quien ha ajustado en varios lugares solo aparece en celdas de unos 87 000 km², con el año, para que nadie vea por dónde anduvo. El seudónimo es aleatorio y desaparece con tu último ajuste. Dos cosas del archivo revelan un día y no se muestran a nadie: desde cuándo espera un propietario nuevo y con qué versión del modelo se comparó un ajuste. Retirado quiere decir borrado.",
   licence: "Licencias y créditos",
   licences: [
     "Ajustes aportados: CC0 1.0.",
