@@ -4,7 +4,6 @@ import { api, Unreachable } from "../base/answers/api.ts";
 import { monthName } from "../base/month-name.ts";
 import type { Question } from "../base/question.ts";
 import { chartAddress, mapAddress } from "../base/tune-address.ts";
-import { locale } from "../language.ts";
 import { heaterWords } from "../texts/heater.ts";
 import { FiguresTable } from "../ui/figures-table.tsx";
 import { whatWentWrong } from "../ui/in-english.tsx";

@@ -3,7 +3,7 @@ import { dirname, join } from "node:path";
 import { parse } from "csv-parse/sync";
 import { sql } from "drizzle-orm";
 import { expect, test } from "vitest";
-import { tunes } from "../../db/schema.ts";
+import { decisions, tunes } from "../../db/schema.ts";
 import { airAt } from "../../model/air.ts";
 import { fitAtlas } from "../../model/fit/fit.ts";
 import type { Tune } from "../../model/tune.ts";
@@ -54,6 +54,36 @@ test("elevations are kept to 10 m, air to whole °C, hPa and %, wherever the dat
       );
     }
   }
+  await atlas.close();
+});
+
+test("what is decided on a tune is dated by the month, by the day only what is about none", async () => {
+  const atlas = await openTestAtlas({ newKeyDays: 6, stewardToken: "a steward's token for tests" });
+  const { id, receipt } = await (await post(atlas.app, goodTune(1))).json();
+  const ask = (path: string, method: string, token: string, body?: unknown) =>
+    atlas.app.request(`/api${path}`, {
+      method,
+      headers: { Authorization: `Bearer ${token}`, "Content-Type": "application/json" },
+      ...(body !== undefined && { body: JSON.stringify(body) }),
+    });
+  const decision = { tunes: [id], verdict: "held", reason: "To look at it again." };
+  const decided = await ask("/steward/decisions", "POST", "a steward's token for tests", decision);
+  expect(decided.status).toBe(200);
+  expect((await ask(`/tunes/${id}`, "PUT", receipt, goodTune(1))).status).toBe(200);
+  expect((await post(atlas.app, goodTune(2))).status).toBe(201);
+  atlas.pass(8 * 86_400_000);
+  await atlas.fit.settle();
+  const other = await (await post(atlas.app, goodTune(3))).json();
+  expect((await ask(`/tunes/${other.id}`, "DELETE", other.receipt)).status).toBe(204);
+  const log = await atlas.db.select().from(decisions);
+  expect(log.map(({ tune, by, decided_on }) => [tune !== "", by, decided_on])).toEqual([
+    [true, "screening", "2026-11"],
+    [true, "steward", "2026-11"],
+    [true, "screening", "2026-11"],
+    [true, "screening", "2026-11"],
+    [false, "waiting", "2026-12-03"],
+    [false, "contributor", "2026-12-03"],
+  ]);
   await atlas.close();
 });
 

@@ -238,7 +238,7 @@ describe("the audit trail", () => {
     expect(all.decisions[0]).toMatchObject({
       tune: id,
       by: "steward",
-      decided_on: "2026-11-25",
+      decided_on: "2026-11",
       reasons: [{ code: "accepted_by_steward", sentence: "Now accepted." }],
     });
     const seen: RecordedDecision[] = [];
