@@ -9,6 +9,7 @@ import { fitAtlas } from "../../model/fit/fit.ts";
 import type { Tune } from "../../model/tune.ts";
 import { readFitFile } from "../../server/fit-file.ts";
 import { goodTune, openTestAtlas, post } from "./atlas.ts";
+import { TOKEN } from "./stewards-atlas.ts";
 
 /** As somebody with good instruments would type it. */
 const fine = (n: number): Tune => ({
@@ -58,7 +59,7 @@ test("elevations are kept to 10 m, air to whole °C, hPa and %, wherever the dat
 });
 
 test("what is decided on a tune is dated by the month, by the day only what is about none", async () => {
-  const atlas = await openTestAtlas({ newKeyDays: 6, stewardToken: "a steward's token for tests" });
+  const atlas = await openTestAtlas({ newKeyDays: 6, stewardToken: TOKEN });
   const { id, receipt } = await (await post(atlas.app, goodTune(1))).json();
   const ask = (path: string, method: string, token: string, body?: unknown) =>
     atlas.app.request(`/api${path}`, {
@@ -67,11 +68,11 @@ test("what is decided on a tune is dated by the month, by the day only what is a
       ...(body !== undefined && { body: JSON.stringify(body) }),
     });
   const decision = { tunes: [id], verdict: "held", reason: "To look at it again." };
-  const decided = await ask("/steward/decisions", "POST", "a steward's token for tests", decision);
+  const decided = await ask("/steward/decisions", "POST", TOKEN, decision);
   expect(decided.status).toBe(200);
   expect((await ask(`/tunes/${id}`, "PUT", receipt, goodTune(1))).status).toBe(200);
   expect((await post(atlas.app, goodTune(2))).status).toBe(201);
-  atlas.pass(8 * 86_400_000);
+  atlas.pass(31 * 86_400_000);
   await atlas.fit.settle();
   const other = await (await post(atlas.app, goodTune(3))).json();
   expect((await ask(`/tunes/${other.id}`, "DELETE", other.receipt)).status).toBe(204);
@@ -81,8 +82,8 @@ test("what is decided on a tune is dated by the month, by the day only what is a
     [true, "steward", "2026-11"],
     [true, "screening", "2026-11"],
     [true, "screening", "2026-11"],
-    [false, "waiting", "2026-12-03"],
-    [false, "contributor", "2026-12-03"],
+    [false, "waiting", "2026-12-26"],
+    [false, "contributor", "2026-12-26"],
   ]);
   await atlas.close();
 });

@@ -3,7 +3,7 @@ import { sql } from "drizzle-orm";
 import { cellToChildren, cellToLatLng, cellToParent, getResolution, latLngToCell } from "h3-js";
 import { afterEach, beforeEach, expect, test } from "vitest";
 import { decisions, tunes } from "../../db/schema.ts";
-import { ENDS } from "../../model/fit/group.ts";
+import { ENDS } from "../../model/end.ts";
 import type { Tune } from "../../model/tune.ts";
 import { scenario } from "../../seed-demo/scenario.ts";
 import { SITES } from "../../seed-demo/sites.ts";
@@ -263,7 +263,10 @@ test.each<[string, (seen: Collector) => Promise<unknown>]>([
   ],
 ])("copies of the answers from before and after show no trail of %s", async (_, happens) => {
   // Others, so that cells are fine.
-  for (let n = 10; n < 20; n++) await sent(at(n, ...(n % 2 ? HERE : THERE)));
+  for (let n = 10; n < 20; n++) {
+    const [lat, lon] = n % 2 ? HERE : THERE;
+    await sent(at(n, lat, lon));
+  }
   const seen = new Collector();
   await happens(seen);
   await seen.collect();
