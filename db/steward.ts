@@ -98,6 +98,7 @@ export async function tunesByPseudonym(
  * the newest decisions of screening, since ids are random and months coarse: a look at so many, however many there are.
  */
 export async function newestTunes(db: Database, most: number) {
+  const { contributor, place, tuned_on, submitted_on, verdict } = tunes;
   const newest = db
     .select({ tune: decisions.tune })
     .from(decisions)
@@ -106,7 +107,11 @@ export async function newestTunes(db: Database, most: number) {
     .limit(most);
   const earliest = sql<string>`(select min(t.submitted_on) from tunes t where t.contributor = ${tunes.contributor})`;
   const found = await db
-    .select({ row: { ...fitColumns, verdict: tunes.verdict }, waits, earliest })
+    .select({
+      row: { ...fitColumns, contributor, place, tuned_on, submitted_on, verdict },
+      waits,
+      earliest,
+    })
     .from(tunes)
     .where(inArray(tunes.id, newest));
   return found.map(({ row, ...of }) => ({

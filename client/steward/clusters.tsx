@@ -1,8 +1,9 @@
 import { useId } from "preact/hooks";
 import type { StewardsCluster } from "../../server/contract.ts";
+import { monthName } from "../base/month-name.ts";
 import { stewardWords as words } from "../texts/steward.ts";
 import { format } from "../units.ts";
-import { besideAverage, monthOf, sizeOf } from "./shift-words.ts";
+import { besideAverage, sizeOf } from "./shift-words.ts";
 import type { StewardApi } from "./steward-api.ts";
 import { useAsked } from "./use-asked.ts";
 
@@ -41,7 +42,7 @@ function sentenceOf(cluster: StewardsCluster): string {
   // Beyond a million it tells nothing more.
   const in_so_many = Math.min(1e6, Math.floor(1 / chance));
   return [
-    `${words.cluster(contributors, new_contributors, monthOf(month), sizeOf(heat_kW))}:`,
+    `${words.cluster(contributors, new_contributors, monthName(month), sizeOf(heat_kW))}:`,
     `${words.clusterShift(besideAverage(shift_pct.low), besideAverage(shift_pct.high))}.`,
     words.chance(format(in_so_many)),
     ...(cluster.as_suggested > 0 ? [words.suggested(cluster.as_suggested)] : []),

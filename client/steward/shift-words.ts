@@ -1,3 +1,4 @@
+import { monthName } from "../base/month-name.ts";
 import { locale } from "../language.ts";
 import { stewardWords as words } from "../texts/steward.ts";
 import { format, formatPercent, formatTenths } from "../units.ts";
@@ -24,12 +25,9 @@ export function signedPercent(pct: number): string {
 
 export const sizeOf = (kW: number) => format(kW, Number.isInteger(kW) ? 0 : 1);
 
-const months = new Intl.DateTimeFormat(locale, {
-  year: "numeric",
-  month: "short",
-  timeZone: "UTC",
-});
 const days = new Intl.DateTimeFormat(locale, { dateStyle: "medium", timeZone: "UTC" });
 
-export const monthOf = (month: string) => months.format(new Date(`${month}-01T00:00:00Z`));
 export const dayOf = (day: string) => days.format(new Date(`${day}T00:00:00Z`));
+/** What is decided on a tune has a month, what is about none a day. */
+export const dayOrMonthOf = (date: string) =>
+  date.length > "YYYY-MM".length ? dayOf(date) : monthName(date);

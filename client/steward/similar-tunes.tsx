@@ -2,10 +2,11 @@ import { useEffect, useState } from "preact/hooks";
 import { ELEVATION_RANGE_m } from "../../model/air.ts";
 import type { NearTune, StewardsTune } from "../../server/contract.ts";
 import { api } from "../base/answers/api.ts";
+import { monthName } from "../base/month-name.ts";
 import { stewardWords as words } from "../texts/steward.ts";
 import { FiguresTable } from "../ui/figures-table.tsx";
 import { format, formatRate } from "../units.ts";
-import { besideAverage, monthOf } from "./shift-words.ts";
+import { besideAverage } from "./shift-words.ts";
 
 /** Whoever goes through the list quickly asks for nothing. */
 const REST_ms = 250;
@@ -41,7 +42,7 @@ export function SimilarTunes({ tune }: { tune: StewardsTune }) {
           {near.map((one) => (
             <tr key={one.id}>
               <th scope="row">{format(one.elevation_m)}</th>
-              <td>{monthOf(one.month)}</td>
+              <td>{monthName(one.month)}</td>
               <td>{words.pair(formatRate(one.low.pump_Hz), formatRate(one.high.pump_Hz))}</td>
               <td>{words.pair(format(one.low.fan_rpm), format(one.high.fan_rpm))}</td>
               <td>

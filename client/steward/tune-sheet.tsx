@@ -2,13 +2,14 @@ import type { ComponentChildren, RefObject } from "preact";
 import { ENDS, type End } from "../../model/end.ts";
 import { STEWARD_VERDICTS, type StewardVerdict } from "../../model/steward-reasons.ts";
 import type { RecordedDecision, StewardsTune } from "../../server/contract.ts";
+import { monthName } from "../base/month-name.ts";
 import { mapAddress } from "../base/tune-address.ts";
 import { reasonSentence } from "../share/reason-sentence.tsx";
 import { t } from "../texts/app.ts";
 import { stewardWords as words } from "../texts/steward.ts";
 import { FiguresTable } from "../ui/figures-table.tsx";
 import { format, formatRate, formatTenths } from "../units.ts";
-import { besideAverage, dayOf, monthOf } from "./shift-words.ts";
+import { besideAverage, dayOrMonthOf } from "./shift-words.ts";
 import { KEYS } from "./shortcuts.ts";
 import { SimilarTunes } from "./similar-tunes.tsx";
 import { lineOf } from "./tune-list.tsx";
@@ -106,7 +107,7 @@ export function saidOf({ number, decided_on, by, verdict, reasons }: RecordedDec
   const who = words.by[by as keyof typeof words.by] ?? by;
   return (
     <>
-      {words.entry(number, dayOf(decided_on), who, words.verdicts[verdict])}.{" "}
+      {words.entry(number, dayOrMonthOf(decided_on), who, words.verdicts[verdict])}.{" "}
       {reasons.map((reason) => (
         <span key={reason.code + reason.field}>{reasonSentence(reason)} </span>
       ))}
@@ -162,8 +163,8 @@ function Facts({ tune }: { tune: StewardsTune }) {
     [facts.pressure, given(air.pressure_hPa ?? air.qnh_hPa, air.qnh_hPa ? "hPa (QNH)" : "hPa")],
     [facts.density, `${format(tune.air.density_kg_m3, 3)} kg/m³`],
     [facts.dose, given(heater.dose_uL, "µL")],
-    [facts.tuned, tuned_on ? monthOf(tuned_on) : words.unknown],
-    [facts.came, monthOf(tune.submitted_on)],
+    [facts.tuned, tuned_on ? monthName(tuned_on) : words.unknown],
+    [facts.came, monthName(tune.submitted_on)],
     [facts.map, tune.cell ? <a href={mapAddress(tune.cell)}>{words.onMap}</a> : words.noPlace],
     [facts.found, found ? words.found[found] : words.unknown],
     [facts.owner, tune.waits ? `${tune.contributor}, ${words.waits}` : tune.contributor],
