@@ -17,6 +17,8 @@ export interface AlikeTune {
   heat_kW: number;
   /** ln of its pump rate per fan speed against the average heater's in its air. */
   shift: Record<End, number>;
+  /** The step in which its pump is set against its rate: rates that are set in coarse steps are alike more often. */
+  step: Record<End, number>;
   /** Whether its contributor has waited for nothing yet: waits, or came this month. */
   isNew: boolean;
   /** Set as the atlas suggested: then it agrees with others who did the same. */
@@ -74,15 +76,17 @@ function clustersTogether(
   const owners = ownersOf(group);
   if (owners < OWNERS_LEAST) return [];
   const { place, month, heat_kW } = group[0] as AlikeTune;
-  // One end alone: what makes a heater rich at one power makes it rich at the other.
-  const sd = Math.max(...ENDS.map((end) => sdOf(heat_kW, end)));
+  const chanceAt = (near: number, { step }: AlikeTune) =>
+    Math.min(...ENDS.map((end) => chanceOf(near, owners, sdOf(heat_kW, end), step[end])));
   const found: Cluster[] = [];
   let left = group.toSorted((a, b) => a.shift.low - b.shift.low);
   for (;;) {
     const { middle, near } = densest(left);
     const contributors = ownersOf(near);
-    const chance = chanceOf(contributors, owners, sd);
-    if (!middle || contributors < OWNERS_LEAST || chance > CHANCE_MOST) return found;
+    if (!middle || contributors < OWNERS_LEAST) return found;
+    // At one end alone, whichever tells more: what makes a heater rich at one power makes it rich at the other.
+    const chance = chanceAt(contributors, middle);
+    if (chance > CHANCE_MOST) return found;
     const new_contributors = ownersOf(near.filter(({ isNew }) => isNew));
     if (new_contributors >= NEW_LEAST * contributors) {
       found.push({
@@ -121,11 +125,11 @@ function densest(sorted: readonly AlikeTune[]): { middle?: AlikeTune; near: Alik
 
 /**
  * A bound on how often chance puts so many of these owners near one of them: each is within ALIKE of any point with at most
- * the probability p of being that near to the mean of a normal distribution; the others are independent (binomial), and
- * any of the owners may be the one in the middle (Boole's inequality).
+ * the probability p of being that near to the mean of a normal distribution, half a step further where rates are set in steps; the
+ * others are independent (binomial), and any of the owners may be the one in the middle (Boole's inequality).
  */
-export function chanceOf(near: number, owners: number, sd: number): number {
-  const p = errorFunction(ALIKE / (sd * Math.SQRT2));
+export function chanceOf(near: number, owners: number, sd: number, step = 0): number {
+  const p = errorFunction((ALIKE + step / 2) / (sd * Math.SQRT2));
   return Math.min(1, owners * atLeast(near - 1, owners - 1, p));
 }
 

@@ -23,7 +23,7 @@ import {
 } from "../../db/waiting.ts";
 import { type AlikeTune, clustersOf } from "../../model/clusters.ts";
 import { averageAt } from "../../model/fit/bands.ts";
-import type { PublishedFit } from "../../model/fit/group.ts";
+import type { GroupFit, PublishedFit } from "../../model/fit/group.ts";
 import { type FitRow, xOf } from "../../model/fit/row.ts";
 import { ACCEPTED_MEANS, SAFETY } from "../../model/safety.ts";
 import { possibleAir } from "../../model/screen/possible-air.ts";
@@ -333,19 +333,20 @@ function alike(
   fit: PublishedFit,
   { row, isNew }: Awaited<ReturnType<typeof newestTunes>>[number],
 ): AlikeTune {
-  const shiftOf = (end: FitRow) => {
-    const group = groupOf(fit, row.heat_kW, end.end);
+  const shiftOf = (end: FitRow, group: GroupFit) => {
     const { centre } = averageAt(group, xOf(row.density_kg_m3), row.dose_uL ?? undefined);
     return Math.log((end.pump_Hz * 1000) / end.fan_rpm) - centre;
   };
   const [low, high] = fitRows(row);
+  const of = { low: groupOf(fit, row.heat_kW, "low"), high: groupOf(fit, row.heat_kW, "high") };
   return {
     id: row.id,
     contributor: stewardsName(row.contributor),
     place: row.place,
     month: row.submitted_on,
     heat_kW: row.heat_kW,
-    shift: { low: shiftOf(low), high: shiftOf(high) },
+    shift: { low: shiftOf(low, of.low), high: shiftOf(high, of.high) },
+    step: { low: of.low.step_Hz / low.pump_Hz, high: of.high.step_Hz / high.pump_Hz },
     isNew,
     as_suggested: row.found === "as suggested",
   };

@@ -10,6 +10,7 @@ const tune = (n: number, low: number, high: number, of: Partial<AlikeTune> = {})
   month: "2026-11",
   heat_kW: 5,
   shift: { low, high },
+  step: { low: 0, high: 0 },
   isNew: true,
   as_suggested: false,
   ...of,
@@ -17,13 +18,13 @@ const tune = (n: number, low: number, high: number, of: Partial<AlikeTune> = {})
 const found = (tunes: AlikeTune[]) => clustersOf(tunes, () => SD);
 
 describe("what is a cluster", () => {
-  const alike = [0, 1, 2, 3].map((n) => tune(n, 0.1 + 0.002 * n, 0.1 - 0.002 * n));
+  const alike = [0, 1, 2, 3, 4].map((n) => tune(n, 0.1 + 0.002 * n, 0.1 - 0.002 * n));
 
   test("owners of one place, month and size who agree at both powers; their neighbours are none of it", () => {
     const others = [tune(7, -0.05, 0.02), tune(8, 0.1, -0.04)];
     const [cluster, ...more] = found([...others, ...alike]);
     expect(more).toEqual([]);
-    expect(cluster).toMatchObject({ contributors: 4, new_contributors: 4, place: "a place" });
+    expect(cluster).toMatchObject({ contributors: 5, new_contributors: 5, place: "a place" });
     expect(cluster?.tunes.toSorted()).toEqual(alike.map(({ id }) => id));
   });
 
@@ -47,9 +48,10 @@ describe("what is a cluster", () => {
   });
 
   test("several, the least probable first, no tune in two", () => {
-    const more = [4, 5, 6].map((n) => tune(n, -0.1, -0.1));
-    const clusters = found([...more, ...alike]);
-    expect(clusters.map(({ contributors }) => contributors)).toEqual([4, 3]);
+    const at = (first: number, owners: number, shift: number) =>
+      Array.from({ length: owners }, (_, n) => tune(first + n, shift, shift));
+    const clusters = found([...at(0, 7, -0.1), ...at(7, 8, 0.1)]);
+    expect(clusters.map(({ contributors }) => contributors)).toEqual([8, 7]);
     const ids = clusters.flatMap(({ tunes }) => tunes);
     expect(new Set(ids).size).toBe(ids.length);
   });
@@ -76,6 +78,25 @@ describe("the bound on chance", () => {
         const honest = Array.from({ length: owners }, (_, n) => {
           const shift = SD * normal();
           return tune(n, shift, shift);
+        });
+        if (found(honest).length > 0) clusters++;
+      }
+      expect(clusters / MONTHS, `${owners} owners`).toBeLessThan(0.05);
+    }
+  });
+
+  test("holds where pumps are set in steps, too: then honest rates are often the same", () => {
+    const { normal } = seeded(12);
+    // A step of 0.1 Hz at 1.1 and at 4.2 Hz, all fans alike.
+    const step = { low: 0.1 / 1.1, high: 0.1 / 4.2 };
+    const MONTHS = 4000;
+    for (const owners of [4, 8, 20]) {
+      let clusters = 0;
+      for (let month = 0; month < MONTHS; month++) {
+        const honest = Array.from({ length: owners }, (_, n) => {
+          const heater = SD * normal();
+          const set = (end: "low" | "high") => step[end] * Math.round(heater / step[end]);
+          return tune(n, set("low"), set("high"), { step });
         });
         if (found(honest).length > 0) clusters++;
       }
