@@ -211,6 +211,8 @@ function ViewOf({ place, ...props }: { place: Place } & ComponentProps<typeof At
   return <View {...props} />;
 }
 
+// The schemas that come later would compile themselves with eval, which the page's policy forbids: even the attempt is reported.
+Object.assign(globalThis, { __zod_globalConfig: { jitless: true } });
 applyChosenTheme();
 document.documentElement.lang = language;
 document.documentElement.dir = direction;

@@ -107,6 +107,7 @@ export function NumberField(props: NumberFieldProps) {
         />
         {quantity && props.onUnit && (
           <select
+            id={`${id}-unit`}
             aria-label={`${label}: ${t.unit}`}
             value={unit.name}
             onChange={(e) => props.onUnit?.(e.currentTarget.value)}

@@ -28,6 +28,11 @@ export async function openPage(
     reducedMotion: "reduce",
     ...options,
   });
+  await context.addInitScript(() =>
+    addEventListener("securitypolicyviolation", ({ violatedDirective, blockedURI }) =>
+      console.error(`against the page's policy: ${violatedDirective} ${blockedURI}`),
+    ),
+  );
   const page = await context.newPage();
   page.setDefaultTimeout(WAIT_ms);
   const complaints = complaintsOf(page);

@@ -47,7 +47,7 @@ test("the alarm's screen comes with it", () => {
 test("schema, map, charts and cells come after it", () => {
   const text = [...firstIn("en")].map(source).join("\n");
   for (const [what, sign] of [
-    ["zod", "_zod"],
+    ["zod", "_zod."],
     ["maplibre-gl", "maplibregl"],
     ["@observablehq/plot", "plot-"],
     ["h3-js", "latLngToCell"],
