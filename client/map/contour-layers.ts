@@ -34,7 +34,7 @@ export function contourLabels({ text, halo }: Palette): LayerSpecification {
     ...LINES,
     layout: {
       "symbol-placement": "line",
-      "symbol-spacing": 160,
+      "symbol-spacing": 70,
       "text-field": [
         "concat",
         ["number-format", ["get", "pump_Hz"], { locale, "min-fraction-digits": 1 }],
@@ -43,7 +43,7 @@ export function contourLabels({ text, halo }: Palette): LayerSpecification {
       "text-font": ["Noto Sans"],
       "text-size": 12,
       "text-padding": 2,
-      "text-max-angle": 45,
+      "text-max-angle": 50,
     },
     paint: { "text-color": text, "text-halo-color": halo, "text-halo-width": 1.6 },
   };

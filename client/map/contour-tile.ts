@@ -38,7 +38,9 @@ export function cornersOf({ data, width }: Pick<ImageData, "data" | "width">): C
 /** Contours as a vector tile. */
 export function contourTile(corners: Corners, wanted: readonly Contour[]): Uint8Array {
   const features = wanted.flatMap(({ pump_Hz, elevation_m }) => {
-    const geometry = linesAt(corners, elevation_m);
+    const geometry = linesAt(corners, elevation_m).map((line) =>
+      line.map(([x, y]) => [Math.round(x), Math.round(y)]),
+    );
     return geometry.length > 0 ? [{ type: 2, geometry, tags: { pump_Hz } }] : [];
   });
   type Layers = Parameters<typeof fromGeojsonVt>[0];
@@ -53,7 +55,7 @@ function linesAt({ elevations_m, across }: Corners, elevation_m: number): Line[]
   const { coordinates } = contours().size([across, across]).contour(elevations_m, elevation_m);
   const onEdge = ([x, y]: readonly [number, number]) =>
     x === 0 || y === 0 || x === across || y === across;
-  const inTile = (v: number) => Math.round(((v - 0.5) / (across - 1)) * EXTENT);
+  const inTile = (v: number) => ((v - 0.5) / (across - 1)) * EXTENT;
   return coordinates.flat().flatMap((ring) => {
     if (ring.length < LEAST_POINTS) return [];
     // Begun at the edge, no line is cut where the ring happens to begin.
@@ -64,6 +66,21 @@ function linesAt({ elevations_m, across }: Corners, elevation_m: number): Line[]
       if (onEdge(point)) lines.push([]);
       else lines.at(-1)?.push([inTile(point[0]), inTile(point[1])]);
     }
-    return lines.filter(({ length }) => length > 1);
+    return lines.filter(({ length }) => length > 1).map((line) => rounded(rounded(line)));
   });
+}
+
+/** A line with its corners cut (Chaikin 1974), so that figures find room along it; its ends, or its being closed, stay. */
+function rounded(line: Line): Line {
+  const cut = line.slice(1).flatMap(([x, y], i): Line => {
+    const [fromX, fromY] = line[i] as Line[0];
+    const at = (share: number): Line[0] => [
+      fromX + share * (x - fromX),
+      fromY + share * (y - fromY),
+    ];
+    return [at(0.25), at(0.75)];
+  });
+  const [first, last] = [line[0] as Line[0], line.at(-1) as Line[0]];
+  const closed = first[0] === last[0] && first[1] === last[1];
+  return closed ? [...cut, cut[0] as Line[0]] : [first, ...cut, last];
 }
