@@ -43,7 +43,7 @@ export function contourLabels({ text, halo }: Palette): LayerSpecification {
       "text-font": ["Noto Sans"],
       "text-size": 12,
       "text-padding": 2,
-      "text-max-angle": 50,
+      "text-max-angle": 66,
     },
     paint: { "text-color": text, "text-halo-color": halo, "text-halo-width": 1.6 },
   };
