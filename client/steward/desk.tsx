@@ -1,4 +1,4 @@
-import { useEffect, useLayoutEffect, useMemo, useRef, useState } from "preact/hooks";
+import { useLayoutEffect, useMemo, useRef, useState } from "preact/hooks";
 import { USUAL_REASONS } from "../../model/steward-reasons.ts";
 import { recall, remember } from "../base/remember.ts";
 import { stewardWords as words } from "../texts/steward.ts";
@@ -30,7 +30,7 @@ export function Desk(props: { token: string; onLeave: () => void; onRefused: () 
   useKeys(keysOn, desk, ownWords);
   // Where the eye is: at the tune that comes next. A screen reader reads its name there.
   const seen = useRef<string | undefined>(undefined);
-  useEffect(() => {
+  useLayoutEffect(() => {
     const id = desk.current?.id;
     const moved = seen.current !== undefined && seen.current !== id;
     seen.current = id;

@@ -1,4 +1,4 @@
-import { useEffect, useId, useRef, useState } from "preact/hooks";
+import { useId, useLayoutEffect, useRef, useState } from "preact/hooks";
 import { type StewardVerdict, USUAL_REASONS } from "../../model/steward-reasons.ts";
 import { reasonSentence } from "../share/reason-sentence.tsx";
 import { stewardWords as words } from "../texts/steward.ts";
@@ -18,7 +18,8 @@ export function ReasonChoice(props: {
   const [tried, setTried] = useState(false);
   const first = useRef<HTMLButtonElement>(null);
   const id = useId();
-  useEffect(() => first.current?.focus(), []);
+  // With the drawing: later it might take the focus out of the field that the next key went to.
+  useLayoutEffect(() => first.current?.focus(), []);
   return (
     <section class="steward-why" aria-labelledby={`${id}title`}>
       <h4 id={`${id}title`}>{words.chooseWhy[verdict]}</h4>

@@ -120,15 +120,15 @@ function Figures({ tune }: { tune: StewardsTune }) {
   return (
     <FiguresTable
       label={words.figures}
-      columns={[columns.power, columns.pump, columns.fan, columns.co, columns.against]}
+      columns={[columns.power, columns.against, columns.pump, columns.fan, columns.co]}
     >
       {ENDS.map((end) => (
         <tr key={end}>
           <th scope="row">{t[end]}</th>
+          <td>{against(tune, end)}</td>
           <td>{formatRate(tune.tune[end].pump_Hz)}</td>
           <td>{format(tune.tune[end].fan_rpm)}</td>
           <td>{reading(tune.tune[end])}</td>
-          <td>{against(tune, end)}</td>
         </tr>
       ))}
     </FiguresTable>

@@ -30,8 +30,8 @@ export const stewardWords = {
   selectAll: "Alle auswählen",
   clearSelection: "Auswahl aufheben",
   place: (at: number, of: number) => `${at} von ${of}`,
-  why: "Warum sie zurückgehalten ist",
-  noReasons: "An ihr ist nichts aufgefallen.",
+  why: "Was aufgefallen ist",
+  noReasons: "Nichts Ungewöhnliches.",
   figures: "Ihre Einstellungen",
   columns: {
     power: "Leistung",

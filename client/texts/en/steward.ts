@@ -29,8 +29,8 @@ export const stewardWords = {
   selectAll: "Select all",
   clearSelection: "Clear the selection",
   place: (at: number, of: number) => `${at} of ${of}`,
-  why: "Why it is held",
-  noReasons: "Nothing was found wrong with it.",
+  why: "What was found",
+  noReasons: "Nothing unusual.",
   figures: "Its settings",
   columns: {
     power: "Power",

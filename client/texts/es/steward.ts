@@ -30,8 +30,8 @@ export const stewardWords = {
   selectAll: "Seleccionar todos",
   clearSelection: "Quitar la selección",
   place: (at: number, of: number) => `${at} de ${of}`,
-  why: "Por qué está retenido",
-  noReasons: "No se encontró nada raro en él.",
+  why: "Qué se encontró",
+  noReasons: "Nada raro.",
   figures: "Sus valores",
   columns: {
     power: "Potencia",
