@@ -347,7 +347,10 @@ const PROBLEM = {
 
 function content(answer: Operation["answer"]): Json {
   if (answer === undefined) return {};
-  if (typeof answer === "string") return { content: { [answer]: {} } };
+  if (typeof answer === "string") {
+    const schema = { type: answer.endsWith("json") ? "object" : "string" };
+    return { content: { [answer]: { schema } } };
+  }
   return { content: { "application/json": { schema: jsonSchema(answer) } } };
 }
 
@@ -359,7 +362,8 @@ function queryParameters(query: z.ZodObject): Json[] {
   return Object.entries(properties).map(([name, schema]) => ({
     name,
     in: "query",
-    required: required.includes(name),
+    // What has a default may be left out, though what is made of it is always there.
+    required: required.includes(name) && !("default" in schema),
     schema,
   }));
 }
