@@ -69,6 +69,8 @@ export const tunes = sqliteTable(
     submitted_on: text().notNull(),
     /** Removed by a steward: only its owner sees it. */
     verdict: text({ enum: ["accepted", "held", "removed"] }).notNull(),
+    /** Keyed hash of the name of the import that it came with; null of what somebody sent. */
+    imported: text(),
   },
   (t) => [
     index("tunes_by_class").on(t.heat_kW, t.verdict, t.density_kg_m3),
@@ -76,6 +78,7 @@ export const tunes = sqliteTable(
     index("tunes_by_judged_version").on(t.judged_version),
     // Few of all: so a steward's queue is read without passing over the others.
     index("tunes_held").on(t.id).where(sql`verdict = 'held'`),
+    index("tunes_imported").on(t.imported).where(sql`imported is not null`),
   ],
 );
 

@@ -20,9 +20,12 @@ import { invalid } from "./problem.ts";
 /** A tune without the key of whoever sent it. */
 type SharedTune = Omit<Tune, "contributor">;
 
+/** What judging a tune stands on. */
+export type Judging = Pick<Services, "fit" | "gazetteer" | "keys" | "now">;
+
 /** A tune judged: what is kept of it, and what its sender is told. */
 export interface Judged {
-  kept: Omit<TuneRow, "id" | "receipt_sha256">;
+  kept: Omit<TuneRow, "id" | "receipt_sha256" | "imported">;
   answer: Omit<Submitted, "id" | "receipt" | "counts_from">;
 }
 
@@ -72,7 +75,7 @@ const monthOf = (date: Date) => date.toISOString().slice(0, 7);
  * Screens a tune and turns it into what the atlas keeps: a cell for the position, a keyed hash for the
  * contributor, months for dates, elevation to 10 m, its uncertainty up to the next 10 m, air to whole °C, hPa and %.
  */
-export async function judge(services: Services, sent: Tune): Promise<Judged> {
+export async function judge(services: Judging, sent: Tune): Promise<Judged> {
   const { lat, lon } = sent.site;
   const position = lat === undefined || lon === undefined ? null : coarsePosition(lat, lon);
   // Screened as it is kept: what is said of it is kept, too.
@@ -109,7 +112,7 @@ export async function judge(services: Services, sent: Tune): Promise<Judged> {
 }
 
 /** A keyed hash, so that nobody can try which place and month it is. */
-async function homeOf({ keys }: Services, { place }: CoarsePosition, month: string) {
+async function homeOf({ keys }: Judging, { place }: CoarsePosition, month: string) {
   return (await keys.hash("home", `${place}|${month}`)).slice(0, NAME_LETTERS);
 }
 
@@ -164,7 +167,7 @@ export function beside(fit: PublishedFit, tune: Pick<Tune, "heater" | "low" | "h
  * Terrain at a cell's centre. The site may be anywhere in the cell, so the margin also reaches to the terrain at
  * its corners. Where no elevations are to be had, that check is left out.
  */
-async function terrainAt({ gazetteer }: Services, { cell, lat, lon }: CoarsePosition) {
+async function terrainAt({ gazetteer }: Judging, { cell, lat, lon }: CoarsePosition) {
   try {
     const centre = await gazetteer.elevation(lat, lon);
     const corners = await Promise.all(

@@ -1,0 +1,2 @@
+ALTER TABLE `tunes` ADD `imported` text;--> statement-breakpoint
+CREATE INDEX `tunes_imported` ON `tunes` (`imported`) WHERE imported is not null;
