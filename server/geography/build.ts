@@ -1,19 +1,19 @@
 import { createHash } from "node:crypto";
+import { once } from "node:events";
 import { readFile, writeFile } from "node:fs/promises";
 import { basename, join } from "node:path";
+import { Worker } from "node:worker_threads";
 import { decode } from "fast-png";
 import { elevationAt, loadTerrain } from "../../model/geography/terrain.ts";
-import { buildBasemap, labelled } from "./basemap.ts";
 import { buildOnce } from "./build-once.ts";
 import { AIRFIELDS_FILE, GRID_FILE } from "./data-files.ts";
-import { buildNearTiles } from "./near-tiles.ts";
+import type { MapWork } from "./map-thread.ts";
 import { packageVersion, SOURCES } from "./packages.ts";
 import { PASSES_FILE } from "./passes.ts";
 import { buildPlaceIndex } from "./place-index.ts";
 import { buildPlacePacks } from "./place-packs.ts";
 import { buildPoints } from "./points.ts";
 import { readSettlements, type Settlement } from "./settlements.ts";
-import { buildTiles } from "./tiles.ts";
 
 /** Raised whenever the files change in form or content. */
 const FORMAT = 9;
@@ -66,11 +66,21 @@ async function buildInto(dir: string, log: (line: string) => void): Promise<void
   await writeFile(join(dir, "grid.bin"), grid);
   await writeFile(join(dir, "points.bin"), points);
   const complete = withEstimates(settlements, grid, points);
-  await step("place search", () => buildPlaceIndex(dir, complete));
-  await step("land, water, borders, labels", () => buildBasemap(dir, complete));
-  await step("map from near", () => buildNearTiles(dir, complete, labelled(complete)));
-  await step("places to take along", () => buildPlacePacks(dir, complete));
-  await step("elevation tiles", () => buildTiles(dir, grid));
+  const places = async () => {
+    await step("place search", () => buildPlaceIndex(dir, complete));
+    await step("places to take along", () => buildPlacePacks(dir, complete));
+  };
+  const map = step("land, borders, labels and elevations of the map", () =>
+    buildMap({ dir, grid, settlements: complete }),
+  );
+  await Promise.all([places(), map]);
+}
+
+/** In a thread of its own: most machines have a second core, and somebody waits. */
+async function buildMap(work: MapWork): Promise<void> {
+  const thread = new Worker(new URL("./map-thread.ts", import.meta.url), { workerData: work });
+  // An error in the thread rejects.
+  await once(thread, "exit");
 }
 
 /** Some two hundred places, most on coasts, have no elevation in the data: they get the estimate. */

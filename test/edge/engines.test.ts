@@ -1,5 +1,5 @@
 import { spawn, spawnSync } from "node:child_process";
-import { mkdtempSync, rmSync } from "node:fs";
+import { cpSync, mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, onTestFinished, test, vi } from "vitest";
@@ -29,19 +29,26 @@ async function sqlite(newKeyDays: number): Promise<Engine> {
 const WRANGLER = "node_modules/wrangler/bin/wrangler.js";
 const environment = { ...process.env, CI: "true", WRANGLER_SEND_METRICS: "false" };
 
-async function d1(newKeyDays: number): Promise<Engine> {
+/** A folder with the schema in an empty database, once made: applying it takes longer than most of the tests. */
+let emptyState: string | undefined;
+
+async function madeEmptyState(): Promise<string> {
   await assembleEdge();
   const state = mkdtempSync(join(tmpdir(), "hypsotune-edge-"));
-  const where = ["--local", "--persist-to", state];
   const applied = spawnSync(
     process.execPath,
-    [WRANGLER, "d1", "migrations", "apply", "hypsotune", ...where],
-    {
-      encoding: "utf8",
-      env: environment,
-    },
+    [WRANGLER, "d1", "migrations", "apply", "hypsotune", "--local", "--persist-to", state],
+    { encoding: "utf8", env: environment },
   );
   if (applied.status !== 0) throw new Error(applied.stdout + applied.stderr);
+  return state;
+}
+
+async function d1(newKeyDays: number): Promise<Engine> {
+  const state = mkdtempSync(join(tmpdir(), "hypsotune-edge-"));
+  emptyState ??= await madeEmptyState();
+  cpSync(emptyState, state, { recursive: true });
+  const where = ["--local", "--persist-to", state];
   const vars = [
     "ATLAS_SECRET:a secret for tests only",
     "WRITE_LIMIT:0",
@@ -79,6 +86,10 @@ const ENGINES = [
   ["SQLite", sqlite],
   ["workerd and D1", d1],
 ] as const;
+
+afterAll(() => {
+  if (emptyState) rmSync(emptyState, { recursive: true });
+});
 
 describe.each(ENGINES)("%s", (_, open) => {
   let engine: Engine;
