@@ -7,7 +7,7 @@ export interface Safety {
 
 export const SAFETY: Safety = {
   notice:
-    "A starting point only, never a finished setting. Carbon monoxide kills. Tune outdoors, watch the meter near the " +
+    "Carbon monoxide kills. A starting point only, never a finished setting. Tune outdoors, watch the meter near the " +
     "exhaust, and keep a separate certified carbon monoxide alarm working wherever people sleep: never the meter used at " +
     "the exhaust. A silent alarm does not mean there is none. Alarm, headache or dizziness: everyone out into fresh air, then call for help.",
   not_for: [

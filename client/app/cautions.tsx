@@ -2,12 +2,12 @@ import { t } from "../texts/app.ts";
 import { AlarmLink } from "../ui/alarm-link.tsx";
 import { OpensOnPaper } from "../ui/opens-on-paper.tsx";
 
-/** The cautions, on every view: the notice always in full, the lists on a press, and on paper. */
+/** The cautions, on every view: the notice, which begins with its title, always in full, the lists on a press, and on paper. */
 export function Cautions() {
   return (
     <aside class="cautions" aria-label={t.safety.title}>
       <p>
-        <strong>{t.safety.title}.</strong> {t.safety.notice}
+        <strong>{t.safety.title}.</strong> {t.safety.notice.slice(t.safety.title.length + 2)}
       </p>
       <AlarmLink />
       <OpensOnPaper summary={t.safety.more}>

@@ -49,9 +49,7 @@ export function Done(props: {
           {isFound ? words.done.title : words.done.titleSet}
         </h2>
         <Results session={session} />
-        <p>
-          {words.done.checks}: {checksIn(session)}
-        </p>
+        <p>{checksIn(session)}</p>
         <HighCo advice={high} />
         {ENDS.map((end) => (
           <BesideFlameOut key={end} end={end} session={session} />

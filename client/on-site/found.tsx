@@ -112,17 +112,22 @@ function NoMinimum({ answer, plan }: { answer: NotBracketed; plan: Plan }) {
   const says = words.ended["not bracketed"];
   const rate = (one: number) => hz(one, decimalsOf(plan.step_Hz));
   const hasChanged = lean === "rose" && rich === "rose";
-  const mayGoOn = hasChanged || [lean, rich].some((side) => side === "limit" || side === "open");
+  // Where the flame went out, nobody is to look for less CO.
+  const isOpen = [lean, rich].some((side) => side === "limit" || side === "open");
   return (
     <>
-      <p class="warning">{says.means}</p>
+      {hasChanged ? (
+        <p class="warning">{says.changed}</p>
+      ) : (
+        <>
+          <p class="warning">
+            {says.means} {isOpen && says.farther}
+          </p>
+          <p>{`${says.lean[lean](rate(read_Hz.lower))} ${says.rich[rich](rate(read_Hz.upper))}`}</p>
+        </>
+      )}
       <p>
-        {hasChanged
-          ? says.changed
-          : `${says.lean[lean](rate(read_Hz.lower))} ${says.rich[rich](rate(read_Hz.upper))}`}
-      </p>
-      <p>
-        {says.now} {mayGoOn && says.further}
+        {says.now} {(hasChanged || isOpen) && says.further}
       </p>
     </>
   );

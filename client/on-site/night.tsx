@@ -51,7 +51,7 @@ export function InNightAir(props: {
           {at.found_in.assumed.includes("temperature") && (
             <p class="note">{words.assumed(formatIn(at.found_in.temperature_C, unit))}</p>
           )}
-          <Advice at={at} />
+          <Advice at={at} session={session} night={formatIn(at.night.temperature_C, unit)} />
           <AtNight at={at} session={session} />
           <p class="note">{words.worked}</p>
         </>
@@ -93,12 +93,19 @@ function densityIn({ night, found_in, denser_pct }: TuneAtNight, shown: (C: numb
   return words.air(then, denser_pct > 0 ? words.denser(size) : words.thinner(size), now);
 }
 
-function Advice({ at }: { at: TuneAtNight }) {
+function Advice(props: { at: TuneAtNight; session: Session; night: string }) {
+  const { at, session, night } = props;
   const limits = [
     formatPercent(WORKING_WINDOW.rich_pct),
     formatPercent(WORKING_WINDOW.lean_pct),
   ] as const;
   if (at.standing === "beyond") return <p class="warning">{words.set(...limits)}</p>;
+  const { results } = runOf(session);
+  // The window is the usual heater's: this one has shown that its flame goes out within it.
+  const nearOut = ENDS.find(
+    (end) => results[end]?.flame_out_Hz !== undefined && at[end].shift_pct < 0,
+  );
+  if (nearOut) return <p class="warning">{words.nearOut(t[nearOut], night)}</p>;
   if (at.standing === "tight")
     return <p class="warning">{words.tight(formatPercent(at.room_pct), ...limits)}</p>;
   const isAlike = ENDS.every((end) => at[end].shift_pct === 0);

@@ -6,6 +6,7 @@ import { decimalsOf, hz } from "./figures.ts";
 import { FlameOut } from "./flame-out.tsx";
 import { Reading } from "./reading.tsx";
 import { Readings } from "./readings.tsx";
+import { runOf } from "./run.ts";
 import { Seen } from "./seen.tsx";
 import type { StageProps } from "./stage-props.ts";
 import { SweepChart } from "./sweep-chart.tsx";
@@ -16,6 +17,8 @@ export function SweepStep({ session, stage, press }: StageProps<"sweep">) {
   const { answer, end, toSet, pump_Hz, wait_s, due_at } = stage;
   const { plan } = session;
   const why = answer.kind === "set" ? answer.why : "wait";
+  const isTurnedUp = end === "low" || runOf(session).present_Hz.high !== undefined;
+  const reason = words.step.why[why === "start" && !isTurnedUp ? "turnUp" : why];
   const alarming = why === "spike" || why === "flame-out";
   const decimals = decimalsOf(plan.step_Hz);
   return (
@@ -24,9 +27,7 @@ export function SweepStep({ session, stage, press }: StageProps<"sweep">) {
         <h2 id="step" tabIndex={-1}>
           {toSet ? words.step.title(t[end]) : words.step.titleWait(t[end])}
         </h2>
-        {(toSet || why === "wait") && (
-          <p class={alarming ? "warning" : undefined}>{words.step.why[why]}</p>
-        )}
+        {(toSet || why === "wait") && <p class={alarming ? "warning" : undefined}>{reason}</p>}
         <div class="setting">
           <p class="rate">
             {toSet ? words.step.set : words.step.keep}{" "}

@@ -31,7 +31,7 @@ test("German: numbers with a comma, read and written; slips in German; nothing E
   expect(
     await page.evaluate(() => [document.documentElement.lang, document.documentElement.dir]),
   ).toEqual(["de", "ltr"]);
-  await page.getByText(german.safety.notice).waitFor();
+  await page.getByText(german.safety.notice, { exact: true }).waitFor();
   expect(await page.locator(".rate output").first().textContent()).toMatch(/^\d,\d$/);
   await field(page, "site.elevation_m").fill("1.700");
   await page.getByText(german.answer.elevationOnly("1.700 m"), { exact: true }).waitFor();

@@ -95,6 +95,16 @@ function overIn(fit: PublishedFit, fans?: { low_fan_rpm: number; high_fan_rpm: n
   );
 }
 
+/** The same, the flame having gone out at a rate beside the one an end was left at. */
+const outBeside = (session: Session, at: "low" | "high", flame_out_Hz: number): Session => ({
+  ...session,
+  presses: session.presses.map((one) =>
+    one.is === "accept" && one.end === at
+      ? { ...one, result: { ...one.result, flame_out_Hz } }
+      : one,
+  ),
+});
+
 async function openOver(session: Session): Promise<{ page: Page; close: () => Promise<void> }> {
   const opened = await openPage(browser, `${atlas.url}/#/onsite`, PHONE);
   await opened.page.evaluate(
@@ -169,4 +179,15 @@ test("without the owner's fan speeds none is made up; a guessed temperature is c
   const warm = await openOver({ ...session, plan: winter });
   await warm.page.locator(".warning", { hasText: words.set("12", "25") }).waitFor();
   await warm.close();
+});
+
+test("beside a rate at which the flame went out, a leaner night is never called good enough; a richer one is", async () => {
+  const fit = await atlas.get<PublishedFit>("/fit");
+  const { page, close } = await openOver(outBeside(overIn(fit), "high", 3.7));
+  await page.locator(".warning", { hasText: words.nearOut(t.high, "−14 °C") }).waitFor();
+  expect(await page.getByText(words.stay("12", "25")).count()).toBe(0);
+  await field(page, "night.temperature_C").fill("30");
+  await page.getByText(words.stay("12", "25")).waitFor();
+  expect(await page.getByText(words.nearOut(t.high, "30 °C")).count()).toBe(0);
+  await close();
 });

@@ -300,11 +300,14 @@ test("CO that falls until the flame goes out is no minimum, high CO is not calle
     await page.getByText(sentence).waitFor();
   }
   await page.getByText(onsite.ended["not bracketed"].lean["flame-out"]()).waitFor();
+  // Richer CO rose, leaner the flame goes out: nobody is sent to look farther out.
+  expect(await page.getByText(onsite.ended["not bracketed"].farther).count()).toBe(0);
   expect(await page.getByText(onsite.found.practice).count()).toBe(0);
   expect(await rate.getAttribute("data-value")).toBe("1.1");
   expect(await faults(page, "not bracketed")).toEqual([]);
   await press(page, onsite.ended.goOn);
-  await page.locator("[data-step=set]").waitFor();
+  // The heater runs at lowest power still.
+  await page.getByText(onsite.step.why.turnUp).waitFor();
   expect(await rate.getAttribute("data-value")).toBe("4.6");
   await close();
 });

@@ -95,6 +95,8 @@ test("the cautions on the page are those of the model, all of them in every lang
   expect({ notice, not_for, defer_to }).toEqual(SAFETY);
   expect(shareWords.acceptedMeans).toBe(ACCEPTED_MEANS);
   const sentences = (text: string) => text.split(/[.?!](?:\s|$)/).length;
+  for (const { safety } of [english, german, spanish])
+    expect(safety.notice.indexOf(`${safety.title}. `)).toBe(0);
   for (const { safety } of [german, spanish]) {
     expect(safety.not_for).toHaveLength(SAFETY.not_for.length);
     expect(safety.defer_to).toHaveLength(SAFETY.defer_to.length);

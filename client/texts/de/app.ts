@@ -46,7 +46,7 @@ export const t: typeof import("../en/app.ts").t = {
     brief:
       "Nur ein Ausgangspunkt. Kohlenmonoxid tötet: nur im Freien abstimmen, nie ohne CO-Melder schlafen.",
     notice:
-      "Nur ein Ausgangspunkt, nie eine fertige Einstellung. Kohlenmonoxid tötet. Im Freien abstimmen, das Messgerät am Abgasrohr im Blick behalten und überall, wo Menschen schlafen, einen separaten, zertifizierten CO-Melder in Betrieb haben: nie das Messgerät vom Abgasrohr. Ein stiller Melder heißt nicht, dass kein Kohlenmonoxid da ist. Alarm, Kopfschmerzen oder Schwindel: alle raus an die frische Luft, dann Hilfe rufen.",
+      "Kohlenmonoxid tötet. Nur ein Ausgangspunkt, nie eine fertige Einstellung. Im Freien abstimmen, das Messgerät am Abgasrohr im Blick behalten und überall, wo Menschen schlafen, einen separaten, zertifizierten CO-Melder in Betrieb haben: nie das Messgerät vom Abgasrohr. Ein stiller Melder heißt nicht, dass kein Kohlenmonoxid da ist. Alarm, Kopfschmerzen oder Schwindel: alle raus an die frische Luft, dann Hilfe rufen.",
     notFor: "Nicht geeignet",
     not_for: [
       "zum Abstimmen in Garage, Zelt, Hütte oder einem anderen geschlossenen Raum, oder während darin jemand schläft",

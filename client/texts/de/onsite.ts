@@ -102,6 +102,7 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
     keep: "Pumpe bleibt auf",
     why: {
       start: "Dort beginnen, wo die Pumpe jetzt steht.",
+      turnUp: "Dreh die Heizung auf größte Leistung und lass sie dort. Dort beginnen, wo ihre Pumpe jetzt steht.",
       leaner: "Etwas magerer.",
       richer: "Etwas fetter.",
       between: "Zwischen zwei Messwerten, wo CO noch niedriger sein kann.",
@@ -168,7 +169,8 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
     "not bracketed": {
       title: (end) => `${end}: bester Wert bisher, aber kein Minimum`,
       means:
-        "CO stieg nicht auf beiden Seiten dieser Frequenz. Sie ist die beste von allen, bei denen du abgelesen hast, aber kein gemessenes Minimum: Weiter außen kann CO niedriger sein.",
+        "CO stieg nicht auf beiden Seiten dieser Frequenz. Sie ist die beste von allen, bei denen du abgelesen hast, aber kein gemessenes Minimum.",
+      farther: "Weiter außen kann CO niedriger sein.",
       lean: {
         rose: () => "Magerer: CO stieg.",
         "flame-out": () => "Magerer: Die Flamme geht aus, bevor CO steigt.",
@@ -314,12 +316,11 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
     end: "Leistung",
     pump: "Pumpe, Hz",
     fan: "Lüfter, U/min",
-    co: "Niedrigster CO-Wert, ppm",
+    co: "Niedrigster CO-Wert",
     minimum: "Minimum zwischen, Hz",
     none: "kein Minimum gesehen",
     settled: "Messwerte",
-    before: "vorher, Hz",
-    checks: "Geprüft",
+    before: "Vor der Suche, Hz",
     logged: "Im Logbuch gespeichert.",
     notLogged:
       "Das konnte nicht im Logbuch gespeichert werden: Der Speicher ist vielleicht voll oder gesperrt.",
@@ -356,6 +357,8 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
         `Das kann so bleiben, ist aber knapp: ${room} % bleiben bis zur Grenze (${rich} % fetter bis ${lean} % magerer als das Minimum, unsere eigenen Arbeitswerte). Besser bei jeder Leistung eines davon einstellen:`,
       set: (rich, lean) =>
         `Zu weit daneben: mehr als ${rich} % fetter oder ${lean} % magerer als das Minimum (unsere eigenen Arbeitswerte). Vor der Nacht bei jeder Leistung eines davon einstellen:`,
+      nearOut: (end, night) =>
+        `${end}: Nur wenig magerer ging die Flamme aus, und bei ${night} läuft die Heizung noch magerer. Stell lieber eines davon ein, als es so zu lassen:`,
       well: "So lassen.",
       worked:
         "Aus der Luftdichte berechnet, nicht gemessen. Wenn möglich in der kalten Luft im Freien noch einmal ablesen, und zurückstellen, wenn es wärmer wird.",

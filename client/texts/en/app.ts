@@ -45,7 +45,7 @@ export const t = {
     brief:
       "A starting point only. Carbon monoxide kills: tune outdoors, and keep an alarm working where people sleep.",
     notice:
-      "A starting point only, never a finished setting. Carbon monoxide kills. Tune outdoors, watch the meter near the exhaust, and keep a separate certified carbon monoxide alarm working wherever people sleep: never the meter used at the exhaust. A silent alarm does not mean there is none. Alarm, headache or dizziness: everyone out into fresh air, then call for help.",
+      "Carbon monoxide kills. A starting point only, never a finished setting. Tune outdoors, watch the meter near the exhaust, and keep a separate certified carbon monoxide alarm working wherever people sleep: never the meter used at the exhaust. A silent alarm does not mean there is none. Alarm, headache or dizziness: everyone out into fresh air, then call for help.",
     notFor: "Not for",
     not_for: [
       "tuning in a garage, tent, cabin or any closed space, or with anyone asleep inside",

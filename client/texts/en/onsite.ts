@@ -99,6 +99,7 @@ export const onsite = {
     keep: "The pump stays at",
     why: {
       start: "Begin where the pump is set now.",
+      turnUp: "Turn the heater up to highest power and leave it there. Begin where its pump is set now.",
       leaner: "A little leaner.",
       richer: "A little richer.",
       between: "Between two readings, where CO may be lower still.",
@@ -165,7 +166,8 @@ export const onsite = {
     "not bracketed": {
       title: (end: string) => `${end}: best so far, no minimum seen`,
       means:
-        "CO did not rise on both sides of this rate. It is the best of those you read, not a measured minimum: CO may be lower farther out.",
+        "CO did not rise on both sides of this rate. It is the best of those you read, not a measured minimum.",
+      farther: "CO may be lower farther out.",
       lean: {
         rose: () => "Leaner: CO rose.",
         "flame-out": () => "Leaner: the flame goes out before CO rises.",
@@ -309,12 +311,11 @@ export const onsite = {
     end: "Power",
     pump: "Pump, Hz",
     fan: "Fan, rpm",
-    co: "Lowest CO reading, ppm",
+    co: "Lowest CO reading",
     minimum: "Minimum between, Hz",
     none: "no minimum seen",
     settled: "Readings",
-    before: "before, Hz",
-    checks: "Checked",
+    before: "Before the sweep, Hz",
     logged: "Saved in the logbook.",
     notLogged: "It could not be saved in the logbook: storage may be full or blocked.",
     retry: "Try again",
@@ -350,6 +351,8 @@ export const onsite = {
         `It can stay, but it is tight: ${room} % is left to the limit (${rich} % richer to ${lean} % leaner than the minimum, our own working values). Better set one of these at each power:`,
       set: (rich: string, lean: string) =>
         `Too far off: more than ${rich} % richer or ${lean} % leaner than the minimum (our own working values). Before the night, set one of these at each power:`,
+      nearOut: (end: string, night: string) =>
+        `${end}: the flame went out only a little leaner than this, and at ${night} it runs leaner still. Rather set one of these than leave it as it is:`,
       well: "Leave it as it is.",
       worked:
         "Worked out from the density of the air, not measured. If you can, read the meter again outdoors in the cold air, and set it back when it gets warmer.",

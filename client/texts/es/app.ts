@@ -46,7 +46,7 @@ export const t: typeof import("../en/app.ts").t = {
     brief:
       "Solo un punto de partida. El monóxido de carbono mata: ajusta al aire libre y nunca duermas sin un detector de CO.",
     notice:
-      "Solo un punto de partida, nunca un ajuste acabado. El monóxido de carbono mata. Ajusta al aire libre, vigila el medidor junto al escape y ten en marcha, dondequiera que se duerma, un detector de CO aparte y certificado: nunca el medidor del escape. Que el detector calle no significa que no haya monóxido de carbono. Alarma, dolor de cabeza o mareo: todos fuera, al aire fresco, y después pide ayuda.",
+      "El monóxido de carbono mata. Solo un punto de partida, nunca un ajuste acabado. Ajusta al aire libre, vigila el medidor junto al escape y ten en marcha, dondequiera que se duerma, un detector de CO aparte y certificado: nunca el medidor del escape. Que el detector calle no significa que no haya monóxido de carbono. Alarma, dolor de cabeza o mareo: todos fuera, al aire fresco, y después pide ayuda.",
     notFor: "No sirve para",
     not_for: [
       "ajustar en un garaje, una tienda de campaña, una cabaña o cualquier espacio cerrado, ni con alguien dormido dentro",

@@ -101,6 +101,7 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
     keep: "La bomba sigue a",
     why: {
       start: "Empieza donde está la bomba ahora.",
+      turnUp: "Pon el calefactor a potencia máxima y déjalo ahí. Empieza donde está su bomba ahora.",
       leaner: "Un poco más pobre.",
       richer: "Un poco más rica.",
       between: "Entre dos lecturas, donde el CO puede ser aún más bajo.",
@@ -167,7 +168,8 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
     "not bracketed": {
       title: (end) => `${end}: lo mejor hasta ahora, sin mínimo`,
       means:
-        "El CO no subió a ambos lados de esta frecuencia. Es la mejor de las leídas, no un mínimo medido: más allá el CO puede ser más bajo.",
+        "El CO no subió a ambos lados de esta frecuencia. Es la mejor de las leídas, no un mínimo medido.",
+      farther: "Más allá el CO puede ser más bajo.",
       lean: {
         rose: () => "Más pobre: el CO subió.",
         "flame-out": () => "Más pobre: la llama se apaga antes de que suba el CO.",
@@ -313,12 +315,11 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
     end: "Potencia",
     pump: "Bomba, Hz",
     fan: "Ventilador, rpm",
-    co: "CO más bajo, ppm",
+    co: "CO más bajo",
     minimum: "Mínimo entre, Hz",
     none: "ningún mínimo visto",
     settled: "Lecturas",
-    before: "antes, Hz",
-    checks: "Comprobado",
+    before: "Antes de la búsqueda, Hz",
     logged: "Guardado en la bitácora.",
     notLogged:
       "No se pudo guardar en la bitácora: puede que el almacenamiento esté lleno o bloqueado.",
@@ -355,6 +356,8 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
         `Puede quedarse así, pero justo: queda un ${room} % hasta el límite (de un ${rich} % más rica a un ${lean} % más pobre que en el mínimo, valores de trabajo nuestros). Mejor haz una de estas cosas en cada potencia:`,
       set: (rich, lean) =>
         `Demasiado: más de un ${rich} % más rica o un ${lean} % más pobre que en el mínimo (valores de trabajo nuestros). Antes de la noche, haz una de estas cosas en cada potencia:`,
+      nearOut: (end, night) =>
+        `${end}: la llama se apagó con una mezcla solo un poco más pobre, y a ${night} lo será aún más. Mejor ajusta uno de estos que dejarlo como está:`,
       well: "Déjalo como está.",
       worked:
         "Calculado con la densidad del aire, no medido. Si puedes, lee el medidor otra vez al aire libre con el frío, y vuelve a los ajustes de ahora cuando haga menos frío.",
