@@ -320,6 +320,8 @@ function operation(path: string, method: string, o: Operation): Json {
     ...(o.headers ?? []),
     ...(o.query ? queryParameters(o.query) : []),
   ];
+  // A question may be longer than an address.
+  const problems = [...(o.problems ?? []), ...(o.query ? [414] : [])];
   return {
     operationId: `${method}${path.replace("/api", "").replaceAll(/\W+(\w)?/g, (_, letter?: string) => letter?.toUpperCase() ?? "")}`,
     summary: o.summary,
@@ -335,7 +337,7 @@ function operation(path: string, method: string, o: Operation): Json {
       : {}),
     responses: {
       [o.status ?? 200]: { description: "Done", ...content(o.answer) },
-      ...Object.fromEntries((o.problems ?? []).map((status) => [status, PROBLEM])),
+      ...Object.fromEntries(problems.map((status) => [status, PROBLEM])),
     },
   };
 }

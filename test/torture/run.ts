@@ -1,4 +1,5 @@
 import { parseArgs } from "node:util";
+import { throwAtEveryRoute } from "./described.ts";
 import { killUnderLoad } from "./killed.ts";
 import { lockUnderLoad } from "./locked.ts";
 import { readMany } from "./readers.ts";
@@ -10,6 +11,12 @@ const TORTURES: Record<string, () => Promise<string>> = {
     const seen = await throwWithinBounds(100_000, Date.now() % 1_000_000);
     const statuses = [...seen].toSorted().map(([status, count]) => `${count} × ${status}`);
     return `100,000 bodies within the schema's bounds: ${statuses.join(", ")}, nothing else`;
+  },
+  described: async () => {
+    const seen = await throwAtEveryRoute(2000, Date.now() % 1_000_000);
+    const sent = [...seen.values()].flatMap((statuses) => [...statuses.values()]);
+    const count = sent.reduce((sum, n) => sum + n, 0);
+    return `${count} requests to ${seen.size} routes, made from the description: nothing that it does not name`;
   },
   killed: async () => {
     const { acknowledged, lost, stored, meant } = await killUnderLoad(30);
