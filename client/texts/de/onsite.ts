@@ -102,7 +102,8 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
     keep: "Pumpe bleibt auf",
     why: {
       start: "Dort beginnen, wo die Pumpe jetzt steht.",
-      turnUp: "Dreh die Heizung auf größte Leistung und lass sie dort. Dort beginnen, wo ihre Pumpe jetzt steht.",
+      turnUp:
+        "Dreh die Heizung auf größte Leistung und lass sie dort. Dort beginnen, wo ihre Pumpe jetzt steht.",
       leaner: "Etwas magerer.",
       richer: "Etwas fetter.",
       between: "Zwischen zwei Messwerten, wo CO noch niedriger sein kann.",

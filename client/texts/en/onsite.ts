@@ -99,7 +99,8 @@ export const onsite = {
     keep: "The pump stays at",
     why: {
       start: "Begin where the pump is set now.",
-      turnUp: "Turn the heater up to highest power and leave it there. Begin where its pump is set now.",
+      turnUp:
+        "Turn the heater up to highest power and leave it there. Begin where its pump is set now.",
       leaner: "A little leaner.",
       richer: "A little richer.",
       between: "Between two readings, where CO may be lower still.",

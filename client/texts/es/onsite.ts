@@ -101,7 +101,8 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
     keep: "La bomba sigue a",
     why: {
       start: "Empieza donde está la bomba ahora.",
-      turnUp: "Pon el calefactor a potencia máxima y déjalo ahí. Empieza donde está su bomba ahora.",
+      turnUp:
+        "Pon el calefactor a potencia máxima y déjalo ahí. Empieza donde está su bomba ahora.",
       leaner: "Un poco más pobre.",
       richer: "Un poco más rica.",
       between: "Entre dos lecturas, donde el CO puede ser aún más bajo.",
