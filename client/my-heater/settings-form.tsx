@@ -20,7 +20,7 @@ interface DraftEnd {
   fan_rpm?: number | undefined;
 }
 
-/** What a heater is set to: with a meter it is a tune and goes on to its form; without one it is kept as it is. */
+/** What a heater is set to: found with a meter it is a tune and goes on to its form; otherwise it is kept as it is. */
 export function SettingsForm(props: {
   heater: LogbookHeater;
   doing: Doing;
@@ -29,7 +29,7 @@ export function SettingsForm(props: {
 }) {
   const { heater, doing, onTune, onDone } = props;
   const usual = usualFans(heater.heat_kW);
-  const [found, setFound] = useState<"meter" | "guess">("meter");
+  const [isGuess, setGuess] = useState(false);
   const [draft, setDraft] = useState<Record<End, DraftEnd>>(
     heater.settings ?? {
       low: { fan_rpm: heater.low_fan_rpm ?? usual.low_fan_rpm },
@@ -39,7 +39,7 @@ export function SettingsForm(props: {
   const [tried, setTried] = useState(false);
   const form = useRef<HTMLFormElement>(null);
   const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => goToHeading(heading.current), []);
+  useEffect(() => goToHeading(heading.current), [isGuess]);
   const at = new Date().toISOString();
   const { low, high } = draft;
   const parsed = heaterSchema.safeParse(
@@ -56,7 +56,6 @@ export function SettingsForm(props: {
   const errors: Record<string, string> =
     tried && !parsed.success ? Object.fromEntries(errorsOf(parsed.error)) : {};
   const keep = async () => {
-    if (found === "meter") return onTune();
     setTried(true);
     if (!parsed.success || hasUnread(form.current)) return goToFirstMarked(form.current);
     const kept = await doing(async () => {
@@ -65,36 +64,26 @@ export function SettingsForm(props: {
     });
     if (kept) onDone();
   };
+  const cancel = (
+    <button type="button" class="plain" onClick={onDone}>
+      {logbookWords.entry.cancel}
+    </button>
+  );
   return (
     <section class="sheet" aria-labelledby="my-settings">
       <h2 id="my-settings" tabIndex={-1} ref={heading}>
         {words.title}
       </h2>
-      <form
-        ref={form}
-        noValidate
-        onSubmit={(e) => {
-          e.preventDefault();
-          void keep();
-        }}
-      >
-        <fieldset>
-          <legend>{words.how}</legend>
-          {(["meter", "guess"] as const).map((way) => (
-            <label key={way} class="check">
-              <input
-                type="radio"
-                name="settings.found"
-                value={way}
-                checked={found === way}
-                onChange={() => setFound(way)}
-              />
-              <span>{words[way]}</span>
-            </label>
-          ))}
-          <p class="hint">{found === "meter" ? words.meterWhy : words.guessWhy}</p>
-        </fieldset>
-        {found === "guess" && (
+      {isGuess ? (
+        <form
+          ref={form}
+          noValidate
+          onSubmit={(e) => {
+            e.preventDefault();
+            void keep();
+          }}
+        >
+          <p class="hint">{words.guessWhy}</p>
           <div class="columns">
             {ENDS.map((end) => (
               <fieldset key={end}>
@@ -114,16 +103,27 @@ export function SettingsForm(props: {
               </fieldset>
             ))}
           </div>
-        )}
-        <div class="row">
-          <button type="submit" class="main">
-            {found === "meter" ? words.next : words.keep}
+          <div class="row">
+            <button type="submit" class="main">
+              {words.keep}
+            </button>
+            {cancel}
+          </div>
+        </form>
+      ) : (
+        <>
+          <p>{words.how}</p>
+          <button type="button" onClick={onTune}>
+            {words.meter}
           </button>
-          <button type="button" onClick={onDone}>
-            {logbookWords.entry.cancel}
+          <p class="hint">{words.meterWhy}</p>
+          <button type="button" onClick={() => setGuess(true)}>
+            {words.guess}
           </button>
-        </div>
-      </form>
+          <p class="hint">{words.guessWhy}</p>
+          <div class="row">{cancel}</div>
+        </>
+      )}
     </section>
   );
 }

@@ -75,6 +75,12 @@ function NearRow(props: { tune: NearTune; elevation: Unit; temperature: Unit }) 
   return (
     <tr>
       <th scope="row">{set}</th>
+      <td>{place}</td>
+      <td>{temperature_C === null ? words.unknown : formatIn(temperature_C, temperature)}</td>
+      <td>{words.pair(besideAverage(against.low), besideAverage(against.high))}</td>
+      <td>{words.pair(format(low.fan_rpm), format(high.fan_rpm))}</td>
+      <td>{words.pair(reading(low), reading(high))}</td>
+      <td>{monthName(tune.month)}</td>
       <td>
         <span class="row">
           {tune.cell && (
@@ -91,12 +97,6 @@ function NearRow(props: { tune: NearTune; elevation: Unit; temperature: Unit }) 
           </a>
         </span>
       </td>
-      <td>{words.pair(format(low.fan_rpm), format(high.fan_rpm))}</td>
-      <td>{place}</td>
-      <td>{temperature_C === null ? words.unknown : formatIn(temperature_C, temperature)}</td>
-      <td>{words.pair(reading(low), reading(high))}</td>
-      <td>{monthName(tune.month)}</td>
-      <td>{words.pair(besideAverage(against.low), besideAverage(against.high))}</td>
     </tr>
   );
 }

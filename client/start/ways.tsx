@@ -9,12 +9,11 @@ export function Ways({ tune }: { tune: StartTune }) {
   const { keep_fan, keep_heat } = tune.strategies;
   const cell = ({ pump_Hz, fan_rpm }: StartEnd) =>
     `${formatRate(pump_Hz)} Hz, ${format(fan_rpm)} ${t.rpm}`;
-  const row = (name: string, way: KeepFan) => (
+  const row = (name: string, of: (way: KeepFan) => string) => (
     <tr>
       <th scope="row">{name}</th>
-      <td>{cell(way.low)}</td>
-      <td>{cell(way.high)}</td>
-      <td>{formatPercent(way.heat_fraction * 100)} %</td>
+      <td>{of(keep_fan)}</td>
+      <td>{of(keep_heat)}</td>
     </tr>
   );
   return (
@@ -22,11 +21,12 @@ export function Ways({ tune }: { tune: StartTune }) {
       <h3>{basisWords.waysTitle}</h3>
       <FiguresTable
         label={basisWords.waysTitle}
-        columns={[basisWords.way, t.low, t.high, basisWords.heatLeft]}
+        columns={[basisWords.way, basisWords.keepFan, basisWords.keepHeat]}
         class="ways"
       >
-        {row(basisWords.keepFan, keep_fan)}
-        {row(basisWords.keepHeat, keep_heat)}
+        {row(t.low, (way) => cell(way.low))}
+        {row(t.high, (way) => cell(way.high))}
+        {row(basisWords.heatLeft, (way) => `${formatPercent(way.heat_fraction * 100)} %`)}
       </FiguresTable>
       {!keep_heat.fan_suffices && (
         <p class="warning">{basisWords.fanShort(format(keep_heat.fan_limit_rpm))}</p>

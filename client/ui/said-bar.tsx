@@ -21,6 +21,12 @@ export function SaidBar({ said, problem, undo, onClose }: SaidBarProps) {
     if (undo || lost) first.current?.focus({ preventScroll: true });
   }, [said, problem]);
   const shown = problem || said;
+  // It speaks of the view it was said in.
+  useEffect(() => {
+    if (!shown) return;
+    addEventListener("hashchange", onClose);
+    return () => removeEventListener("hashchange", onClose);
+  }, [shown]);
   return (
     <div role="status" class="said">
       {shown && (

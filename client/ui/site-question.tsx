@@ -24,7 +24,7 @@ export function SiteQuestion(props: {
   isMine: boolean;
   /** The field to type in at once. */
   focus?: string | undefined;
-  /** A place was chosen. */
+  /** A place was chosen, or what was typed is over. */
   onChosen?: () => void;
 }) {
   const { fit, question, unit, onUnit, onQuestion, nightHint = t.air.temperatureShort } = props;
@@ -38,9 +38,15 @@ export function SiteQuestion(props: {
     onQuestion(next);
     props.onChosen?.();
   };
+  const typed = (e: KeyboardEvent) => {
+    const { name } = e.target as HTMLInputElement;
+    // In the place's field it chooses from the list.
+    if (e.key === "Enter" && (name === "site.elevation_m" || name === "air.temperature_C"))
+      props.onChosen?.();
+  };
   const [lowest, highest] = ELEVATION_RANGE_m;
   return (
-    <section ref={section} class="sheet question" aria-labelledby="where">
+    <section ref={section} class="sheet question" aria-labelledby="where" onKeyDown={typed}>
       <h2 id="where" class="visually-hidden">
         {t.site.title}
       </h2>

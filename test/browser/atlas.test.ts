@@ -138,14 +138,30 @@ test("keeping the fan and keeping the heat stand side by side, as the API answer
   const { keep_fan, keep_heat } = asked.strategies;
   await page.locator(".ways").waitFor();
   const rows = await page.locator(".ways tbody tr").allTextContents();
-  const cells = (way: typeof keep_fan) =>
-    [way.low, way.high].map((e) => `${format(e.pump_Hz, 1)} Hz, ${format(e.fan_rpm)} rpm`).join("");
-  expect(rows[0]).toContain(`${basisWords.keepFan}${cells(keep_fan)}`);
-  expect(rows[1]).toContain(`${basisWords.keepHeat}${cells(keep_heat)}`);
+  const heads = await page.locator(".ways thead th").allTextContents();
+  expect(heads.slice(1)).toEqual([basisWords.keepFan, basisWords.keepHeat]);
+  for (const [i, end] of (["low", "high"] as const).entries()) {
+    const cells = [keep_fan, keep_heat].map(
+      (way) => `${format(way[end].pump_Hz, 1)} Hz, ${format(way[end].fan_rpm)} rpm`,
+    );
+    expect(rows[i]).toBe(t[end] + cells.join(""));
+  }
   expect(keep_heat.fan_suffices).toBe(false);
   await page.getByText(basisWords.fanShort(format(keep_heat.fan_limit_rpm))).waitFor();
   await close();
 });
+
+test.each(["en-US", "de-DE", "es-ES"])(
+  "the two ways fit a phone without being moved aside: %s",
+  async (locale) => {
+    const phone = { viewport: { width: 360, height: 740 }, locale };
+    const { page, close } = await openPage(browser, atlas.url, phone);
+    const around = page.locator(".scrolls", { has: page.locator(".ways") });
+    await around.waitFor();
+    expect(await around.evaluate((box) => box.scrollWidth - box.clientWidth)).toBe(0);
+    await close();
+  },
+);
 
 test("a sea-level pressure at high elevation is questioned, and taken as QNH when told so", async () => {
   const { page, close } = await openPage(browser, atlas.url);

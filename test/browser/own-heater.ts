@@ -51,7 +51,7 @@ export async function addFoundHeater(page: Page, name: string): Promise<void> {
     "heater.high_fan_rpm": "4500",
     "heater.step_Hz": "0.05",
   });
-  await button(page, words.settings.next).click();
+  await button(page, words.settings.meter).click();
   await fillFound(page);
   await page.locator(".own-basis").waitFor();
 }
