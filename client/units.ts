@@ -9,6 +9,7 @@ import {
   toStep,
   wholePercent,
 } from "../model/rounding.ts";
+import { FOOT_m, INCH_OF_MERCURY_hPa } from "../model/units.ts";
 import { locale } from "./language.ts";
 
 /** Units a person may choose, field by field. Everything inside the app is SI; conversion happens here alone. */
@@ -23,7 +24,7 @@ export interface Unit {
 export const UNITS = {
   elevation: [
     { name: "m", factor: 1, offset: 0, decimals: 0 },
-    { name: "ft", factor: 1 / 0.3048, offset: 0, decimals: 0 },
+    { name: "ft", factor: 1 / FOOT_m, offset: 0, decimals: 0 },
   ],
   temperature: [
     { name: "°C", factor: 1, offset: 0, decimals: 0 },
@@ -31,8 +32,7 @@ export const UNITS = {
   ],
   pressure: [
     { name: "hPa", factor: 1, offset: 0, decimals: 1 },
-    // 1 inHg = 33.86389 hPa (25.4 mm × 13,595.1 kg/m³ × 9.80665 m/s²).
-    { name: "inHg", factor: 1 / 33.86388640341, offset: 0, decimals: 2 },
+    { name: "inHg", factor: 1 / INCH_OF_MERCURY_hPa, offset: 0, decimals: 2 },
   ],
 } as const satisfies Record<string, readonly Unit[]>;
 

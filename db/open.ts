@@ -84,12 +84,7 @@ export async function openDatabase(file: string, room: Room = {}): Promise<OpenD
     await bringUpToDate(connection, file);
   } catch (error) {
     connection.close();
-    const code = primaryCode(causesOf(error).at(-1));
-    if (code !== SQLITE.no_database && code !== SQLITE.corrupt) throw error;
-    throw new DatabaseRefused(
-      `${file} is no database of an atlas, or is damaged. Restore a backup (npm run restore), or name another file (ATLAS_DB).`,
-      { cause: error },
-    );
+    throw refusedIfDamaged(error, file);
   }
   return {
     db: connection.db,
@@ -103,18 +98,52 @@ export async function openDatabase(file: string, room: Room = {}): Promise<OpenD
   };
 }
 
-async function bringUpToDate(connection: SqliteFile, file: string): Promise<void> {
-  const { db } = connection;
-  const known = readMigrationFiles({ migrationsFolder });
+/**
+ * Opens the file of an atlas, which may be running, to read it as it is.
+ * @throws DatabaseRefused with the remedy, also where its schema is an older version's
+ */
+export async function openToRead(file: string): Promise<Pick<OpenDatabase, "db" | "close">> {
+  requireUsable(file);
+  const connection = new SqliteFile(file, PATIENCE_ms);
+  try {
+    await connection.execute("PRAGMA query_only = ON; PRAGMA schema_version");
+    if (!(await isUpToDate(connection, file))) {
+      throw new DatabaseRefused(
+        `${file} was made by an older version of Hypsotune. Start the atlas once, which brings it up to date.`,
+      );
+    }
+  } catch (error) {
+    connection.abandon();
+    throw refusedIfDamaged(error, file);
+  }
+  return { db: connection.db, close: () => connection.abandon() };
+}
+
+function refusedIfDamaged(error: unknown, file: string): unknown {
+  const code = primaryCode(causesOf(error).at(-1));
+  if (code !== SQLITE.no_database && code !== SQLITE.corrupt) return error;
+  return new DatabaseRefused(
+    `${file} is no database of an atlas, or is damaged. Restore a backup (npm run restore), or name another file (ATLAS_DB).`,
+    { cause: error },
+  );
+}
+
+/** @throws NewerDatabase when a newer version made it */
+async function isUpToDate({ db }: SqliteFile, file: string): Promise<boolean> {
+  const newest = Math.max(...readMigrationFiles({ migrationsFolder }).map((m) => m.folderMillis));
   const applied = await db
     .values<[number]>(sql.raw(`SELECT max(created_at) FROM ${MIGRATIONS_TABLE}`))
     .then(([row]) => Number(row?.[0] ?? 0))
     .catch(() => 0);
-  if (applied > Math.max(...known.map((m) => m.folderMillis))) {
-    throw new NewerDatabase(
-      `${file} was made by a newer version of Hypsotune. Start that version, or another database (ATLAS_DB).`,
-    );
-  }
+  if (applied <= newest) return applied === newest;
+  throw new NewerDatabase(
+    `${file} was made by a newer version of Hypsotune. Start that version, or another database (ATLAS_DB).`,
+  );
+}
+
+async function bringUpToDate(connection: SqliteFile, file: string): Promise<void> {
+  if (await isUpToDate(connection, file)) return;
+  const { db } = connection;
   await migrate(
     db as unknown as Parameters<typeof migrate>[0],
     (statements) => connection.allOrNothing(statements),

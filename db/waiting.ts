@@ -174,6 +174,9 @@ export async function waitingByPseudonym(
   return found[0];
 }
 
+/** Said where a steward lets somebody count: that is not taken back, for since when they waited is forgotten. */
+export const COUNTED_BY_STEWARD = "counted_by_steward";
+
 /** A steward lets a contributor count now: the decision stands with each accepted tune, to be run in one batch. */
 export function letCountBySteward(
   db: Database,

@@ -173,7 +173,11 @@ async function openClaimed(settings: Settings, letGo: () => void): Promise<Atlas
 }
 
 /** @throws DatabaseRefused when the secret is missing, or another database's */
-async function keysOf({ secret, database }: Settings, db: Database, isNew: boolean): Promise<Keys> {
+export async function keysOf(
+  { secret, database }: Pick<Settings, "secret" | "database">,
+  db: Database,
+  isNew: boolean,
+): Promise<Keys> {
   const isEmpty = isNew || (!(await findSecretCheck(db)) && (await countTunes(db)) === 0);
   const keys = await openKeys(secret || (await keptSecret(database, isEmpty)));
   await requireOwnSecret(db, keys);

@@ -1,6 +1,6 @@
 import { type Air, airAt, ELEVATION_RANGE_m, type GivenAir } from "../air.ts";
+import { FOOT_m } from "../units.ts";
 import { screenTemperature } from "./bounds.ts";
-import { FOOT_m } from "./site.ts";
 
 /**
  * The air of a tune as stated, wherever there can be such air. An elevation or temperature that no place has, which is held

@@ -1,13 +1,12 @@
 import { ELEVATION_RANGE_m, standardPressure, stationPressureFromQnh } from "../air.ts";
 import type { Tune } from "../tune.ts";
+import { FOOT_m } from "../units.ts";
 import { type Reason, type ScreenContext, say } from "./reason.ts";
 
 /**
  * Elevation and station pressure: each is evidence about the other, and the terrain about both.
  * A slip is believed when, once undone, everything known about the site agrees.
  */
-
-export const FOOT_m = 0.3048;
 
 /**
  * How far a stated elevation may lie from the terrain's, beyond the terrain's own 95 % band: half of that band

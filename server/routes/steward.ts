@@ -16,6 +16,7 @@ import {
 } from "../../db/steward.ts";
 import { type DecisionRow, fitRows, stewardsName } from "../../db/tunes.ts";
 import {
+  COUNTED_BY_STEWARD,
   letCountBySteward,
   tunesOfContributors,
   waitingByPseudonym,
@@ -68,9 +69,6 @@ const LOOKED_AT_MOST = 5000;
 const CLUSTERS_MOST = 30;
 /** Fits without a selection that may be asked for at once: each takes a core for as long as the published one. */
 const TRIALS_MOST = 3;
-
-/** Said where a steward lets somebody count: that is not taken back, for since when they waited is forgotten. */
-const COUNTED = "counted_by_steward";
 
 const cautions = { accepted_means: ACCEPTED_MEANS, safety: SAFETY };
 
@@ -174,7 +172,7 @@ export function stewardRoutes(services: Services): Hono {
   app.post("/steward/undo", async (c) => {
     const numbers = (await readBody(c, "undo", undoBody)).decisions;
     const asked = (await decisionsByNumber(db, numbers)).filter(
-      (d) => d.by === "steward" && d.tune !== "" && reasonsOf(d)[0]?.code !== COUNTED,
+      (d) => d.by === "steward" && d.tune !== "" && reasonsOf(d)[0]?.code !== COUNTED_BY_STEWARD,
     );
     if (asked.length === 0) {
       throw new RequestProblem(
@@ -226,7 +224,9 @@ export function stewardRoutes(services: Services): Hono {
         "No contributor waits under this pseudonym. GET /api/steward/waiting names those who do.",
       );
     }
-    const reasons = JSON.stringify([{ code: COUNTED, field: "contributor", sentence: reason }]);
+    const reasons = JSON.stringify([
+      { code: COUNTED_BY_STEWARD, field: "contributor", sentence: reason },
+    ]);
     await commit(letCountBySteward(db, waits.contributor, reasons, today()));
     const tunes = await tunesOfContributors(db, [waits.contributor]);
     for (const id of tunes) afterWrite(c, id);
