@@ -73,6 +73,7 @@ export function CellTunes({ cell, seen, unit, onClose }: CellProps & { onClose: 
           {tunes.tunes_total > tunes.tunes.length && (
             <p class="note">{words.newest(tunes.tunes.length, format(tunes.tunes_total))}</p>
           )}
+          {isWide(cell.cell) && <p class="hint">{words.wide}</p>}
           <p class="hint">{words.meters}</p>
         </>
       )}
@@ -122,6 +123,9 @@ function summary({ cell, seen, unit }: CellProps): string {
     `${oldest === newest ? monthName(newest) : words.since(monthName(oldest), monthName(newest))}.`,
   ].join(", ");
 }
+
+/** Whether a cell is one of those that whoever tuned in several places is shown in: an H3 address has its resolution as the second digit. */
+const isWide = (cell: string) => cell.startsWith("82");
 
 /** What a cell is called: where it is. */
 export function nameOf({ lat, lon }: Cell): string {

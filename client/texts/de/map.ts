@@ -89,6 +89,7 @@ export const mapWords: typeof import("../en/map.ts").mapWords = {
     coUnknown: "kein CO-Wert",
     unknown: "nicht angegeben",
     newest: (shown: number, of: string) => `Die neuesten ${shown} von ${of}.`,
+    wide: "Ihre Besitzer haben an mehreren Orten eingestellt. Damit ihnen niemand folgen kann, stehen sie gemeinsam in einem Gebiet von etwa 330 km Breite, mit dem Jahr.",
     meters:
       "Niedrigster CO-Wert, wie es das eigene Messgerät gezeigt hat: vergleichbar nur mit demselben Gerät an derselben Stelle.",
   },

@@ -81,6 +81,7 @@ export const mapWords = {
     coUnknown: "no CO reading",
     unknown: "not given",
     newest: (shown: number, of: string) => `The newest ${shown} of ${of}.`,
+    wide: "Their owners have tuned in several places. So that nobody can follow them, they are shown together in an area of about 330 km across, with the year.",
     meters:
       "Lowest CO reading as each owner's meter showed it: it compares only with the same meter at the same spot.",
   },

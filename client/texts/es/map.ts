@@ -89,6 +89,7 @@ export const mapWords: typeof import("../en/map.ts").mapWords = {
     coUnknown: "sin lectura de CO",
     unknown: "sin indicar",
     newest: (shown: number, of: string) => `Los ${shown} más recientes de ${of}.`,
+    wide: "Sus propietarios han ajustado en varios lugares. Para que nadie pueda seguirlos, aparecen juntos en una zona de unos 330 km de ancho, con el año.",
     meters:
       "CO más bajo tal como lo mostró el medidor de cada uno: solo se compara con el mismo medidor en el mismo punto.",
   },
