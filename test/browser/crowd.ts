@@ -78,6 +78,8 @@ export function tuneFarOff(n: number): Tune {
   });
   return {
     ...tune,
+    // Without a place, so that no disc of its own lies beside the others'.
+    site: { elevation_m: tune.site.elevation_m },
     contributor: `invented-crew-far-off-${n}`,
     low: off(tune.low),
     high: off(tune.high),

@@ -55,11 +55,11 @@ async function outOfSight(page: Page, selector: string): Promise<number> {
   return Math.max(0, -box.x, -box.y, box.x + box.width - width, box.y + box.height - height);
 }
 
-/** What a cell's list says of each tune: month, elevation, air, heater, both ends. */
+/** What a cell's list says of each tune, all of owners who tuned in two places: year, elevation, air, heater, both ends. */
 const rowsOf = ({ tunes }: CellTunesAnswer) =>
   tunes.map(({ elevation_m, temperature_C, heat_kW, low, high }) =>
     [
-      "Oct 2026",
+      "2026",
       `${elevation_m.toLocaleString("en")} m`,
       `${temperature_C} °C`.replace("-", "−"),
       `${heat_kW} kW`,
@@ -97,7 +97,7 @@ describe("a phone's map", () => {
     const answer = await atlas.get<CellTunesAnswer>(`/cells/${north.cell}/tunes`);
     await tap(page, north.lat, north.lon);
     const foot = page.locator(".map-foot");
-    const summary = `${mapWords.cell.count(north.tunes, north.contributors)}, ${mapWords.atElevation("10 m")}, Oct 2026.`;
+    const summary = `${mapWords.cell.count(north.tunes, north.contributors)}, ${mapWords.atElevation("0 m")}, 2026.`;
     await foot.getByText(summary).waitFor();
     expect(await outOfSight(page, ".map-foot")).toBeLessThan(1);
     // It asks for nothing there.
@@ -106,6 +106,7 @@ describe("a phone's map", () => {
     await expect.poll(() => focused(page)).toBe("cell-tunes");
     await page.locator(".cell-tunes tbody tr").first().waitFor();
     expect(await listed(page)).toEqual(rowsOf(answer));
+    expect(await page.locator(".cell-tunes").textContent()).toContain(mapWords.cell.wide);
     expect(await outOfSight(page, ".cell-tunes h3")).toBe(0);
     expect(await axeFinds(page, { within: ".cell-tunes" })).toEqual([]);
     await page.locator(".cell-tunes").getByRole("button", { name: mapWords.foot.close }).click();
