@@ -11,6 +11,7 @@ const TYPING_PAUSE_ms = 150;
 interface Answered {
   asked: string;
   places: FoundPlace[];
+  none?: string | undefined;
 }
 
 /** No place is chosen in advance. */
@@ -65,8 +66,8 @@ export function PlaceSearch(props: {
     const stop = new AbortController();
     const timer = setTimeout(async () => {
       try {
-        const { places } = await api.places(asked, stop.signal);
-        setAnswered({ asked, places });
+        const { places, none } = await api.places(asked, stop.signal);
+        setAnswered({ asked, places, none });
         const sure = places[0] && places[0].match !== "nearly" ? places[0] : undefined;
         setActive(sure ? 0 : NONE);
         setFailed(null);
@@ -162,8 +163,8 @@ export function PlaceSearch(props: {
 }
 
 /** How many there are, while they are shown; that nothing is so called, until something else is asked. */
-function said({ asked, places }: Answered, shown: boolean): string {
-  if (places.length === 0) return t.site.noPlace(asked);
+function said({ asked, places, none }: Answered, shown: boolean): string {
+  if (places.length === 0) return none ?? t.site.noPlace(asked);
   if (places[0]?.match === "nearly") return t.site.similar(asked);
   return shown ? t.site.results(places.length) : "";
 }

@@ -139,7 +139,7 @@ test("after one visit with the line cut: start tunes, place search, the map, cha
   await choosePlace(page, "cologne", /Köln/);
   await openSite(page);
   await page.getByLabel(t.site.place, { exact: true }).first().fill("Leadville");
-  await page.getByText(t.site.noPlace("Leadville")).waitFor();
+  await page.getByText(offline.notKept("Leadville")).waitFor();
 
   await goTo(page, "map");
   await mapDrawn(page);
@@ -187,7 +187,7 @@ test("a country is saved with its small places, and removed again", async () => 
   await page.reload();
   await openSite(page);
   await page.getByLabel(t.site.place, { exact: true }).first().fill("Grindavík");
-  await page.getByText(t.site.noPlace("Grindavík")).waitFor();
+  await page.getByText(offline.notKept("Grindavík")).waitFor();
 });
 
 test("a tune shared without a network waits, arrives once, and its receipt is kept", async () => {

@@ -9,13 +9,13 @@ import type {
   KeptTune,
   MapConfiguration,
   NearAnswer,
-  PlacesAnswer,
   Problem,
   ScalingAnswer,
   Submitted,
 } from "../../../server/contract.ts";
 import { t } from "../../texts/app.ts";
 import { KEPT_HEADER } from "./cache-names.ts";
+import type { PlacesFound } from "./places-here.ts";
 
 /** The atlas said no, and why. */
 export class AtlasProblem extends Error {
@@ -123,7 +123,7 @@ export const api = {
   health: () => call<Health>("/health"),
   fit: publishedFit,
   places: (q: string, signal: AbortSignal) =>
-    orHere(call<PlacesAnswer>(`/places?${query({ q, limit: 6 })}`, { signal }), async () => {
+    orHere(call<PlacesFound>(`/places?${query({ q, limit: 6 })}`, { signal }), async () => {
       signal.throwIfAborted();
       return (await import("./places-here.ts")).placesHere(q, 6);
     }),

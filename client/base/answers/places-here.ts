@@ -12,8 +12,13 @@ import { savedFiles } from "./saved-countries.ts";
 /** Packs are large to parse: once each, until another country is saved. */
 const parsed = new Map<string, Promise<PlacePack>>();
 
+/** Places found, and what to say where there is none. */
+export interface PlacesFound extends PlacesAnswer {
+  none?: string;
+}
+
 /** Place search in this browser: the world's larger places, and all of the countries saved. */
-export async function placesHere(q: string, limit: number): Promise<PlacesAnswer> {
+export async function placesHere(q: string, limit: number): Promise<PlacesFound> {
   const files = [LARGE_PLACES_FILE, ...(await savedFiles())];
   const packs = await Promise.allSettled(files.map(pack));
   const found = packs.flatMap((one) => (one.status === "fulfilled" ? [one.value] : []));
@@ -24,6 +29,7 @@ export async function placesHere(q: string, limit: number): Promise<PlacesAnswer
   ]);
   return {
     places: places.map(({ match, ...place }) => ({ ...listedPlace(place, grid), match })),
+    none: offline.notKept(q),
     credit: offline.placesCredit,
   };
 }

@@ -122,7 +122,7 @@ export const logbookWords: typeof import("../en/logbook.ts").logbookWords = {
     waits: "Wartet aufs Senden; das geschieht von selbst, einmal, sobald der Atlas erreichbar ist.",
     gone: "Sie sollte geteilt werden, wartet aber nicht und hat in diesem Browser keinen Beleg: noch einmal teilen.",
     discard: "Doch nicht senden",
-    revise: "Geänderten Eintrag senden",
+    revise: "Geteilte Abstimmung berichtigen",
     revised: (verdict: string) => `Berichtigt: ${verdict}.`,
     arrived: (verdict: string) => `Angekommen: ${verdict}.`,
     receiptNotKept: "Der Beleg ist beim Eintrag gespeichert.",

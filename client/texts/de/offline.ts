@@ -1,8 +1,7 @@
 /** Working without a network, in German. */
 export const offline: typeof import("../en/offline.ts").offline = {
   title: "Ohne Netz",
-  restsOn: (version: string, age: string) =>
-    `Auswertung ${version}, ${age}. Ohne den Atlas zeigen Diagramme deren Kurve und Spannen, und die Abstimmungen, wie sie zuletzt zu sehen waren.`,
+  restsOn: (version: string, age: string) => `Auswertung ${version}, ${age}.`,
   unable:
     "Dieser Browser speichert nichts für die Zeit ohne Netz (nötig sind HTTPS und erlaubter Speicher).",
   waiting: "Was du ohne Netz brauchst, wird gespeichert, wenn diese Seite eine Weile offen ist.",
@@ -34,6 +33,8 @@ export const offline: typeof import("../en/offline.ts").offline = {
   oldPage:
     "Ein Teil dieser Seite ist nicht mehr da: Der Atlas hat eine neuere Version. Eingetipptes bleibt.",
   reload: "Neu laden",
+  notKept: (name) =>
+    `„${name}“ ist nicht unter den Orten, die in diesem Browser gespeichert sind. Tippe die Höhe ein; wenn du wieder Netz hast, speichere das Land unter „Ohne Netz“.`,
   noPlacesKept: "In diesem Browser sind noch keine Orte gespeichert.",
   placesCredit: "Orte und Höhen: GeoNames, CC BY 4.0.",
   waits:

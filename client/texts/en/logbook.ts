@@ -115,7 +115,7 @@ export const logbookWords = {
     waits: "Waiting to be sent; it goes by itself, once, as soon as the atlas can be reached.",
     gone: "It was to be shared, but is not waiting and has no receipt in this browser: share it again.",
     discard: "Do not send it after all",
-    revise: "Send the changed entry",
+    revise: "Correct the shared tune",
     revised: (verdict: string) => `Corrected: ${verdict}.`,
     arrived: (verdict: string) => `Arrived: ${verdict}.`,
     receiptNotKept: "The receipt is saved with the entry.",

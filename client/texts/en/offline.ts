@@ -1,8 +1,7 @@
 /** Words about working without a network, in English. */
 export const offline = {
   title: "Offline use",
-  restsOn: (version: string, age: string) =>
-    `Fit ${version}, ${age}. Charts drawn without the atlas show its curve and bands, and the tunes as they were last seen.`,
+  restsOn: (version: string, age: string) => `Fit ${version}, ${age}.`,
   unable: "This browser saves nothing for offline use (it needs HTTPS, and storage allowed).",
   waiting: "What you need offline is saved once this page has been open for a moment.",
   saveData: "Your device asks to save data, so map and places are only saved when you say so.",
@@ -30,6 +29,8 @@ export const offline = {
   oldPage:
     "A part of this page is no longer there: the atlas has a newer version. What you typed stays.",
   reload: "Reload",
+  notKept: (name: string) =>
+    `“${name}” is not among the places saved in this browser. Type the elevation instead; when you are online again, save the country under “Offline use”.`,
   noPlacesKept: "No places are saved in this browser yet.",
   placesCredit: "Places and elevations: GeoNames, CC BY 4.0.",
   waits:

@@ -121,7 +121,7 @@ export const logbookWords: typeof import("../en/logbook.ts").logbookWords = {
     waits: "Pendiente de envío; se envía solo, una vez, en cuanto haya conexión con el atlas.",
     gone: "Iba a compartirse, pero ni espera ni tiene recibo en este navegador: compártelo de nuevo.",
     discard: "No enviarlo después de todo",
-    revise: "Enviar la entrada cambiada",
+    revise: "Corregir el ajuste compartido",
     revised: (verdict: string) => `Corregido: ${verdict}.`,
     arrived: (verdict: string) => `Ha llegado: ${verdict}.`,
     receiptNotKept: "El recibo se guarda con la entrada.",

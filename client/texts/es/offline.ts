@@ -3,8 +3,7 @@ import { format } from "../../units.ts";
 /** Working without a network, in Spanish. */
 export const offline: typeof import("../en/offline.ts").offline = {
   title: "Sin red",
-  restsOn: (version: string, age: string) =>
-    `Cálculo ${version}, ${age}. Los gráficos dibujados sin el atlas muestran su curva y sus intervalos, y los ajustes como se vieron por última vez.`,
+  restsOn: (version: string, age: string) => `Cálculo ${version}, ${age}.`,
   unable:
     "Este navegador no guarda nada para usar sin red (hace falta HTTPS y permiso de almacenamiento).",
   waiting: "Lo que necesitas sin red se guarda cuando esta página lleva un momento abierta.",
@@ -36,6 +35,8 @@ export const offline: typeof import("../en/offline.ts").offline = {
   oldPage:
     "Una parte de esta página ya no está: el atlas tiene una versión más nueva. Lo escrito se queda.",
   reload: "Volver a cargar",
+  notKept: (name) =>
+    `«${name}» no está entre los lugares guardados en este navegador. Escribe la altitud; cuando vuelvas a tener red, guarda el país en «Sin red».`,
   noPlacesKept: "Este navegador aún no tiene lugares guardados.",
   placesCredit: "Lugares y altitudes: GeoNames, CC BY 4.0.",
   waits:
