@@ -363,6 +363,46 @@ export const cellTunes = z.object({
   safety,
 }) satisfies z.ZodType<contract.CellTunesAnswer>;
 
+export const data = z.object({
+  revision: z.string().describe("Follows from what the files hold"),
+  before: z.array(z.string()).describe("Revisions before it whose files are still there"),
+  fit: z.string(),
+  files: z.array(
+    z.object({
+      name: z.string(),
+      address: z.string().describe("What is there never changes"),
+      media_type: z.string(),
+      size_bytes: num,
+      sha256: z.string().describe("Hexadecimal, of the file as it is unpacked"),
+    }),
+  ),
+  dictionary: z.string(),
+  licence: z.object({ name: z.string(), url: z.string() }),
+  citation: z.string(),
+  demo: z.boolean(),
+  safety,
+}) satisfies z.ZodType<contract.DataAnswer>;
+
+export const fits = z.object({
+  fits: z
+    .array(
+      z.object({
+        version: z.string(),
+        published_at: z.string().nullable(),
+        code: z.string(),
+        estimator: z.string(),
+        tunes: num,
+        tunes_more: num.nullable().describe("Than in the version before it"),
+        most_moved: z
+          .object({ heat_kW: num, end, change_pct: num })
+          .nullable()
+          .describe("The average at sea level against the version before; plus is richer"),
+        alarms: z.array(z.string()),
+      }),
+    )
+    .describe("Newest first, at most 100 of those that are kept"),
+}) satisfies z.ZodType<contract.FitsAnswer>;
+
 export const health = z.object({
   ok: z.boolean(),
   demo: z.boolean(),

@@ -9,6 +9,7 @@ import { GeographyMissing } from "./geography/geography.ts";
 import { busy, full, RequestProblem, renderProblem } from "./problem.ts";
 import { aboutRoutes } from "./routes/about.ts";
 import { cellRoutes } from "./routes/cells.ts";
+import { dataRoutes } from "./routes/data.ts";
 import { fitRoutes } from "./routes/fit.ts";
 import { nearRoutes } from "./routes/near.ts";
 import { openDataRoutes } from "./routes/open-data.ts";
@@ -59,6 +60,7 @@ export function createApp(services: Services): Hono {
     cellRoutes,
     placeRoutes,
     openDataRoutes,
+    dataRoutes,
     aboutRoutes,
     stewardRoutes,
   ]) {

@@ -353,6 +353,49 @@ export interface CellTunesAnswer {
   safety: Safety;
 }
 
+/** The newest revision of the open data as files that never change, and which others are kept. */
+export interface DataAnswer {
+  /** Follows from what the files hold. */
+  revision: string;
+  /** Revisions before it whose files are still there. */
+  before: string[];
+  /** The version of the fit published at the moment. */
+  fit: string;
+  files: {
+    name: string;
+    address: string;
+    media_type: string;
+    size_bytes: number;
+    sha256: string;
+  }[];
+  /** Where it says what the columns mean. */
+  dictionary: string;
+  licence: { name: string; url: string };
+  citation: string;
+  demo: boolean;
+  safety: Safety;
+}
+
+/** One version of the fit among those kept, and what it changed. */
+export interface ListedFit {
+  version: string;
+  published_at: string | null;
+  /** Version of the code and of the estimator that made it. */
+  code: string;
+  estimator: string;
+  /** Tunes that count, by the end at which fewer do, and how many more than in the version before it. */
+  tunes: number;
+  tunes_more: number | null;
+  /** Where the average tune at sea level moved most against the version before, %; plus is richer. Null where nothing compares. */
+  most_moved: { heat_kW: number; end: End; change_pct: number } | null;
+  alarms: string[];
+}
+
+export interface FitsAnswer {
+  /** Newest first. */
+  fits: ListedFit[];
+}
+
 /** The published fit as the API answers it, with the cautions. */
 export type FitAnswer = PublishedFit & { safety: Safety };
 

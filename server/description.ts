@@ -19,7 +19,10 @@ interface Operation {
   bearer?: "receipt" | "steward";
   headers?: Json[];
   status?: number;
-  answer?: z.ZodType | string;
+  /** Its schema, or its media types where JSON has no more to say. */
+  answer?: z.ZodType | string | string[];
+  /** Whether a part of it can be asked for. */
+  inParts?: boolean;
   problems?: number[];
 }
 
@@ -30,6 +33,14 @@ const idempotencyKey: Json = {
   description:
     "8 to 200 printable characters. The same key and tune get the same answer again, receipt included.",
   schema: { type: "string", minLength: 8, maxLength: 200 },
+};
+
+const range: Json = {
+  name: "Range",
+  in: "header",
+  required: false,
+  description: "One part of the file as it is unpacked: bytes=0-999",
+  schema: { type: "string", pattern: "^bytes=([0-9]{1,9}-[0-9]{0,9}|-[0-9]{1,9})$" },
 };
 
 /** Every route of the API, by path and method. */
@@ -131,6 +142,27 @@ const paths: Record<string, Record<string, Operation>> = {
       query: elevationQuery,
       answer: answers.elevation,
       problems: [404, 422],
+    },
+  },
+  "/api/fits": {
+    get: {
+      summary: "The newest versions of the fit that are kept, and what each changed",
+      answer: answers.fits,
+    },
+  },
+  "/api/data": {
+    get: {
+      summary: "The open data's newest revision: files that never change, with their checksums",
+      answer: answers.data,
+    },
+  },
+  "/api/data/{revision}/{file}": {
+    get: {
+      summary: "A file of a revision of the open data; never changes",
+      headers: [range],
+      answer: ["text/csv", "application/geo+json"],
+      inParts: true,
+      problems: [404, 416],
     },
   },
   "/api/tunes.csv": { get: { summary: "All accepted tunes, CSV (CC0)", answer: "text/csv" } },
@@ -337,6 +369,7 @@ function operation(path: string, method: string, o: Operation): Json {
       : {}),
     responses: {
       [o.status ?? 200]: { description: "Done", ...content(o.answer) },
+      ...(o.inParts ? { 206: { description: "The part", ...content("*/*") } } : {}),
       ...Object.fromEntries(problems.map((status) => [status, PROBLEM])),
     },
   };
@@ -349,9 +382,10 @@ const PROBLEM = {
 
 function content(answer: Operation["answer"]): Json {
   if (answer === undefined) return {};
-  if (typeof answer === "string") {
-    const schema = { type: answer.endsWith("json") ? "object" : "string" };
-    return { content: { [answer]: { schema } } };
+  if (typeof answer === "string" || Array.isArray(answer)) {
+    const schemaOf = (type: string) => ({ type: type.endsWith("json") ? "object" : "string" });
+    const types = [answer].flat().map((type) => [type, { schema: schemaOf(type) }]);
+    return { content: Object.fromEntries(types) };
   }
   return { content: { "application/json": { schema: jsonSchema(answer) } } };
 }

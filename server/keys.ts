@@ -33,8 +33,11 @@ export async function openKeys(secret: string): Promise<Keys> {
 }
 
 /** SHA-256 of a text, hex. */
-export async function sha256(text: string): Promise<string> {
-  return toHex(new Uint8Array(await crypto.subtle.digest("SHA-256", encoder.encode(text))));
+export const sha256 = (text: string): Promise<string> => sha256OfBytes(encoder.encode(text));
+
+/** The same of bytes. */
+export async function sha256OfBytes(bytes: Uint8Array<ArrayBuffer>): Promise<string> {
+  return toHex(new Uint8Array(await crypto.subtle.digest("SHA-256", bytes)));
 }
 
 /** An unguessable receipt: 256 random bits. */

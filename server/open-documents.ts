@@ -22,31 +22,56 @@ export type DocumentName = (typeof DOCUMENTS)[number];
 export const shownOf = async (db: Database): Promise<Map<string, string>> =>
   shownCells(await cellContributors(db));
 
+/** A document as text: what comes before the tunes, each page of them, what comes after. */
+interface Format {
+  before: string;
+  page: (records: readonly OpenRecord[]) => string;
+  after: string;
+}
+
+function formatOf(name: DocumentName, demo: boolean): Format {
+  if (name === "tunes.csv") {
+    const line = (of: (column: string) => OpenRecord[string] | undefined) =>
+      csvLine(COLUMNS.map((column) => of(column.name)));
+    const page: Format["page"] = (records) => records.map((r) => line((name) => r[name])).join("");
+    return { before: line((name) => name), page, after: "" };
+  }
+  const head = { type: "FeatureCollection", licence: LICENCE, demo, safety: SAFETY };
+  let separator = "";
+  return {
+    before: `${JSON.stringify(head).slice(0, -1)},"features":[`,
+    page: (records) => {
+      const text = separator + records.map((r) => JSON.stringify(feature(r))).join(",");
+      separator = ",";
+      return text;
+    },
+    after: "]}",
+  };
+}
+
 /** A document, a page of tunes after another. */
-export function chunksOf(
+export async function* chunksOf(
   name: DocumentName,
   db: Database,
   demo: boolean,
 ): AsyncGenerator<string, void> {
-  return name === "tunes.csv" ? csv(db) : geojson(db, demo);
+  const { before, page, after } = formatOf(name, demo);
+  yield before;
+  for await (const some of records(db)) yield page(some);
+  yield after;
 }
 
-async function* csv(db: Database): AsyncGenerator<string, void> {
-  yield csvLine(COLUMNS.map(({ name }) => name));
-  for await (const page of records(db)) {
-    yield page.map((r) => csvLine(COLUMNS.map(({ name }) => r[name]))).join("");
-  }
-}
-
-async function* geojson(db: Database, demo: boolean): AsyncGenerator<string, void> {
-  const head = { type: "FeatureCollection", licence: LICENCE, demo, safety: SAFETY };
-  yield `${JSON.stringify(head).slice(0, -1)},"features":[`;
-  let separator = "";
-  for await (const page of records(db)) {
-    yield separator + page.map((r) => JSON.stringify(feature(r))).join(",");
-    separator = ",";
-  }
-  yield "]}";
+/** Every document in one pass over the tunes. */
+export async function writeDocuments(
+  db: Database,
+  demo: boolean,
+  write: (name: DocumentName, chunk: string) => Promise<void>,
+): Promise<void> {
+  const formats = DOCUMENTS.map((name) => ({ name, ...formatOf(name, demo) }));
+  for (const { name, before } of formats) await write(name, before);
+  for await (const some of records(db))
+    for (const { name, page } of formats) await write(name, page(some));
+  for (const { name, after } of formats) await write(name, after);
 }
 
 async function* records(db: Database): AsyncGenerator<OpenRecord[], void> {

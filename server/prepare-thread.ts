@@ -1,19 +1,15 @@
+import { createHash } from "node:crypto";
 import { parentPort } from "node:worker_threads";
 import { createGzip } from "node:zlib";
 import { SqliteFile } from "../db/sqlite-file.ts";
 import type { PublishedFit } from "../model/fit/group.ts";
 import type { Cell } from "./contract.ts";
-import {
-  cellsAnswer,
-  chunksOf,
-  type DocumentName,
-  shownOf,
-  summedCells,
-} from "./open-documents.ts";
+import { cellsAnswer, shownOf, summedCells } from "./open-documents.ts";
+import { makeRelease, type Packing, type Release } from "./release.ts";
 
 /** What the thread is asked to make. */
 export type Order =
-  | { make: "document"; name: DocumentName; demo: boolean }
+  | { make: "release"; demo: boolean }
   | { make: "shown" }
   /** @param state names the state of fit and data that the cells are summed for */
   | { make: "cells"; fit: PublishedFit; parent: string; demo: boolean; state: string };
@@ -33,35 +29,52 @@ async function make(file: string, order: Order): Promise<unknown> {
     await connection.execute("BEGIN");
     const { db } = connection;
     if (order.make === "shown") return await shownOf(db);
-    if (order.make === "document") return await gzipped(chunksOf(order.name, db, order.demo));
+    if (order.make === "release") return await makeRelease(db, order.demo, gzipPacking);
     const { fit, parent, demo, state } = order;
     if (summed.state !== state) summed = { state, cells: await summedCells(db, fit) };
-    return await gzipped([cellsAnswer(summed.cells, parent, demo)]);
+    const packing = gzipPacking();
+    await packing.write(cellsAnswer(summed.cells, parent, demo));
+    return (await packing.end()).bytes;
   } finally {
     connection.abandon();
   }
 }
 
-async function gzipped(
-  chunks: AsyncIterable<string> | Iterable<string>,
-): Promise<Uint8Array<ArrayBuffer>> {
+/** Packs and hashes as it comes, and never holds the whole of it unpacked. */
+function gzipPacking(): Packing {
   const gzip = createGzip();
+  const hash = createHash("sha256");
   const parts: Buffer[] = [];
+  let size_bytes = 0;
   gzip.on("data", (part: Buffer) => parts.push(part));
   const ended = new Promise<void>((done, failed) => gzip.on("end", done).on("error", failed));
-  for await (const chunk of chunks) {
-    if (!gzip.write(chunk)) await new Promise((done) => gzip.once("drain", done));
-  }
-  gzip.end();
-  await ended;
-  // Of its own: it is handed over, not copied.
-  const whole = new Uint8Array(parts.reduce((sum, { length }) => sum + length, 0));
-  let at = 0;
-  for (const part of parts) {
-    whole.set(part, at);
-    at += part.length;
-  }
-  return whole;
+  return {
+    write: async (chunk) => {
+      const bytes = Buffer.from(chunk);
+      hash.update(bytes);
+      size_bytes += bytes.length;
+      if (!gzip.write(bytes)) await new Promise((done) => gzip.once("drain", done));
+    },
+    end: async () => {
+      gzip.end();
+      await ended;
+      // Of its own: it is handed over, not copied.
+      const bytes = new Uint8Array(parts.reduce((sum, { length }) => sum + length, 0));
+      let at = 0;
+      for (const part of parts) {
+        bytes.set(part, at);
+        at += part.length;
+      }
+      return { bytes, isGzip: true, size_bytes, sha256: hash.digest("hex") };
+    },
+  };
+}
+
+/** What is handed over to the server's thread. */
+function handedOver(made: unknown): ArrayBuffer[] {
+  if (made instanceof Uint8Array) return [made.buffer as ArrayBuffer];
+  const { files } = made as Partial<Release>;
+  return (files ?? []).map(({ bytes }) => bytes.buffer);
 }
 
 let before: Promise<void> = Promise.resolve();
@@ -71,10 +84,7 @@ parentPort?.on("message", ({ number, file, order }: ToPrepareThread) => {
   before = before.then(async () => {
     try {
       const made = await make(file, order);
-      parentPort?.postMessage(
-        { number, made } satisfies FromPrepareThread,
-        made instanceof Uint8Array ? [made.buffer as ArrayBuffer] : [],
-      );
+      parentPort?.postMessage({ number, made } satisfies FromPrepareThread, handedOver(made));
     } catch (error) {
       parentPort?.postMessage({ number, error: String(error) } satisfies FromPrepareThread);
     }

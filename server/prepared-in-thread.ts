@@ -1,10 +1,10 @@
 import { Worker } from "node:worker_threads";
 import type { Database } from "../db/database.ts";
 import { dataRevision } from "../db/tunes.ts";
-import { DOCUMENTS, type DocumentName } from "./open-documents.ts";
 import type { Packed } from "./packed.ts";
 import type { FromPrepareThread, Order, ToPrepareThread } from "./prepare-thread.ts";
 import { Latest, type Prepared } from "./prepared.ts";
+import { type Release, Releases } from "./release.ts";
 
 /** Parent cells whose answers are kept: there are 122 coarsest ones, and people look at few. */
 const PARENTS_KEPT = 500;
@@ -64,9 +64,8 @@ export function preparedInThread(
 ): Prepared & { close: () => Promise<void> } {
   // Cells are made in a moment beside an export of everything, and do not stand in line behind one.
   const threads = { documents: new PrepareThread(file), cells: new PrepareThread(file) };
-  const documents = Object.fromEntries(
-    DOCUMENTS.map((name) => [name, new Latest<Packed>()]),
-  ) as Record<DocumentName, Latest<Packed>>;
+  const releases = new Releases();
+  const newest = new Latest<Release>();
   const shown = new Latest<ReadonlyMap<string, string>>();
   /** Answers by parent, of the newest state of fit and data. */
   let cells = { state: "", answers: new Map<string, Latest<Packed>>() };
@@ -76,10 +75,13 @@ export function preparedInThread(
     isGzip: true,
   });
   return {
-    document: async (name) =>
-      documents[name].get(await revision(), () =>
-        packed(threads.documents, { make: "document", name, demo }),
-      ),
+    hasFiles: true,
+    releases: async () => {
+      const now = await newest.get(await revision(), () =>
+        releases.keep(threads.documents.make<Release>({ make: "release", demo })),
+      );
+      return [now, ...releases.all.filter((before) => before.revision !== now.revision)];
+    },
     shown: async () => shown.get(await revision(), () => threads.cells.make({ make: "shown" })),
     cells: async (fit, parent) => {
       const state = `${fit.version}.${await revision()}`;
@@ -93,7 +95,7 @@ export function preparedInThread(
       );
     },
     forget: () => {
-      for (const kept of [...Object.values(documents), shown]) kept.forget();
+      for (const kept of [releases, newest, shown]) kept.forget();
       cells = { state: "", answers: new Map() };
     },
     close: async () => {

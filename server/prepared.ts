@@ -1,18 +1,21 @@
 import type { Database } from "../db/database.ts";
 import { dataRevision } from "../db/tunes.ts";
 import type { PublishedFit } from "../model/fit/group.ts";
-import { cellsAnswer, type DocumentName, shownOf, summedCells } from "./open-documents.ts";
+import { cellsAnswer, shownOf, summedCells } from "./open-documents.ts";
 import { type Packed, plain } from "./packed.ts";
+import { makeRelease, plainPacking, type Release, Releases } from "./release.ts";
 
 /** Answers made of all tunes, made once for a state of the data and answered to everybody from then on. */
 export interface Prepared {
-  /** A document, complete; null where it is not prepared but sent while it is made. */
-  document: (name: DocumentName) => Promise<Packed | null>;
+  /** Whether the open data are prepared before anyone asks for one file of them; else that is sent while it is made. */
+  hasFiles: boolean;
+  /** The open data of now, and those before it that are kept: newest first. */
+  releases: () => Promise<readonly [Release, ...Release[]]>;
   /** The cell each kept cell is shown as. */
   shown: () => Promise<ReadonlyMap<string, string>>;
   /** The answer on tunes summed per shown cell under a parent, or in the world, beside this fit: JSON. */
   cells: (fit: PublishedFit, parent: string) => Promise<Packed>;
-  /** Drops all of it: a tune was withdrawn. */
+  /** Drops all of it, older revisions too: a tune was withdrawn, revised or decided on. */
   forget: () => void;
 }
 
@@ -40,18 +43,23 @@ export class Latest<T> {
 
 /** Makes it in this thread: at the edge, in memory, in most tests. Documents are sent page by page. */
 export function preparedHere(db: Database, demo: boolean): Prepared {
+  const releases = new Releases();
+  const newest = keptHere(() => releases.keep(makeRelease(db, demo, plainPacking)));
   const shown = keptHere(() => shownOf(db));
   const cells = keptHere((fit: PublishedFit) => summedCells(db, fit));
   return {
-    document: async () => null,
+    hasFiles: false,
+    releases: async () => {
+      const now = await newest.get(String(await dataRevision(db)), undefined);
+      return [now, ...releases.all.filter(({ revision }) => revision !== now.revision)];
+    },
     shown: async () => shown.get(String(await dataRevision(db)), undefined),
     cells: async (fit, parent) => {
       const all = await cells.get(`${fit.version}.${await dataRevision(db)}`, fit);
       return plain(cellsAnswer(all, parent, demo));
     },
     forget: () => {
-      shown.forget();
-      cells.forget();
+      for (const kept of [releases, newest, shown, cells]) kept.forget();
     },
   };
 }

@@ -38,7 +38,7 @@ export function apiSecurity(): MiddlewareHandler {
   });
   const open: [string, string][] = [
     ["access-control-allow-origin", "*"],
-    ["access-control-expose-headers", "ETag, Location, Retry-After"],
+    ["access-control-expose-headers", "ETag, Location, Retry-After, Content-Range, Repr-Digest"],
   ];
   return setBeforehand(headers.then((all) => [...all, ...open]));
 }

@@ -1,6 +1,6 @@
 import { Hono } from "hono";
 import { z } from "zod";
-import { fitByVersion } from "../../db/fits.ts";
+import { fitByVersion, newestVersions } from "../../db/fits.ts";
 import {
   countTunes,
   dataRevision,
@@ -13,16 +13,20 @@ import type { End } from "../../model/end.ts";
 import type { GroupFit, PublishedFit } from "../../model/fit/group.ts";
 import type { FitRow } from "../../model/fit/row.ts";
 import { asideOf, asideSentence } from "../../model/fit/standing.ts";
+import { exp } from "../../model/numerics/ln-exp.ts";
 import { SAFETY } from "../../model/safety.ts";
 import { scalingCurve } from "../../model/scaling-curve.ts";
 import { groupOf } from "../../model/start.ts";
 import { heat_kW } from "../../model/tune.ts";
 import { farOff, HELD_AT_THE_DOOR } from "../aside-reason.ts";
 import type { Services } from "../context.ts";
-import type { FitAnswer, ScalingAnswer, ScalingPoint } from "../contract.ts";
+import type { FitAnswer, FitsAnswer, ListedFit, ScalingAnswer, ScalingPoint } from "../contract.ts";
 import { ASKED_EACH_TIME, FOR_EVER, unchangedSince } from "../freshness.ts";
 import { RequestProblem } from "../problem.ts";
 import { fromText, readQuery } from "../query.ts";
+
+/** Versions that are listed at most. */
+const FITS_MOST = 100;
 
 /** Points a chart gets at most. */
 const POINTS_MOST = 2000;
@@ -39,6 +43,16 @@ export function fitRoutes(services: Services): Hono {
   app.get("/fit", async (c) => {
     const fit = await services.fit.current();
     return unchangedSince(c, fit.version, ASKED_EACH_TIME) ?? c.json(withSafety(fit));
+  });
+
+  app.get("/fits", async (c) => {
+    const { version } = await services.fit.current();
+    const unchanged = unchangedSince(c, `fits.${version}`);
+    if (unchanged) return unchanged;
+    // One more than listed, to compare the oldest of them with.
+    const found = (await newestVersions(services.db, FITS_MOST + 1)).map(({ fit }) => fit);
+    const listed = found.slice(0, FITS_MOST).map((fit, i) => listedFit(fit, found[i + 1]));
+    return c.json({ fits: listed } satisfies FitsAnswer);
   });
 
   app.get("/fit/:version", async (c) => {
@@ -78,6 +92,32 @@ export function fitRoutes(services: Services): Hono {
   });
 
   return app;
+}
+
+function listedFit(fit: PublishedFit, before: PublishedFit | undefined): ListedFit {
+  const { version, published_at, code, estimator, groups, alarms } = fit;
+  const moves = groups.flatMap((group) => {
+    const { heat_kW, end } = group;
+    const same = before?.groups.find((g) => g.heat_kW === heat_kW && g.end === end);
+    return same
+      ? [{ heat_kW, end, change_pct: 100 * (exp(group.intercept - same.intercept) - 1) }]
+      : [];
+  });
+  const by = (move: (typeof moves)[number]) => Math.abs(move.change_pct);
+  const tunes = countedIn(fit);
+  return {
+    ...{ version, published_at, code, estimator, tunes },
+    tunes_more: before ? tunes - countedIn(before) : null,
+    most_moved: moves.toSorted((p, q) => by(q) - by(p))[0] ?? null,
+    alarms: alarms.map((alarm) => alarm.code),
+  };
+}
+
+/** A tune has two ends, and each may be set aside alone. */
+function countedIn({ groups }: PublishedFit): number {
+  const at = (end: End) =>
+    groups.filter((g) => g.end === end).reduce((sum, { tunes }) => sum + tunes, 0);
+  return Math.min(at("low"), at("high"));
 }
 
 function withSafety(fit: PublishedFit): FitAnswer {

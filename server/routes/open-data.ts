@@ -7,6 +7,8 @@ import { COLUMNS, LICENCE, METADATA_OF, tableMetadata } from "../dictionary.ts";
 import { unchangedSince } from "../freshness.ts";
 import { chunksOf, type DocumentName } from "../open-documents.ts";
 import { sendPacked } from "../packed.ts";
+import type { ReleasedFile } from "../release.ts";
+import { addressOf } from "./data.ts";
 
 /** All accepted tunes, and what their columns mean. */
 export function openDataRoutes(services: Services): Hono {
@@ -16,14 +18,15 @@ export function openDataRoutes(services: Services): Hono {
   async function send(c: Context, name: DocumentName, headers: Record<string, string>) {
     const known = unchangedSince(c, `tunes.${await dataRevision(db)}`);
     if (known) return known;
-    const document = await prepared.document(name);
     for (const [header, value] of Object.entries(headers)) c.header(header, value);
-    if (!document) {
+    if (!prepared.hasFiles) {
       return stream(c, async (out) => {
         for await (const chunk of chunksOf(name, db, demo)) await out.write(chunk);
       });
     }
-    return sendPacked(c, document);
+    const [{ revision, files }] = await prepared.releases();
+    c.header("Content-Location", addressOf(revision, name));
+    return sendPacked(c, files.find((file) => file.name === name) as ReleasedFile);
   }
 
   return new Hono()

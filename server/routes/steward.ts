@@ -292,6 +292,8 @@ export function stewardRoutes(services: Services): Hono {
       return now ? [now] : [];
     });
     const written = new Set(made.map(({ tune }) => tune));
+    // Files of an older revision may hold what is not to be seen any more.
+    services.prepared.forget();
     for (const { tune } of made) afterWrite(c, tune);
     return {
       decisions: made.map(record),

@@ -72,6 +72,7 @@ export function tuneRoutes(services: Services): Hono {
       // It may come under another key.
       forgetWithoutTunes(db, sent.contributor),
     ]);
+    prepared.forget();
     await storage.forget();
     afterWrite(c, id);
     return c.json({ id, ...answer, counts_from } satisfies Submitted);

@@ -82,6 +82,10 @@ export async function useEveryRoute(visitor: Visitor): Promise<Record<Operation,
   );
   const decisions = postStewardDecisions.decisions.map(({ number }) => number);
 
+  const data = await ok(atlas.getData());
+  const file = data.files.find(({ media_type }) => media_type.startsWith("text/csv"));
+  if (!file || file.size_bytes < 100) throw new Error("No file.");
+
   await visitor.holdBack();
   const postStewardKeepBack = await ok(atlas.postStewardKeepBack({ reason }, stewards));
   await visitor.holdBack();
@@ -101,6 +105,9 @@ export async function useEveryRoute(visitor: Visitor): Promise<Record<Operation,
     getCellsCellTunes: await ok(atlas.getCellsCellTunes(place.cell)),
     getPlaces: await ok(atlas.getPlaces("flat")),
     getElevation: await ok(atlas.getElevation(41.2, 74.9)),
+    getFits: await ok(atlas.getFits()),
+    getData: data,
+    getDataRevisionFile: await ok(atlas.getDataRevisionFile(data.revision, file.name)),
     getTunesCsv: await ok(atlas.getTunesCsv()),
     getTunesCsvMetadataJson: await ok(atlas.getTunesCsvMetadataJson()),
     getTunesGeojson: await ok(atlas.getTunesGeojson()),

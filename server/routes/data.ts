@@ -1,0 +1,106 @@
+import { type Context, Hono } from "hono";
+import { SAFETY } from "../../model/safety.ts";
+import { citationOf } from "../citation.ts";
+import type { Services } from "../context.ts";
+import type { DataAnswer } from "../contract.ts";
+import { LICENCE } from "../dictionary.ts";
+import { unchangedSince } from "../freshness.ts";
+import { isSentAsGzip, partOf, sendPacked } from "../packed.ts";
+import { RequestProblem } from "../problem.ts";
+import type { ReleasedFile } from "../release.ts";
+
+/** A file never changes under its address; but what was withdrawn must be gone from copies on the way, too, within a day. */
+const A_DAY = "public, max-age=86400, immutable";
+
+export const MEDIA_TYPES = {
+  "tunes.csv": "text/csv; charset=utf-8; header=present",
+  "tunes.geojson": "application/geo+json",
+} as const satisfies Record<ReleasedFile["name"], string>;
+
+/** Where a file of a revision is. */
+export const addressOf = (revision: string, name: string): string =>
+  `/api/data/${revision}/${name}`;
+
+/** The open data by revision: an index, and files that never change under their addresses. */
+export function dataRoutes({ prepared, fit, demo }: Services): Hono {
+  return new Hono()
+    .get("/data", async (c) => {
+      const [now, ...before] = await prepared.releases();
+      const { version } = await fit.current();
+      const unchanged = unchangedSince(c, `${now.revision}.${version}.${before[0]?.revision}`);
+      if (unchanged) return unchanged;
+      return c.json({
+        revision: now.revision,
+        before: before.map(({ revision }) => revision),
+        fit: version,
+        files: now.files.map(({ name, size_bytes, sha256 }) => ({
+          name,
+          address: addressOf(now.revision, name),
+          media_type: MEDIA_TYPES[name],
+          size_bytes,
+          sha256,
+        })),
+        dictionary: "/api/dictionary.json",
+        licence: LICENCE,
+        citation: citationOf(now.revision, version, demo),
+        demo,
+        safety: SAFETY,
+      } satisfies DataAnswer);
+    })
+    .get("/data/:revision/:file", async (c) => {
+      const { revision, file: name } = c.req.param();
+      const release = (await prepared.releases()).find((r) => r.revision === revision);
+      const file = release?.files.find((f) => f.name === name);
+      if (!file) {
+        throw new RequestProblem(
+          404,
+          "This revision is not kept, or has no such file: the newest and the one before it are. GET /api/data names them.",
+        );
+      }
+      return sendFile(c, file);
+    });
+}
+
+/** A file, or the part of it that is asked for (RFC 9110, 14). */
+function sendFile(c: Context, file: ReleasedFile): Response {
+  const part = partAsked(c, file);
+  const isGzip = !part && isSentAsGzip(c, file);
+  // Packed it is another representation, with a tag of its own.
+  const known = unchangedSince(c, isGzip ? `${file.sha256}.gzip` : file.sha256, A_DAY);
+  if (known) return known;
+  c.header("Content-Type", MEDIA_TYPES[file.name]);
+  c.header("Accept-Ranges", "bytes");
+  c.header("Link", `<${LICENCE.url}>; rel="license", </api/data>; rel="index"`);
+  if (file.isGzip) c.header("Vary", "Accept-Encoding");
+  // Of the whole as it is unpacked (RFC 9530); a digest of what is packed would be another one.
+  if (!isGzip) c.header("Repr-Digest", `sha-256=:${base64Of(file.sha256)}:`);
+  if (!part) return sendPacked(c, file);
+  const [first, last] = part;
+  c.header("Content-Range", `bytes ${first}-${last}/${file.size_bytes}`);
+  c.header("Content-Length", String(last - first + 1));
+  return c.body(partOf(file, first, last) as ReadableStream, 206);
+}
+
+const base64Of = (hexadecimal: string): string =>
+  btoa(hexadecimal.replaceAll(/../g, (pair) => String.fromCharCode(Number.parseInt(pair, 16))));
+
+/** First and last byte; undefined for all of it, which is also the answer to several parts at once. */
+function partAsked(c: Context, file: ReleasedFile): [number, number] | undefined {
+  const [, from = "", to = ""] = /^bytes=(\d*)-(\d*)$/.exec(c.req.header("Range") ?? "") ?? [];
+  if (from === "" && to === "") return undefined;
+  const ifRange = c.req.header("If-Range");
+  if (ifRange !== undefined && ifRange !== `"${file.sha256}"`) return undefined;
+  const end = file.size_bytes - 1;
+  const [first, last] =
+    from === ""
+      ? [Math.max(0, file.size_bytes - Number(to)), end]
+      : [Number(from), to === "" ? end : Math.min(Number(to), end)];
+  if (to !== "" && from !== "" && Number(to) < Number(from)) return undefined;
+  if (first > end || (from === "" && Number(to) === 0)) {
+    throw new RequestProblem(416, `The file has ${file.size_bytes} bytes.`, {
+      title: "No such part",
+      headers: { "Content-Range": `bytes */${file.size_bytes}` },
+    });
+  }
+  return [first, last];
+}
