@@ -146,13 +146,18 @@ export const refusedFits = sqliteTable("refused_fits", {
  * What an Idempotency-Key was used for: keyed hash of key and contributor, hash of the body, and the answer. Of a withdrawn
  * tune the key's hash alone stays, so that what waits in a browser is not shared again.
  */
-export const idempotencyKeys = sqliteTable("idempotency_keys", {
-  key: text().primaryKey(),
-  body_sha256: text().notNull(),
-  tune: text().notNull(),
-  /** The answer without its receipt, JSON; the receipt follows from the key again. Empty after a month or two: then it is made anew. */
-  answer: text().notNull(),
-});
+export const idempotencyKeys = sqliteTable(
+  "idempotency_keys",
+  {
+    key: text().primaryKey(),
+    body_sha256: text().notNull(),
+    tune: text().notNull(),
+    /** The answer without its receipt, JSON; the receipt follows from the key again. Empty after a month or two: then it is made anew. */
+    answer: text().notNull(),
+  },
+  // A withdrawal looks for its tune's key.
+  (t) => [index("idempotency_keys_by_tune").on(t.tune)],
+);
 
 /** What the atlas knows of itself. */
 export const facts = sqliteTable("facts", {

@@ -56,7 +56,9 @@ function writtenText(name: string, stored: number, counts_from: string | null): 
   return [
     `Stored: ${count(stored, "tune")} as import "${name}". To take all of it back: npm run import -- --undo "${name}"`,
     ...(counts_from
-      ? [`Their owners are new and wait; the last is expected to count from ${counts_from}.`]
+      ? [
+          `Their owners are new and wait; the last is expected to count from ${counts_from}. Those you know count at once with --counts-now.`,
+        ]
       : []),
   ];
 }

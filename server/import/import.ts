@@ -80,7 +80,7 @@ export async function importSheet(
   for (const used of kept) left.delete(used?.tune ?? "");
   if (left.size > 0) {
     throw new ImportError(
-      `${left.size} ${left.size === 1 ? "tune" : "tunes"} stored as import "${name}" are not in this file as it is read now: rows were changed or taken out, or columns are read otherwise. Take that import back first (npm run import -- --undo "${name}"), or give this one another --name.`,
+      `${left.size} ${left.size === 1 ? "tune" : "tunes"} stored as import "${name}" are not in this file as it is read now: rows were changed or taken out, or columns are read otherwise. Take that import back first (npm run import -- --undo "${name}"), or, if this is another file, give it another --name.`,
     );
   }
 

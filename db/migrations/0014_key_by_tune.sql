@@ -1,0 +1,1 @@
+CREATE INDEX `idempotency_keys_by_tune` ON `idempotency_keys` (`tune`);
