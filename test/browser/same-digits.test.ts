@@ -21,7 +21,7 @@ test("ln, exp and powers of the model have the same digits here and in Chromium"
     build: {
       outDir,
       lib: {
-        entry: "model/ln-exp.ts",
+        entry: "model/numerics/ln-exp.ts",
         name: "lnExp",
         formats: ["iife"],
         fileName: () => "ln-exp.js",

@@ -229,7 +229,7 @@ test("GPX: waypoints and route points; an elevation is estimated and widens the 
   const elevation = Number(await field(page, "stops.1.elevation_m").inputValue());
   expect(Math.abs(elevation - 3097)).toBeLessThan(300);
   // What Chromium makes of bad XML is a page with a style of its own, which our policy refuses.
-  await close(/inline style/);
+  await close(/inline style|style-src-attr/);
 });
 
 test("a hostile or damaged link is refused in words, and the trip kept here stays", async () => {
