@@ -54,7 +54,7 @@ export function NearTunes({ question, unit }: { question: Question; unit: Unit }
 
 function NearTable({ near, unit }: { near: NearAnswer; unit: Unit }) {
   const [temperature] = useUnit("temperature", "atlas.temperature");
-  if (near.tunes.length === 0) return <p class="note">{words.none(format(near.heat_kW, 1))}</p>;
+  if (near.tunes.length === 0) return <p class="note">{words.none(String(near.heat_kW))}</p>;
   return (
     <>
       <FiguresTable label={words.title} columns={words.columns}>

@@ -19,19 +19,19 @@ const PLAIN: Unit = { name: "", factor: 1, offset: 0, decimals: 3 };
 /** Units that a link opened here shows its answer in, by field: they are not remembered. */
 export const lentUnits = new Map<string, string>();
 
-/** The unit a field shows: the link's, the one chosen before, or the first. */
+/** The unit a field shows: the link's, the one chosen there before, the one last chosen for such a quantity, or the first. */
 export function unitOf(quantity: Quantity, field: string): Unit {
   const units: readonly Unit[] = UNITS[quantity];
-  const name = lentUnits.get(field) ?? recall<string>(`unit.${field}`);
+  const name = lentUnits.get(field) ?? recall(`unit.${field}`) ?? recall(`unit.${quantity}`);
   return units.find((u) => u.name === name) ?? (units[0] as Unit);
 }
 
-/** The unit chosen for one field, remembered under the field's name. */
+/** The unit chosen for one field, remembered under the field's name, and for fields where none was chosen yet. */
 export function useUnit(quantity: Quantity, field: string): [Unit, (name: string) => void] {
   const [unit, setUnit] = useState(() => unitOf(quantity, field));
   const choose = (chosen: string) => {
     lentUnits.delete(field);
-    remember(`unit.${field}`, chosen);
+    for (const key of [field, quantity]) remember(`unit.${key}`, chosen);
     setUnit(unitOf(quantity, field));
   };
   return [unit, choose];

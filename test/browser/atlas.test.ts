@@ -207,6 +207,22 @@ test("feet, °F and inHg are typed and remembered field by field", async () => {
   await close();
 });
 
+test("who chose feet and °F once is asked in them everywhere, unless a field was given its own", async () => {
+  const { page, close } = await openPage(browser, atlas.url);
+  const unit = (label: string) => page.getByLabel(`${label}: unit`).first();
+  await unit(t.site.elevation).selectOption("ft");
+  await unit(t.air.temperature).selectOption("°F");
+  for (const view of ["share", "trip"]) {
+    await page.goto(`${atlas.url}/#/${view}`);
+    await expect.poll(() => unit(t.site.elevation).inputValue()).toBe("ft");
+  }
+  expect(await unit(t.air.temperature).inputValue()).toBe("°F");
+  await unit(t.site.elevation).selectOption("m");
+  await page.goto(`${atlas.url}/#/start`);
+  await expect.poll(() => unit(t.site.elevation).inputValue()).toBe("ft");
+  await close();
+});
+
 test("what cannot be answered says so and keeps the last good answer", async () => {
   const { page, close } = await openPage(browser, atlas.url);
   await field(page, "site.elevation_m").fill("9000");
