@@ -160,7 +160,7 @@ const paths: Record<string, Record<string, Operation>> = {
     get: {
       summary: "A file of a revision of the open data; never changes",
       headers: [range],
-      answer: ["text/csv", "application/geo+json"],
+      answer: ["text/csv", "application/geo+json", "application/vnd.apache.parquet"],
       inParts: true,
       problems: [404, 416],
     },
@@ -174,6 +174,12 @@ const paths: Record<string, Record<string, Operation>> = {
   },
   "/api/tunes.geojson": {
     get: { summary: "All accepted tunes, GeoJSON (CC0)", answer: "application/geo+json" },
+  },
+  "/api/tunes.parquet": {
+    get: {
+      summary: "All accepted tunes, Parquet (CC0)",
+      answer: "application/vnd.apache.parquet",
+    },
   },
   "/api/dictionary.json": {
     get: {
@@ -383,7 +389,10 @@ const PROBLEM = {
 function content(answer: Operation["answer"]): Json {
   if (answer === undefined) return {};
   if (typeof answer === "string" || Array.isArray(answer)) {
-    const schemaOf = (type: string) => ({ type: type.endsWith("json") ? "object" : "string" });
+    const schemaOf = (type: string) =>
+      type.endsWith("parquet")
+        ? { type: "string", format: "binary" }
+        : { type: type.endsWith("json") ? "object" : "string" };
     const types = [answer].flat().map((type) => [type, { schema: schemaOf(type) }]);
     return { content: Object.fromEntries(types) };
   }

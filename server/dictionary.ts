@@ -117,7 +117,7 @@ const NO_NUMBER: readonly Column["unit"][] = ["H3", "month"];
 /** Numbers without a unit. */
 const PLAIN_NUMBERS = ["ln_density_sd", "low_power", "high_power"];
 
-function isNumber({ name, unit }: Column): boolean {
+export function isNumber({ name, unit }: Column): boolean {
   return unit === null ? PLAIN_NUMBERS.includes(name) : !NO_NUMBER.includes(unit);
 }
 

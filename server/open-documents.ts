@@ -11,22 +11,25 @@ import { groupOf } from "../model/start.ts";
 import { centre, PLACE_RESOLUTION, shownCellOf, shownCells } from "./cells.ts";
 import type { Cell, CellsAnswer } from "./contract.ts";
 import { COLUMNS, csvLine, LICENCE, type OpenRecord, openRecord } from "./dictionary.ts";
+import { ParquetRows } from "./parquet.ts";
 
 /** What is made of all accepted tunes: it takes long where there are many, so it is made where nobody waits for it. */
 
 /** The open data as files. */
-export const DOCUMENTS = ["tunes.csv", "tunes.geojson"] as const;
+export const DOCUMENTS = ["tunes.csv", "tunes.geojson", "tunes.parquet"] as const;
 export type DocumentName = (typeof DOCUMENTS)[number];
 
 /** The cell each kept cell is shown as. */
 export const shownOf = async (db: Database): Promise<Map<string, string>> =>
   shownCells(await cellContributors(db));
 
-/** A document as text: what comes before the tunes, each page of them, what comes after. */
+export type Chunk = string | Uint8Array<ArrayBuffer>;
+
+/** A document in the making: what comes before the tunes, each page of them, what comes after. */
 interface Format {
   before: string;
   page: (records: readonly OpenRecord[]) => string;
-  after: string;
+  after: () => Chunk;
 }
 
 function formatOf(name: DocumentName, demo: boolean): Format {
@@ -34,7 +37,15 @@ function formatOf(name: DocumentName, demo: boolean): Format {
     const line = (of: (column: string) => OpenRecord[string] | undefined) =>
       csvLine(COLUMNS.map((column) => of(column.name)));
     const page: Format["page"] = (records) => records.map((r) => line((name) => r[name])).join("");
-    return { before: line((name) => name), page, after: "" };
+    return { before: line((name) => name), page, after: () => "" };
+  }
+  if (name === "tunes.parquet") {
+    const rows = new ParquetRows(demo);
+    const page: Format["page"] = (records) => {
+      rows.add(records);
+      return "";
+    };
+    return { before: "", page, after: () => rows.end() };
   }
   const head = { type: "FeatureCollection", licence: LICENCE, demo, safety: SAFETY };
   let separator = "";
@@ -45,7 +56,7 @@ function formatOf(name: DocumentName, demo: boolean): Format {
       separator = ",";
       return text;
     },
-    after: "]}",
+    after: () => "]}",
   };
 }
 
@@ -54,24 +65,24 @@ export async function* chunksOf(
   name: DocumentName,
   db: Database,
   demo: boolean,
-): AsyncGenerator<string, void> {
+): AsyncGenerator<Chunk, void> {
   const { before, page, after } = formatOf(name, demo);
   yield before;
   for await (const some of records(db)) yield page(some);
-  yield after;
+  yield after();
 }
 
 /** Every document in one pass over the tunes. */
 export async function writeDocuments(
   db: Database,
   demo: boolean,
-  write: (name: DocumentName, chunk: string) => Promise<void>,
+  write: (name: DocumentName, chunk: Chunk) => Promise<void>,
 ): Promise<void> {
   const formats = DOCUMENTS.map((name) => ({ name, ...formatOf(name, demo) }));
   for (const { name, before } of formats) await write(name, before);
   for await (const some of records(db))
     for (const { name, page } of formats) await write(name, page(some));
-  for (const { name, after } of formats) await write(name, after);
+  for (const { name, after } of formats) await write(name, after());
 }
 
 async function* records(db: Database): AsyncGenerator<OpenRecord[], void> {

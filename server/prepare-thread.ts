@@ -4,8 +4,8 @@ import { createGzip } from "node:zlib";
 import { SqliteFile } from "../db/sqlite-file.ts";
 import type { PublishedFit } from "../model/fit/group.ts";
 import type { Cell } from "./contract.ts";
-import { cellsAnswer, shownOf, summedCells } from "./open-documents.ts";
-import { makeRelease, type Packing, type Release } from "./release.ts";
+import { cellsAnswer, type DocumentName, shownOf, summedCells } from "./open-documents.ts";
+import { makeRelease, type Packing, plainPacking, type Release } from "./release.ts";
 
 /** What the thread is asked to make. */
 export type Order =
@@ -29,7 +29,7 @@ async function make(file: string, order: Order): Promise<unknown> {
     await connection.execute("BEGIN");
     const { db } = connection;
     if (order.make === "shown") return await shownOf(db);
-    if (order.make === "release") return await makeRelease(db, order.demo, gzipPacking);
+    if (order.make === "release") return await makeRelease(db, order.demo, packingOf);
     const { fit, parent, demo, state } = order;
     if (summed.state !== state) summed = { state, cells: await summedCells(db, fit) };
     const packing = gzipPacking();
@@ -39,6 +39,10 @@ async function make(file: string, order: Order): Promise<unknown> {
     connection.abandon();
   }
 }
+
+/** Parquet is packed as it is. */
+const packingOf = (name: DocumentName) =>
+  name === "tunes.parquet" ? plainPacking() : gzipPacking();
 
 /** Packs and hashes as it comes, and never holds the whole of it unpacked. */
 function gzipPacking(): Packing {

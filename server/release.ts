@@ -1,6 +1,6 @@
 import type { Database } from "../db/database.ts";
 import { sha256, sha256OfBytes } from "./keys.ts";
-import { DOCUMENTS, type DocumentName, writeDocuments } from "./open-documents.ts";
+import { type Chunk, DOCUMENTS, type DocumentName, writeDocuments } from "./open-documents.ts";
 import type { Packed } from "./packed.ts";
 
 /** One file of the open data, complete. */
@@ -18,9 +18,9 @@ export interface Release {
   files: ReleasedFile[];
 }
 
-/** Takes a file's text piece by piece. */
+/** Takes a file piece by piece. */
 export interface Packing {
-  write: (chunk: string) => Promise<void>;
+  write: (chunk: Chunk) => Promise<void>;
   end: () => Promise<Omit<ReleasedFile, "name">>;
 }
 
@@ -30,9 +30,9 @@ const NAME_LETTERS = 16;
 export async function makeRelease(
   db: Database,
   demo: boolean,
-  packing: () => Packing,
+  packing: (name: DocumentName) => Packing,
 ): Promise<Release> {
-  const into = new Map(DOCUMENTS.map((name) => [name, packing()]));
+  const into = new Map(DOCUMENTS.map((name) => [name, packing(name)]));
   await writeDocuments(db, demo, async (name, chunk) => into.get(name)?.write(chunk));
   const files: ReleasedFile[] = [];
   for (const [name, packed] of into) files.push({ name, ...(await packed.end()) });
@@ -43,11 +43,11 @@ export async function makeRelease(
 
 /** Packs nothing and keeps all of it until it is hashed: for where there is no better way. */
 export function plainPacking(): Packing {
-  const parts: string[] = [];
+  const parts: Chunk[] = [];
   return {
     write: async (chunk) => void parts.push(chunk),
     end: async () => {
-      const bytes = new TextEncoder().encode(parts.join(""));
+      const bytes = new Uint8Array(await new Blob(parts).arrayBuffer());
       return { bytes, isGzip: false, size_bytes: bytes.length, sha256: await sha256OfBytes(bytes) };
     },
   };

@@ -15,6 +15,7 @@ const A_DAY = "public, max-age=86400, immutable";
 export const MEDIA_TYPES = {
   "tunes.csv": "text/csv; charset=utf-8; header=present",
   "tunes.geojson": "application/geo+json",
+  "tunes.parquet": "application/vnd.apache.parquet",
 } as const satisfies Record<ReleasedFile["name"], string>;
 
 /** Where a file of a revision is. */

@@ -8,7 +8,7 @@ import { unchangedSince } from "../freshness.ts";
 import { chunksOf, type DocumentName } from "../open-documents.ts";
 import { sendPacked } from "../packed.ts";
 import type { ReleasedFile } from "../release.ts";
-import { addressOf } from "./data.ts";
+import { addressOf, MEDIA_TYPES } from "./data.ts";
 
 /** All accepted tunes, and what their columns mean. */
 export function openDataRoutes(services: Services): Hono {
@@ -32,7 +32,7 @@ export function openDataRoutes(services: Services): Hono {
   return new Hono()
     .get("/tunes.csv", (c) =>
       send(c, "tunes.csv", {
-        "Content-Type": "text/csv; charset=utf-8; header=present",
+        "Content-Type": MEDIA_TYPES["tunes.csv"],
         "Content-Disposition": 'attachment; filename="hypsotune-tunes.csv"',
         Link: [
           `<${LICENCE.url}>; rel="license"`,
@@ -46,7 +46,10 @@ export function openDataRoutes(services: Services): Hono {
       return c.body(JSON.stringify(tableMetadata(demo)));
     })
     .get("/tunes.geojson", (c) =>
-      send(c, "tunes.geojson", { "Content-Type": "application/geo+json" }),
+      send(c, "tunes.geojson", { "Content-Type": MEDIA_TYPES["tunes.geojson"] }),
+    )
+    .get("/tunes.parquet", (c) =>
+      send(c, "tunes.parquet", { "Content-Type": MEDIA_TYPES["tunes.parquet"] }),
     )
     .get("/dictionary.json", (c) =>
       c.json({

@@ -2,6 +2,7 @@ import { spawn, spawnSync } from "node:child_process";
 import { cpSync, mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { parquetReadObjects } from "hyparquet";
 import { afterAll, beforeAll, describe, expect, onTestFinished, test, vi } from "vitest";
 import * as answers from "../../server/answers.ts";
 import { assembleEdge } from "../../server/edge.ts";
@@ -164,6 +165,16 @@ describe.each(ENGINES)("%s", (_, open) => {
     }
     const csv = await (await engine.ask("/api/tunes.csv")).text();
     expect(csv.trim().split("\r\n").length).toBe(8);
+    const file = await (await engine.ask("/api/tunes.parquet")).arrayBuffer();
+    expect(await parquetReadObjects({ file })).toHaveLength(7);
+    const { files } = answers.data.parse(await json("/api/data"));
+    for (const { name, address, size_bytes } of files) {
+      const whole = await (await engine.ask(address)).arrayBuffer();
+      expect(whole.byteLength, name).toBe(size_bytes);
+      const part = await engine.ask(address, { headers: { Range: "bytes=5-14" } });
+      expect(part.status, name).toBe(206);
+      expect(await part.arrayBuffer(), name).toEqual(whole.slice(5, 15));
+    }
     const { features } = await json("/api/tunes.geojson");
     expect(features.length).toBe(7);
     for (const { properties } of features) {

@@ -1,8 +1,15 @@
 import { createHash } from "node:crypto";
 import { readFileSync } from "node:fs";
 import { gunzipSync } from "node:zlib";
+import { parse } from "csv-parse/sync";
+import { parquetMetadata, parquetReadObjects } from "hyparquet";
 import { afterEach, expect, test } from "vitest";
+import { acceptedTunes, type TuneRow } from "../../db/tunes.ts";
+import { SAFETY } from "../../model/safety.ts";
 import * as answers from "../../server/answers.ts";
+import { COLUMNS, isNumber, LICENCE } from "../../server/dictionary.ts";
+import { ParquetRows } from "../../server/parquet.ts";
+import { putTunes } from "../torture/many-tunes.ts";
 import { goodTune, openTestAtlas, post, type TestAtlas } from "./atlas.ts";
 
 let atlas: TestAtlas;
@@ -33,7 +40,7 @@ test.each([
   for (const n of [1, 2, 3]) await post(atlas.app, goodTune(n));
   await atlas.fit.settle();
   const { files, revision } = await index();
-  expect(files.map(({ name }) => name)).toEqual(["tunes.csv", "tunes.geojson"]);
+  expect(files.map(({ name }) => name)).toEqual(["tunes.csv", "tunes.geojson", "tunes.parquet"]);
   for (const { name, address, size_bytes, sha256: sum, media_type } of files) {
     const whole = await get(address);
     expect(whole.headers.get("Cache-Control")).toContain("immutable");
@@ -76,7 +83,7 @@ test.each([
     expect((await get(address, { "If-None-Match": tag })).status).toBe(304);
 
     const packed = await get(address, { "Accept-Encoding": "gzip" });
-    if (prepared) {
+    if (prepared && name !== "tunes.parquet") {
       expect(packed.headers.get("ETag")).not.toBe(tag);
       expect(gunzipSync(await bytesOf(packed))).toEqual(bytes);
     }
@@ -123,6 +130,56 @@ test.each([true, false])(
     expect((await index()).before).toEqual([]);
   },
 );
+
+test.each([0, 1, 2500])("Parquet has the rows of the CSV, %i of them", async (count) => {
+  atlas = await openTestAtlas({ prepared: true, demo: true });
+  if (count > 0) {
+    await post(atlas.app, { ...goodTune(), meter: undefined, tuned_on: undefined });
+    await atlas.fit.settle();
+    const { value } = await acceptedTunes(atlas.db).next();
+    await putTunes(atlas.db, (value as TuneRow[])[0] as TuneRow, count - 1);
+  }
+  const csv = parse(await (await get("/api/tunes.csv")).text(), { columns: true });
+  const file = await (await get("/api/tunes.parquet")).arrayBuffer();
+  const rows = await parquetReadObjects({ file });
+  expect(rows).toHaveLength(count);
+  const asText = (row: Record<string, unknown>) =>
+    Object.fromEntries(Object.entries(row).map(([name, value]) => [name, String(value ?? "")]));
+  expect(rows.map(asText)).toEqual(csv);
+
+  const { columns } = (await (await get("/api/tunes.csv-metadata.json")).json()).tableSchema;
+  const { schema, key_value_metadata } = parquetMetadata(file);
+  expect(schema.slice(1).map(({ name, type }) => [name, type])).toEqual(
+    columns.map((column: { name: string; datatype: string }) => [
+      column.name,
+      column.datatype === "number" ? "DOUBLE" : "BYTE_ARRAY",
+    ]),
+  );
+  const about = Object.fromEntries((key_value_metadata ?? []).map((e) => [e.key, e.value]));
+  expect(about).toMatchObject({ licence: LICENCE.url, demo: "true" });
+  expect(about.cautions).toContain(SAFETY.notice);
+});
+
+test("Parquet of more rows than are packed together loses none", async () => {
+  atlas = await openTestAtlas();
+  const given = Array.from({ length: 45_000 }, (_, n) =>
+    Object.fromEntries(
+      COLUMNS.map((column, k) => {
+        const isLeftOut = column.name !== "id" && (n + k) % 3 === 0;
+        return [column.name, isLeftOut ? null : isNumber(column) ? n / 7 + k : `${n}.${k} µ`];
+      }),
+    ),
+  );
+  const rows = new ParquetRows(false);
+  for (let n = 0; n < given.length; n += 1000) rows.add(given.slice(n, n + 1000));
+  const file = rows.end().slice().buffer;
+  expect(parquetMetadata(file).row_groups.map(({ num_rows }) => Number(num_rows))).toEqual([
+    20_000, 20_000, 5_000,
+  ]);
+  const read = await parquetReadObjects({ file });
+  const text = (row: unknown) => JSON.stringify(row);
+  expect(read.map(text).join("\n") === given.map(text).join("\n")).toBe(true);
+});
 
 test("how to cite it is as CITATION.cff has it", async () => {
   atlas = await openTestAtlas();
