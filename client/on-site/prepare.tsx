@@ -86,6 +86,7 @@ export function Prepare(props: {
   };
   const field = { preparation, onPreparation: change, tried };
   const usual = usualFans(question.heat_kW);
+  const askedFans = ENDS.filter((end) => mine?.heater[`${end}_fan_rpm`] === undefined);
   return (
     <form
       ref={form}
@@ -138,7 +139,7 @@ export function Prepare(props: {
         <PreparationNumber {...field} label={words.prepare.lowBefore} name="low_before_Hz" />
         <PreparationNumber {...field} label={words.prepare.highBefore} name="high_before_Hz" />
         {mine && <p class="note wide">{heaterWords.fromMine(mine.heater.name)}</p>}
-        {ENDS.filter((end) => mine?.heater[`${end}_fan_rpm`] === undefined).map((end) => (
+        {askedFans.map((end) => (
           <NumberField
             key={end}
             label={end === "low" ? t.heater.lowFan : t.heater.highFan}
@@ -148,7 +149,7 @@ export function Prepare(props: {
             onValue={(rpm) => onQuestion({ ...question, [`${end}_fan_rpm`]: rpm })}
           />
         ))}
-        <p class="hint wide">{words.prepare.fanWhy}</p>
+        {askedFans.length > 0 && <p class="hint wide">{words.prepare.fanWhy}</p>}
         {mine?.heater.step_Hz === undefined && (
           <PreparationNumber {...field} label={words.prepare.step} name="step_Hz" />
         )}

@@ -85,6 +85,8 @@ test("present settings found with a meter narrow and move the answer; Trip, Card
   await expect.poll(() => line(page).textContent()).toContain(words.line.own(1));
   const basis = (await page.locator(".own-basis").textContent()) ?? "";
   expect(basis).toContain("and 1 of your own");
+  // The answer is for one heater: it does not say where others are.
+  expect(await page.locator(".answer").textContent()).not.toContain("heaters");
   const [own = 0, others = 0] = [...basis.matchAll(/±(\d+) %/g)].map(([, pct]) => Number(pct));
   expect(own).toBeGreaterThan(0);
   expect(own).toBeLessThan(others);
@@ -145,6 +147,8 @@ test("present settings found with a meter narrow and move the answer; Trip, Card
   await page
     .getByText(onsite.prepare.start(formatRate(now.low.pump_Hz), formatRate(now.high.pump_Hz)))
     .waitFor();
+  // Its fans are known: nothing is said of fields that are not asked.
+  expect(await page.getByText(onsite.prepare.fanWhy).count()).toBe(0);
   expect(await field(page, "low_before_Hz").inputValue()).toBe("1.4");
   expect(await field(page, "high_before_Hz").inputValue()).toBe("5");
   expect(await field(page, "step_Hz").count()).toBe(0);

@@ -114,7 +114,7 @@ export const t: typeof import("../en/app.ts").t = {
       `${level} von 10 Mal: ${lower}–${upper} Hz`,
     certainty: { quite: "Recht sicher", fairly: "Einigermaßen sicher", unsure: "Unsicher" },
     within: (level: string, half: string) =>
-      `${level} von 10 Heizungen liegen höchstens ±${half} % daneben.`,
+      `${level} von 10 Mal liegt das Beste höchstens ±${half} % daneben.`,
     now: (hz: string) => `jetzt ${hz}`,
     figures: "Alle Zahlen",
     finer: "Mehr zu Luft und Heizung",
@@ -125,7 +125,7 @@ export const t: typeof import("../en/app.ts").t = {
     heaters: (level: string) => `${level} von 100 Heizungen`,
     range: (lower: string, upper: string) => `${lower} bis ${upper} Hz`,
     spoken: (end: string, hz: string, level: string, lower: string, upper: string) =>
-      `${end}: mit ${hz} Hertz beginnen; ${level} von 100 Heizungen liegen zwischen ${lower} und ${upper}.`,
+      `${end}: mit ${hz} Hertz beginnen; ${level} von 100 Mal liegt das Beste zwischen ${lower} und ${upper}.`,
     burn: (litres: string, kW: string) =>
       `${litres} L/h, etwa ${kW} kW in den Raum (80 % Wirkungsgrad angenommen)`,
     tuneHere: "Hier mit einem CO-Messgerät abstimmen",

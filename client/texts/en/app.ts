@@ -111,7 +111,7 @@ export const t = {
       `${level} in 10 times: ${lower}–${upper} Hz`,
     certainty: { quite: "Quite certain", fairly: "Fairly certain", unsure: "Uncertain" },
     within: (level: string, half: string) =>
-      `${level} in 10 heaters are within ±${half} % of this.`,
+      `${level} in 10 times the best is within ±${half} % of this.`,
     now: (hz: string) => `now ${hz}`,
     figures: "All figures",
     finer: "More about air and heater",
@@ -122,7 +122,7 @@ export const t = {
     heaters: (level: string) => `${level} in 100 heaters`,
     range: (lower: string, upper: string) => `${lower} to ${upper} Hz`,
     spoken: (end: string, hz: string, level: string, lower: string, upper: string) =>
-      `Start at ${hz} hertz at the ${end}; ${level} in 100 heaters between ${lower} and ${upper}.`,
+      `Start at ${hz} hertz at the ${end}; ${level} in 100 times the best is between ${lower} and ${upper}.`,
     burn: (litres: string, kW: string) =>
       `${litres} L/h, about ${kW} kW to the room (80 % efficiency assumed)`,
     tuneHere: "Tune here with a CO meter",

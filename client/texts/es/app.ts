@@ -111,7 +111,7 @@ export const t: typeof import("../en/app.ts").t = {
       `${level} de cada 10 veces: ${lower}–${upper} Hz`,
     certainty: { quite: "Bastante seguro", fairly: "Más o menos seguro", unsure: "Inseguro" },
     within: (level: string, half: string) =>
-      `${level} de cada 10 calefactores quedan a ±${half} % de esto.`,
+      `${level} de cada 10 veces lo mejor queda a ±${half} % de esto.`,
     now: (hz: string) => `ahora ${hz}`,
     figures: "Todas las cifras",
     finer: "Más sobre aire y calefactor",
@@ -122,7 +122,7 @@ export const t: typeof import("../en/app.ts").t = {
     heaters: (level: string) => `${level} de cada 100 calefactores`,
     range: (lower: string, upper: string) => `de ${lower} a ${upper} Hz`,
     spoken: (end: string, hz: string, level: string, lower: string, upper: string) =>
-      `${end}: empieza con ${hz} hercios; ${level} de cada 100 calefactores están entre ${lower} y ${upper}.`,
+      `${end}: empieza con ${hz} hercios; ${level} de cada 100 veces lo mejor está entre ${lower} y ${upper}.`,
     burn: (litres: string, kW: string) =>
       `${litres} L/h, unos ${kW} kW para el interior (se supone un rendimiento del 80 %)`,
     tuneHere: "Ajustar aquí con un medidor de CO",
