@@ -75,7 +75,7 @@ export async function throwAtEveryRoute(
   );
   for (const { path, method, operation } of inOrder) {
     const { operationId, responses, security } = operation;
-    await known.lookAtCells();
+    await known.lookAgain();
     const statuses = new Map<number, number>();
     seen.set(operationId, statuses);
     const one = async (sent: Sent) => {
@@ -151,22 +151,21 @@ async function settle(atlas: TestAtlas) {
   for (const contributor of newcomers.slice(1))
     await stewards(`contributors/${contributor}/count`, { reason: "A neighbour." });
   await atlas.fit.settle();
-  const { revision, files } = answers.data.parse(
-    await (await atlas.app.request("/api/data")).json(),
-  );
-  names.revision = [revision];
-  names.file = files.map(({ name }) => name);
   names.version?.push((await atlas.fit.current()).version);
-  /** Cells change with the tunes that are sent and revised. */
-  const lookAtCells = async () => {
+  /** Cells and the open data's files change with the tunes that are sent and revised. */
+  const lookAgain = async () => {
     const world = await (await atlas.app.request("/api/cells/world")).json();
     names.cell = answers.cells.parse(world).cells.map(({ cell }) => cell);
+    const data = await (await atlas.app.request("/api/data")).json();
+    const { revision, files } = answers.data.parse(data);
+    names.revision = [revision];
+    names.file = files.map(({ name }) => name);
   };
   const decided = (value: { decisions: { number: number }[] }) =>
     decisions.push(...value.decisions.map(({ number }) => number));
   return {
     names,
-    lookAtCells,
+    lookAgain,
     remember,
     decided,
     receipt: (id = "") => receipts.get(id) ?? "no receipt",
