@@ -14,11 +14,14 @@ interface LegendProps {
 export function Legend({ asked, palette, unit }: LegendProps) {
   const { aspect, end } = asked;
   const ramp = palette[aspect];
+  const steps = stepsOf(tintRange(asked), ramp);
+  // Where the bands are much alike, whole percent would give two colours one figure.
+  const decimals = new Set(steps.map((pct) => format(pct))).size < steps.length ? 1 : 0;
   return (
     <figure class="legend">
       <figcaption>{mapWords.legends[aspect](t.endWord[end])}</figcaption>
       <ol>
-        {stepsOf(tintRange(asked), ramp).map((value, i) => (
+        {steps.map((value, i) => (
           <li key={ramp[i]} data-value={value}>
             <svg viewBox="0 0 40 16" aria-hidden="true">
               <rect width="40" height="16" fill={ramp[i]} />
@@ -29,7 +32,9 @@ export function Legend({ asked, palette, unit }: LegendProps) {
                 <span>{elevationWord(elevationOfRate(asked, value), unit)}</span>
               </>
             ) : (
-              <strong>{aspect === "sure" ? `± ${format(value)} %` : format(value, 2)}</strong>
+              <strong>
+                {aspect === "sure" ? `± ${format(value, decimals)} %` : format(value, 2)}
+              </strong>
             )}
           </li>
         ))}

@@ -184,6 +184,8 @@ describe("one map, drawn once", () => {
     await page.getByLabel(mapWords.shown).selectOption("sure");
     await mapDrawn(page);
     const legend = await legendOf(page);
+    const told = await page.locator(".legend ol li").allTextContents();
+    expect(new Set(told).size, told.join()).toBe(legend.length);
     for (const [lat, lon] of Object.values(GROUND)) {
       const { elevation_m } = await atlas.get<ElevationAnswer>(`/elevation?lat=${lat}&lon=${lon}`);
       const { low } = await atlas.get<StartTune>(`/start?heat_kW=5&elevation_m=${elevation_m}`);
