@@ -25,15 +25,9 @@ export const DISCS = ["cell-discs", "cell-counts"];
 /** Names of places keep so far off a number as its disc is wide. */
 const DISC_px = 12;
 
-/** The cells themselves, which are seen from near. */
-export function cellAreas({ mark }: Palette): StyleSpecification["layers"] {
+/** The edges of the cells, which are seen from near: the land within keeps its colour, by which rates are read. */
+export function cellEdges({ mark }: Palette): StyleSpecification["layers"] {
   return [
-    {
-      id: "cells",
-      type: "fill",
-      source: "cells",
-      paint: { "fill-color": mark, "fill-opacity": 0.3 },
-    },
     {
       id: "cell-edges",
       type: "line",

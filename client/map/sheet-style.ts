@@ -1,5 +1,5 @@
 import type { LineLayerSpecification, StyleSpecification } from "maplibre-gl";
-import { cellAreas, cellDiscs, cellSources } from "./cell-layers.ts";
+import { cellDiscs, cellEdges, cellSources } from "./cell-layers.ts";
 import { CONTOURS, contourLabels, contourLines, contourSource } from "./contour-layers.ts";
 import { TILE_px } from "./ground.ts";
 import { NAMES, nameLayers } from "./names.ts";
@@ -28,7 +28,7 @@ export const OWN_GEOGRAPHY = [
 /** Lines that give way to finer ones from near. */
 export const FAR_LINES = ["coast", "borders"] as const;
 /** Below this layer a basemap's own are put in: the tunes stay on top. */
-export const FIRST_CELL_LAYER = "cells";
+export const FIRST_CELL_LAYER = "cell-edges";
 
 type LineSource = Pick<LineLayerSpecification, "source" | "source-layer" | "minzoom">;
 type LinePaint = NonNullable<LineLayerSpecification["paint"]>;
@@ -104,7 +104,7 @@ export function sheetStyle(options: SheetOptions): StyleSpecification {
       line("borders", { source: "borders" }, border),
       line("near-borders", near("borders"), border),
       line("near-regions", near("regions"), { ...border, "line-opacity": 0.3 }),
-      ...cellAreas(palette),
+      ...cellEdges(palette),
       contourLabels(palette),
       ...nameLayers(palette),
       ...cellDiscs(palette),

@@ -24,8 +24,8 @@ export const basisWords: typeof import("../en/basis.ts").basisWords = {
   waysTitle: "Zwei Wege dorthin",
   way: "Weg",
   heatLeft: "Wärme, verglichen mit Meereshöhe",
-  keepFan: "Lüfter lassen, Pumpe langsamer",
-  keepHeat: "Wärme halten, Lüfter schneller",
+  keepFan: "Gleicher Lüfter",
+  keepHeat: "Gleiche Wärme",
   fanShort: (limit: string) =>
     `Der Lüfter schafft höchstens etwa ${limit} U/min: Die volle Wärme ist hier nicht möglich.`,
 };

@@ -23,8 +23,8 @@ export const basisWords = {
   waysTitle: "Two ways to get there",
   way: "Way",
   heatLeft: "Heat, compared with sea level",
-  keepFan: "Keep the fan, cut the pump",
-  keepHeat: "Keep the heat, raise the fan",
+  keepFan: "Same fan speed",
+  keepHeat: "Same heat",
   fanShort: (limit: string) =>
     `The fan's limit is about ${limit} rpm: full heat isn't possible here.`,
 };

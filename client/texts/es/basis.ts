@@ -24,8 +24,8 @@ export const basisWords: typeof import("../en/basis.ts").basisWords = {
   waysTitle: "Dos maneras de llegar",
   way: "Manera",
   heatLeft: "Calor, respecto al nivel del mar",
-  keepFan: "Mantener el ventilador, bajar la bomba",
-  keepHeat: "Mantener el calor, subir el ventilador",
+  keepFan: "Mismo ventilador",
+  keepHeat: "Mismo calor",
   fanShort: (limit: string) =>
     `El ventilador llega como mucho a unas ${limit} rpm: aquí no se alcanza todo el calor.`,
 };
