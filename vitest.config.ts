@@ -3,8 +3,8 @@ import { TEST_ms, WAIT_ms } from "./test/limits.ts";
 
 /** Tests of what is built: in a browser, on workerd, by the server's own command. */
 const BUILT = ["test/browser/**/*.test.ts", "test/edge/**/*.test.ts", "test/built/**/*.test.ts"];
-/** Tests that simulate crowds by the hundred. */
-const SIMULATED = "test/**/*.simulated.test.ts";
+/** Tests that simulate crowds by the hundred, or attack the atlas by the thousand. */
+const LONG = ["test/**/*.simulated.test.ts", "test/torture/**/*.test.ts"];
 
 export default defineConfig({
   test: {
@@ -21,11 +21,14 @@ export default defineConfig({
         test: {
           name: "unit",
           include: ["test/**/*.test.ts", "test/**/*.test.tsx"],
-          exclude: [...configDefaults.exclude, ...BUILT, SIMULATED],
+          exclude: [...configDefaults.exclude, ...BUILT, ...LONG],
           globalSetup: ["test/build-geography.ts"],
         },
       },
-      { extends: true, test: { name: "simulated", include: [SIMULATED] } },
+      {
+        extends: true,
+        test: { name: "long", include: LONG, globalSetup: ["test/build-geography.ts"] },
+      },
       {
         extends: true,
         test: { name: "browser", include: BUILT, globalSetup: ["test/build-page.ts"] },

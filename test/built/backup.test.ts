@@ -110,7 +110,7 @@ test("backed up while tunes pour in, and restored elsewhere: every tune acknowle
 test("as the README says it: stopped, the file and its secret copied are all of it", async () => {
   const server = await ownServer(file);
   const sent: Sent[] = [];
-  for (let n = 0; n < 200; n++) sent.push(await submit(server.url, n));
+  for (let n = 0; n < 50; n++) sent.push(await submit(server.url, n));
   await stop(server);
   const copied = join(folder, "new.db");
   copyFileSync(file, copied);

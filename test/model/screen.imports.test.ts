@@ -42,6 +42,7 @@ test("screening needs no library at run time but a logarithm, and only a handful
     "screen/site.ts",
     "screen/slips.ts",
     "screen/usual.ts",
+    "units.ts",
   ]);
 });
 

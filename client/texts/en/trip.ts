@@ -120,7 +120,7 @@ export const trip = {
     tune: (n: number) => `Tune ${n}`,
   },
   profile: {
-    set: (low: string, high: string) => `Hz at lowest / highest power; fan ${low} / ${high} rpm`,
+    set: (low: string, high: string) => `Hz, lowest / highest power; fan ${low} / ${high} rpm`,
     richer: "richer",
     leaner: "leaner",
     tap: "Tap a stop to change it.",
