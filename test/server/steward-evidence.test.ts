@@ -123,9 +123,12 @@ describe("the fit without a selection", () => {
       ...[0, 1500, 3000, 4500],
     ]);
     // Another one left out in its place, the lean one moves the average: what the freeze saw.
-    const [csv] = (await (await atlas.get("/api/tunes.csv")).text()).match(/[0-9a-f]{24}/) ?? [];
-    const moved = await without([csv as string]);
-    expect(Math.min(...moved.compared.map((at) => at.change_pct))).toBeLessThan(-2);
+    const csv = await (await atlas.get("/api/tunes.csv")).text();
+    const counted = [...new Set(csv.match(/^[0-9a-f]{24}/gm))].filter((one) => one !== id);
+    const moved: number[] = [];
+    for (const one of counted)
+      moved.push(...(await without([one])).compared.map((at) => at.change_pct));
+    expect(Math.min(...moved)).toBeLessThan(-2);
     expect((await atlas.fit.current()).version).toBe(published.version);
   });
 
