@@ -53,8 +53,10 @@ test("every view has a way to the alarm, at its head and beside the cautions, an
     expect(await sideways(page), view).toBe(0);
     await raiseAlarm(page);
   }
+  // A tune's address is its view's, and its own: tunes like the answer come a moment after it.
+  const views = [...linked].map((view) => view.replace(/^(map|scaling)\/.*/, "$1"));
   expect(
-    [...linked].filter((view) => !(view in VIEWS)),
+    views.filter((view) => !(view in VIEWS)),
     "on no list of the tests",
   ).toEqual([]);
   await close();
