@@ -2,6 +2,7 @@ import { PUMP_STEP_Hz } from "../model/heater.ts";
 import {
   decimalsOfFineRate,
   decimalsOfRate,
+  decimalsOfRates,
   isOnStep,
   onStep,
   stepsFrom,
@@ -95,6 +96,12 @@ export function format(value: number, decimals = 0): string {
 /** A pump rate that is set or was set, Hz: no digit of it is lost, and a whole step has the step's decimals. */
 export function formatRate(pump_Hz: number, step_Hz = PUMP_STEP_Hz): string {
   return format(pump_Hz, decimalsOfRate(pump_Hz, step_Hz));
+}
+
+/** The same for rates in one column or pair, Hz: all with the decimals of the finest. */
+export function formatOfRates(rates_Hz: readonly number[]): (pump_Hz: number) => string {
+  const decimals = decimalsOfRates(rates_Hz);
+  return (pump_Hz) => format(pump_Hz, decimals);
 }
 
 /** A pump rate that nobody sets, Hz: the edge of a band, the bottom of a curve. */

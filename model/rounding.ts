@@ -85,6 +85,11 @@ export function decimalsOfRate(pump_Hz: number, step_Hz = PUMP_STEP_Hz): number 
   return Math.min(Math.max(3, least), Math.max(least, decimalsOfStep(pump_Hz)));
 }
 
+/** Decimals of rates that stand beside each other: those of the finest. @example decimalsOfRates([1.06, 3.9]) // 2 */
+export function decimalsOfRates(rates_Hz: readonly number[], step_Hz = PUMP_STEP_Hz): number {
+  return Math.max(1, ...rates_Hz.map((pump_Hz) => decimalsOfRate(pump_Hz, step_Hz)));
+}
+
 /** Decimals of a rate that nobody sets, worked out or the edge of a band: one finer than the controller's. */
 export function decimalsOfFineRate(step_Hz = PUMP_STEP_Hz): number {
   return Math.max(1, decimalsOfStep(step_Hz)) + 1;

@@ -327,7 +327,7 @@ export interface NearTune extends CellTune {
   against_average_pct: Record<End, number>;
 }
 
-/** The tunes nearest in air, and in place where one was asked about; those the fit sets aside are left out. */
+/** The tunes nearest in air; where a place was asked about, it orders those in like air. Those the fit sets aside are left out. */
 export interface NearAnswer {
   heat_kW: number;
   /** Of the air asked about. */

@@ -92,7 +92,8 @@ const paths: Record<string, Record<string, Operation>> = {
   },
   "/api/tunes/near": {
     get: {
-      summary: "Accepted tunes of a size, nearest in air, and in place where lat and lon are given",
+      summary:
+        "Accepted tunes of a size, nearest in air first; where lat and lon are given, place orders those in like air",
       query: nearQuery,
       answer: answers.near,
       problems: [404, 422],

@@ -94,6 +94,17 @@ test("a rounding of a rate or a shift is found wherever it stands, and one of so
   }
 });
 
+test("rates in a table's column have one number of decimals", () => {
+  // Rates that can be set, all on one step; and the card's table, written for one step too.
+  const onOneStep = ["client/start/ways.tsx", "client/card/rate-table.tsx"];
+  const tables = globSync("client/**/*.tsx").filter((file) =>
+    /FiguresTable|<table/.test(readFileSync(file, "utf8")),
+  );
+  expect(tables.length).toBeGreaterThan(8);
+  const each = tables.filter((file) => /formatRate\(/.test(readFileSync(file, "utf8")));
+  expect(each.toSorted()).toEqual(onOneStep.toSorted());
+});
+
 test("nothing but the rule rounds a pump rate, a shift or its percentage", () => {
   const files = globSync("{model,client,server,db}/**/*.{ts,tsx}").filter(
     (file) => !Object.keys(NOT_SETTINGS).some((exempt) => file.startsWith(exempt)),

@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState } from "preact/hooks";
+import { ENDS, type End } from "../../model/end.ts";
 import type { Cell, CellTune, CellTunesAnswer, SetEnd } from "../../server/contract.ts";
 import { api } from "../base/answers/api.ts";
 import { monthName } from "../base/month-name.ts";
@@ -6,7 +7,7 @@ import { mapWords } from "../texts/map.ts";
 import { FiguresTable } from "../ui/figures-table.tsx";
 import { goToHeading } from "../ui/go-to.ts";
 import { useUnit } from "../ui/number-field.tsx";
-import { format, formatIn, formatRate, type Unit } from "../units.ts";
+import { format, formatIn, formatOfRates, type Unit } from "../units.ts";
 
 const words = mapWords.cell;
 
@@ -57,6 +58,10 @@ export function CellTunes({ cell, seen, unit, onClose }: CellProps & { onClose: 
   useEffect(() => goToHeading(heading.current), [cell.cell]);
   const [temperature] = useUnit("temperature", "map.temperature");
   const tunes = seen && "tunes" in seen ? seen : null;
+  const rateOf = {
+    low: formatOfRates(tunes?.tunes.map(({ low }) => low.pump_Hz) ?? []),
+    high: formatOfRates(tunes?.tunes.map(({ high }) => high.pump_Hz) ?? []),
+  };
   return (
     <section class="cell-tunes" aria-labelledby="cell-tunes">
       <h3 id="cell-tunes" ref={heading} tabIndex={-1}>
@@ -67,7 +72,13 @@ export function CellTunes({ cell, seen, unit, onClose }: CellProps & { onClose: 
         <>
           <FiguresTable label={words.list} columns={words.columns}>
             {tunes.tunes.map((tune, i) => (
-              <TuneRow key={i} tune={tune} elevation={unit} temperature={temperature} />
+              <TuneRow
+                key={i}
+                tune={tune}
+                rateOf={rateOf}
+                elevation={unit}
+                temperature={temperature}
+              />
             ))}
           </FiguresTable>
           {tunes.tunes_total > tunes.tunes.length && (
@@ -84,8 +95,13 @@ export function CellTunes({ cell, seen, unit, onClose }: CellProps & { onClose: 
   );
 }
 
-function TuneRow(props: { tune: CellTune; elevation: Unit; temperature: Unit }) {
-  const { tune, elevation, temperature } = props;
+function TuneRow(props: {
+  tune: CellTune;
+  rateOf: Record<End, (pump_Hz: number) => string>;
+  elevation: Unit;
+  temperature: Unit;
+}) {
+  const { tune, rateOf, elevation, temperature } = props;
   return (
     <tr>
       <th scope="row">{monthName(tune.month)}</th>
@@ -94,9 +110,10 @@ function TuneRow(props: { tune: CellTune; elevation: Unit; temperature: Unit }) 
         {tune.temperature_C === null ? words.unknown : formatIn(tune.temperature_C, temperature)}
       </td>
       <td>{tune.heat_kW} kW</td>
-      {[tune.low, tune.high].map((end, i) => (
-        <td key={i}>
-          {words.set(formatRate(end.pump_Hz), format(end.fan_rpm))}, {reading(end)}
+      {ENDS.map((end) => (
+        <td key={end}>
+          {words.set(rateOf[end](tune[end].pump_Hz), format(tune[end].fan_rpm))},{" "}
+          {reading(tune[end])}
         </td>
       ))}
     </tr>

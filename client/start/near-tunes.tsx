@@ -8,14 +8,14 @@ import { heaterWords } from "../texts/heater.ts";
 import { FiguresTable } from "../ui/figures-table.tsx";
 import { whatWentWrong } from "../ui/in-english.tsx";
 import { useUnit } from "../ui/number-field.tsx";
-import { format, formatIn, formatPercent, formatRate, type Unit } from "../units.ts";
+import { format, formatIn, formatOfRates, formatPercent, type Unit } from "../units.ts";
 import { nearQuery } from "./near-query.ts";
 
 const words = heaterWords.near;
 /** The atlas is asked once the question has rested for so long. */
 const REST_ms = 400;
 
-/** The tunes nearest in air, and in place where one was named; why they are not to be had. */
+/** The tunes nearest in air; why they are not to be had. */
 function useNear(question: Question): NearAnswer | { failed: unknown } | null {
   const [seen, setSeen] = useState<NearAnswer | { failed: unknown } | null>(null);
   const query = JSON.stringify(nearQuery(question));
@@ -55,11 +55,18 @@ export function NearTunes({ question, unit }: { question: Question; unit: Unit }
 function NearTable({ near, unit }: { near: NearAnswer; unit: Unit }) {
   const [temperature] = useUnit("temperature", "atlas.temperature");
   if (near.tunes.length === 0) return <p class="note">{words.none(String(near.heat_kW))}</p>;
+  const rate = formatOfRates(near.tunes.flatMap(({ low, high }) => [low.pump_Hz, high.pump_Hz]));
   return (
     <>
       <FiguresTable label={words.title} columns={words.columns}>
         {near.tunes.map((tune) => (
-          <NearRow key={tune.id} tune={tune} elevation={unit} temperature={temperature} />
+          <NearRow
+            key={tune.id}
+            tune={tune}
+            rate={rate}
+            elevation={unit}
+            temperature={temperature}
+          />
         ))}
       </FiguresTable>
       <p class="hint">{words.note}</p>
@@ -67,10 +74,15 @@ function NearTable({ near, unit }: { near: NearAnswer; unit: Unit }) {
   );
 }
 
-function NearRow(props: { tune: NearTune; elevation: Unit; temperature: Unit }) {
-  const { tune, elevation, temperature } = props;
+function NearRow(props: {
+  tune: NearTune;
+  rate: (pump_Hz: number) => string;
+  elevation: Unit;
+  temperature: Unit;
+}) {
+  const { tune, rate, elevation, temperature } = props;
   const { low, high, temperature_C, against_average_pct: against } = tune;
-  const set = words.pair(formatRate(low.pump_Hz), formatRate(high.pump_Hz));
+  const set = words.pair(rate(low.pump_Hz), rate(high.pump_Hz));
   const place = formatIn(tune.elevation_m, elevation);
   return (
     <tr>

@@ -5,7 +5,7 @@ import { api } from "../base/answers/api.ts";
 import { monthName } from "../base/month-name.ts";
 import { stewardWords as words } from "../texts/steward.ts";
 import { FiguresTable } from "../ui/figures-table.tsx";
-import { format, formatRate } from "../units.ts";
+import { format, formatOfRates } from "../units.ts";
 import { besideAverage } from "./shift-words.ts";
 
 /** Whoever goes through the list quickly asks for nothing. */
@@ -32,6 +32,7 @@ export function SimilarTunes({ tune }: { tune: StewardsTune }) {
       clearTimeout(timer);
     };
   }, [query]);
+  const rate = formatOfRates(near?.flatMap(({ low, high }) => [low.pump_Hz, high.pump_Hz]) ?? []);
   return (
     <div data-state={near ? "seen" : "loading"}>
       <h4>{words.similar}</h4>
@@ -43,7 +44,7 @@ export function SimilarTunes({ tune }: { tune: StewardsTune }) {
             <tr key={one.id}>
               <th scope="row">{format(one.elevation_m)}</th>
               <td>{monthName(one.month)}</td>
-              <td>{words.pair(formatRate(one.low.pump_Hz), formatRate(one.high.pump_Hz))}</td>
+              <td>{words.pair(rate(one.low.pump_Hz), rate(one.high.pump_Hz))}</td>
               <td>{words.pair(format(one.low.fan_rpm), format(one.high.fan_rpm))}</td>
               <td>
                 {words.pair(

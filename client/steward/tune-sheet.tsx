@@ -8,7 +8,7 @@ import { reasonSentence } from "../share/reason-sentence.tsx";
 import { t } from "../texts/app.ts";
 import { stewardWords as words } from "../texts/steward.ts";
 import { FiguresTable } from "../ui/figures-table.tsx";
-import { format, formatRate, formatTenths } from "../units.ts";
+import { format, formatOfRates, formatTenths } from "../units.ts";
 import { besideAverage, dayOrMonthOf } from "./shift-words.ts";
 import { KEYS } from "./shortcuts.ts";
 import { SimilarTunes } from "./similar-tunes.tsx";
@@ -117,6 +117,7 @@ export function saidOf({ number, decided_on, by, verdict, reasons }: RecordedDec
 
 function Figures({ tune }: { tune: StewardsTune }) {
   const { columns } = words;
+  const rate = formatOfRates(ENDS.map((end) => tune.tune[end].pump_Hz));
   return (
     <FiguresTable
       label={words.figures}
@@ -126,7 +127,7 @@ function Figures({ tune }: { tune: StewardsTune }) {
         <tr key={end}>
           <th scope="row">{t[end]}</th>
           <td>{against(tune, end)}</td>
-          <td>{formatRate(tune.tune[end].pump_Hz)}</td>
+          <td>{rate(tune.tune[end].pump_Hz)}</td>
           <td>{format(tune.tune[end].fan_rpm)}</td>
           <td>{reading(tune.tune[end])}</td>
         </tr>

@@ -25,13 +25,19 @@ const TUNES_MOST = 10;
 /** Looked at to either side of the air, and about the place, to find the nearest among. */
 const LOOKED_AT = 60;
 
-/** As far in air as in place, our own working values: 3 % of density count like 300 km. */
-const AIR_SCALE = 0.03;
-const PLACE_SCALE_km = 300;
+/** Tunes whose densities differ by less than this, as a difference of ln(density), are in like air: our own working value. */
+const LIKE_AIR = 0.03;
+/** At this distance place counts half of all that it may, km: our own working value. */
+const HALFWAY_km = 300;
 
 type Candidate = Awaited<ReturnType<typeof tunesAbout>>[number];
 
-/** The accepted tunes nearest in air, and in place where one is asked about. */
+/**
+ * The accepted tunes nearest in air, and in place where one is asked about. With densities ρ in kg/m³ and x km between places
+ * a tune is |ln(ρ_tune/ρ_asked)| + {@link LIKE_AIR} · x/(x + {@link HALFWAY_km}) away, a number without a unit: however far, place
+ * weighs no more than air that differs by 3 %, so that it orders only tunes in like air. A tune without a place may be anywhere and
+ * counts as farthest; without a place in the question air alone counts.
+ */
 export function nearRoutes(services: Services): Hono {
   const { db, demo, prepared } = services;
   return new Hono().get("/tunes/near", async (c) => {
@@ -49,11 +55,12 @@ export function nearRoutes(services: Services): Hono {
     const found = await tunesAbout(db, { heat_kW, density_kg_m3, places }, LOOKED_AT);
     const shown = await prepared.shown();
     const away = (tune: Candidate) => {
-      const inAir = ln(tune.density_kg_m3 / density_kg_m3) / AIR_SCALE;
-      // A tune without a place may be anywhere: air alone speaks for it. Where it is nearer than it is shown, order would tell more.
+      const inAir = Math.abs(ln(tune.density_kg_m3 / density_kg_m3));
+      if (!here) return inAir;
+      // Measured to where it is shown: to where it is, the order would tell more of its place than the open data.
       const cell = shownCellOf(tune, shown);
-      const km = here && cell ? kmBetween(here, centre(placeOf(cell))) : 0;
-      return Math.hypot(inAir, km / PLACE_SCALE_km);
+      const x = cell ? kmBetween(here, centre(placeOf(cell))) : Number.MAX_VALUE;
+      return inAir + LIKE_AIR * (x / (x + HALFWAY_km));
     };
     const tunes = [...new Map(found.map((tune) => [tune.id, tune])).values()]
       .filter((tune) => ENDS.every((end) => counts(fit, tune, end)))

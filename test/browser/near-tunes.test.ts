@@ -4,8 +4,9 @@ import { t } from "../../client/texts/app.ts";
 import { heaterWords } from "../../client/texts/heater.ts";
 import { mapWords } from "../../client/texts/map.ts";
 import { scalingWords } from "../../client/texts/scaling.ts";
-import { format, formatRate } from "../../client/units.ts";
-import type { NearAnswer } from "../../server/contract.ts";
+import { format, formatOfRates, formatRate } from "../../client/units.ts";
+import type { End } from "../../model/end.ts";
+import type { CellTunesAnswer, NearAnswer } from "../../server/contract.ts";
 import { axeFinds, sideways } from "./faults.ts";
 import { field, openPage, openSite } from "./open-page.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
@@ -30,11 +31,10 @@ async function openNear() {
     "/tunes/near?heat_kW=5&elevation_m=2980&temperature_C=-12",
   );
   const rows = opened.page.locator(".near tbody tr");
+  const rate = formatOfRates(tunes.flatMap(({ low, high }) => [low.pump_Hz, high.pump_Hz]));
   await expect
     .poll(() => rows.first().textContent())
-    .toContain(
-      words.pair(formatRate(tunes[0]?.low.pump_Hz ?? 0), formatRate(tunes[0]?.high.pump_Hz ?? 0)),
-    );
+    .toContain(words.pair(rate(tunes[0]?.low.pump_Hz ?? 0), rate(tunes[0]?.high.pump_Hz ?? 0)));
   return { ...opened, tunes, rows };
 }
 
@@ -94,11 +94,13 @@ test("each tune with a place opens on the map, by keyboard: its cell with its tu
   const list = page.locator(".cell-tunes");
   await list.getByRole("row").nth(1).waitFor();
   const pairs = await list.getByRole("row").allTextContents();
-  const set = ({ pump_Hz, fan_rpm }: { pump_Hz: number; fan_rpm: number }) =>
-    mapWords.cell.set(formatRate(pump_Hz), format(fan_rpm));
-  expect(pairs.some((row) => row.includes(set(tune.low)) && row.includes(set(tune.high)))).toBe(
-    true,
-  );
+  const { tunes: inCell } = await atlas.get<CellTunesAnswer>(`/cells/${tune.cell}/tunes`);
+  const set = (end: End) =>
+    mapWords.cell.set(
+      formatOfRates(inCell.map((one) => one[end].pump_Hz))(tune[end].pump_Hz),
+      format(tune[end].fan_rpm),
+    );
+  expect(pairs.some((row) => row.includes(set("low")) && row.includes(set("high")))).toBe(true);
   expect(await axeFinds(page, { within: ".cell-tunes", themes: ["light"] })).toEqual([]);
   await page.goto(`${atlas.url}/#/map/800000000000000`);
   await page.getByText(mapWords.cell.gone).waitFor();

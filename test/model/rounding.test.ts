@@ -3,6 +3,7 @@ import { expect, test } from "vitest";
 import {
   decimalsOfFineRate,
   decimalsOfRate,
+  decimalsOfRates,
   decimalsOfStep,
   isOnStep,
   onStep,
@@ -88,6 +89,11 @@ test("decimals: those of the controller's step, more for a rate that has more, o
     1, 1, 1, 1, 2, 3,
   ]);
   expect(decimalsOfRate(1.23456)).toBe(3);
+  // Beside each other all have those of the finest: 1.06 and 3.9 are read as 1.06 and 3.90.
+  expect(decimalsOfRates([1.06, 3.9])).toBe(2);
+  expect([decimalsOfRates([1.1, 4]), decimalsOfRates([]), decimalsOfRates([1.1], 0.05)]).toEqual([
+    1, 1, 2,
+  ]);
   expect(decimalsOfRate(1.1, 0.05)).toBe(2);
   expect([decimalsOfFineRate(), decimalsOfFineRate(0.05), decimalsOfFineRate(1)]).toEqual([
     2, 3, 2,

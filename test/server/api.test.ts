@@ -5,7 +5,8 @@ import type { ZodType } from "zod";
 import { acceptedFitRows } from "../../db/tunes.ts";
 import * as answers from "../../server/answers.ts";
 import { CODE_VERSION } from "../../server/version.ts";
-import { goodTune, openTestAtlas, post, type TestAtlas } from "./atlas.ts";
+import { flatCountry, goodTune, openTestAtlas, post, type TestAtlas } from "./atlas.ts";
+import { tuneAt } from "./crowd.ts";
 
 let atlas: TestAtlas;
 beforeEach(async () => {
@@ -477,6 +478,56 @@ describe("tunes in air like this", () => {
     const open = await (await get("/api/tunes.geojson")).json();
     const cells = open.features.map((f: { properties: { cell: string } }) => f.properties.cell);
     for (const { cell } of tunes) expect([...cells, null]).toContain(cell);
+  });
+
+  test("air leads: a place next door never comes before like air elsewhere, and orders tunes within 3 % of density", async () => {
+    const pass = { lat: 46.5, lon: 8.6 };
+    const sites = [
+      { of: "the beach next door", elevation_m: 0, lat: 46.5, lon: 8.6, temperature_C: 31 },
+      { of: "far, the same air", elevation_m: 2700, lat: -33, lon: -70, temperature_C: -8 },
+      {
+        of: "near, nearly the same air",
+        elevation_m: 2900,
+        lat: 46.5,
+        lon: 8.6,
+        temperature_C: -8,
+      },
+      { of: "no place, the same air", elevation_m: 2800, temperature_C: -8 },
+      { of: "near, other air", elevation_m: 1900, lat: 46.5, lon: 8.6, temperature_C: 2 },
+    ];
+    const anyHeight = async (lat: number, lon: number) => ({
+      ...(await flatCountry.elevation(lat, lon)),
+      sd_m: 2000,
+      uncertainty_95_m: 4000,
+    });
+    const hills = await openTestAtlas({ gazetteer: { ...flatCountry, elevation: anyHeight } });
+    for (const [n, { of: _, temperature_C, ...site }] of sites.entries()) {
+      const tune = tuneAt(site.elevation_m, 1, `contributor-key-${n}${n}${n}${n}`, site);
+      const sent = await post(hills.app, { ...tune, air: { temperature_C } });
+      expect((await sent.json()).verdict).toBe("accepted");
+    }
+    await hills.fit.refresh();
+    const names = async (place: string) => {
+      const query = `heat_kW=5&elevation_m=2720&temperature_C=-8${place}`;
+      const answer = await hills.app.request(`/api/tunes/near?${query}`);
+      const { tunes } = answers.near.parse(await answer.json());
+      return tunes.map((tune) => sites.find((s) => s.elevation_m === tune.elevation_m)?.of);
+    };
+    expect(await names(`&lat=${pass.lat}&lon=${pass.lon}`)).toEqual([
+      "near, nearly the same air",
+      "far, the same air",
+      "no place, the same air",
+      "near, other air",
+      "the beach next door",
+    ]);
+    expect(await names("")).toEqual([
+      "far, the same air",
+      "no place, the same air",
+      "near, nearly the same air",
+      "near, other air",
+      "the beach next door",
+    ]);
+    await hills.close();
   });
 
   test("none yet: an empty list; a bad question: 422", async () => {

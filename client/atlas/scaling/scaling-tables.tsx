@@ -4,7 +4,7 @@ import type { ScalingAnswer, ScalingCurvePoint, ScalingPoint } from "../../../se
 import { scalingWords } from "../../texts/scaling.ts";
 import { CsvButton } from "../../ui/csv-button.tsx";
 import { FiguresTable } from "../../ui/figures-table.tsx";
-import { format, formatIn, formatRate, type Unit } from "../../units.ts";
+import { format, formatIn, formatOfRates, type Unit } from "../../units.ts";
 import { asideSentence } from "./aside-sentence.tsx";
 import { curveCsv, pointsCsv } from "./scaling-csv.ts";
 
@@ -108,6 +108,7 @@ function Table(props: {
   /** With it, each row's residual against its fit. */
   group?: GroupFit;
 }) {
+  const rate = formatOfRates(props.points.map(({ pump_Hz }) => pump_Hz));
   return (
     <FiguresTable label={scalingWords.tableOf(props.label)} columns={props.columns}>
       {props.points.map((point, i) => (
@@ -115,7 +116,7 @@ function Table(props: {
           {props.withReason && <td class="reason">{asideSentence(point)}</td>}
           <td>{formatIn(point.elevation_m, props.unit)}</td>
           <td>{format(point.density_kg_m3, 3)}</td>
-          <td>{formatRate(point.pump_Hz)}</td>
+          <td>{rate(point.pump_Hz)}</td>
           <td>{format(point.fan_rpm)}</td>
           <td>{format(point.pump_Hz_per_krpm, 3)}</td>
           <td>{scalingWords.status[point.status]}</td>

@@ -64,7 +64,7 @@ export const heaterWords = {
     and: "und",
   },
   near: {
-    title: "Abstimmungen in der Nähe oder in solcher Luft",
+    title: "Abstimmungen in ähnlicher Luft",
     columns: [
       "Hz",
       "Höhe",
@@ -77,8 +77,8 @@ export const heaterWords = {
     ],
     none: (kW: string) => `Noch hat niemand eine Abstimmung einer ${kW}-kW-Heizung geteilt.`,
     offline:
-      "Der Atlas ist nicht erreichbar: Abstimmungen in der Nähe oder in solcher Luft werden nicht angezeigt.",
-    loading: "Abstimmungen in der Nähe oder in solcher Luft werden gesucht …",
+      "Der Atlas ist nicht erreichbar: Abstimmungen in ähnlicher Luft werden nicht angezeigt.",
+    loading: "Abstimmungen in ähnlicher Luft werden gesucht …",
     pair: (low: string, high: string) => `${low} / ${high}`,
     below: (ppm: string) => `< ${ppm}`,
     unknown: "–",
@@ -89,6 +89,6 @@ export const heaterWords = {
     chart: "Diagramm",
     onMap: (set: string, place: string) => `${set} Hz auf ${place}: auf der Karte zeigen`,
     inChart: (set: string, place: string) => `${set} Hz auf ${place}: im Diagramm zeigen`,
-    note: "Kleinste / größte Leistung. CO verschiedener Messgeräte ist nicht vergleichbar.",
+    note: "Kleinste / größte Leistung, die ähnlichste Luft zuerst. CO verschiedener Messgeräte ist nicht vergleichbar.",
   },
 };

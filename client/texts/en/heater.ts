@@ -58,7 +58,7 @@ export const heaterWords = {
     and: "and",
   },
   near: {
-    title: "Tunes near here or in such air",
+    title: "Tunes in similar air",
     columns: [
       "Hz",
       "Elevation",
@@ -70,8 +70,8 @@ export const heaterWords = {
       "Show",
     ],
     none: (kW: string) => `Nobody has shared a tune of a ${kW} kW heater yet.`,
-    offline: "The atlas cannot be reached: tunes near here or in such air are not shown.",
-    loading: "Looking for tunes near here or in such air …",
+    offline: "The atlas cannot be reached: tunes in similar air are not shown.",
+    loading: "Looking for tunes in similar air …",
     pair: (low: string, high: string) => `${low} / ${high}`,
     below: (ppm: string) => `< ${ppm}`,
     unknown: "–",
@@ -82,6 +82,6 @@ export const heaterWords = {
     chart: "chart",
     onMap: (set: string, place: string) => `${set} Hz at ${place}: show on the map`,
     inChart: (set: string, place: string) => `${set} Hz at ${place}: show in the chart`,
-    note: "Lowest / highest power. CO of different meters does not compare.",
+    note: "Lowest / highest power, the most similar air first. CO of different meters does not compare.",
   },
 };

@@ -60,7 +60,7 @@ export const heaterWords = {
     and: "y",
   },
   near: {
-    title: "Ajustes cercanos o en aire parecido",
+    title: "Ajustes en aire parecido",
     columns: [
       "Hz",
       "Altitud",
@@ -72,9 +72,8 @@ export const heaterWords = {
       "Mostrar",
     ],
     none: (kW: string) => `Nadie ha compartido aún un ajuste de un calefactor de ${kW} kW.`,
-    offline:
-      "No se puede conectar con el atlas: no se muestran ajustes cercanos o en aire parecido.",
-    loading: "Buscando ajustes cercanos o en aire parecido …",
+    offline: "No se puede conectar con el atlas: no se muestran ajustes en aire parecido.",
+    loading: "Buscando ajustes en aire parecido …",
     pair: (low: string, high: string) => `${low} / ${high}`,
     below: (ppm: string) => `< ${ppm}`,
     unknown: "–",
@@ -85,6 +84,6 @@ export const heaterWords = {
     chart: "gráfico",
     onMap: (set: string, place: string) => `${set} Hz a ${place}: mostrar en el mapa`,
     inChart: (set: string, place: string) => `${set} Hz a ${place}: mostrar en el gráfico`,
-    note: "Potencia mínima / máxima. El CO de medidores distintos no se compara.",
+    note: "Potencia mínima / máxima, primero el aire más parecido. El CO de medidores distintos no se compara.",
   },
 };
