@@ -9,6 +9,7 @@ import type { StartTune } from "../model/start.ts";
 import { STEWARD_VERDICTS } from "../model/steward-reasons.ts";
 import { tuneSchema } from "../model/tune.ts";
 import type * as contract from "./contract.ts";
+import { challenge, HOW_TO_SOLVE } from "./proof-schema.ts";
 
 /**
  * The shapes of the API's answers as schemas, for its description. Each is held to the type the routes answer
@@ -432,4 +433,5 @@ export const problem = z.object({
     .array(z.object({ field: z.string(), code: z.string(), message: z.string() }))
     .optional()
     .describe("Every bad field at once"),
+  challenge: challenge.optional().describe(HOW_TO_SOLVE),
 });

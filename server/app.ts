@@ -34,7 +34,13 @@ const limitAddress: MiddlewareHandler = (c, next) => {
 const preflight = cors({
   origin: "*",
   allowMethods: ["GET", "POST", "PUT", "DELETE"],
-  allowHeaders: ["Authorization", "Content-Type", "Idempotency-Key", "If-None-Match"],
+  allowHeaders: [
+    "Authorization",
+    "Content-Type",
+    "Idempotency-Key",
+    "If-None-Match",
+    "Proof-Of-Work",
+  ],
 });
 
 const limitBody = bodyLimit({

@@ -31,6 +31,8 @@ export interface Services {
   demo: boolean;
   /** Writes a minute per client; 0 for no limit. */
   writeLimit: number;
+  /** Tunes within five minutes, by all together, from which on each needs a proof of work; 0 for never. */
+  floodLimit: number;
   /** Days until a new contributor's tunes count; 0 for at once. */
   newKeyDays: number;
   /** Address of the client, for the write limit and for telling crowds of new contributors. */

@@ -11,6 +11,7 @@ import type { Reason, Verdict } from "../model/screen.ts";
 import type { StewardVerdict } from "../model/steward-reasons.ts";
 import type { Tune } from "../model/tune.ts";
 import type { TwoFits } from "../model/two-fits.ts";
+import type { Challenge } from "./proof-schema.ts";
 
 export type { Advice } from "../model/advice.ts";
 export type { ListedPlace as Place } from "../model/geography/listed-place.ts";
@@ -425,6 +426,8 @@ export interface Problem {
   status: number;
   detail?: string;
   errors?: { field: string; code: string; message: string }[] | undefined;
+  /** In a flood: what lets the tune in. */
+  challenge?: Challenge | undefined;
 }
 
 /** Map sources set by the configuration; null for the built-in ones. */

@@ -35,6 +35,14 @@ const idempotencyKey: Json = {
   schema: { type: "string", minLength: 8, maxLength: 200 },
 };
 
+const proofOfWork: Json = {
+  name: "Proof-Of-Work",
+  in: "header",
+  required: false,
+  description: "In a flood: what solves the challenge of a 429, as its schema says",
+  schema: { type: "string", maxLength: 2000 },
+};
+
 const range: Json = {
   name: "Range",
   in: "header",
@@ -48,7 +56,7 @@ const paths: Record<string, Record<string, Operation>> = {
   "/api/tunes": {
     post: {
       summary: "Submit a tune",
-      headers: [idempotencyKey],
+      headers: [idempotencyKey, proofOfWork],
       body: tuneSchema,
       status: 201,
       answer: answers.submitted,

@@ -4,7 +4,7 @@ const encoder = new TextEncoder();
 export interface Keys {
   /** HMAC-SHA-256 of a text under one purpose, hex. */
   hash(
-    purpose: "contributor" | "home" | "idempotency" | "client" | "check" | "import",
+    purpose: "contributor" | "home" | "idempotency" | "client" | "check" | "import" | "challenge",
     text: string,
   ): Promise<string>;
   /** A receipt that follows from an idempotency key's hash, so a repeated submission gets the same one again. */

@@ -18,6 +18,7 @@ import { createApp } from "./app.ts";
 import { buildMissing } from "./build-missing.ts";
 import { clientAddress } from "./client-address.ts";
 import { FitThread } from "./fit-in-thread.ts";
+import { FLOOD_LIMIT } from "./flood.ts";
 import { openGeography } from "./geography/geography.ts";
 import { readFrom } from "./geography/read-files.ts";
 import { type Keys, openKeys } from "./keys.ts";
@@ -39,6 +40,8 @@ export interface Settings {
   secret?: string | undefined;
   demo: boolean;
   writeLimit: number;
+  /** Tunes within five minutes, by all together, from which on each needs a proof of work; 0 for never. */
+  floodLimit: number;
   /** Days until a new contributor's tunes count; 0 for at once. */
   newKeyDays: number;
   /** Proxies of one's own between the world and this server. */
@@ -130,6 +133,7 @@ async function openClaimed(settings: Settings, letGo: () => void): Promise<Atlas
     now,
     demo,
     writeLimit: settings.writeLimit,
+    floodLimit: settings.floodLimit,
     newKeyDays: settings.newKeyDays,
     stewardToken: settings.stewardToken,
     clientAddress: (c) =>
@@ -203,6 +207,7 @@ export function settingsFrom(
     secret: env.ATLAS_SECRET,
     demo,
     writeLimit: wholeNumber(env, "WRITE_LIMIT", demo ? 0 : 30),
+    floodLimit: wholeNumber(env, "FLOOD_LIMIT", demo ? 0 : FLOOD_LIMIT),
     newKeyDays: wholeNumber(env, "NEW_KEY_DAYS", demo ? 0 : NEW_KEY_DAYS),
     proxies: wholeNumber(env, "PROXIES", 0),
     stewardToken: env.STEWARD_TOKEN,

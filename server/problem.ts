@@ -2,6 +2,7 @@ import type { Context } from "hono";
 import type { ContentfulStatusCode } from "hono/utils/http-status";
 import type { FieldError } from "../model/tune.ts";
 import type { Problem } from "./contract.ts";
+import type { Challenge } from "./proof-schema.ts";
 
 const TITLES: Record<number, string> = {
   400: "The request could not be read",
@@ -21,6 +22,8 @@ const TITLES: Record<number, string> = {
 interface More {
   title?: string;
   errors?: FieldError[];
+  /** A proof of work that lets it in. */
+  challenge?: Challenge;
   headers?: Record<string, string>;
 }
 
@@ -30,17 +33,19 @@ export class RequestProblem extends Error {
   /** In place of the status's usual one. */
   readonly title: string | undefined;
   readonly errors: FieldError[] | undefined;
+  readonly challenge: Challenge | undefined;
   readonly headers: Record<string, string>;
 
   constructor(
     status: ContentfulStatusCode,
     detail: string,
-    { title, errors, headers = {} }: More = {},
+    { title, errors, challenge, headers = {} }: More = {},
   ) {
     super(detail);
     this.status = status;
     this.title = title;
     this.errors = errors;
+    this.challenge = challenge;
     this.headers = headers;
   }
 }
@@ -79,6 +84,7 @@ export function renderProblem(c: Context, problem: RequestProblem): Response {
     status: problem.status,
     detail: problem.message,
     ...(problem.errors ? { errors: problem.errors } : {}),
+    ...(problem.challenge ? { challenge: problem.challenge } : {}),
   };
   return c.body(JSON.stringify(body), problem.status, {
     ...problem.headers,

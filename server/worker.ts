@@ -2,6 +2,7 @@ import { type AnyD1Database, drizzle } from "drizzle-orm/d1";
 import type { Hono } from "hono";
 import type { Database } from "../db/database.ts";
 import { createApp } from "./app.ts";
+import { FLOOD_LIMIT } from "./flood.ts";
 import { openGeography } from "./geography/geography.ts";
 import { openKeys } from "./keys.ts";
 import { mapSources } from "./map-sources.ts";
@@ -19,6 +20,7 @@ interface Bindings {
   ASSETS: { fetch: (request: Request | string) => Promise<Response> };
   ATLAS_SECRET?: string;
   WRITE_LIMIT?: string;
+  FLOOD_LIMIT?: string;
   NEW_KEY_DAYS?: string;
   STEWARD_TOKEN?: string;
   ELEVATION_TILES?: string;
@@ -63,6 +65,7 @@ async function open(env: Bindings): Promise<Opened> {
     now,
     demo: false,
     writeLimit: Number(env.WRITE_LIMIT ?? 30),
+    floodLimit: Number(env.FLOOD_LIMIT ?? FLOOD_LIMIT),
     newKeyDays,
     stewardToken: env.STEWARD_TOKEN,
     clientAddress: (c) => c.req.header("CF-Connecting-IP") ?? "unknown",

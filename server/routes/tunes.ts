@@ -12,6 +12,7 @@ import type { Reason } from "../../model/screen.ts";
 import { readTune } from "../body.ts";
 import type { Services } from "../context.ts";
 import type { Submitted } from "../contract.ts";
+import { floodGate } from "../flood.ts";
 import { inForce } from "../in-force.ts";
 import { keptTune } from "../kept-tune.ts";
 import { sha256 } from "../keys.ts";
@@ -30,6 +31,7 @@ const notKept: MiddlewareHandler = (c, next) => {
 export function tuneRoutes(services: Services): Hono {
   const { db, commit, storage, prepared, keys, now, clientAddress, afterWrite } = services;
   const limit = writeLimit(services.writeLimit, keys, now);
+  const requireProof = floodGate(services.floodLimit, keys, now);
   const newKeys = new NewKeys({ db, keys, now, days: services.newKeyDays });
   const today = () => now().toISOString().slice(0, 10);
   const app = new Hono();
@@ -41,6 +43,7 @@ export function tuneRoutes(services: Services): Hono {
     await limit(clientAddress(c));
     await requireRoom();
     const tune = await readTune(c);
+    await requireProof(tune, c.req.header("Proof-Of-Work"));
     const { answer, isNew } = await submit(services, newKeys, tune, {
       address: clientAddress(c),
       idempotencyKey: idempotencyKey(c),

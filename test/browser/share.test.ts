@@ -115,6 +115,22 @@ test("a new owner reads from when the tune counts, beside the receipt and when a
   await careful.close();
 });
 
+test("in a flood the page finds the proof that the atlas asks for, and its sender sees nothing of it", async () => {
+  const flooded = await runAtlas([], { FLOOD_LIMIT: "1" });
+  await flooded.load(inventedTunes().slice(0, 1));
+  const { page, close } = await openPage(browser, `${flooded.url}/#/share`);
+  await choosePlace(page, "Leadville", /Leadville, Colorado/);
+  await fillSettings(page);
+  await field(page, "consent").check();
+  const asked = page.waitForResponse((answer) => answer.request().method() === "POST");
+  await button(page, shareWords.send).click();
+  expect((await asked).status()).toBe(429);
+  await page.locator(".outcome[data-verdict=accepted]").waitFor();
+  expect((await flooded.get<Health>("/health")).tunes).toBe(2);
+  await close(/status of 429/);
+  await flooded.close();
+});
+
 test("a shared tune is looked up, revised and withdrawn from the list in this browser", async () => {
   const { page, close } = await openShare();
   const before = await tunes();

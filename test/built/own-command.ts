@@ -24,6 +24,7 @@ export async function ownServer(
       PORT: "0",
       ATLAS_DB: file,
       WRITE_LIMIT: "0",
+      FLOOD_LIMIT: "0",
       NEW_KEY_DAYS: "0",
       ...env,
     },

@@ -4,6 +4,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { parquetReadObjects } from "hyparquet";
 import { afterAll, beforeAll, describe, expect, onTestFinished, test, vi } from "vitest";
+import { proofOf } from "../../client/app/offline/proof-of-work.ts";
 import * as answers from "../../server/answers.ts";
 import { assembleEdge } from "../../server/edge.ts";
 import { servePage } from "../../server/static-files.ts";
@@ -21,8 +22,8 @@ interface Engine {
 
 const STEWARD_TOKEN = "steward-token-for-tests-only";
 
-async function sqlite(newKeyDays: number): Promise<Engine> {
-  const atlas = await openTestAtlas({ stewardToken: STEWARD_TOKEN, newKeyDays });
+async function sqlite(newKeyDays: number, floodLimit = 0): Promise<Engine> {
+  const atlas = await openTestAtlas({ stewardToken: STEWARD_TOKEN, newKeyDays, floodLimit });
   servePage(atlas.app, { pageDir: "dist", geographyDir: "data/geography", mapOrigins: [] });
   return { ask: async (path, init) => atlas.app.request(path, init), close: atlas.close };
 }
@@ -45,7 +46,7 @@ async function madeEmptyState(): Promise<string> {
   return state;
 }
 
-async function d1(newKeyDays: number): Promise<Engine> {
+async function d1(newKeyDays: number, floodLimit = 0): Promise<Engine> {
   const state = mkdtempSync(join(tmpdir(), "hypsotune-edge-"));
   emptyState ??= await madeEmptyState();
   cpSync(emptyState, state, { recursive: true });
@@ -53,6 +54,7 @@ async function d1(newKeyDays: number): Promise<Engine> {
   const vars = [
     "ATLAS_SECRET:a secret for tests only",
     "WRITE_LIMIT:0",
+    `FLOOD_LIMIT:${floodLimit}`,
     `NEW_KEY_DAYS:${newKeyDays}`,
     `STEWARD_TOKEN:${STEWARD_TOKEN}`,
   ].flatMap((given) => ["--var", given]);
@@ -254,9 +256,9 @@ describe.each(ENGINES)("%s", (_, open) => {
 });
 
 test.each(ENGINES)(
-  "%s: new contributors wait, and leave no trace when they withdraw; a steward lets one count",
+  "%s: new contributors wait, and leave no trace when they withdraw; a steward lets one count; in a flood a proof of work lets a tune in",
   async (_, open) => {
-    const engine = await open(6);
+    const engine = await open(6, 3);
     onTestFinished(() => engine.close());
     const ask = (method: string, path: string, token?: string, body?: unknown) =>
       engine.ask(`/api/${path}`, {
@@ -305,5 +307,15 @@ test.each(ENGINES)(
     const csv = await (await ask("GET", "tunes.csv")).text();
     expect([csv.includes(first.id), csv.includes(third.id)]).toEqual([true, false]);
     expect((await ask("POST", "steward/publish", STEWARD_TOKEN, { reason })).status).toBe(409);
+
+    const asked = await ask("POST", "tunes", undefined, tuneOf(4));
+    const { challenge } = answers.problem.parse(await asked.json());
+    if (!challenge) throw new Error("There is no challenge.");
+    const proved = await engine.ask("/api/tunes", {
+      method: "POST",
+      headers: { "Content-Type": "application/json", ...(await proofOf(challenge)) },
+      body: JSON.stringify(tuneOf(4)),
+    });
+    expect([asked.status, proved.status]).toEqual([429, 201]);
   },
 );

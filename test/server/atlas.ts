@@ -63,6 +63,7 @@ export interface TestAtlas {
 export async function openTestAtlas(
   options: {
     writeLimit?: number;
+    floodLimit?: number;
     demo?: boolean;
     gazetteer?: Gazetteer;
     stewardToken?: string;
@@ -109,6 +110,7 @@ export async function openTestAtlas(
     now,
     demo,
     writeLimit: options.writeLimit ?? 0,
+    floodLimit: options.floodLimit ?? 0,
     newKeyDays,
     stewardToken: options.stewardToken,
     clientAddress: (c) => c.req.header("X-Test-Client") ?? "one client",

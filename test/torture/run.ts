@@ -1,5 +1,6 @@
 import { parseArgs } from "node:util";
 import { throwAtEveryRoute } from "./described.ts";
+import { floodAtlas } from "./flood.ts";
 import { killUnderLoad } from "./killed.ts";
 import { lockUnderLoad } from "./locked.ts";
 import { readMany } from "./readers.ts";
@@ -17,6 +18,13 @@ const TORTURES: Record<string, () => Promise<string>> = {
     const sent = [...seen.values()].flatMap((statuses) => [...statuses.values()]);
     const count = sent.reduce((sum, n) => sum + n, 0);
     return `${count} requests to ${seen.size} routes, made from the description: nothing that it does not name`;
+  },
+  flood: async () => {
+    const { taken, refused, honest, took_ms } = await floodAtlas(20_000, 40);
+    if (refused.size !== 1 || honest.some((status) => status !== 201))
+      throw new Error(`refused with ${[...refused]}; owners got ${honest}`);
+    const [half, longest] = [took_ms.toSorted((a, b) => a - b)[20], Math.max(...took_ms)];
+    return `20,000 tunes from as many networks: ${taken} got in, and all of 40 owners, half of them within ${Math.round(half ?? 0)} ms, all within ${Math.round(longest)}`;
   },
   killed: async () => {
     const { acknowledged, lost, stored, meant } = await killUnderLoad(30);

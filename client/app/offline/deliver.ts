@@ -20,7 +20,7 @@ export async function send(waiting: WaitingTune): Promise<Sent> {
   const kept = await keepWaiting(waiting);
   return alone(async () => {
     try {
-      const answer = await api.submit(waiting.tune, waiting.key);
+      const answer = await submit(waiting);
       const receiptKept = keepReceipt(receiptFor(answer, waiting));
       await dropWaiting(waiting.key);
       return { answer, receiptKept };
@@ -42,7 +42,7 @@ export function sendWaiting(): Promise<{ arrived: Submitted[]; left: number }> {
     for (const waiting of await waitingTunes()) {
       if (waiting.problem !== null) continue;
       try {
-        const answer = await api.submit(waiting.tune, waiting.key);
+        const answer = await submit(waiting);
         // A receipt that could not be kept comes again with the next try.
         if (!keepReceipt(receiptFor(answer, waiting))) continue;
         await dropWaiting(waiting.key);
@@ -56,6 +56,21 @@ export function sendWaiting(): Promise<{ arrived: Submitted[]; left: number }> {
     const left = (await waitingTunes()).filter(({ problem }) => problem === null).length;
     return { arrived, left };
   });
+}
+
+/** In a flood the atlas asks for a proof of work first, which is found here without a word. */
+async function submit({ tune, key }: WaitingTune): Promise<Submitted> {
+  try {
+    return await api.submit(tune, key);
+  } catch (error) {
+    const challenge = error instanceof AtlasProblem && error.problem.challenge;
+    if (!challenge) throw error;
+    // Where it cannot be found the atlas's own refusal says what to do.
+    const proof = await import("./proof-of-work.ts")
+      .then(({ proofOf }) => proofOf(challenge))
+      .catch(() => Promise.reject(error));
+    return api.submit(tune, key, proof);
+  }
 }
 
 function receiptFor(answer: Submitted, { key, tune, place }: WaitingTune): KeptReceipt {

@@ -136,8 +136,8 @@ export const api = {
   cellTunes: (cell: string) => call<CellTunesAnswer>(`/cells/${cell}/tunes`),
   near: (asked: Record<string, number>) => call<NearAnswer>(`/tunes/near?${query(asked)}`),
   map: () => call<MapConfiguration>("/map"),
-  submit: (tune: Tune, key: string) =>
-    call<Submitted>("/tunes", json("POST", tune, { "Idempotency-Key": key })),
+  submit: (tune: Tune, key: string, proof: Record<string, string> = {}) =>
+    call<Submitted>("/tunes", json("POST", tune, { "Idempotency-Key": key, ...proof })),
   read: (id: string, receipt: string) =>
     call<KeptTune>(`/tunes/${id}`, { headers: bearer(receipt) }),
   revise: (id: string, receipt: string, tune: Tune) =>
