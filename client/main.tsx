@@ -168,7 +168,7 @@ function App() {
               />
               <SunButton />
             </div>
-            {linked && <linked.Notice onEnd={endLink} />}
+            {linked && <linked.Notice hasMine={Boolean(my?.mine)} onEnd={endLink} />}
             {view === "card" ? (
               <Card key={whose} fit={fit} mine={mine} linked={linked?.card} />
             ) : (

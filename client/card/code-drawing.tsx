@@ -17,7 +17,12 @@ const LINE_mm = 2.6;
 const LETTERS_mm = 0.72;
 const GAP_mm = 1;
 
-/** A card's address as a code, and beside or below it in letters, for whoever has no camera. */
+/** What of an address somebody types who has no camera: the view. The rest, with what browsers add by themselves, is the code's. */
+export function typedAddress(address: string): string {
+  return address.replace(/^https?:\/\//, "").replace(/\?.*$/, "");
+}
+
+/** A card's address as a code, and beside or below it the view's own, short enough to type. */
 export function CodeDrawing({ address, room }: { address: string; room: CodeRoom }) {
   const { size, data } = encode(address, { ecc: "L", border: QUIET });
   const { x, y, width } = room;
@@ -26,7 +31,7 @@ export function CodeDrawing({ address, room }: { address: string; room: CodeRoom
     ? [x + CODE_mm + GAP_mm, y + LINE_mm + 0.6, width - CODE_mm - GAP_mm]
     : [x, y + CODE_mm + LINE_mm, width];
   const letters = Math.floor(textWidth / (1 / LETTERS_mm));
-  const lines = [...wrapped(words.code.title, letters), ...cut(address, letters)];
+  const lines = [...wrapped(words.code.title, letters), ...cut(typedAddress(address), letters)];
   return (
     <g class="card-code">
       <rect class="paper" x={x} y={y} width={CODE_mm} height={CODE_mm} />

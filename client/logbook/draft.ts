@@ -6,8 +6,10 @@ import type {
   LogbookHeater,
   LoggedEnd,
   LoggedMeter,
+  LoggedSite,
 } from "../app/records/entry.ts";
 import { entrySchema, errorsOf } from "../app/records/schema.ts";
+import { FIRST_QUESTION, type Question } from "../base/question.ts";
 import { randomText } from "../base/random.ts";
 
 export type ReadingKind = "co_ppm" | "co_below_ppm" | "co_above_ppm";
@@ -48,27 +50,44 @@ export interface EntryDraft {
   shared?: LogbookEntry["shared"];
 }
 
-/** A new entry: meter, place and fans as they were last. */
+/** The place that Start was asked about last. While only its first elevation stands there, none; a position without a name may be the device's. */
+function siteAsked(question: Question | undefined): LoggedSite | null {
+  if (!question) return null;
+  const { place, site, lat, lon } = question;
+  const first = FIRST_QUESTION.site;
+  if (place === null && site.elevation_m === first.elevation_m && site.elevation_sd_m === 0)
+    return null;
+  return {
+    ...(place !== null && { place, lat: lat ?? undefined, lon: lon ?? undefined }),
+    elevation_m: Math.round(site.elevation_m),
+    elevation_sd_m: site.elevation_sd_m || undefined,
+  };
+}
+
+/**
+ * A new entry: meter and fans as they were last, a tune's place as Start was asked about it, else as it was last.
+ * @param question Start's, as this browser remembers it
+ */
 export function newDraft(
   kind: EntryKind,
   heater: LogbookHeater,
   entries: readonly LogbookEntry[],
   now: Date,
+  question: Question | undefined,
 ): EntryDraft {
   const last = [...entries].reverse().find((entry) => entry.kind === "tune");
   const usual = usualFans(heater.heat_kW);
+  const site = kind === "tune" ? (siteAsked(question) ?? last?.site) : undefined;
   return {
     id: randomText(),
     heater_id: heater.id,
     kind,
     at_local: localOf(now.toISOString()),
-    place: kind === "tune" ? (last?.site?.place ?? null) : null,
-    ...(kind === "tune" && {
-      elevation_m: last?.site?.elevation_m,
-      elevation_sd_m: last?.site?.elevation_sd_m,
-      lat: last?.site?.lat,
-      lon: last?.site?.lon,
-    }),
+    place: site?.place ?? null,
+    elevation_m: site?.elevation_m,
+    elevation_sd_m: site?.elevation_sd_m,
+    lat: site?.lat,
+    lon: site?.lon,
     air: {},
     low: {
       fan_rpm: last?.low?.fan_rpm ?? heater.low_fan_rpm ?? usual.low_fan_rpm,

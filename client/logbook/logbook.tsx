@@ -3,6 +3,7 @@ import type { PublishedFit } from "../../model/fit/group.ts";
 import { chooseHeater, chosenHeater, myHeaters } from "../app/heater/my-heater.ts";
 import { type Logbook as Book, ENTRY_KINDS, type LogbookHeater } from "../app/records/entry.ts";
 import { forgetLoss } from "../app/records/store.ts";
+import { recall } from "../base/remember.ts";
 import { type EntryDraft, newDraft } from "./draft.ts";
 import { OwnSteps } from "./own-steps.tsx";
 import { useDoing } from "./use-doing.tsx";
@@ -136,7 +137,7 @@ function NewEntry(props: {
           class={kind === "tune" ? "main" : undefined}
           onClick={() => {
             onLanded();
-            onDraft(newDraft(kind, heater, entries, new Date()));
+            onDraft(newDraft(kind, heater, entries, new Date(), recall("question")));
           }}
         >
           {words.entry.add[kind]}

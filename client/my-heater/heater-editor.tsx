@@ -2,6 +2,7 @@ import { useEffect, useRef, useState } from "preact/hooks";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import { chooseHeater, type MyHeaters, NO_HEATER } from "../app/heater/my-heater.ts";
 import type { LogbookHeater } from "../app/records/entry.ts";
+import { recall } from "../base/remember.ts";
 import { type EntryDraft, newDraft } from "../logbook/draft.ts";
 import { LogbookEntryForm } from "../logbook/entry-form.tsx";
 import { HeaterForm, newHeater } from "../logbook/heater-form.tsx";
@@ -10,7 +11,6 @@ import { t } from "../texts/app.ts";
 import { heaterWords as words } from "../texts/heater.ts";
 import { logbookWords } from "../texts/logbook.ts";
 import { ChoiceField } from "../ui/choice-field.tsx";
-import { goToHeading } from "../ui/go-to.ts";
 import { SettingsForm } from "./settings-form.tsx";
 
 /** What is being filled in; settings wait until the heater they belong to is there. */
@@ -33,7 +33,8 @@ export function HeaterEditor(props: {
   const { doing, said } = useDoing();
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => {
-    if (open && now.is === "choosing") goToHeading(heading.current);
+    // It opens right below the line that was pressed: the page stays where it is.
+    if (open && now.is === "choosing") heading.current?.focus({ preventScroll: true });
   }, [open]);
   const done = () => {
     go({ is: "choosing" });
@@ -113,7 +114,10 @@ export function HeaterEditor(props: {
         <SettingsForm
           heater={ofSettings}
           doing={doing}
-          onTune={() => go({ is: "tune", draft: newDraft("tune", ofSettings, [], new Date()) })}
+          onTune={() => {
+            const draft = newDraft("tune", ofSettings, [], new Date(), recall("question"));
+            go({ is: "tune", draft });
+          }}
           onDone={done}
         />
       )}

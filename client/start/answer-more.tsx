@@ -25,7 +25,7 @@ export function AnswerMore(props: {
       <AllFigures tune={tune} />
       <Basis tune={tune} publishedAt={publishedAt} />
       <NearTunes question={question} unit={unit} />
-      <Ways tune={tune} />
+      <Ways tune={tune} steps={mine?.heater} />
       <p class="note">
         {basisWords.air(
           format(air.density_kg_m3, 3),

@@ -146,6 +146,11 @@ test("keeping the fan and keeping the heat stand side by side, as the API answer
     );
     expect(rows[i]).toBe(t[end] + cells.join(""));
   }
+  // Another fan speed than the answer's is explained.
+  const fans = await page.locator(".answer .fan").allTextContents();
+  const usual = [keep_fan.low, keep_fan.high].map((end) => t.answer.fanAt(format(end.fan_rpm)));
+  expect(fans).not.toEqual(usual);
+  await page.getByText(basisWords.fanMakesUp).waitFor();
   expect(keep_heat.fan_suffices).toBe(false);
   await page.getByText(basisWords.fanShort(format(keep_heat.fan_limit_rpm))).waitFor();
   await close();

@@ -67,7 +67,11 @@ test("present settings found with a meter narrow and move the answer; Trip, Card
   expect(await line(page).textContent()).toContain(words.line.none);
   await expectShown(page, startAt([], {}));
 
+  await page.evaluate(() => scrollTo(0, 0));
   await line(page).click();
+  // It opens in place: the heading is in focus, and nothing has moved.
+  await page.locator("#my-heater:focus").waitFor();
+  expect(await page.evaluate(() => scrollY)).toBe(0);
   await button(page, words.settings.add).click();
   const facts = { "heater.dose_uL": "22", "heater.low_fan_rpm": "1700", "heater.step_Hz": "0.05" };
   await fillHeater(page, "Van", { ...facts, "heater.high_fan_rpm": "4500" });
@@ -76,6 +80,9 @@ test("present settings found with a meter narrow and move the answer; Trip, Card
   // Neither is chosen for anyone: factory settings are not to pass for found ones.
   expect(await page.locator("form [name='low.pump_Hz'], form [name^='settings.']").count()).toBe(0);
   await button(page, words.settings.meter).click();
+  // What Start was asked about is not asked again.
+  const asked = inForm(page, "site.elevation_m");
+  expect(await asked.inputValue()).toBe(String(COLD_PASS.elevation_m));
   await fillFound(page);
 
   const van = { ...FANS, dose_uL: 22 };

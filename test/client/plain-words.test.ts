@@ -44,6 +44,7 @@ const NEVER: Record<Language, [pattern: RegExp, why: string][]> = {
     [/\bfinal CO\b/i, "lowest CO reading"],
     [/\bwindow towards|the window\b/i, "limits"],
     [/\bnought\b|\bmend|\bthereby\b|\bseldom\b/i, "archaic: 0, correct, so, rarely"],
+    [/\bat no elevation/i, "nothing is there: doesn't occur at this temperature"],
     [/stand together|lay hands|hands are laid|at the door|like height does/i, "riddles"],
     [/heater (burns|is burning|on fire)/i, "it is not on fire: the heater runs, the flame burns"],
   ],
@@ -53,6 +54,7 @@ const NEVER: Record<Language, [pattern: RegExp, why: string][]> = {
       "heißt, dass sie in Flammen steht: Die Heizung läuft, die Flamme brennt",
     ],
     [/\b([Uu]nter|[Oo]ber)e[nrs]? Ende/, "wovon? kleinste Leistung, größte Leistung"],
+    [/auf keiner Höhe/, "da ist nichts: kommt bei dieser Temperatur nicht vor"],
     [/klasse/i, "sagt niemand: Heizungsgröße"],
     [/Start(abstimmung|einstellung)/, "Startwerte"],
     [/Dosis|Pumpenhub/, "Kraftstoff je Takt"],
@@ -79,6 +81,7 @@ const NEVER: Record<Language, [pattern: RegExp, why: string][]> = {
   ],
   es: [
     [/calefactor (arde|se quema|está ardiendo)|^Arde/, "está en llamas: está en marcha; hay llama"],
+    [/a ninguna altitud/, "ahí no hay nada: no se da a esta temperatura"],
     [/estufa/i, "calefactor"],
     [/extremos? (bajo|alto)/i, "¿de qué? potencia mínima, potencia máxima"],
     [/\bclases?\b/i, "tamaño"],

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import type { LogbookEntry, LogbookHeater } from "../../client/app/records/entry.ts";
+import { FIRST_QUESTION, type Question } from "../../client/base/question.ts";
 import { draftOfEntry, entryOf, newDraft } from "../../client/logbook/draft.ts";
 import { shareable } from "../../client/logbook/share-entry.ts";
 
@@ -36,8 +37,32 @@ test("an entry's estimated elevation is shared with its uncertainty, both to 10 
 test("it stays with the entry through the form, and with the next entry at the same place", () => {
   const again = entryOf(draftOfEntry(entry), NOW);
   expect("entry" in again && again.entry.site).toEqual(entry.site);
-  const next = newDraft("tune", heater, [entry], NOW);
+  const next = newDraft("tune", heater, [entry], NOW, undefined);
   expect(next).toMatchObject({ elevation_m: 2243, elevation_sd_m: 31 });
+});
+
+test("what Start was asked about is not asked again: a new tune is at that place until it is changed", () => {
+  const asked: Question = {
+    ...FIRST_QUESTION,
+    site: { elevation_m: 3094.4, elevation_sd_m: 12, elevation_source: "known point" },
+    place: "Flatfield",
+    lat: 41.2,
+    lon: 74.9,
+  };
+  const draft = (question: Question | undefined) =>
+    newDraft("tune", heater, [entry], NOW, question);
+  const site = { place: "Flatfield", elevation_m: 3094, elevation_sd_m: 12, lat: 41.2, lon: 74.9 };
+  expect(draft(asked)).toMatchObject(site);
+  // A position without a name may be the device's: its elevation alone goes along.
+  const unnamed = draft({ ...asked, place: null });
+  expect(unnamed).toMatchObject({ place: null, elevation_m: 3094, elevation_sd_m: 12 });
+  expect([unnamed.lat, unnamed.lon]).toEqual([undefined, undefined]);
+  // Nothing was asked yet: the elevation that Start begins with is nobody's. The last tune's place stands.
+  for (const question of [undefined, FIRST_QUESTION, { ...FIRST_QUESTION, heat_kW: 2 }])
+    expect(draft(question)).toMatchObject({ elevation_m: 2243, lat: 41.2 });
+  const note = newDraft("note", heater, [entry], NOW, asked);
+  expect(note.place).toBeNull();
+  expect(note.elevation_m).toBeUndefined();
 });
 
 test("how it was found is shared with it, stays through the form, and is not said of the next tune or of a note", async () => {
@@ -50,7 +75,7 @@ test("how it was found is shared with it, stays through the form, and is not sai
   expect(await foundSent(entry)).toBeUndefined();
   const again = entryOf(draftOfEntry(swept), NOW);
   expect("entry" in again && again.entry.found).toBe("bracketed");
-  expect(newDraft("tune", heater, [swept], NOW).found).toBeUndefined();
+  expect(newDraft("tune", heater, [swept], NOW, undefined).found).toBeUndefined();
   const note = entryOf({ ...draftOfEntry(swept), kind: "note" }, NOW);
   expect("entry" in note && note.entry).not.toHaveProperty("found");
 });

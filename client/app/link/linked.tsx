@@ -24,6 +24,8 @@ export interface Linked {
 }
 
 interface NoticeProps {
+  /** Whether there is a heater here to ask the same for. */
+  hasMine: boolean;
   /** Back to what this browser remembers, or to a question that it is to remember. */
   onEnd: (taken?: Question) => void;
 }
@@ -48,7 +50,7 @@ type What = Pick<Linked, "question" | "mine" | "card">;
 
 function made(what: What, asks: "question" | "card", refused: readonly Refusal[]): Linked {
   const sentences = refused.map((one) => refusedSentence(one, what, asks));
-  const Notice = ({ onEnd }: NoticeProps) => {
+  const Notice = ({ hasMine, onEnd }: NoticeProps) => {
     const end = (taken?: Question) => {
       lentUnits.clear();
       onEnd(taken);
@@ -67,7 +69,7 @@ function made(what: What, asks: "question" | "card", refused: readonly Refusal[]
           </ul>
         )}
         <div class="row">
-          {asks === "question" && (
+          {asks === "question" && hasMine && (
             <button type="button" onClick={() => end({ ...what.question, ...factsOf(known) })}>
               {words.take}
             </button>

@@ -22,7 +22,8 @@ export async function placesHere(q: string, limit: number): Promise<PlacesFound>
   const files = [LARGE_PLACES_FILE, ...(await savedFiles())];
   const packs = await Promise.allSettled(files.map(pack));
   const found = packs.flatMap((one) => (one.status === "fulfilled" ? [one.value] : []));
-  if (found.length === 0) throw new Error(offline.noPlacesKept);
+  const credit = offline.placesCredit;
+  if (found.length === 0) return { places: [], none: offline.noPlacesKept, credit };
   const [places, grid] = await Promise.all([
     searchPacks(q, found, limit),
     gridHere().catch(() => null),
@@ -30,7 +31,7 @@ export async function placesHere(q: string, limit: number): Promise<PlacesFound>
   return {
     places: places.map(({ match, ...place }) => ({ ...listedPlace(place, grid), match })),
     none: offline.notKept(q),
-    credit: offline.placesCredit,
+    credit,
   };
 }
 
@@ -38,7 +39,7 @@ function pack(file: string): Promise<PlacePack> {
   const known = parsed.get(file);
   if (known) return known;
   const read = fetch(`/geography/${file}`).then((response) => {
-    if (!response.ok) throw new Error(offline.noPlacesKept);
+    if (!response.ok) throw new Error(`${file}: ${response.status}`);
     return response.json();
   });
   parsed.set(file, read);

@@ -26,6 +26,8 @@ export const basisWords: typeof import("../en/basis.ts").basisWords = {
   heatLeft: "Wärme, verglichen mit Meereshöhe",
   keepFan: "Gleicher Lüfter",
   keepHeat: "Gleiche Wärme",
+  fanMakesUp:
+    "Die Tabelle rundet die Pumpenfrequenz und lässt den Lüfter, wie er ist. Die Antwort oben stellt auch den Lüfter nach: Das gleicht den Schritt der Pumpe aus.",
   fanShort: (limit: string) =>
     `Der Lüfter schafft höchstens etwa ${limit} U/min: Die volle Wärme ist hier nicht möglich.`,
 };

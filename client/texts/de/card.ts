@@ -26,9 +26,9 @@ export const cardWords: typeof import("../en/card.ts").cardWords = {
   printHint:
     "Im Druckdialog dasselbe Papier wählen, tatsächliche Größe (100 %), ohne Kopf- und Fußzeilen; oder als PDF speichern. Schwarzweiß genügt.",
   code: {
-    title: "Dieses Blatt, aktuell:",
+    title: "Der Code öffnet dieses Blatt, aktuell. Von Hand:",
     name: "Code mit der Adresse dieses Merkblatts",
-    withoutOwn: "Code und Adresse enthalten dieses Merkblatt ohne deine eigenen Abstimmungen.",
+    withoutOwn: "Der Code enthält dieses Merkblatt ohne deine eigenen Abstimmungen.",
   },
   preview: "So wird das Merkblatt gedruckt",
   cannot: "Diese Zahlen passen nicht zusammen. Lüfterdrehzahlen und Kraftstoff je Takt prüfen.",

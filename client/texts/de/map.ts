@@ -16,7 +16,7 @@ export const mapWords: typeof import("../en/map.ts").mapWords = {
       `Um wie viele Prozentpunkte eine weitere Abstimmung dort die Spanne der mittleren Heizung verengen würde, ${end}`,
   },
   atElevation: (elevation: string) => `auf ${elevation}`,
-  nowhere: "auf keiner Höhe",
+  nowhere: "kommt bei dieser Temperatur nicht vor",
   hatched: "in solcher Luft noch keine Abstimmungen",
   contour: "entlang der Linie gleiche Frequenz",
   cellMark: "wie viele Abstimmungen von hier sind",

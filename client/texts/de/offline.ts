@@ -35,7 +35,8 @@ export const offline: typeof import("../en/offline.ts").offline = {
   reload: "Neu laden",
   notKept: (name) =>
     `„${name}“ ist nicht unter den Orten, die in diesem Browser gespeichert sind. Tippe die Höhe ein; wenn du wieder Netz hast, speichere das Land unter „Ohne Netz“.`,
-  noPlacesKept: "In diesem Browser sind noch keine Orte gespeichert.",
+  noPlacesKept:
+    "In diesem Browser sind noch keine Orte gespeichert. Stattdessen die Höhe eintippen.",
   placesCredit: "Orte und Höhen: GeoNames, CC BY 4.0.",
   waits:
     "In diesem Browser gespeichert: Sie wird von selbst einmal gesendet, sobald der Atlas erreichbar und diese Seite offen ist.",

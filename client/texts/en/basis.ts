@@ -25,6 +25,8 @@ export const basisWords = {
   heatLeft: "Heat, compared with sea level",
   keepFan: "Same fan speed",
   keepHeat: "Same heat",
+  fanMakesUp:
+    "The table rounds the pump rate and leaves the fan as it is. The answer above also adjusts the fan, to make up for the pump's step.",
   fanShort: (limit: string) =>
     `The fan's limit is about ${limit} rpm: full heat isn't possible here.`,
 };

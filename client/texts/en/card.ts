@@ -26,9 +26,9 @@ export const cardWords = {
   printHint:
     "In the print dialogue choose the same paper, actual size (100 %), and no headers or footers; or save it as a PDF. Black and white is enough.",
   code: {
-    title: "Same card, up to date:",
+    title: "The code opens this card, up to date. By hand:",
     name: "Code that holds the address of this card",
-    withoutOwn: "The code and the address hold this card without your own tunes.",
+    withoutOwn: "The code holds this card without your own tunes.",
   },
   preview: "The card as it will print",
   cannot: "These figures do not fit together. Check fan speeds and fuel per pulse.",

@@ -15,7 +15,7 @@ export const mapWords = {
       `How much one more tune there would narrow the band of the average heater, ${end}, in percentage points`,
   },
   atElevation: (elevation: string) => `at ${elevation}`,
-  nowhere: "at no elevation",
+  nowhere: "doesn't occur at this temperature",
   hatched: "no tunes in such air yet",
   contour: "same pump rate all along the line",
   cellMark: "how many tunes come from here",

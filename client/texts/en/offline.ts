@@ -31,7 +31,7 @@ export const offline = {
   reload: "Reload",
   notKept: (name: string) =>
     `“${name}” is not among the places saved in this browser. Type the elevation instead; when you are online again, save the country under “Offline use”.`,
-  noPlacesKept: "No places are saved in this browser yet.",
+  noPlacesKept: "No places are saved in this browser yet. Type the elevation instead.",
   placesCredit: "Places and elevations: GeoNames, CC BY 4.0.",
   waits:
     "Saved in this browser: it is sent by itself, once, as soon as the atlas can be reached and this page is open.",

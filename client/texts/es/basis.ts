@@ -26,6 +26,8 @@ export const basisWords: typeof import("../en/basis.ts").basisWords = {
   heatLeft: "Calor, respecto al nivel del mar",
   keepFan: "Mismo ventilador",
   keepHeat: "Mismo calor",
+  fanMakesUp:
+    "La tabla redondea la frecuencia de la bomba y deja el ventilador como está. La respuesta de arriba cambia también el ventilador: así compensa el paso de la bomba.",
   fanShort: (limit: string) =>
     `El ventilador llega como mucho a unas ${limit} rpm: aquí no se alcanza todo el calor.`,
 };

@@ -26,9 +26,9 @@ export const cardWords: typeof import("../en/card.ts").cardWords = {
   printHint:
     "En el diálogo de impresión elige el mismo papel, tamaño real (100 %), sin encabezados ni pies; o guárdala como PDF. Basta en blanco y negro.",
   code: {
-    title: "La misma ficha, al día:",
+    title: "El código abre esta ficha, al día. A mano:",
     name: "Código con la dirección de esta ficha",
-    withoutOwn: "El código y la dirección contienen esta ficha sin tus ajustes propios.",
+    withoutOwn: "El código contiene esta ficha sin tus ajustes propios.",
   },
   preview: "La ficha tal como se imprimirá",
   cannot: "Estas cifras no casan entre sí. Revisa las velocidades y el combustible por pulso.",

@@ -16,7 +16,7 @@ export const mapWords: typeof import("../en/map.ts").mapWords = {
       `Cuántos puntos porcentuales se estrecharía con un ajuste más el intervalo del calefactor medio, ${end}`,
   },
   atElevation: (elevation: string) => `a ${elevation}`,
-  nowhere: "a ninguna altitud",
+  nowhere: "no se da a esta temperatura",
   hatched: "aún sin ajustes en un aire así",
   contour: "misma frecuencia a lo largo de la línea",
   cellMark: "cuántos ajustes son de aquí",

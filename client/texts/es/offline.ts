@@ -37,7 +37,7 @@ export const offline: typeof import("../en/offline.ts").offline = {
   reload: "Volver a cargar",
   notKept: (name) =>
     `«${name}» no está entre los lugares guardados en este navegador. Escribe la altitud; cuando vuelvas a tener red, guarda el país en «Sin red».`,
-  noPlacesKept: "Este navegador aún no tiene lugares guardados.",
+  noPlacesKept: "Este navegador aún no tiene lugares guardados. Escribe la altitud.",
   placesCredit: "Lugares y altitudes: GeoNames, CC BY 4.0.",
   waits:
     "Guardado en este navegador: se envía solo, una vez, en cuanto haya conexión con el atlas y esta página esté abierta.",
