@@ -3,7 +3,8 @@ import { onsite as words } from "../texts/onsite.ts";
 import { shareWords } from "../texts/share.ts";
 import { ChoiceField } from "../ui/choice-field.tsx";
 import { NumberField } from "../ui/number-field.tsx";
-import { format } from "../units.ts";
+import { asTyped, format } from "../units.ts";
+import { Folded } from "./folded.tsx";
 import {
   faultsOf,
   type Preparation,
@@ -56,7 +57,6 @@ export function MeterFields(props: PreparationProps) {
   return (
     <fieldset class="sheet columns">
       <legend>{words.prepare.meter}</legend>
-      <p class="hint wide">{words.prepare.meterWhy}</p>
       <ChoiceField
         label={words.prepare.kind}
         id="onsite-meter"
@@ -68,26 +68,40 @@ export function MeterFields(props: PreparationProps) {
           onPreparation({ ...preparation, meter: { ...usualMeter(kind), distance_m } });
         }}
       />
-      <PreparationNumber
-        {...props}
-        label={words.prepare.distance}
-        name="meter.distance_m"
-        hint={words.prepare.distanceHint}
-      />
-      <PreparationNumber {...props} label={words.prepare.resolution} name="meter.resolution_ppm" />
-      <PreparationNumber
-        {...props}
-        label={words.prepare.floor}
-        name="meter.floor_ppm"
-        hint={words.prepare.floorHint}
-      />
-      <PreparationNumber {...props} label={words.prepare.ceiling} name="meter.ceiling_ppm" />
-      <PreparationNumber
-        {...props}
-        label={words.prepare.lag}
-        name="meter.lag_s"
-        hint={words.prepare.lagHint}
-      />
+      <Folded title={words.prepare.figures} says={figuresNow(preparation)}>
+        <p class="hint wide">{words.prepare.meterWhy}</p>
+        <PreparationNumber
+          {...props}
+          label={words.prepare.distance}
+          name="meter.distance_m"
+          hint={words.prepare.distanceHint}
+        />
+        <PreparationNumber
+          {...props}
+          label={words.prepare.resolution}
+          name="meter.resolution_ppm"
+        />
+        <PreparationNumber
+          {...props}
+          label={words.prepare.floor}
+          name="meter.floor_ppm"
+          hint={words.prepare.floorHint}
+        />
+        <PreparationNumber {...props} label={words.prepare.ceiling} name="meter.ceiling_ppm" />
+        <PreparationNumber
+          {...props}
+          label={words.prepare.lag}
+          name="meter.lag_s"
+          hint={words.prepare.lagHint}
+        />
+      </Folded>
     </fieldset>
   );
+}
+
+/** What the meter is taken to show, how fast, and from where. */
+function figuresNow({ meter }: Preparation): string {
+  const { floor_ppm, ceiling_ppm, lag_s, distance_m } = meter;
+  const said = (value: number | undefined) => (value === undefined ? "?" : asTyped(value, 2));
+  return `${said(floor_ppm)}–${said(ceiling_ppm)} ppm, ${said(lag_s)} s, ${said(distance_m)} m`;
 }

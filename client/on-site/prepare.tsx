@@ -1,5 +1,5 @@
 import { useRef, useState } from "preact/hooks";
-import type { GivenAir } from "../../model/air.ts";
+import { type GivenAir, standardTemperature } from "../../model/air.ts";
 import { ENDS } from "../../model/end.ts";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import { usualFans } from "../../model/heater.ts";
@@ -17,8 +17,9 @@ import { goToFirstMarked } from "../ui/first-marked.ts";
 import { NumberField, useUnit } from "../ui/number-field.tsx";
 import { SiteQuestion } from "../ui/site-question.tsx";
 import { TemperatureField } from "../ui/temperature-field.tsx";
-import { formatRate } from "../units.ts";
+import { format, formatIn, formatPercent, formatRate, formatTenths, type Unit } from "../units.ts";
 import { airNow, keepAirNow } from "./air-now.ts";
+import { Folded } from "./folded.tsx";
 import { MeterFields, PreparationNumber } from "./meter.tsx";
 import {
   faultsOf,
@@ -48,6 +49,7 @@ export function Prepare(props: {
   }));
   const [tried, setTried] = useState(false);
   const [unit, chooseUnit] = useUnit("elevation", "atlas.elevation");
+  const [temperature] = useUnit("temperature", "atlas.temperature");
   const change = (next: Preparation) => {
     const kept = preparationKept(next, typed, mine);
     setPreparation(kept);
@@ -87,6 +89,8 @@ export function Prepare(props: {
   const field = { preparation, onPreparation: change, tried };
   const usual = usualFans(question.heat_kW);
   const askedFans = ENDS.filter((end) => mine?.heater[`${end}_fan_rpm`] === undefined);
+  const asksStep = mine?.heater.step_Hz === undefined;
+  const asksSupply = mine?.heater.supply_V === undefined;
   return (
     <form
       ref={form}
@@ -105,15 +109,17 @@ export function Prepare(props: {
           <strong>{t.safety.brief}</strong>
         </p>
       </section>
-      <SiteQuestion
-        fit={fit}
-        question={question}
-        unit={unit}
-        onUnit={chooseUnit}
-        onQuestion={ask}
-        nightHint={words.prepare.nightWhy}
-        isMine={Boolean(mine)}
-      />
+      <Folded title={words.prepare.basis} says={siteNow(question, unit, temperature)}>
+        <SiteQuestion
+          fit={fit}
+          question={question}
+          unit={unit}
+          onUnit={chooseUnit}
+          onQuestion={ask}
+          nightHint={words.prepare.nightWhy}
+          isMine={Boolean(mine)}
+        />
+      </Folded>
       <fieldset class="sheet columns">
         <legend>{words.prepare.air}</legend>
         <TemperatureField
@@ -125,36 +131,42 @@ export function Prepare(props: {
           onAir={changeAir}
           hint={words.prepare.airNow}
         />
-        <PressureFields
-          form="onsite"
-          prefix="now"
-          air={air}
-          elevation_m={question.site.elevation_m}
-          onAir={changeAir}
-        />
+        <Folded title={words.prepare.finerAir} says={finerNow(air)}>
+          <PressureFields
+            form="onsite"
+            prefix="now"
+            air={air}
+            elevation_m={question.site.elevation_m}
+            onAir={changeAir}
+          />
+        </Folded>
       </fieldset>
       <fieldset class="sheet columns">
         <legend>{words.prepare.before}</legend>
         <p class="hint wide">{words.prepare.beforeWhy}</p>
-        <PreparationNumber {...field} label={words.prepare.lowBefore} name="low_before_Hz" />
-        <PreparationNumber {...field} label={words.prepare.highBefore} name="high_before_Hz" />
+        <div class="rates-now wide">
+          <PreparationNumber {...field} label={words.prepare.lowBefore} name="low_before_Hz" />
+          <PreparationNumber {...field} label={words.prepare.highBefore} name="high_before_Hz" />
+        </div>
         {mine && <p class="note wide">{heaterWords.fromMine(mine.heater.name)}</p>}
-        {askedFans.map((end) => (
-          <NumberField
-            key={end}
-            label={end === "low" ? t.heater.lowFan : t.heater.highFan}
-            field={`${end}.fan_rpm`}
-            value={question[`${end}_fan_rpm`]}
-            placeholder={String(usual[`${end}_fan_rpm`])}
-            onValue={(rpm) => onQuestion({ ...question, [`${end}_fan_rpm`]: rpm })}
-          />
-        ))}
-        {askedFans.length > 0 && <p class="hint wide">{words.prepare.fanWhy}</p>}
-        {mine?.heater.step_Hz === undefined && (
-          <PreparationNumber {...field} label={words.prepare.step} name="step_Hz" />
-        )}
-        {mine?.heater.supply_V === undefined && (
-          <PreparationNumber {...field} label={words.prepare.supply} name="supply_V" />
+        {(askedFans.length > 0 || asksStep || asksSupply) && (
+          <Folded title={words.prepare.fansAndSteps} says={fansNow(question, preparation)}>
+            {askedFans.map((end) => (
+              <NumberField
+                key={end}
+                label={end === "low" ? t.heater.lowFan : t.heater.highFan}
+                field={`${end}.fan_rpm`}
+                value={question[`${end}_fan_rpm`]}
+                placeholder={String(usual[`${end}_fan_rpm`])}
+                onValue={(rpm) => onQuestion({ ...question, [`${end}_fan_rpm`]: rpm })}
+              />
+            ))}
+            {askedFans.length > 0 && <p class="hint wide">{words.prepare.fanWhy}</p>}
+            {asksStep && <PreparationNumber {...field} label={words.prepare.step} name="step_Hz" />}
+            {asksSupply && (
+              <PreparationNumber {...field} label={words.prepare.supply} name="supply_V" />
+            )}
+          </Folded>
         )}
       </fieldset>
       <MeterFields {...field} />
@@ -177,6 +189,44 @@ export function Prepare(props: {
       </div>
     </form>
   );
+}
+
+/** Where, how cold the night, and which size, as they stand. */
+function siteNow({ place, site, air, heat_kW }: Question, elevation: Unit, temperature: Unit) {
+  const { temperature_C } = air;
+  const night = formatIn(temperature_C ?? standardTemperature(site.elevation_m), temperature);
+  return [
+    place,
+    formatIn(site.elevation_m, elevation),
+    `${night} ${temperature_C === undefined ? t.site.assumed : t.site.tonight}`,
+    t.heater.heatOption(heat_kW),
+  ]
+    .filter(Boolean)
+    .join(", ");
+}
+
+function finerNow({ pressure_hPa, qnh_hPa, humidity_pct }: GivenAir): string {
+  const pressure = pressure_hPa ?? qnh_hPa;
+  const said = [
+    pressure !== undefined && `${format(pressure)} hPa`,
+    humidity_pct !== undefined && `${formatPercent(humidity_pct)} %`,
+  ].filter(Boolean);
+  return said.join(", ") || t.site.assumed;
+}
+
+function fansNow(question: Question, { step_Hz, supply_V }: Preparation): string {
+  const { heat_kW, low_fan_rpm, high_fan_rpm } = question;
+  const usual = usualFans(heat_kW);
+  const fans = [low_fan_rpm ?? usual.low_fan_rpm, high_fan_rpm ?? usual.high_fan_rpm];
+  const [low, high] = fans.map((rpm) => format(rpm)) as [string, string];
+  const isUsual = low_fan_rpm === undefined && high_fan_rpm === undefined;
+  return [
+    isUsual ? heaterWords.line.usual(low, high) : heaterWords.line.fans(low, high),
+    step_Hz !== undefined && `${formatRate(step_Hz)} Hz`,
+    supply_V !== undefined && `${formatTenths(supply_V)} V`,
+  ]
+    .filter(Boolean)
+    .join(", ");
 }
 
 /** What the sweep looks for: centred on my heater where it has tunes of its own; null where the figures cannot stand together. */

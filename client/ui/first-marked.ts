@@ -10,6 +10,8 @@ export function goToFirstMarked(form: HTMLElement | null): void {
     const first =
       form?.querySelector<HTMLElement>("[aria-invalid], [data-unread], .slips") ??
       form?.querySelector<HTMLElement>("[role=alert]");
+    for (let fold = first?.closest("details"); fold; fold = fold.parentElement?.closest("details"))
+      fold.open = true;
     first?.scrollIntoView({ block: "center" });
     first?.focus({ preventScroll: true });
   });

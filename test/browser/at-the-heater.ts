@@ -43,6 +43,12 @@ export interface Hands {
   read: (page: Page, co_ppm: string) => Promise<void>;
 }
 
+/** Opens what On site's preparation folds away. */
+export async function unfold(page: Page): Promise<void> {
+  const folded = page.locator(".folded:not([open]) > summary");
+  while ((await folded.count()) > 0) await folded.first().click();
+}
+
 /** From an empty form to the first step at the low end. */
 export async function begin(page: Page): Promise<void> {
   await field(page, "low_before_Hz").fill("1.3");

@@ -8,7 +8,7 @@ import { t } from "../../client/texts/app.ts";
 import { logbookWords } from "../../client/texts/logbook.ts";
 import { onsite } from "../../client/texts/onsite.ts";
 import { tuneSchema } from "../../model/tune.ts";
-import { begin, press } from "./at-the-heater.ts";
+import { begin, press, unfold } from "./at-the-heater.ts";
 import { field, openFiner, openPage, openStop, openTripHeater } from "./open-page.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
 import { emptyAtlas, plainBrowser } from "./shared.ts";
@@ -77,9 +77,12 @@ const VIEWS: Record<string, (page: Page) => Promise<unknown>> = {
     await openStop(page, 0);
     await openTripHeater(page);
   },
-  onsite: (page) => field(page, "meter.lag_s").waitFor(),
+  onsite: async (page) => {
+    await field(page, "low_before_Hz").waitFor();
+    await unfold(page);
+  },
   "onsite reading": async (page) => {
-    await field(page, "meter.lag_s").waitFor();
+    await field(page, "low_before_Hz").waitFor();
     await begin(page);
     await press(page, onsite.step.isSet);
     await field(page, "co_ppm").waitFor();

@@ -3,7 +3,7 @@ import { beforeAll, expect, test } from "vitest";
 import { onsite as german } from "../../client/texts/de/onsite.ts";
 import { onsite } from "../../client/texts/en/onsite.ts";
 import { onsite as spanish } from "../../client/texts/es/onsite.ts";
-import { begin, installClock, press, typeReading } from "./at-the-heater.ts";
+import { begin, installClock, press, typeReading, unfold } from "./at-the-heater.ts";
 import { axeFinds, sideways } from "./faults.ts";
 import { field, openPage } from "./open-page.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
@@ -33,6 +33,13 @@ test.each(Object.entries({ en: onsite, de: german, es: spanish }))(
     const { page, close } = await openOnSite(locale);
     const pressed = (name: string) => page.getByRole("button", { name, exact: true }).click();
     expect(await page.locator(around).first().isVisible()).toBe(true);
+    // On the second screen of a phone the way on is in sight, above the bar of places.
+    const lowest = await page.locator("form button[type=submit]").evaluate((begin) => {
+      scrollTo(0, innerHeight);
+      const bar = document.querySelector(".places")?.getBoundingClientRect().top ?? 0;
+      return begin.getBoundingClientRect().bottom - bar;
+    });
+    expect(lowest).toBeLessThanOrEqual(0);
     await field(page, "low_before_Hz").fill("1.3");
     await field(page, "high_before_Hz").fill("4.6");
     await pressed(words.prepare.begin);
@@ -86,6 +93,7 @@ test.each(Object.entries({ en: onsite, de: german, es: spanish }))(
 
 test("a reading is typed with the page's own keys, a keyboard, or told as below or over; what is over the meter's own highest is refused", async () => {
   const { page, close } = await openOnSite();
+  await unfold(page);
   await field(page, "meter.ceiling_ppm").fill("500");
   await field(page, "meter.resolution_ppm").fill("0.5");
   await begin(page);

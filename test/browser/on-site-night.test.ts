@@ -8,7 +8,7 @@ import { onsite } from "../../client/texts/onsite.ts";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import { tuneAtNight } from "../../model/night-air.ts";
 import { startTune } from "../../model/start.ts";
-import { installClock, press } from "./at-the-heater.ts";
+import { installClock, press, unfold } from "./at-the-heater.ts";
 import { axeFinds, sideways } from "./faults.ts";
 import { field, openPage, openSite } from "./open-page.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
@@ -38,6 +38,7 @@ test("the air of the moment is On site's, the night's is the Atlas's: neither ov
   expect(await field(page, "now.temperature_C").inputValue()).toBe("");
   const begins = () => page.locator("form p", { hasText: "looks near" }).textContent();
   const atNight = await begins();
+  await unfold(page);
   await field(page, "now.temperature_C").fill("25");
   await field(page, "now.pressure_hPa").fill("893");
   await field(page, "now.humidity_pct").fill("35");

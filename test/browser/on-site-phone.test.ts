@@ -4,7 +4,7 @@ import { t } from "../../client/texts/app.ts";
 import { onsite as german } from "../../client/texts/de/onsite.ts";
 import { onsite } from "../../client/texts/en/onsite.ts";
 import { onsite as spanish } from "../../client/texts/es/onsite.ts";
-import { begin, installClock, press, typeReading } from "./at-the-heater.ts";
+import { begin, installClock, press, typeReading, unfold } from "./at-the-heater.ts";
 import { field, openPage } from "./open-page.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
 import { demoAtlas, plainBrowser } from "./shared.ts";
@@ -145,7 +145,10 @@ test("what is missing or wrong on the way in is gone to: the first field, a figu
   await press(page, onsite.prepare.begin);
   await goneTo("high_before_Hz");
   await field(page, "high_before_Hz").fill("4.6");
+  await unfold(page);
   await field(page, "meter.lag_s").fill("");
+  // Folded away again, it is found all the same.
+  await page.locator(".folded > summary", { hasText: onsite.prepare.figures }).click();
   await press(page, onsite.prepare.begin);
   await goneTo("meter.lag_s");
   await field(page, "meter.lag_s").fill("25");

@@ -2,20 +2,20 @@
 export const onsite: typeof import("../en/onsite.ts").onsite = {
   title: "Vor Ort: mit dem CO-Messgerät abstimmen",
   intro:
-    "Eine geführte Suche erst bei kleinster, dann bei größter Leistung; der Lüfter bleibt, wie er ist: einstellen, warten, ablesen, bis CO am niedrigsten ist. Alles wird hier gerechnet, ganz ohne Netz, und jede Eingabe wird gespeichert.",
+    "Eine geführte Suche erst bei kleinster, dann bei größter Leistung: einstellen, warten, ablesen, bis CO am niedrigsten ist. Das geht ohne Netz; jede Eingabe wird gespeichert.",
   notKept: "Dieser Browser speichert deine Eingaben nicht: Beim Neuladen ginge die Suche verloren.",
   prepare: {
     basis: "Ort, Luft, Heizung",
     nightWhy: "Für die kommende Nacht: Am Ende steht, wie die Abstimmung zu ihr passt.",
     air: "Luft jetzt",
     temperatureNow: "Temperatur jetzt",
-    airNow:
-      "Dort, wo die Heizung ihre Luft ansaugt. Kalte Luft ist dichter. Bleibt das Feld leer, gilt die Normatmosphäre.",
-    start: (low, high) =>
-      `Die Suche beginnt bei diesen Pumpenfrequenzen, mit denen die Heizung läuft, und sucht um ${low} Hz und ${high} Hz.`,
+    airNow: "Dort, wo die Heizung ansaugt. Leer gilt die Normatmosphäre.",
+    start: (low, high) => `Gesucht wird um ${low} Hz und ${high} Hz.`,
+    finerAir: "Druck und Luftfeuchte",
+    fansAndSteps: "Lüfter und Schritte",
+    figures: "Was es anzeigen kann",
     before: "Jetzige Einstellungen",
-    beforeWhy:
-      "Hier beginnt die Suche, und sie geht in kleinen Schritten weiter. Wer sie abbricht, stellt auf diese Werte zurück.",
+    beforeWhy: "Hier beginnt die Suche. Wer sie abbricht, stellt auf diese Werte zurück.",
     lowBefore: "Pumpenfrequenz jetzt, kleinste Leistung, Hz",
     highBefore: "Pumpenfrequenz jetzt, größte Leistung, Hz",
     fanWhy:

@@ -2,20 +2,20 @@
 export const onsite = {
   title: "On site: tune with a CO meter",
   intro:
-    "A guided sweep at lowest power, then at highest, with the fan left as it is: set, wait, read, until CO is lowest. It all works offline, and everything you press is saved.",
+    "A guided sweep at lowest power, then at highest: set, wait, read, until CO is lowest. It works offline; everything you press is saved.",
   notKept: "This browser does not save what you press: a reload would lose the sweep.",
   prepare: {
     basis: "Place, air, heater",
     nightWhy: "For the coming night: at the end you see how the tune suits it.",
     air: "Air now",
     temperatureNow: "Temperature now",
-    airNow:
-      "Where the heater draws its air in. Cold air is denser. Left empty, the standard atmosphere's is used.",
-    start: (low: string, high: string) =>
-      `The sweep begins at these pump rates, at which the heater runs, and looks near ${low} Hz and ${high} Hz.`,
+    airNow: "Where the heater draws its air in. Left empty: standard atmosphere.",
+    start: (low: string, high: string) => `The sweep looks near ${low} Hz and ${high} Hz.`,
+    finerAir: "Pressure and humidity",
+    fansAndSteps: "Fans and steps",
+    figures: "What it can show",
     before: "Current settings",
-    beforeWhy:
-      "The sweep begins here and moves in small steps. If you leave it, this is what you put back.",
+    beforeWhy: "The sweep begins here. If you leave it, this is what you put back.",
     lowBefore: "Pump rate now, lowest power, Hz",
     highBefore: "Pump rate now, highest power, Hz",
     fanWhy:

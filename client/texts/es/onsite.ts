@@ -2,20 +2,20 @@
 export const onsite: typeof import("../en/onsite.ts").onsite = {
   title: "In situ: ajustar con un medidor de CO",
   intro:
-    "Una búsqueda guiada a potencia mínima y después a máxima, con el ventilador como está: ajustar, esperar, leer, hasta que el CO sea el más bajo. Todo se calcula aquí, sin red, y se guarda todo lo que pulsas.",
+    "Una búsqueda guiada a potencia mínima y después a máxima: ajustar, esperar, leer, hasta que el CO sea el más bajo. Funciona sin red y guarda todo lo que pulsas.",
   notKept: "Este navegador no guarda lo que pulsas: al recargar se perdería la búsqueda.",
   prepare: {
     basis: "Lugar, aire, calefactor",
     nightWhy: "Para la noche que viene: al final verás cómo le va el ajuste.",
     air: "Aire ahora",
     temperatureNow: "Temperatura ahora",
-    airNow:
-      "Donde el calefactor toma el aire. El aire frío es más denso. Si la dejas vacía, se toma la de la atmósfera estándar.",
-    start: (low, high) =>
-      `La búsqueda empieza en estas frecuencias de la bomba, con las que el calefactor funciona, y busca cerca de ${low} Hz y ${high} Hz.`,
+    airNow: "Donde el calefactor toma el aire. Vacía: atmósfera estándar.",
+    start: (low, high) => `La búsqueda mira cerca de ${low} Hz y ${high} Hz.`,
+    finerAir: "Presión y humedad",
+    fansAndSteps: "Ventilador y pasos",
+    figures: "Qué puede mostrar",
     before: "Ajustes actuales",
-    beforeWhy:
-      "La búsqueda empieza aquí y avanza a pasos cortos. Si la abandonas, estos son los valores que hay que volver a poner.",
+    beforeWhy: "La búsqueda empieza aquí. Si la abandonas, vuelve a poner estos valores.",
     lowBefore: "Frecuencia de la bomba ahora, potencia mínima, Hz",
     highBefore: "Frecuencia de la bomba ahora, potencia máxima, Hz",
     fanWhy:
