@@ -55,3 +55,17 @@ test("schema, map, charts and cells come after it", () => {
     expect(text.includes(sign), what).toBe(false);
   }
 });
+
+test("what follows Start's answer by itself brings neither schemas nor another view's words", () => {
+  const parts = [
+    "start/answer-more.tsx",
+    "start/finer-questions.tsx",
+    "my-heater/my-heater-line.tsx",
+  ];
+  for (const part of [...parts, "ui/site-question.tsx", "app/offline/offline.ts"]) {
+    const chunks = [...withImports(part)];
+    expect(chunks.length).toBeGreaterThan(1);
+    expect(chunks.map(source).join("\n").includes("_zod."), part).toBe(false);
+    expect(chunks.filter((name) => /texts\/\w+\/(trip|logbook|share)/.test(name))).toEqual([]);
+  }
+});

@@ -12,8 +12,9 @@ import {
   TEMPERATURES_C,
   usualChoice,
 } from "./card-choice.ts";
-import { type UnitNames, units, unitsText } from "./units-in.ts";
-import { numberIn, type Refusal, readValues, to, writeValues } from "./values.ts";
+import { type UnitNames, units } from "./units-in.ts";
+import { numberIn, type Refusal, readValues } from "./values.ts";
+import { to, unitsText, writeValues } from "./write-values.ts";
 
 const fan_rpm = z.number().min(100).max(20_000);
 

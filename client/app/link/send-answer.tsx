@@ -4,7 +4,7 @@ import { t } from "../../texts/app.ts";
 import { linkWords as words } from "../../texts/link.ts";
 import type { MyHeater } from "../heater/my-heater.ts";
 import { atlasUnits } from "./atlas-units.ts";
-import { questionText } from "./question-link.ts";
+import { questionText } from "./question-text.ts";
 import { addressOf, useSending } from "./use-sending.ts";
 
 /** The answer as an address: sent, copied, or read off. Own tunes are in it only when asked for. */

@@ -1,5 +1,4 @@
 import { z } from "zod";
-import type { Unit } from "../../units.ts";
 
 /** Units as an address writes them: letters alone. */
 const NAMES: Record<string, string> = { C: "°C", F: "°F" };
@@ -14,7 +13,3 @@ export const units = z
   });
 
 export type UnitNames = z.infer<typeof units>;
-
-export function unitsText(elevation: Unit, temperature: Unit): string {
-  return `${elevation.name},${temperature.name.replace("°", "")}`;
-}

@@ -32,18 +32,6 @@ export function readValues<S extends Record<string, z.ZodType>>(
   return { values, refused };
 }
 
-/** Values as an address has them, empty ones left out; commas and blanks stay readable. */
-export function writeValues(values: Record<string, string | number | undefined>): string {
-  return Object.entries(values)
-    .filter(([, value]) => value !== undefined && value !== "")
-    .map(([name, value]) => `${name}=${plain(String(value))}`)
-    .join("&");
-}
-
-function plain(text: string): string {
-  return encodeURIComponent(text).replaceAll("%20", "+").replaceAll("%2C", ",");
-}
-
 /** A number as written in an address: digits and a point, nothing that only looks like one. */
 export const numberIn = <T extends z.ZodType<number, number>>(schema: T) =>
   z
@@ -51,10 +39,6 @@ export const numberIn = <T extends z.ZodType<number, number>>(schema: T) =>
     .regex(/^-?\d{1,9}(\.\d{1,6})?$/)
     .transform(Number)
     .pipe(schema);
-
-/** At most so many decimals: as fine as anybody reads it. */
-export const to = (value: number | undefined, decimals: number) =>
-  value === undefined ? undefined : Number(value.toFixed(decimals));
 
 function shortened(text: string): string {
   const letters = [...text];
