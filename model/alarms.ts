@@ -27,7 +27,7 @@ const ALLOWANCE = 0.5;
 const MORE_COPIES = 0.1;
 
 /** Where in x = ln(density/1.225) a drift is looked for: at the sea, and at about 3,500 m. */
-export const LOOKED_AT = [0, -0.35];
+const LOOKED_AT = [0, -0.35];
 
 /**
  * What a steward should look at in a new version.

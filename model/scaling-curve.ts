@@ -14,8 +14,8 @@ export interface ScalingCurvePoint {
 }
 
 /** From the thinnest air people sleep in to the densest, in even steps of ln density. */
-const THINNEST_kg_m3 = 0.64;
-const DENSEST_kg_m3 = 1.5;
+export const THINNEST_kg_m3 = 0.64;
+export const DENSEST_kg_m3 = 1.5;
 const CURVE_STEPS = 48;
 
 /** How settings scale with the air by the fit of one heat class and end. */

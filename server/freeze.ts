@@ -1,9 +1,11 @@
 import type { Version } from "../db/fits.ts";
 import type { Refusal } from "../db/refusal.ts";
-import { ENOUGH, LOOKED_AT } from "../model/alarms.ts";
+import { STANDARD_DENSITY_kg_m3 } from "../model/air.ts";
+import { ENOUGH } from "../model/alarms.ts";
 import { averageAt } from "../model/fit/bands.ts";
 import type { Alarm as AlarmCode, GroupFit, PublishedFit } from "../model/fit/group.ts";
-import { exp } from "../model/numerics/ln-exp.ts";
+import { exp, ln } from "../model/numerics/ln-exp.ts";
+import { DENSEST_kg_m3, THINNEST_kg_m3 } from "../model/scaling-curve.ts";
 import type { Alarm } from "./contract.ts";
 
 /**
@@ -15,6 +17,10 @@ import type { Alarm } from "./contract.ts";
 const FREEZING: readonly AlarmCode["code"][] = ["drift", "second_crowd", "copies"];
 /** An average tune moves no further in a week by itself: a patient liar among ten owners moves it by more. */
 const MOST_MOVED = 0.02;
+/** Where in x = ln(density/1.225): the average is a line, so it moves most at one end of what is published. */
+const LOOKED_AT = [DENSEST_kg_m3, THINNEST_kg_m3].map((density_kg_m3) =>
+  ln(density_kg_m3 / STANDARD_DENSITY_kg_m3),
+);
 const WEEK_ms = 7 * 86_400_000;
 
 /**
@@ -63,7 +69,7 @@ function moved(fit: PublishedFit, week: readonly PublishedFit[]): Alarm[] {
   });
 }
 
-/** The larger of the average's relative changes at the sea and high up. */
+/** The larger of the average's relative changes in the densest and in the thinnest air. */
 function mostMoved(before: GroupFit, now: GroupFit): number {
   return LOOKED_AT.map(
     (x) => exp(averageAt(now, x).centre - averageAt(before, x).centre) - 1,

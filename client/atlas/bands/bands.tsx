@@ -6,6 +6,7 @@ import { b } from "../../texts/bands.ts";
 import { Breakdown } from "./breakdown.tsx";
 import { loadReport } from "./load-report.ts";
 import { OffClaims } from "./off-claim-list.tsx";
+import { PoisoningStudy } from "./poisoning-study.tsx";
 import { PublishedBands } from "./published.tsx";
 import type { StudyReport } from "./report.ts";
 import { BandsScenario } from "./scenario.tsx";
@@ -51,6 +52,7 @@ export function DataBands({ fit }: { fit: PublishedFit }) {
         </>
       )}
       <SweepStudy />
+      <PoisoningStudy />
     </div>
   );
 }

@@ -1,0 +1,31 @@
+import { readFileSync } from "node:fs";
+import { afterAll, expect, test, vi } from "vitest";
+import written from "../../../client/atlas/bands/poisoning-report.json" with { type: "json" };
+import { ATTACKS, type PoisoningReport } from "../../../client/atlas/bands/poisoning-report.ts";
+import { CODE_VERSION } from "../../../server/version.ts";
+import { sampleOf } from "./figures.ts";
+import { POISONING_PAGE, withPoisoningFigures } from "./page.ts";
+
+const published = written as PoisoningReport;
+const warned = vi.spyOn(console, "warn").mockImplementation(() => {});
+afterAll(() => warned.mockRestore());
+
+test("the first atlas attacked again moves as the published report says, and its newcomers wait as long", async () => {
+  expect(published.code).toBe(CODE_VERSION);
+  expect(await sampleOf(published.seed)).toEqual(published.sample);
+});
+
+test("in the published report every goal is kept, and without waiting the same lies do far more", () => {
+  expect(published.attacks.map(({ id }) => id)).toEqual(ATTACKS);
+  for (const { id, most_pct, goal_pct } of published.attacks)
+    if (goal_pct !== null) expect(most_pct, id).toBeLessThan(goal_pct);
+  const of = (id: string) => published.attacks.find((one) => one.id === id)?.most_pct ?? 0;
+  expect(of("counted at once")).toBeGreaterThan(5 * of("fresh keys"));
+  const goals = published.attacks.filter(({ goal_pct }) => goal_pct !== null);
+  expect(goals.map(({ id }) => id)).toEqual(["fresh keys", "one key", "many keys", "hundred"]);
+});
+
+test("the page for operators shows the report's figures", () => {
+  const page = readFileSync(POISONING_PAGE, "utf8");
+  expect(withPoisoningFigures(page, published)).toBe(page);
+});
