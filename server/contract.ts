@@ -1,17 +1,19 @@
+import { z } from "zod";
 import type { Advice } from "../model/advice.ts";
 import type { Air } from "../model/air.ts";
 import type { Compared } from "../model/compare.ts";
-import type { End } from "../model/end.ts";
-import type { PublishedFit } from "../model/fit/group.ts";
+import type { Band } from "../model/fit/bands.ts";
+import type { GroupFit, PublishedFit } from "../model/fit/group.ts";
 import type { ListedPlace } from "../model/geography/listed-place.ts";
-import type { Match } from "../model/geography/names.ts";
+import type { OwnEnd, OwnHeater } from "../model/own-start.ts";
 import type { Safety } from "../model/safety.ts";
 import type { ScalingCurvePoint } from "../model/scaling-curve.ts";
 import type { Reason, Verdict } from "../model/screen.ts";
-import type { StewardVerdict } from "../model/steward-reasons.ts";
-import type { Tune } from "../model/tune.ts";
+import type { StartTune } from "../model/start.ts";
+import { STEWARD_VERDICTS } from "../model/steward-reasons.ts";
+import { tuneSchema } from "../model/tune.ts";
 import type { TwoFits } from "../model/two-fits.ts";
-import type { Challenge } from "./proof-schema.ts";
+import { challenge, HOW_TO_SOLVE } from "./proof-schema.ts";
 
 export type { Advice } from "../model/advice.ts";
 export type { ListedPlace as Place } from "../model/geography/listed-place.ts";
@@ -19,419 +21,623 @@ export type { ScalingCurvePoint } from "../model/scaling-curve.ts";
 export type { Reason, Verdict } from "../model/screen.ts";
 
 /**
- * What the API answers, as types: the client imports these and nothing else of the server.
- * The schemas behind the API's description are checked against them.
+ * What the API answers, said once. From these schemas follow the types, against which routes and page are compiled,
+ * and the description of the API; tests parse real answers with them. What the model makes has its type there,
+ * and its schema is held to it (`satisfies`).
  */
 
+const num = z.number();
+const end = z.enum(["low", "high"]);
+
+export const safety = z.object({
+  notice: z.string(),
+  not_for: z.array(z.string()),
+  defer_to: z.array(z.string()),
+}) satisfies z.ZodType<Safety>;
+
+export const air = z.object({
+  density_kg_m3: num,
+  density_ratio: num.describe("Against 1.225 kg/m³"),
+  pressure_hPa: num.describe("Station pressure"),
+  temperature_C: num,
+  humidity_pct: num,
+  density_altitude_m: num,
+  assumed: z.array(z.enum(["temperature", "pressure", "humidity"])),
+  ln_density_sd: num.describe("Standard deviation of ln density that the assumptions bring"),
+}) satisfies z.ZodType<Air>;
+
+const reason = z.object({
+  code: z.string(),
+  field: z.string(),
+  sentence: z.string(),
+  suggestion: num.optional(),
+}) satisfies z.ZodType<Reason>;
+
+const advice = z.object({
+  code: z.enum(["final_co_high"]),
+  field: z.enum(["low.co_ppm", "high.co_ppm"]),
+  value: num.describe("The figure it is about"),
+  sentence: z.string(),
+}) satisfies z.ZodType<Advice>;
+const adviceList = z
+  .array(advice)
+  .describe(
+    "What the owner should know of the heater, whatever the verdict: never a reason to hold",
+  );
+
+const compared = z.object({
+  end,
+  mixture_shift_pct: num.describe("Plus is rich, minus is lean"),
+  inside_band: z.boolean(),
+  sentence: z.string(),
+}) satisfies z.ZodType<Compared>;
+
+const verdict = z.enum(["accepted", "held"]) satisfies z.ZodType<Verdict>;
+const countsFrom = z.iso
+  .date()
+  .nullable()
+  .describe(
+    "A new contributor's tunes wait: the day from which they are expected to count if accepted. Null: at once",
+  );
+
+export const submitted = z.object({
+  id: z.string(),
+  receipt: z
+    .string()
+    .exactOptional()
+    .describe("Shown once: reading, revising and withdrawing need nothing else"),
+  verdict,
+  reasons: z.array(reason),
+  counts_from: countsFrom,
+  advice: adviceList,
+  air,
+  compared: z.array(compared),
+  accepted_means: z.string(),
+  safety,
+});
 /** Answer to POST and PUT of a tune. */
-export interface Submitted {
-  id: string;
-  /** Shown once; absent when a tune is revised. */
-  receipt?: string;
-  verdict: Verdict;
-  reasons: Reason[];
-  /** A new contributor's tunes wait: the day from which they are expected to count if accepted. Null: at once. */
-  counts_from: string | null;
-  /** What the owner should know of the heater, whatever the verdict; empty as a rule. */
-  advice: Advice[];
-  air: Air;
-  /** Beside the published fit, one entry an end. */
-  compared: Compared[];
-  accepted_means: string;
-  safety: Safety;
-}
+export type Submitted = z.infer<typeof submitted>;
 
-/** One decision on a tune: append-only. */
-export interface Decision {
-  /** Month of a decision on a tune, day of what is about none. */
-  decided_on: string;
-  /** "screening", "fit", "waiting" (days that passed) or "steward". */
-  by: string;
-  verdict: Verdict | "removed" | "rejected" | "withdrawn";
-  reasons: Reason[];
-}
+const standing = z
+  .enum(["kept", "rejected", "not in it"])
+  .describe("What the newest published fit makes of it");
 
+const decision = z.object({
+  decided_on: z.string().describe("Month of a decision on a tune, day of what is about none"),
+  by: z.string().describe("screening, fit, waiting (days that passed), steward or contributor"),
+  verdict: z.enum([...STEWARD_VERDICTS, "rejected", "withdrawn"]),
+  reasons: z.array(reason),
+});
+
+export const keptTune = z.object({
+  id: z.string(),
+  tune: tuneSchema.omit({ contributor: true }),
+  cell: z.string().nullable(),
+  verdict: z
+    .enum(STEWARD_VERDICTS)
+    .describe("Removed by a steward: nobody else sees it; revised, it is looked at again"),
+  reasons: z.array(reason),
+  counts_from: countsFrom,
+  advice: adviceList,
+  fit: z.object({ version: z.string(), low: standing, high: standing }),
+  air,
+  compared: z.array(compared),
+  accepted_means: z.string(),
+  decisions: z.array(decision),
+  safety,
+});
 /** Answer to GET of a tune with its receipt: as kept, and what became of it. */
-export interface KeptTune {
-  id: string;
-  tune: Omit<Tune, "contributor">;
-  cell: string | null;
-  /** Removed by a steward: nobody else sees it; revised, it is looked at again. */
-  verdict: StewardVerdict;
-  reasons: Reason[];
-  /** As when it was submitted, by what is known now. */
-  counts_from: string | null;
-  /** What the newest published fit makes of each end. */
-  fit: {
-    version: string;
-    low: "kept" | "rejected" | "not in it";
-    high: "kept" | "rejected" | "not in it";
-  };
-  advice: Advice[];
-  air: Air;
-  compared: Compared[];
-  accepted_means: string;
-  decisions: Decision[];
-  safety: Safety;
-}
+export type KeptTune = z.infer<typeof keptTune>;
 
-/** One decision as the audit trail records it. */
-export interface RecordedDecision extends Decision {
-  /** Running number: later decisions have higher ones. */
-  number: number;
-  /** Null where it is about no tune, or about one that was withdrawn: the trail keeps that, not which. */
-  tune: string | null;
-}
+const band = z.object({ level: num, lower: num, upper: num }) satisfies z.ZodType<Band>;
 
-/** A tune as the steward sees it: no receipt, and of its contributor the pseudonym alone. */
-export interface StewardsTune {
-  id: string;
-  contributor: string;
-  /** Whether its contributor is new and waits: then it does not count yet whatever is decided. */
-  waits: boolean;
-  /** Month. */
-  submitted_on: string;
-  tune: Omit<Tune, "contributor">;
-  cell: string | null;
-  verdict: StewardVerdict;
-  /** Why: of the decision in force. */
-  reasons: Reason[];
-  air: Air;
-  compared: Compared[];
-  /** Oldest first. */
-  decisions: RecordedDecision[];
-}
+const startEnd = z.object({
+  fan_rpm: num,
+  pump_Hz: num.describe("Rounded to what a controller can be set to"),
+  pump_Hz_exact: num,
+  mean_band_Hz: band,
+  new_heater_bands_Hz: z.array(band),
+  fuel_L_h: num.optional(),
+  heat_kW: num.optional(),
+});
+const keepFan = z.object({ low: startEnd, high: startEnd, heat_fraction: num });
 
-/** A page of held tunes, oldest first. */
-export interface HeldTunes {
-  /** How many there are in all of those asked about. */
-  held: number;
-  tunes: StewardsTune[];
-  /** To ask for the next page with, as `after`; null on the last one. */
-  next: number | null;
-  accepted_means: string;
-  safety: Safety;
-}
+export const startTune = z.object({
+  site: z.object({ elevation_m: num, elevation_sd_m: num, elevation_source: z.string() }),
+  air,
+  low: startEnd,
+  high: startEnd,
+  strategies: z.object({
+    keep_fan: keepFan,
+    keep_heat: keepFan.extend({ fan_suffices: z.boolean(), fan_limit_rpm: num }),
+  }),
+  basis: z.object({
+    heat_kW: num,
+    tunes: num,
+    contributors: num,
+    density_range: z.tuple([num, num]).nullable(),
+    extrapolated: z.boolean(),
+    prior_only: z.boolean(),
+    fit: z.string(),
+    demo: z.boolean(),
+  }) satisfies z.ZodType<StartTune["basis"]>,
+  safety,
+});
 
-/** Tunes asked for by their ids or their contributor, at most a hundred. */
-export interface StewardsTunes {
-  tunes: StewardsTune[];
-  accepted_means: string;
-  safety: Safety;
-}
+const ownEnd = z.object({
+  fan_rpm: num,
+  pump_Hz: num.describe("Rounded to what a controller can be set to"),
+  pump_Hz_exact: num,
+  next_tune_bands_Hz: z.array(band).describe("Where this heater's next tune is expected"),
+  best_bands_Hz: z.array(band).describe("Where its best setting lies: no tune hits it"),
+}) satisfies z.ZodType<OwnEnd>;
+const tuneNumber = num.describe("Which of own_tunes, counted from 1");
 
-/** A page of the audit trail, newest first. */
-export interface AuditTrail {
-  decisions: RecordedDecision[];
-  next: number | null;
-}
+export const ownStartTune = startTune.extend({
+  own_heater: z.object({
+    tunes: num.describe("How many own tunes count at one end at least"),
+    set_aside: z.array(
+      z.object({
+        tune: tuneNumber,
+        end: end.nullable().describe("Null: both"),
+        code: z.string(),
+        sentence: z.string(),
+      }),
+    ),
+    contradictions: z.array(z.object({ tunes: z.array(tuneNumber), end, sentence: z.string() })),
+    low: ownEnd,
+    high: ownEnd,
+  }) satisfies z.ZodType<OwnHeater>,
+});
 
-/** Answer to what a steward decides, or takes back. */
-export interface Decided {
-  /** The decisions made by it, one a tune; their numbers take them back. */
-  decisions: RecordedDecision[];
-  /** Ids of tunes that were asked for and are not there: withdrawn, as a rule. */
-  gone: string[];
-  accepted_means: string;
-  safety: Safety;
-}
+const pair = z.tuple([num, num]);
+const covariance = z.tuple([pair, pair]);
 
-/** Tunes of one place, month and heater size that agree more than heaters do, most of them of new contributors. */
-export interface StewardsCluster {
-  /** H3 cell of resolution 3; null where they have no place. */
-  place: string | null;
-  month: string;
-  heat_kW: number;
-  /** Against the average heater in their air, %: plus is richer. */
-  shift_pct: Record<End, number>;
-  contributors: number;
-  new_contributors: number;
-  /** How many were set as the atlas suggested: those agree for that reason. */
-  as_suggested: number;
-  /** At most the probability that chance makes such a cluster here. */
-  chance: number;
-  /** Ids. */
-  tunes: string[];
-}
-
-export interface ClustersAnswer {
-  /** The least probable first. */
-  clusters: StewardsCluster[];
-  /** So many of the newest tunes were looked at. */
-  looked_at: number;
-}
-
-/** What the fit would be without some tunes, beside the published one. */
-export interface WithoutAnswer {
-  /** The published version. */
-  fit: string;
-  /** How many of the tunes are in the fit at all. */
-  left_out: number;
-  /** Tunes that are left. */
-  tunes: number;
-  /** For the sizes of the tunes left out. */
-  compared: TwoFits[];
-}
-
-/** New contributors who wait with an accepted tune, in the order in which they come to count. */
-export interface WaitingAnswer {
-  waiting: {
-    /** Pseudonym. */
-    contributor: string;
-    /** Day of the first tune. */
-    since: string;
-    /** Whether too many others came at the same time. */
-    crowded: boolean;
-  }[];
-}
-
-/** A contributor whom a steward lets count, and how many tunes that is. */
-export interface Counted {
-  contributor: string;
-  tunes: number;
-}
-
-/** Something about the published fit that a steward should look into. */
-export interface Alarm {
-  code: string;
-  heat_kW: number;
-  end: End;
-  sentence: string;
-  value: number;
-  threshold: number;
-}
-
-export interface AlarmsAnswer {
-  /** Version of the fit that they are about. */
-  fit: string;
-  alarms: Alarm[];
-  /** Why newer versions are not published, and since which day; null when they are. */
-  refused: {
-    since: string;
-    alarms: Alarm[];
-    /** Day on which a steward last said to hold them back; null when nobody did. */
-    kept_back_on: string | null;
-    /** Whether a steward has let the next version through, which is not made yet. */
-    let_through: boolean;
-  } | null;
-}
-
-/** Answer to a steward who lets the next version through, which comes as soon as it is made, or holds it back for another week. */
-export interface Publication {
-  /** The version published until then. */
-  fit: string;
-}
-
-/** A place with how its name matches; "nearly": it is called otherwise than was asked. */
-export type FoundPlace = ListedPlace & { match: Match };
-
-export interface PlacesAnswer {
-  places: FoundPlace[];
-  credit: string;
-}
-
-export interface ElevationAnswer {
-  lat: number;
-  lon: number;
-  elevation_m: number;
-  sd_m: number;
-  uncertainty_68_m: number;
-  uncertainty_95_m: number;
-  source: string;
-  nearest: { name: string | null; distance_m: number } | null;
-  credit: string;
-}
-
-export interface ScalingPoint {
-  /** Pseudonym: joins one contributor's tunes at several elevations. */
-  contributor: string;
-  elevation_m: number;
-  density_kg_m3: number;
-  pump_Hz: number;
-  fan_rpm: number;
-  pump_Hz_per_krpm: number;
-  status: "kept" | "rejected" | "held";
-  /** Why it was rejected or held, as a sentence. */
-  reason: string | null;
-  /** The same for a page of another language. */
-  aside: AsideReason | null;
-}
-
-/** Why a tune does not count: a stable short name, and the figures that a sentence of it needs. */
-export interface AsideReason {
-  code: string;
-  figures: Record<string, number>;
-}
-
-export interface ScalingAnswer {
-  heat_kW: number;
-  end: End;
-  fit: string;
-  prior_only: boolean;
-  demo: boolean;
-  points: ScalingPoint[];
-  /** How many points there are in all; `points` holds at most 2,000, an even sample said to be so. */
-  points_total: number;
-  curve: ScalingCurvePoint[];
-  safety: Safety;
-}
-
-export interface Cell {
-  /** H3 cell, resolution 3 to 5: coarser where fewer than 5 contributors would show. 2 for those who tuned in several. */
-  cell: string;
-  lat: number;
-  lon: number;
-  tunes: number;
-  contributors: number;
-  /** Mean elevation of its tunes, to 100 m. */
-  elevation_m: number;
-  /** Median mixture shift of its tunes against the fit, %, by end. */
-  mixture_shift_pct: { low: number; high: number };
-}
-
-export interface CellsAnswer {
-  parent: string;
-  cells: Cell[];
-  demo: boolean;
-  safety: Safety;
-}
-
-/** One end of an accepted tune as it was set. */
-export interface SetEnd {
-  pump_Hz: number;
-  fan_rpm: number;
-  /** Lowest steady reading, ppm; null where the meter showed nothing or none was given. */
-  co_ppm: number | null;
-  /** The meter's floor where it showed nothing, ppm. */
-  co_below_ppm: number | null;
-}
-
-/** An accepted tune as its cell shows it: no finer in place and time than the open data, and of nobody. */
-export interface CellTune {
-  heat_kW: number;
-  elevation_m: number;
-  /** Null where it was not given. */
-  temperature_C: number | null;
-  density_kg_m3: number;
-  /** Month of the tune, or of its submission where that was not given. */
-  month: string;
-  low: SetEnd;
-  high: SetEnd;
-}
-
-/** An accepted tune in air like that asked about. */
-export interface NearTune extends CellTune {
-  id: string;
-  /** The cell it is shown in; null without a place. */
-  cell: string | null;
-  /** Its pump rates against the average heater's in its air, of its dose where stated: plus is richer. */
-  against_average_pct: Record<End, number>;
-}
-
-/** The tunes nearest in air; where a place was asked about, it orders those in like air. Those the fit sets aside are left out. */
-export interface NearAnswer {
-  heat_kW: number;
-  /** Of the air asked about. */
-  density_kg_m3: number;
-  fit: string;
-  /** Nearest first. */
-  tunes: NearTune[];
-  demo: boolean;
-  safety: Safety;
-}
-
-/** The tunes of one shown cell. */
-export interface CellTunesAnswer {
-  cell: string;
-  /** How many there are in all; `tunes` holds the newest of them. */
-  tunes_total: number;
-  /** Over all of them, m. */
-  elevation_range_m: [lowest: number, highest: number];
-  month_range: [oldest: string, newest: string];
-  /** Newest month first. */
-  tunes: CellTune[];
-  demo: boolean;
-  safety: Safety;
-}
-
-/** The newest revision of the open data as files that never change, and which others are kept. */
-export interface DataAnswer {
-  /** Follows from what the files hold. */
-  revision: string;
-  /** Revisions before it whose files are still there. */
-  before: string[];
-  /** The version of the fit published at the moment. */
-  fit: string;
-  files: {
-    name: string;
-    address: string;
-    media_type: string;
-    size_bytes: number;
-    sha256: string;
-  }[];
-  /** Where it says what the columns mean. */
-  dictionary: string;
-  licence: { name: string; url: string };
-  citation: string;
-  demo: boolean;
-  safety: Safety;
-}
-
-/** One version of the fit among those kept, and what it changed. */
-export interface ListedFit {
-  version: string;
-  published_at: string | null;
-  /** Version of the code and of the estimator that made it. */
-  code: string;
-  estimator: string;
-  /** Tunes that count, by the end at which fewer do, and how many more than in the version before it. */
-  tunes: number;
-  tunes_more: number | null;
-  /** Where the average tune at sea level moved most against the version before, %; plus is richer. Null where nothing compares. */
-  most_moved: { heat_kW: number; end: End; change_pct: number } | null;
-  alarms: string[];
-}
-
-export interface FitsAnswer {
-  /** Newest first. */
-  fits: ListedFit[];
-}
-
+export const publishedFit = z.object({
+  version: z.string(),
+  published_at: z.string().nullable(),
+  code: z.string(),
+  estimator: z.string().describe("Tells one estimator from another"),
+  settings: z.record(z.string(), num).describe("Numbers that were chosen, not fitted"),
+  rows_sha256: z.string().nullable().describe("Sum modulo 2^256 of the SHA-256 of each row"),
+  demo: z.boolean(),
+  groups: z.array(
+    z.object({
+      heat_kW: num,
+      end,
+      intercept: num.describe("ln(Hz per 1,000 rpm) at density 1.225 kg/m³"),
+      slope: num.describe("Per ln(density/1.225)"),
+      covariance,
+      line_df: num.nullable(),
+      spread: num.describe(
+        "Standard deviation in ln of one tune of one heater at sea-level density",
+      ),
+      between: num.describe("Of it, between heaters of one dose"),
+      own_slope: num.describe("Standard deviation of heaters' own slopes"),
+      within: num.describe("Of it, between tunes of one heater"),
+      step_Hz: num.describe("Root mean square of the steps in which the pumps were set"),
+      spread_df: num,
+      tail_df: num.describe("Degrees of freedom of Student's t between heaters"),
+      dose: z
+        .object({ ln_uL: num, ln_sd: num, covariance: z.tuple([num, num, num]) })
+        .nullable()
+        .describe("ln dose between heaters, and its covariance with itself, intercept and slope"),
+      night: num.describe("ln density of nights without a temperature against the standard's"),
+      shares: z.object({
+        honest: num,
+        never_retuned: num,
+        anything: num,
+        second_crowd: num,
+        feet: num,
+        slips: num,
+      }),
+      second_crowd: z.object({ probability: num, shift: num, tilt: num, sd: num }).nullable(),
+      contributors: num,
+      votes: num,
+      tunes: num,
+      rejected: num,
+      may_copy: num.describe("Share of the votes that may have copied the atlas"),
+      density_range: pair.nullable(),
+    }) satisfies z.ZodType<GroupFit>,
+  ),
+  alarms: z.array(
+    z.object({
+      code: z.enum(["drift", "second_crowd", "copies", "curvature"]),
+      heat_kW: num,
+      end,
+      sentence: z.string(),
+      value: num,
+      threshold: num,
+    }),
+  ),
+  safety,
+}) satisfies z.ZodType<PublishedFit & { safety: Safety }>;
 /** The published fit as the API answers it, with the cautions. */
-export type FitAnswer = PublishedFit & { safety: Safety };
+export type FitAnswer = z.infer<typeof publishedFit>;
 
-export interface Health {
-  ok: boolean;
-  demo: boolean;
-  tunes: number;
-  fit: string;
-  fit_age_s: number | null;
-  /** Whether a refresh of the fit is on its way. */
-  fit_pending: boolean;
-  /** Whether an alarm keeps newer versions from being published. */
-  frozen: boolean;
-  /** Whether place search and elevations are there. */
-  geography: boolean;
-}
+const foundPlace = z.object({
+  name: z.string(),
+  region: z.string().nullable(),
+  country: z.string().nullable(),
+  lat: num,
+  lon: num,
+  elevation_m: num.nullable(),
+  elevation_sd_m: num
+    .nullable()
+    .describe("Standard deviation of the elevation of someone within a kilometre of the place"),
+  population: num,
+  kind: z.enum(["place", "pass"]),
+  match: z
+    .enum(["name", "beginning", "nearly"])
+    .describe("Nearly: it is called otherwise than was asked"),
+}) satisfies z.ZodType<ListedPlace>;
+export type FoundPlace = z.infer<typeof foundPlace>;
 
+export const places = z.object({ places: z.array(foundPlace), credit: z.string() });
+export type PlacesAnswer = z.infer<typeof places>;
+
+export const elevation = z.object({
+  lat: num,
+  lon: num,
+  elevation_m: num,
+  sd_m: num,
+  uncertainty_68_m: num,
+  uncertainty_95_m: num,
+  source: z.string(),
+  nearest: z.object({ name: z.string().nullable(), distance_m: num }).nullable(),
+  credit: z.string(),
+});
+export type ElevationAnswer = z.infer<typeof elevation>;
+
+const asideReason = z.object({ code: z.string(), figures: z.record(z.string(), num) });
+/** Why a tune does not count: a stable short name, and the figures that a sentence of it needs. */
+export type AsideReason = z.infer<typeof asideReason>;
+
+const scalingPoint = z.object({
+  contributor: z
+    .string()
+    .describe("Pseudonym: joins one contributor's tunes at several elevations"),
+  elevation_m: num,
+  density_kg_m3: num,
+  pump_Hz: num,
+  fan_rpm: num,
+  pump_Hz_per_krpm: num,
+  status: z.enum(["kept", "rejected", "held"]),
+  reason: z.string().nullable().describe("Why it was rejected or held"),
+  aside: asideReason.nullable().describe("The same for a page of another language"),
+});
+export type ScalingPoint = z.infer<typeof scalingPoint>;
+
+export const scaling = z.object({
+  heat_kW: num,
+  end,
+  fit: z.string(),
+  prior_only: z.boolean(),
+  demo: z.boolean(),
+  points: z.array(scalingPoint).describe("At most 2,000: an even sample, if there are more"),
+  points_total: num,
+  curve: z.array(
+    z.object({
+      density_kg_m3: num,
+      elevation_m: num,
+      pump_Hz_per_krpm: num,
+      mean_band: band,
+      new_heater_bands: z.array(band),
+    }) satisfies z.ZodType<ScalingCurvePoint>,
+  ),
+  safety,
+});
+export type ScalingAnswer = z.infer<typeof scaling>;
+
+const byEnd = z.object({ low: num, high: num });
+
+const cell = z.object({
+  cell: z
+    .string()
+    .describe(
+      "H3, resolution 3 to 5: coarser where fewer than 5 contributors would show; 2 for those who tuned in several",
+    ),
+  lat: num,
+  lon: num,
+  tunes: num,
+  contributors: num,
+  elevation_m: num.describe("Mean of its tunes, to 100 m"),
+  mixture_shift_pct: byEnd.describe("Median against the fit; plus is richer"),
+});
+export type Cell = z.infer<typeof cell>;
+
+export const cells = z.object({
+  parent: z.string(),
+  cells: z.array(cell),
+  demo: z.boolean(),
+  safety,
+});
+export type CellsAnswer = z.infer<typeof cells>;
+
+const setEnd = z.object({
+  pump_Hz: num,
+  fan_rpm: num,
+  co_ppm: num.nullable(),
+  co_below_ppm: num.nullable().describe("The meter's floor where it showed nothing"),
+});
+/** One end of an accepted tune as it was set. */
+export type SetEnd = z.infer<typeof setEnd>;
+
+const cellTune = z.object({
+  heat_kW: num,
+  elevation_m: num,
+  temperature_C: num.nullable(),
+  density_kg_m3: num,
+  month: z.string().describe("2026-10; the year alone of contributors who tuned in several places"),
+  low: setEnd,
+  high: setEnd,
+});
+/** An accepted tune as its cell shows it: no finer in place and time than the open data, and of nobody. */
+export type CellTune = z.infer<typeof cellTune>;
+
+const nearTune = cellTune.extend({
+  id: z.string(),
+  cell: z.string().nullable(),
+  against_average_pct: byEnd.describe(
+    "Against the average heater in the tune's own air: plus is richer",
+  ),
+});
+/** An accepted tune in air like that asked about. */
+export type NearTune = z.infer<typeof nearTune>;
+
+export const near = z.object({
+  heat_kW: num,
+  density_kg_m3: num,
+  fit: z.string(),
+  tunes: z
+    .array(nearTune)
+    .describe("Nearest first, at most 10; those that the fit sets aside are left out"),
+  demo: z.boolean(),
+  safety,
+});
+export type NearAnswer = z.infer<typeof near>;
+
+export const cellTunes = z.object({
+  cell: z.string(),
+  tunes_total: num,
+  elevation_range_m: pair,
+  month_range: z.tuple([z.string(), z.string()]),
+  tunes: z.array(cellTune).describe("Newest month first, at most 200"),
+  demo: z.boolean(),
+  safety,
+});
+export type CellTunesAnswer = z.infer<typeof cellTunes>;
+
+export const data = z.object({
+  revision: z.string().describe("Follows from what the files hold"),
+  before: z.array(z.string()).describe("Revisions before it whose files are still there"),
+  fit: z.string(),
+  files: z.array(
+    z.object({
+      name: z.string(),
+      address: z.string().describe("What is there never changes"),
+      media_type: z.string(),
+      size_bytes: num,
+      sha256: z.string().describe("Hexadecimal, of the file as it is unpacked"),
+    }),
+  ),
+  dictionary: z.string(),
+  licence: z.object({ name: z.string(), url: z.string() }),
+  citation: z.string(),
+  demo: z.boolean(),
+  safety,
+});
+export type DataAnswer = z.infer<typeof data>;
+
+const listedFit = z.object({
+  version: z.string(),
+  published_at: z.string().nullable(),
+  code: z.string(),
+  estimator: z.string(),
+  tunes: num,
+  tunes_more: num.nullable().describe("Than in the version before it"),
+  most_moved: z
+    .object({ heat_kW: num, end, change_pct: num })
+    .nullable()
+    .describe("The average at sea level against the version before; plus is richer"),
+  alarms: z.array(z.string()),
+});
+/** One version of the fit among those kept, and what it changed. */
+export type ListedFit = z.infer<typeof listedFit>;
+
+export const fits = z.object({
+  fits: z.array(listedFit).describe("Newest first, at most 100 of those that are kept"),
+});
+export type FitsAnswer = z.infer<typeof fits>;
+
+export const health = z.object({
+  ok: z.boolean(),
+  demo: z.boolean(),
+  tunes: num,
+  fit: z.string(),
+  fit_age_s: num.nullable(),
+  fit_pending: z.boolean(),
+  frozen: z.boolean().describe("Whether an alarm keeps newer versions from being published"),
+  geography: z.boolean(),
+});
+export type Health = z.infer<typeof health>;
+
+export const ready = z.object({
+  ready: z.literal(true),
+});
 /** That new tunes are taken at this moment; what keeps them out is a 503. */
-export interface Ready {
-  ready: true;
-}
+export type Ready = z.infer<typeof ready>;
 
-/** RFC 9457. */
-export interface Problem {
-  type: string;
-  title: string;
-  status: number;
-  detail?: string;
-  errors?: { field: string; code: string; message: string }[] | undefined;
-  /** In a flood: what lets the tune in. */
-  challenge?: Challenge | undefined;
-}
-
+export const map = z.object({
+  basemap_style: z.string().nullable(),
+  elevation_tiles: z.string().nullable(),
+});
 /** Map sources set by the configuration; null for the built-in ones. */
-export interface MapConfiguration {
-  basemap_style: string | null;
-  elevation_tiles: string | null;
-}
+export type MapConfiguration = z.infer<typeof map>;
+
+export const problem = z.object({
+  type: z.string(),
+  title: z.string(),
+  status: num,
+  detail: z.string().optional(),
+  errors: z
+    .array(z.object({ field: z.string(), code: z.string(), message: z.string() }))
+    .optional()
+    .describe("Every bad field at once"),
+  challenge: challenge.optional().describe(HOW_TO_SOLVE),
+});
+/** RFC 9457. */
+export type Problem = z.infer<typeof problem>;
+
+// What the steward's routes answer.
+
+const recorded = decision.extend({
+  number: num,
+  tune: z
+    .string()
+    .nullable()
+    .describe("Null where it is about no tune, or about one that was withdrawn"),
+});
+/** One decision as the audit trail records it. */
+export type RecordedDecision = z.infer<typeof recorded>;
+const next = num.nullable().describe("To ask for the next page with, as after");
+
+const stewardsTune = z.object({
+  ...keptTune.pick({ id: true, tune: true, cell: true, air: true }).shape,
+  ...keptTune.pick({ verdict: true, reasons: true, compared: true }).shape,
+  contributor: z.string().describe("Pseudonym"),
+  waits: z.boolean().describe("Its contributor is new, so it does not count yet"),
+  submitted_on: z.string().describe("Month"),
+  decisions: z.array(recorded).describe("Oldest first"),
+});
+/** A tune as the steward sees it: no receipt, and of its contributor the pseudonym alone. */
+export type StewardsTune = z.infer<typeof stewardsTune>;
+const cautions = { accepted_means: z.string(), safety };
+
+export const heldAnswer = z.object({
+  held: num.describe("How many there are in all of those asked about"),
+  tunes: z.array(stewardsTune),
+  next,
+  ...cautions,
+});
+/** A page of held tunes, oldest first. */
+export type HeldTunes = z.infer<typeof heldAnswer>;
+
+export const tunesAnswer = z.object({
+  tunes: z.array(stewardsTune),
+  ...cautions,
+});
+/** Tunes asked for by their ids or their contributor, at most a hundred. */
+export type StewardsTunes = z.infer<typeof tunesAnswer>;
+
+export const trailAnswer = z.object({
+  decisions: z.array(recorded),
+  next,
+});
+/** A page of the audit trail, newest first. */
+export type AuditTrail = z.infer<typeof trailAnswer>;
+
+export const decidedAnswer = z.object({
+  decisions: z.array(recorded).describe("Made by this, one a tune"),
+  gone: z.array(z.string()).describe("Ids of tunes that are not there"),
+  ...cautions,
+});
+/** Answer to what a steward decides, or takes back. */
+export type Decided = z.infer<typeof decidedAnswer>;
+
+const cluster = z.object({
+  place: z.string().nullable().describe("H3 cell of resolution 3"),
+  month: z.string(),
+  heat_kW: num,
+  shift_pct: byEnd.describe("Against the average heater in their air; plus is richer"),
+  contributors: num,
+  new_contributors: num,
+  as_suggested: num.describe("Tunes set as the atlas suggested"),
+  chance: num.describe("At most the probability that chance makes it here"),
+  tunes: z.array(z.string()).describe("Ids"),
+});
+/** Tunes of one place, month and heater size that agree more than heaters do, most of them of new contributors. */
+export type StewardsCluster = z.infer<typeof cluster>;
+
+export const clustersAnswer = z.object({
+  clusters: z.array(cluster).describe("The least probable first"),
+  looked_at: num.describe("So many of the newest tunes were looked at"),
+});
+export type ClustersAnswer = z.infer<typeof clustersAnswer>;
+
+const averageHere = z.object({
+  pump_Hz_per_krpm: num,
+  mean_band: pair.describe("95 % confidence band of the average heater's tune"),
+  new_heater_band: pair.describe("Where 8 in 10 heaters lie"),
+});
+
+export const withoutAnswer = z.object({
+  fit: z.string(),
+  left_out: num.describe("How many of the tunes are in the fit"),
+  tunes: num.describe("Tunes that are left"),
+  compared: z.array(
+    z.object({
+      heat_kW: num,
+      end,
+      elevation_m: num.describe("In standard air"),
+      published: averageHere,
+      other: averageHere.describe("Without the tunes"),
+      change_pct: num.describe("Of the average; plus is richer"),
+    }) satisfies z.ZodType<TwoFits>,
+  ),
+});
+/** What the fit would be without some tunes, beside the published one. */
+export type WithoutAnswer = z.infer<typeof withoutAnswer>;
+
+export const waitingAnswer = z.object({
+  waiting: z
+    .array(
+      z.object({
+        contributor: z.string().describe("Pseudonym"),
+        since: z.iso.date().describe("Day of the first tune"),
+        crowded: z.boolean().describe("Whether too many others came at the same time"),
+      }),
+    )
+    .describe("Who wait with an accepted tune, in the order in which they come to count"),
+});
+export type WaitingAnswer = z.infer<typeof waitingAnswer>;
+
+export const countedAnswer = z.object({
+  contributor: z.string(),
+  tunes: num,
+});
+/** A contributor whom a steward lets count, and how many tunes that is. */
+export type Counted = z.infer<typeof countedAnswer>;
+
+const alarm = z.object({
+  code: z.string(),
+  heat_kW: num,
+  end,
+  sentence: z.string(),
+  value: num,
+  threshold: num,
+});
+/** Something about the published fit that a steward should look into. */
+export type Alarm = z.infer<typeof alarm>;
+const alarms = z.array(alarm);
+
+export const alarmsAnswer = z.object({
+  fit: z.string(),
+  alarms,
+  refused: z
+    .object({
+      since: z.iso.date(),
+      alarms,
+      kept_back_on: z.iso.date().nullable().describe("When a steward last said to hold it back"),
+      let_through: z.boolean().describe("The next version is let through"),
+    })
+    .nullable()
+    .describe("Why newer versions are not published, and since which day"),
+});
+export type AlarmsAnswer = z.infer<typeof alarmsAnswer>;
+
+export const publicationAnswer = z.object({
+  fit: z.string().describe("The version published until then"),
+});
+/** Answer to a steward who lets the next version through, or holds it back for another week. */
+export type Publication = z.infer<typeof publicationAnswer>;

@@ -5,10 +5,9 @@ import { join } from "node:path";
 import { parquetReadObjects } from "hyparquet";
 import { afterAll, beforeAll, describe, expect, onTestFinished, test, vi } from "vitest";
 import { proofOf } from "../../client/app/offline/proof-of-work.ts";
-import * as answers from "../../server/answers.ts";
+import * as answers from "../../server/contract.ts";
 import { assembleEdge } from "../../server/edge.ts";
 import { servePage } from "../../server/static-files.ts";
-import * as steward from "../../server/steward-schemas.ts";
 import { WAIT_ms } from "../limits.ts";
 import { goodTune, openTestAtlas } from "../server/atlas.ts";
 
@@ -197,7 +196,7 @@ describe.each(ENGINES)("%s", (_, open) => {
     }
     const held = await engine.ask("/api/steward/held?undecided=true", { headers: asSteward });
     expect(held.headers.get("Cache-Control")).toBe("no-store");
-    expect(steward.heldAnswer.parse(await held.json()).tunes.map((one) => one.id)).toEqual([id]);
+    expect(answers.heldAnswer.parse(await held.json()).tunes.map((one) => one.id)).toEqual([id]);
     const send = async (path: string, body: unknown) =>
       (
         await engine.ask(`/api/steward/${path}`, {
@@ -208,21 +207,21 @@ describe.each(ENGINES)("%s", (_, open) => {
       ).json();
     const reason = "The clock was ahead; all else agrees.";
     const decide = async (verdict: string) =>
-      steward.decidedAnswer.parse(await send("decisions", { tunes: [id], verdict, reason }));
+      answers.decidedAnswer.parse(await send("decisions", { tunes: [id], verdict, reason }));
     const [removed] = (await decide("removed")).decisions;
-    steward.decidedAnswer.parse(await send("undo", { decisions: [removed?.number] }));
+    answers.decidedAnswer.parse(await send("undo", { decisions: [removed?.number] }));
     await decide("accepted");
     await fitOf(8);
-    expect(steward.withoutAnswer.parse(await send("without", { tunes: [id] }))).toMatchObject({
+    expect(answers.withoutAnswer.parse(await send("without", { tunes: [id] }))).toMatchObject({
       left_out: 1,
       tunes: 7,
     });
     const look = async (path: string) =>
       (await engine.ask(`/api/steward/${path}`, { headers: asSteward })).json();
-    const [seen] = steward.tunesAnswer.parse(await look(`tunes?ids=${id}`)).tunes;
+    const [seen] = answers.tunesAnswer.parse(await look(`tunes?ids=${id}`)).tunes;
     const own = await look(`tunes?contributor=${seen?.contributor}`);
-    expect(steward.tunesAnswer.parse(own).tunes.map((one) => one.id)).toEqual([id]);
-    expect(steward.clustersAnswer.parse(await look("clusters")).looked_at).toBeGreaterThan(7);
+    expect(answers.tunesAnswer.parse(own).tunes.map((one) => one.id)).toEqual([id]);
+    expect(answers.clustersAnswer.parse(await look("clusters")).looked_at).toBeGreaterThan(7);
   });
 
   test("the page, its service worker and manifest come with their types, and are kept as long as they should be", async () => {
@@ -277,7 +276,7 @@ test.each(ENGINES)(
     };
     const waiting = async () => {
       const answer = await ask("GET", "steward/waiting", STEWARD_TOKEN);
-      return steward.waitingAnswer.parse(await answer.json()).waiting;
+      return answers.waitingAnswer.parse(await answer.json()).waiting;
     };
     const [first, second, third] = [await send(0), await send(1), await send(2)];
     expect(first.counts_from < second.counts_from).toBe(true);
@@ -292,7 +291,7 @@ test.each(ENGINES)(
     const name = (await waiting())[0]?.contributor;
     const path = `steward/contributors/${name}/count`;
     const counted = await ask("POST", path, STEWARD_TOKEN, { reason });
-    expect(steward.countedAnswer.parse(await counted.json())).toEqual({
+    expect(answers.countedAnswer.parse(await counted.json())).toEqual({
       contributor: name,
       tunes: 1,
     });

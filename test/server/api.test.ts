@@ -3,7 +3,7 @@ import fc from "fast-check";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import type { ZodType } from "zod";
 import { acceptedFitRows } from "../../db/tunes.ts";
-import * as answers from "../../server/answers.ts";
+import * as answers from "../../server/contract.ts";
 import { CODE_VERSION } from "../../server/version.ts";
 import { flatCountry, goodTune, openTestAtlas, post, type TestAtlas } from "./atlas.ts";
 import { tuneAt } from "./crowd.ts";

@@ -6,7 +6,7 @@ import { parquetMetadata, parquetReadObjects } from "hyparquet";
 import { afterEach, expect, test } from "vitest";
 import { acceptedTunes, type TuneRow } from "../../db/tunes.ts";
 import { SAFETY } from "../../model/safety.ts";
-import * as answers from "../../server/answers.ts";
+import * as answers from "../../server/contract.ts";
 import { COLUMNS, isNumber, LICENCE } from "../../server/dictionary.ts";
 import { ParquetRows } from "../../server/parquet.ts";
 import { putTunes } from "../torture/many-tunes.ts";

@@ -1,7 +1,6 @@
 import { afterEach, expect, test, vi } from "vitest";
 import type { Tune } from "../../model/tune.ts";
-import * as answers from "../../server/answers.ts";
-import * as schemas from "../../server/steward-schemas.ts";
+import * as answers from "../../server/contract.ts";
 import { HOUR_ms, openWith, submit } from "../study/poisoning/attack.ts";
 import { openTestAtlas, type TestAtlas } from "./atlas.ts";
 import { honestCrowd, tuneAt } from "./crowd.ts";
@@ -47,7 +46,7 @@ const frozen = async () => (await json("/api/health")).frozen;
 
 test("a version that moves the average too far is not published; its steward sees why, and publishes it with a reason", async () => {
   const { fit } = await openFrozen();
-  const alarms = schemas.alarmsAnswer.parse(await (await steward("alarms")).json());
+  const alarms = answers.alarmsAnswer.parse(await (await steward("alarms")).json());
   expect([alarms.fit, alarms.refused?.since]).toEqual([fit, "2026-12-01"]);
   const moved = alarms.refused?.alarms.filter(({ code }) => code === "moved");
   expect(moved?.map(({ heat_kW, end }) => `${heat_kW} ${end}`)).toEqual(["5 low", "5 high"]);
@@ -60,7 +59,7 @@ test("a version that moves the average too far is not published; its steward see
   expect((await steward("publish", {})).status).toBe(422);
   const reason = "Looked up: the owner is known to us.";
   const answer = await steward("publish", { reason });
-  expect([answer.status, schemas.publicationAnswer.parse(await answer.json())]).toEqual([
+  expect([answer.status, answers.publicationAnswer.parse(await answer.json())]).toEqual([
     202,
     { fit },
   ]);

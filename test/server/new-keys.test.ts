@@ -1,7 +1,7 @@
 import { afterEach, expect, test } from "vitest";
 import type { Tune } from "../../model/tune.ts";
+import * as answers from "../../server/contract.ts";
 import { turnOf } from "../../server/new-keys.ts";
-import * as schemas from "../../server/steward-schemas.ts";
 import { openTestAtlas, post, type TestAtlas } from "./atlas.ts";
 import { honestCrowd, tuneAt } from "./crowd.ts";
 import { bearer, TOKEN } from "./stewards-atlas.ts";
@@ -139,7 +139,7 @@ test("a tune cannot be moved to a key that has not waited, and a withdrawn one l
   expect(await tunesInFit()).toBe(CROWD);
   const waiting = async () => {
     const answer = await atlas.app.request("/api/steward/waiting", { headers: bearer(TOKEN) });
-    return schemas.waitingAnswer.parse(await answer.json()).waiting;
+    return answers.waitingAnswer.parse(await answer.json()).waiting;
   };
   expect(await waiting()).toMatchObject([{ since: "2026-11-25", crowded: false }]);
   await atlas.app.request(`/api/tunes/${sent.id}`, {
@@ -198,7 +198,7 @@ test("a steward lets a contributor count at once, with a reason that its owner r
   expect((await steward(`contributors/${contributor}/count`, { reason: "" })).status).toBe(422);
   const reason = "A member of the club whose heater we tuned together.";
   const done = await steward(`contributors/${contributor}/count`, { reason });
-  expect(schemas.countedAnswer.parse(await done.json())).toEqual({ contributor, tunes: 1 });
+  expect(answers.countedAnswer.parse(await done.json())).toEqual({ contributor, tunes: 1 });
   await atlas.fit.settle();
   expect(await tunesInFit()).toBe(CROWD + 1);
   const mine = await read(sent);

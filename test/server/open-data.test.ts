@@ -5,8 +5,8 @@ import { afterEach, beforeEach, expect, test } from "vitest";
 import { ENDS } from "../../model/end.ts";
 import { formOf } from "../../model/row-from-text.ts";
 import { SAFETY } from "../../model/safety.ts";
-import { cellTunes } from "../../server/answers.ts";
 import type { CellsAnswer } from "../../server/contract.ts";
+import { cellTunes } from "../../server/contract.ts";
 import { LICENCE } from "../../server/dictionary.ts";
 import { goodTune, openTestAtlas, post, type TestAtlas } from "./atlas.ts";
 

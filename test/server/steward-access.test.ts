@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
-import * as answers from "../../server/answers.ts";
+import * as answers from "../../server/contract.ts";
 import { goodTune, openTestAtlas } from "./atlas.ts";
 import {
   bearer,

@@ -3,9 +3,8 @@ import { publishFit } from "../../db/fits.ts";
 import { decide } from "../../db/steward.ts";
 import { findTune, type TuneRow } from "../../db/tunes.ts";
 import { ACCEPTED_MEANS } from "../../model/safety.ts";
-import * as answers from "../../server/answers.ts";
 import type { RecordedDecision, StewardsTune } from "../../server/contract.ts";
-import * as schemas from "../../server/steward-schemas.ts";
+import * as answers from "../../server/contract.ts";
 import { goodTune } from "./atlas.ts";
 import { bearer, inFeet, openStewardsAtlas, type StewardsAtlas, TOKEN } from "./stewards-atlas.ts";
 
@@ -27,7 +26,7 @@ describe("held tunes", () => {
     const { id, receipt } = await atlas.submit(inFeet());
     const row = (await findTune(atlas.db, id)) as TuneRow;
     const text = await (await atlas.get("/api/steward/held")).text();
-    const { held, tunes, next, accepted_means } = schemas.heldAnswer.parse(JSON.parse(text));
+    const { held, tunes, next, accepted_means } = answers.heldAnswer.parse(JSON.parse(text));
     expect([held, tunes.length, next, accepted_means]).toEqual([1, 1, null, ACCEPTED_MEANS]);
     expect(tunes[0]).toMatchObject({ id, reasons: [{ code: "elevation_in_feet" }] });
     expect(tunes[0]?.decisions).toMatchObject([{ tune: id, by: "screening", verdict: "held" }]);
@@ -81,7 +80,7 @@ describe("a decision", () => {
     const reason = "The clock was a month ahead; all else agrees with its neighbours.";
     const response = await atlas.decideOn(id, { verdict: "accepted", reason: `  ${reason} ` });
     expect([response.status, response.headers.get("Cache-Control")]).toEqual([200, "no-store"]);
-    const decided = schemas.decidedAnswer.parse(await response.json());
+    const decided = answers.decidedAnswer.parse(await response.json());
     expect(decided).toMatchObject({ gone: [], accepted_means: ACCEPTED_MEANS });
     expect(decided.safety.notice).toContain("Carbon monoxide kills");
     expect(decided.decisions).toMatchObject([{ tune: id, by: "steward", verdict: "accepted" }]);
@@ -224,7 +223,7 @@ describe("the audit trail", () => {
     for (const verdict of ["accepted", "held", "accepted"]) {
       await atlas.decideOn(id, { verdict, reason: `Now ${verdict}.` });
     }
-    const all = schemas.trailAnswer.parse(await atlas.json("/api/steward/decisions"));
+    const all = answers.trailAnswer.parse(await atlas.json("/api/steward/decisions"));
     expect(all.next).toBe(null);
     const numbers = all.decisions.map((d) => d.number);
     expect(numbers).toEqual(numbers.toSorted((a, b) => b - a));
@@ -283,7 +282,7 @@ test("alarms of the published fit, none before the first tune", async () => {
   await atlas.submit(goodTune());
   await atlas.fit.refresh();
   const { version } = await atlas.json("/api/fit");
-  const { fit } = schemas.alarmsAnswer.parse(await atlas.json("/api/steward/alarms"));
+  const { fit } = answers.alarmsAnswer.parse(await atlas.json("/api/steward/alarms"));
   expect(fit).toBe(version);
 });
 

@@ -1,9 +1,9 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import { twoFits } from "../../model/two-fits.ts";
 import type { AlarmsAnswer } from "../../server/contract.ts";
+import * as answers from "../../server/contract.ts";
 import { fitted } from "../../server/fitted.ts";
 import type { AlarmNews } from "../../server/published-fit.ts";
-import * as schemas from "../../server/steward-schemas.ts";
 import { openTestAtlas, post } from "./atlas.ts";
 import { honestCrowd, tuneAt } from "./crowd.ts";
 import { openStewardsAtlas, type StewardsAtlas } from "./stewards-atlas.ts";
@@ -52,7 +52,7 @@ async function freeze(): Promise<string> {
   return id;
 }
 const alarms = async (): Promise<AlarmsAnswer> =>
-  schemas.alarmsAnswer.parse(await atlas.json("/api/steward/alarms"));
+  answers.alarmsAnswer.parse(await atlas.json("/api/steward/alarms"));
 const WEEK_ms = 7 * 86_400_000;
 
 describe("publication held back", () => {
@@ -75,7 +75,7 @@ describe("publication held back", () => {
     atlas.pass(WEEK_ms - 86_400_000);
     const reason = "Waiting for its owner to answer.";
     const kept = await atlas.send("/api/steward/keep-back", { reason });
-    expect([kept.status, schemas.publicationAnswer.parse(await kept.json()).fit]).toEqual([
+    expect([kept.status, answers.publicationAnswer.parse(await kept.json()).fit]).toEqual([
       ...[200, before],
     ]);
     expect((await alarms()).refused?.kept_back_on).toBe("2026-12-01");
@@ -106,7 +106,7 @@ describe("publication held back", () => {
 
 describe("the fit without a selection", () => {
   const without = async (tunes: string[]) =>
-    schemas.withoutAnswer.parse(await (await atlas.send("/api/steward/without", { tunes })).json());
+    answers.withoutAnswer.parse(await (await atlas.send("/api/steward/without", { tunes })).json());
 
   test("is the one that the other tunes alone give, beside the published one; nothing changes by it", async () => {
     const id = await freeze();
@@ -180,7 +180,7 @@ describe("clusters", () => {
       ids.push((await atlas.submit(tune)).id);
     }
     await atlas.submit(tuneAt(1300, 0.97, "honest-owner-of-the-place", PLACE));
-    const { clusters, looked_at } = schemas.clustersAnswer.parse(
+    const { clusters, looked_at } = answers.clustersAnswer.parse(
       await atlas.json("/api/steward/clusters"),
     );
     expect(looked_at).toBe(16);

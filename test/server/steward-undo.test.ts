@@ -1,8 +1,7 @@
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { USUAL_REASONS } from "../../model/steward-reasons.ts";
-import * as answers from "../../server/answers.ts";
 import type { RecordedDecision, StewardsTune } from "../../server/contract.ts";
-import * as schemas from "../../server/steward-schemas.ts";
+import * as answers from "../../server/contract.ts";
 import { goodTune } from "./atlas.ts";
 import { bearer, inFeet, openStewardsAtlas, type StewardsAtlas } from "./stewards-atlas.ts";
 
@@ -13,7 +12,7 @@ beforeEach(async () => {
 afterEach(() => atlas.close());
 
 const decideOnAll = async (tunes: string[], verdict: string, reason = `Now ${verdict}.`) =>
-  schemas.decidedAnswer.parse(
+  answers.decidedAnswer.parse(
     await (await atlas.send("/api/steward/decisions", { tunes, verdict, reason })).json(),
   );
 const numbers = (decisions: RecordedDecision[]) => decisions.map(({ number }) => number);
@@ -54,7 +53,7 @@ describe("several tunes at once", () => {
     await atlas.fit.refresh();
     expect((await atlas.fit.current()).groups[0]?.tunes).toBe(3);
     const back = await undo(numbers(made.decisions));
-    expect(schemas.decidedAnswer.parse(await back.json()).decisions.length).toBe(3);
+    expect(answers.decidedAnswer.parse(await back.json()).decisions.length).toBe(3);
     expect(await undecided()).toEqual(ids);
     await atlas.fit.refresh();
     expect((await atlas.fit.current()).groups[0]?.tunes ?? 0).toBe(0);
@@ -97,7 +96,7 @@ describe("the queue", () => {
     await decideOnAll([ids[1]], "held");
     await decideOnAll([ids[2]], "accepted");
     expect(await undecided()).toEqual([ids[0], ids[3]]);
-    const { held, tunes } = schemas.heldAnswer.parse(await atlas.json("/api/steward/held"));
+    const { held, tunes } = answers.heldAnswer.parse(await atlas.json("/api/steward/held"));
     expect([held, tunes.map(({ id }) => id)]).toEqual([3, [ids[0], ids[1], ids[3]]]);
     // What a steward writes cannot put a tune back into it.
     const made = await decideOnAll([ids[0]], "held", 'It says "code":"undone_by_steward".');
@@ -113,7 +112,7 @@ describe("the queue", () => {
     const [seen] = (await atlas.json(`/api/steward/tunes?ids=${id}`)).tunes as [StewardsTune];
     expect([seen.verdict, seen.waits]).toEqual(["accepted", false]);
     const both = await atlas.json(`/api/steward/tunes?contributor=${seen.contributor}`);
-    expect(schemas.tunesAnswer.parse(both).tunes.map((t) => t.id)).toEqual(
+    expect(answers.tunesAnswer.parse(both).tunes.map((t) => t.id)).toEqual(
       [id, other.id].toSorted(),
     );
     for (const query of ["", "ids=a&contributor=0123456789abcdef", "contributor=x", "ids=,"]) {

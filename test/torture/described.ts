@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { expect } from "vitest";
 import { z } from "zod";
 import { keepRefusal } from "../../db/refusal.ts";
-import * as answers from "../../server/answers.ts";
+import * as answers from "../../server/contract.ts";
 import { goodTune, openTestAtlas, post, type TestAtlas } from "../server/atlas.ts";
 import { bearer, inFeet, TOKEN } from "../server/stewards-atlas.ts";
 import {

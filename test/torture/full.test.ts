@@ -1,6 +1,6 @@
 import { sql } from "drizzle-orm";
 import { expect, test } from "vitest";
-import * as answers from "../../server/answers.ts";
+import * as answers from "../../server/contract.ts";
 import { goodTune, openTestAtlas, post } from "../server/atlas.ts";
 
 /** The file's end is reached after a few hundred tunes, by SQLite's own limit. */

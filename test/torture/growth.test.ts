@@ -1,7 +1,7 @@
 import { sql } from "drizzle-orm";
 import { expect, test } from "vitest";
 import { publishFit, versionNames } from "../../db/fits.ts";
-import * as answers from "../../server/answers.ts";
+import * as answers from "../../server/contract.ts";
 import { prune, tooMany } from "../../server/prune.ts";
 import { goodTune, openTestAtlas, post } from "../server/atlas.ts";
 

@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, expect, test } from "vitest";
-import * as answers from "../../server/answers.ts";
+import * as answers from "../../server/contract.ts";
 import { goodTune, openTestAtlas, post, type TestAtlas } from "../server/atlas.ts";
 import { holdDatabase } from "./holding-process.ts";
 

@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, expect, test } from "vitest";
 import { acceptedTunes, type TuneRow } from "../../db/tunes.ts";
-import * as answers from "../../server/answers.ts";
+import * as answers from "../../server/contract.ts";
 import { preparedHere } from "../../server/prepared.ts";
 import { preparedInThread } from "../../server/prepared-in-thread.ts";
 import { goodTune, openTestAtlas, post, type TestAtlas } from "../server/atlas.ts";

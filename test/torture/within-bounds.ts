@@ -1,6 +1,6 @@
 import { expect } from "vitest";
 import { tunes } from "../../db/schema.ts";
-import * as answers from "../../server/answers.ts";
+import * as answers from "../../server/contract.ts";
 import { openTestAtlas, post } from "../server/atlas.ts";
 import { bodiesWithinBounds } from "./bodies.ts";
 
