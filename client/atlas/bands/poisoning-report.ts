@@ -16,7 +16,6 @@ export const ATTACKS = [
   "five weeks",
   "counted at once",
   "hundred",
-  "hundred at once",
 ] as const;
 export type AttackId = (typeof ATTACKS)[number];
 

@@ -10,7 +10,6 @@ export const poisoningStudy: typeof import("../en/poisoning-study.ts").poisoning
     "five weeks": "Ein Absender, 145 neue Schlüssel in fünf Wochen",
     "counted at once": "Ein Absender, 29 neue Schlüssel in einer Woche, wenn niemand wartete",
     hundred: "100 Absender, je ein neuer Schlüssel in einer Woche",
-    "hundred at once": "100 Absender, je ein neuer Schlüssel in einer Woche, wenn niemand wartete",
   },
   who: "Wer lügt",
   honest: "Ehrliche Besitzer",

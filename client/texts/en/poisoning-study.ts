@@ -10,7 +10,6 @@ export const poisoningStudy = {
     "five weeks": "One sender, 145 new keys in five weeks",
     "counted at once": "One sender, 29 new keys in a week, if nobody waited",
     hundred: "100 senders, a new key each in a week",
-    "hundred at once": "100 senders, a new key each in a week, if nobody waited",
   },
   who: "Who lies",
   honest: "Honest owners",

@@ -10,7 +10,6 @@ export const poisoningStudy: typeof import("../en/poisoning-study.ts").poisoning
     "five weeks": "Un remitente, 145 claves nuevas en cinco semanas",
     "counted at once": "Un remitente, 29 claves nuevas en una semana, si nadie esperara",
     hundred: "100 remitentes, una clave nueva cada uno en una semana",
-    "hundred at once": "100 remitentes, una clave nueva cada uno en una semana, si nadie esperara",
   },
   who: "Quién miente",
   honest: "Propietarios honrados",

@@ -40,15 +40,16 @@ const ATTACKING: Attacking[] = [
     atlases: 3,
   },
   { ...hundred, id: "hundred", goal_pct: 5 },
-  { ...hundred, id: "hundred at once", waits_days: 0, goal_pct: null, atlases: 1 },
 ];
 
 const LIES: Lie[] = [4000, 300].flatMap((elevation_m) =>
   [0.65, 0.75, 0.85, 0.9, 1.1, 1.15, 1.25, 1.35].map((times) => ({ times, elevation_m })),
 );
 const SAMPLED: readonly AttackId[] = ["fresh keys", "many keys", "counted at once", "hundred"];
-/** For a report's sample: the lie that moves ten owners most, of those. */
-const SAMPLE_LIE: Lie = { times: 0.75, elevation_m: 4000 };
+/** For a report's sample: one that is near enough to the truth to be published. */
+const SAMPLE_LIE: Lie = { times: 0.9, elevation_m: 4000 };
+/** While newcomers wait. */
+const TOLD_MEANWHILE: Lie = { times: 0.75, elevation_m: 4000 };
 
 async function attackOnce(attacking: Attacking, lie: Lie, seed: number) {
   const atlas = await openWith(attacking.honest, attacking.waits_days, seed);
@@ -113,7 +114,7 @@ async function waits({ honest, a_week, attackers }: Arriving, seed: number): Pro
   const days: number[] = [];
   let [sent, came] = [0, 0];
   for (let hour = 0; came < tunes.length || waiting.length > 0; hour++) {
-    if (attackers > 0) sent = await sendDue(atlas, attack, SAMPLE_LIE, sent, hour);
+    if (attackers > 0) sent = await sendDue(atlas, attack, TOLD_MEANWHILE, sent, hour);
     for (; came < tunes.length && (at_h[came] as number) <= hour; came++) {
       const tune = { ...tunes[came], contributor: `newcomer-number-${1000 + came}` };
       const one = await submit(atlas, tune as never, `192.0.${came}.1`);
@@ -171,20 +172,23 @@ export async function sampleOf(seed: number): Promise<PoisoningReport["sample"]>
   return { attacks, newcomers: newcomers.map(tenths) };
 }
 
-export async function reportOf(
-  code: string,
-  seed: number,
-  progress: (of: string) => void,
-): Promise<PoisoningReport> {
+export async function attacksOf(seed: number, progress: (of: string) => void): Promise<Attacked[]> {
   const attacks: Attacked[] = [];
   for (const attacking of ATTACKING) {
     attacks.push(await attacked(attacking, seed));
     progress(JSON.stringify(attacks.at(-1)));
   }
+  return attacks;
+}
+
+export async function newcomersOf(
+  seed: number,
+  progress: (of: string) => void,
+): Promise<Welcomed[]> {
   const newcomers: Welcomed[] = [];
   for (const arriving of ARRIVING) {
     newcomers.push(await welcomed(arriving, seed));
     progress(JSON.stringify(newcomers.at(-1)));
   }
-  return { code, seed, attacks, newcomers, sample: await sampleOf(seed) };
+  return newcomers;
 }

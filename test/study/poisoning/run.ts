@@ -1,6 +1,7 @@
 import { readFileSync, writeFileSync } from "node:fs";
+import type { PoisoningReport } from "../../../client/atlas/bands/poisoning-report.ts";
 import { CODE_VERSION } from "../../../server/version.ts";
-import { reportOf } from "./figures.ts";
+import { attacksOf, newcomersOf, sampleOf } from "./figures.ts";
 import { POISONING_PAGE, withPoisoningFigures } from "./page.ts";
 
 /**
@@ -12,7 +13,13 @@ const SEED = 20261130;
 
 // What is held back is told to the log, hundreds of times.
 console.warn = () => {};
-const report = await reportOf(CODE_VERSION, SEED, console.log);
+const report: PoisoningReport = {
+  code: CODE_VERSION,
+  seed: SEED,
+  attacks: await attacksOf(SEED, console.log),
+  newcomers: await newcomersOf(SEED, console.log),
+  sample: await sampleOf(SEED),
+};
 writeFileSync(REPORT, `${JSON.stringify(report, null, 2)}\n`);
 const page = readFileSync(POISONING_PAGE, "utf8");
 writeFileSync(POISONING_PAGE, withPoisoningFigures(page, report));
