@@ -26,6 +26,7 @@ const NOT_SETTINGS: Record<string, string> = {
   "model/sweep/search.ts": "how many moves it takes",
   "client/on-site/figures.ts": "decimals by the heater's own step, rounded by the rule before",
   "client/on-site/chart-layout.ts": "pixels",
+  "client/atlas/bands/poisoning-study.tsx": "how far simulated lies moved an average",
 };
 
 interface Node {
