@@ -102,7 +102,10 @@ test("the numbers are those of the named sources", () => {
 });
 
 test("an alarm during a sweep: the settings come later, on a screen of their own, with what the owner gave alone; a press by mistake is taken back", async () => {
-  const { page, close } = await openPage(browser, `${atlas.url}/#/onsite`, PHONE);
+  const { page, close } = await openPage(browser, `${atlas.url}/#/onsite`, {
+    ...PHONE,
+    alone: true,
+  });
   await installClock(page);
   await begin(page);
   await alarmLink(page).last().click();

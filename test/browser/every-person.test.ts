@@ -3,7 +3,7 @@ import { beforeAll, expect, test } from "vitest";
 import { t } from "../../client/texts/app.ts";
 import { basisWords } from "../../client/texts/basis.ts";
 import { axeFinds, sideways } from "./faults.ts";
-import { CUT_OFF, openPage } from "./open-page.ts";
+import { CUT_OFF, leave, openPage } from "./open-page.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
 import { demoAtlas, emptyAtlas, plainBrowser } from "./shared.ts";
 import { shown, VIEWS } from "./views.ts";
@@ -32,7 +32,7 @@ test("every view: from a phone to a wide screen, from left and from right, by ke
   const { page, close } = await openPage(browser, demo.url);
   for (const view of Object.keys(VIEWS)) {
     // Loaded anew: the keyboard begins at the page's head.
-    await page.goto("about:blank");
+    await leave(page);
     await page.goto(`${demo.url}/#/${view}`);
     await shown(page, view);
     if (AXE_HERE.includes(view)) expect(await axeFinds(page)).toEqual([]);
@@ -119,7 +119,7 @@ test("waiting, failing, without tunes, out of reach, with everything opened: axe
   await page.getByText(t.loading).waitFor();
   expect(await axeFinds(page), "waiting").toEqual([]);
   waiting = false;
-  await page.goto("about:blank");
+  await leave(page);
   await page.goto(empty.url);
   await page.getByText(t.noFit).waitFor();
   expect(await axeFinds(page), "failing").toEqual([]);

@@ -1,40 +1,43 @@
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
-import { AxeBuilder } from "@axe-core/playwright";
+import axe from "axe-core";
 import type { Page, ViewportSize } from "playwright-core";
 import { THEMES } from "./views.ts";
 
-/** The packed one, since each page reads it anew for each look. */
-const axeSource = readFileSync(
-  createRequire(import.meta.resolve("@axe-core/playwright")).resolve("axe-core/axe.min.js"),
-  "utf8",
-);
-
 /**
- * What axe-core finds, a line each: by all its rules in the light theme, by colour contrast in the dark one, since
- * nothing else differs between them. The map's canvas is tested by its pixels.
+ * What axe-core finds, a line each: by all its rules in the light theme, by colour contrast in the dark one and wherever
+ * only colours are asked about, since nothing else differs there. The map's canvas is tested by its pixels.
  */
 export async function axeFinds(
   page: Page,
   {
     within,
     themes = THEMES,
-  }: { within?: string; themes?: readonly (typeof THEMES)[number][] } = {},
+    coloursOnly = false,
+  }: { within?: string; themes?: readonly (typeof THEMES)[number][]; coloursOnly?: boolean } = {},
 ): Promise<string[]> {
   const found: string[] = [];
   for (const colorScheme of themes) {
     await page.emulateMedia({ colorScheme });
-    // Without a second page to run in, which only frames of other origins need: half the time.
-    const axe = new AxeBuilder({ page, axeSource })
-      .setLegacyMode(true)
-      // What passes need not be told node by node.
-      .options({ resultTypes: ["violations"] })
-      .exclude(".maplibregl-canvas");
-    if (within) axe.include(within);
-    if (colorScheme === "dark") axe.withRules("color-contrast");
-    const { violations } = await axe.analyze();
-    for (const { id, nodes } of violations)
-      found.push(...nodes.map(({ html }) => `${colorScheme}, ${id}: ${html}`));
+    // Reading it takes a page as long as looking for faults.
+    if (!(await page.evaluate(() => "axe" in globalThis))) await page.evaluate(axe.source);
+    const faults = await page.evaluate(
+      async ({ place, rules }) => {
+        const { run } = (globalThis as unknown as { axe: typeof axe }).axe;
+        const { violations } = await run(
+          { ...(place && { include: [place] }), exclude: [".maplibregl-canvas"] },
+          // What passes need not be told node by node.
+          {
+            resultTypes: ["violations"],
+            ...(rules && { runOnly: { type: "rule", values: rules } }),
+          },
+        );
+        return violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html}`));
+      },
+      {
+        place: within,
+        rules: coloursOnly || colorScheme === "dark" ? ["color-contrast"] : undefined,
+      },
+    );
+    found.push(...faults.map((fault) => `${colorScheme}, ${fault}`));
   }
   return found;
 }

@@ -49,7 +49,10 @@ test.each([
   { timezoneId: "America/Anchorage", now: "2026-12-01T05:00:00Z", december: false },
 ])("in $timezoneId the fit's age and the month of a tune are right", async (there) => {
   const { published_at } = await atlas.get<PublishedFit>("/fit");
-  const { page, close } = await openPage(browser, "about:blank", { timezoneId: there.timezoneId });
+  const { page, close } = await openPage(browser, "about:blank", {
+    timezoneId: there.timezoneId,
+    alone: true,
+  });
   await page.clock.setFixedTime(Date.parse(published_at ?? "") + 3 * 3_600_000);
   await page.goto(atlas.url);
   await page.getByText(basisWords.ages.hours(3)).waitFor();
@@ -69,6 +72,7 @@ test.each([
 
 test("with a slow atlas the page says it is asking, and nothing in sight moves when the answer comes", async () => {
   const { page, close } = await openPage(browser, "about:blank", {
+    alone: true,
     viewport: { width: 360, height: 740 },
   });
   const held = Promise.withResolvers<void>();

@@ -111,7 +111,7 @@ test("Spanish by choice, each language named in itself; the choice is remembered
 });
 
 test("a browser that names what is no language to itself is answered in its language's usual way", async () => {
-  const { page, close } = await openPage(browser, "about:blank");
+  const { page, close } = await openPage(browser, "about:blank", { alone: true });
   await page.addInitScript(() =>
     Object.defineProperty(navigator, "languages", { get: () => ["en-US@posix", "en-US"] }),
   );

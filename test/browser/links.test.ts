@@ -7,7 +7,7 @@ import { cardWords } from "../../client/texts/card.ts";
 import { linkWords as words } from "../../client/texts/link.ts";
 import { logbookWords } from "../../client/texts/logbook.ts";
 import { axeFinds, sideways } from "./faults.ts";
-import { choosePlace, field, openFiner, openPage, shownRates } from "./open-page.ts";
+import { choosePlace, field, leave, openFiner, openPage, shownRates } from "./open-page.ts";
 import { button, fillHeater, line } from "./own-heater.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
 import { demoAtlas, plainBrowser } from "./shared.ts";
@@ -21,6 +21,8 @@ beforeAll(async () => {
 
 const PHONE = { viewport: { width: 360, height: 740 } };
 const LAPTOP = { viewport: { width: 1280, height: 800 } };
+/** Listened to. */
+const ALONE = { ...LAPTOP, alone: true };
 
 /** Keeps what the page hands to the system's share sheet or to the clipboard. */
 async function listen(page: Page): Promise<void> {
@@ -48,7 +50,7 @@ async function answerOf(page: Page) {
 }
 
 test("an answer is sent by the share sheet or copied; opened elsewhere, where another heater and other units are at home, it is the same answer", async () => {
-  const { page, close } = await openPage(browser, atlas.url, LAPTOP);
+  const { page, close } = await openPage(browser, atlas.url, ALONE);
   await listen(page);
   await choosePlace(page, "Leadville", /Leadville, Colorado/);
   await field(page, "site.elevation_m").locator("xpath=../select").selectOption("ft");
@@ -68,7 +70,7 @@ test("an answer is sent by the share sheet or copied; opened elsewhere, where an
   expect(await axeFinds(page, { within: ".answer-side" })).toEqual([]);
   await close();
 
-  const elsewhere = await openPage(browser, "about:blank", LAPTOP);
+  const elsewhere = await openPage(browser, "about:blank", ALONE);
   await elsewhere.page.addInitScript(() => {
     localStorage.setItem("hypsotune.question", JSON.stringify({ heat_kW: 2, low_fan_rpm: 1500 }));
     localStorage.setItem("hypsotune.unit.atlas.temperature", '"°F"');
@@ -177,7 +179,7 @@ test("the card carries its address as a code that another program reads, with it
   const tables = () => page.locator(".card-side table").allTextContents();
   const before = await tables();
   await page.evaluate(() => localStorage.clear());
-  await page.goto("about:blank");
+  await leave(page);
   await page.goto(address);
   await page.getByText(words.opened).waitFor();
   await page.locator(".nomogram").waitFor();
@@ -203,7 +205,7 @@ const FOUND = {
 };
 
 test("own tunes are in a link only when asked for: with them it opens as my answer, without as the average one; it stays on the way to the heater", async () => {
-  const { page, close } = await openPage(browser, `${atlas.url}/#/logbook`, LAPTOP);
+  const { page, close } = await openPage(browser, `${atlas.url}/#/logbook`, ALONE);
   await listen(page);
   const file = { format: "hypsotune logbook", version: 1, heaters: [VAN], entries: [FOUND] };
   await page.locator("#logbook-file").setInputFiles({

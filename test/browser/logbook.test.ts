@@ -248,7 +248,7 @@ test("many entries with rising CO: the drift is said, a cleaning ends it; forbid
   await page.locator(".drift[data-shown=false]").waitFor();
   await close();
 
-  const barred = await openPage(browser, `${atlas.url}/#/start`);
+  const barred = await openPage(browser, `${atlas.url}/#/start`, { alone: true });
   await barred.page.addInitScript(() => {
     IDBFactory.prototype.open = () => {
       throw new DOMException("not here", "SecurityError");

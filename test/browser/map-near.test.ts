@@ -1,13 +1,20 @@
 import { readFile } from "node:fs/promises";
 import type { Browser, Page } from "playwright-core";
-import { beforeAll, expect, test } from "vitest";
+import { afterAll, beforeAll, expect, test } from "vitest";
 import { unMercator } from "../../client/map/coasts.ts";
 import { channels, PALETTES } from "../../client/map/palette.ts";
 import { mapWords } from "../../client/texts/map.ts";
 import { gridElevation } from "../../model/geography/terrain.ts";
 import type { ElevationAnswer, PlacesAnswer } from "../../server/contract.ts";
-import { apart, colourOn, coloursOf, legendOf } from "./map-colours.ts";
-import { askedRates, CUT_OFF, choosePlace, mapDrawn, openPage } from "./open-page.ts";
+import { apart, type Colour, colourOn, coloursOf, legendOf } from "./map-colours.ts";
+import {
+  askedRates,
+  CUT_OFF,
+  choosePlace,
+  mapDrawn,
+  type OpenPage,
+  openPage,
+} from "./open-page.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
 import { demoAtlas, mapBrowser } from "./shared.ts";
 
@@ -24,12 +31,9 @@ const SMALL = { viewport: { width: 1040, height: 620 }, deviceScaleFactor: 1 } a
 const NEAREST_ZOOM = 8;
 const WORLD_px = 512 * 2 ** NEAREST_ZOOM;
 
-/** Brings a place to the map's middle, as near as it goes. */
-async function comeNear(page: Page, place: string): Promise<void> {
-  await mapDrawn(page);
+/** Brings a place to the map's middle. */
+async function goThere(page: Page, place: string): Promise<void> {
   await choosePlace(page, place, new RegExp(place));
-  const nearer = page.getByRole("button", { name: "Zoom in" });
-  while (await nearer.isEnabled()) await nearer.click();
   await mapDrawn(page);
 }
 
@@ -51,9 +55,37 @@ async function look(page: Page) {
   return { colours, width, height: colours.length / width };
 }
 
+/** How much of the map is sea, and how much is written on it. */
+function shares(colours: Colour[]) {
+  const of = (colour: string) =>
+    colours.filter((seen) => apart(seen, channels(colour)) < 6).length / colours.length;
+  return { sea: of(PALETTES.light.sea), text: of(PALETTES.light.text) };
+}
+
+/** One map, come near once. */
+let near: OpenPage;
+/** What it showed of Split while names and coasts from near could not be had. */
+let coarse: ReturnType<typeof shares>;
+
+beforeAll(async () => {
+  near = await openPage(browser, "about:blank", SMALL);
+  const { page } = near;
+  await page.route("**/geography/near/**", (route) => route.abort());
+  await page.goto(atlas.url);
+  await mapDrawn(page);
+  await choosePlace(page, "Split", /Split/);
+  const nearer = page.getByRole("button", { name: "Zoom in" });
+  while (await nearer.isEnabled()) await nearer.click();
+  await mapDrawn(page);
+  coarse = shares((await look(page)).colours);
+  await page.unroute("**/geography/near/**");
+  await goThere(page, "Innsbruck");
+});
+
+afterAll(() => near?.close(CUT_OFF));
+
 test("from near the land has the colour of what a tap there would answer", async () => {
-  const { page, close } = await openPage(browser, atlas.url, SMALL);
-  await comeNear(page, "Innsbruck");
+  const { page } = near;
   const { places } = await atlas.get<PlacesAnswer>("/places?q=Innsbruck&limit=1");
   const { lat, lon } = places[0] as PlacesAnswer["places"][0];
   const grid = new Uint8Array(await readFile("data/geography/grid.bin"));
@@ -86,12 +118,10 @@ test("from near the land has the colour of what a tap there would answer", async
   // Some points lie on a name, a line or a cell.
   expect(right.answered / right.of).toBeGreaterThan(0.7);
   expect(right.answered - right.coarse).toBeGreaterThan(0.2 * right.of);
-  await close();
 });
 
-test("lines of equal pump rate run over the land, not where the colours show something else; beyond the data it says so", async () => {
-  const { page, close } = await openPage(browser, atlas.url, SMALL);
-  await comeNear(page, "Innsbruck");
+test("lines of equal pump rate run over the land, not where the colours show something else", async () => {
+  const { page } = near;
   const lines = async () => {
     const { colours } = await look(page);
     const ink = channels(PALETTES.light.contour);
@@ -101,31 +131,24 @@ test("lines of equal pump rate run over the land, not where the colours show som
   await page.getByLabel(mapWords.shown).selectOption("sure");
   await mapDrawn(page);
   expect(drawn - (await lines())).toBeGreaterThan(0.005);
-  // Nearer than the data it says so, and further off no more.
+  await page.getByLabel(mapWords.shown).selectOption("rate");
+});
+
+test("from near there are more names and finer coasts than where those cannot be had and the coarser stand in", async () => {
+  const { page } = near;
+  await goThere(page, "Split");
+  const { sea, text } = shares((await look(page)).colours);
+  expect(text - coarse.text).toBeGreaterThan(0.0005);
+  expect(Math.abs(coarse.sea - sea)).toBeLessThan(0.1);
+  expect(sea).toBeGreaterThan(0.1);
+});
+
+test("nearer than its data the map says so, and further off no more", async () => {
+  const { page } = near;
   await page.getByText(mapWords.beyond).waitFor();
   const further = page.getByRole("button", { name: "Zoom out" });
   await further.click();
   await mapDrawn(page);
   await further.click();
   await page.getByText(mapWords.beyond).waitFor({ state: "detached" });
-  await close();
-});
-
-test("from near there are more names and finer coasts; where those cannot be had, the coarser stand in", async () => {
-  const share = async (without: boolean) => {
-    const { page, close } = await openPage(browser, "about:blank", SMALL);
-    if (without) await page.route("**/geography/near/**", (route) => route.abort());
-    await page.goto(atlas.url);
-    await comeNear(page, "Split");
-    const { colours } = await look(page);
-    const of = (colour: string) =>
-      colours.filter((seen) => apart(seen, channels(colour)) < 6).length / colours.length;
-    const { sea, text } = PALETTES.light;
-    await close(without ? CUT_OFF : undefined);
-    return { sea: of(sea), text: of(text) };
-  };
-  const [far, near] = [await share(true), await share(false)];
-  expect(near.text - far.text).toBeGreaterThan(0.0005);
-  expect(Math.abs(far.sea - near.sea)).toBeLessThan(0.1);
-  expect(near.sea).toBeGreaterThan(0.1);
 });

@@ -3,7 +3,6 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { channels, PALETTES } from "../../client/map/palette.ts";
 import { t } from "../../client/texts/app.ts";
 import { mapWords } from "../../client/texts/map.ts";
-import { trip } from "../../client/texts/trip.ts";
 import type { StartTune } from "../../model/start.ts";
 import type { CellsAnswer, CellTunesAnswer } from "../../server/contract.ts";
 import { axeFinds } from "./faults.ts";
@@ -14,6 +13,7 @@ import {
   mapDrawn,
   type OpenPage,
   openPage,
+  outOfSight,
   pointOnMap,
   shownRates,
 } from "./open-page.ts";
@@ -45,14 +45,6 @@ async function lookAtMap(page: Page): Promise<void> {
 async function tap(page: Page, lat: number, lon: number): Promise<void> {
   const { x, y } = await pointOnMap(page, lat, lon);
   await page.touchscreen.tap(x, y);
-}
-
-/** What lies beyond the screen's edges, px on any side. */
-async function outOfSight(page: Page, selector: string): Promise<number> {
-  const box = await page.locator(selector).boundingBox();
-  const { width, height } = page.viewportSize() ?? { width: 0, height: 0 };
-  if (!box) return Number.POSITIVE_INFINITY;
-  return Math.max(0, -box.x, -box.y, box.x + box.width - width, box.y + box.height - height);
 }
 
 /** What a cell's list says of each tune, all of owners who tuned in two places: year, elevation, air, heater, both ends. */
@@ -186,56 +178,90 @@ describe("a phone's map", () => {
   });
 });
 
-test("a tap on a trip's map says in sight what stop it has added", async () => {
-  const { page, close } = await openPage(browser, `${atlas.url}/#/trip`, COARSE_PHONE);
-  await page.getByText(trip.map.open).click();
-  await mapDrawn(page);
-  await tap(page, 21, 1);
-  await page.locator(".map-foot").getByText(trip.add.added(1)).waitFor();
-  expect(await outOfSight(page, ".map-foot")).toBeLessThan(1);
-  const elevation = await page.locator(".profile .elevation").textContent();
-  expect(await page.locator(".map-foot").textContent()).toContain(elevation ?? "no elevation");
-  await close();
-});
-
-test("beside the map a tap leads to the answer's heading; a place found by name puts the tapped one away", async () => {
-  const { page, close } = await openPage(browser, atlas.url, { ...SMALL, deviceScaleFactor: 0.5 });
-  await mapDrawn(page);
-  const { x, y } = await pointOnMap(page, 21, 1);
-  await page.mouse.click(x, y);
-  await page.getByRole("button", { name: mapWords.foot.goToAnswer }).click();
-  expect(await focused(page)).toBe("tune");
-  expect(await outOfSight(page, "#tune")).toBe(0);
-  await choosePlace(page, "Leadville", /Leadville, Colorado/);
-  await page.locator(".map-foot").waitFor({ state: "detached" });
-  await close();
-});
-
 /** The map's pixels, a colour each. */
 const pixels = async (page: Page) => coloursOf(await page.locator(".map").screenshot()).colours;
 
-test("no name lies over a disc or its number", async () => {
-  const drawn = async (labels: boolean) => {
+describe("a map beside the answer", () => {
+  let opened: OpenPage;
+
+  beforeAll(async () => {
+    opened = await openPage(browser, atlas.url, SMALL);
+    await mapDrawn(opened.page);
+  });
+
+  afterAll(() => opened?.close());
+
+  async function withoutNames(): Promise<Colour[]> {
     const { page, close } = await openPage(browser, "about:blank", SMALL);
-    if (!labels)
-      await page.route("**/geography/labels.json", (route) =>
-        route.fulfill({ json: { type: "FeatureCollection", features: [] } }),
-      );
+    await page.route("**/geography/labels.json", (route) =>
+      route.fulfill({ json: { type: "FeatureCollection", features: [] } }),
+    );
     await page.goto(atlas.url);
     await mapDrawn(page);
     const seen = await pixels(page);
     await close();
     return seen;
-  };
-  const [bare, named] = [await drawn(false), await drawn(true)];
-  const mark = channels(PALETTES.light.mark);
-  const discs = bare.flatMap((colour, i) => (apart(colour, mark) < 12 ? [i] : []));
-  expect(discs.length).toBeGreaterThan(300);
-  expect(discs.filter((i) => apart(bare[i] as Colour, named[i] as Colour) > 12)).toEqual([]);
-  // There are names on it.
-  expect(named.filter((colour, i) => apart(colour, bare[i] as Colour) > 60).length).toBeGreaterThan(
-    1000,
-  );
+  }
+
+  test("no name lies over a disc or its number", async () => {
+    const { page } = opened;
+    const named = await pixels(page);
+    const bare = await withoutNames();
+    const mark = channels(PALETTES.light.mark);
+    const discs = bare.flatMap((colour, i) => (apart(colour, mark) < 12 ? [i] : []));
+    expect(discs.length).toBeGreaterThan(300);
+    expect(discs.filter((i) => apart(bare[i] as Colour, named[i] as Colour) > 12)).toEqual([]);
+    // There are names on it.
+    expect(
+      named.filter((colour, i) => apart(colour, bare[i] as Colour) > 60).length,
+    ).toBeGreaterThan(1000);
+  });
+
+  test("the scale bar is as long as it says, in the elevation's units", async () => {
+    const { page } = opened;
+    const scale = page.locator(".maplibregl-ctrl-scale");
+    // WGS 84: equatorial radius 6,378,137 m. The map opens on 25° north with the world 1,024 px wide.
+    const metres_a_px = (2 * Math.PI * 6_378_137 * Math.cos((25 * Math.PI) / 180)) / 1024;
+    const told = async (metres: Record<string, number>) => {
+      const [, number, unit = ""] =
+        /^([\d.]+)\s*(\w+)$/.exec((await scale.textContent()) ?? "") ?? [];
+      const width = await scale.evaluate((bar) => Number.parseFloat(getComputedStyle(bar).width));
+      const says = Number(number) * (metres[unit] ?? Number.NaN);
+      expect(Math.abs((width * metres_a_px) / says - 1)).toBeLessThan(0.03);
+    };
+    await told({ km: 1000 });
+    await page.getByLabel(`${t.site.elevation}: ${t.unit}`).selectOption("ft");
+    await expect.poll(() => scale.textContent()).toContain("mi");
+    await told({ mi: 1609.344 });
+  });
+
+  test("a drag moves the map as far as the mouse and asks for nothing; the keyboard goes on from there", async () => {
+    const { page } = opened;
+    const asked = async () =>
+      JSON.parse((await page.evaluate(() => localStorage.getItem("hypsotune.question"))) ?? "{}");
+    const { x, y } = await pointOnMap(page, 40, 10);
+    await page.mouse.move(x, y);
+    await page.mouse.down();
+    await page.mouse.move(x + 100, y, { steps: 10 });
+    await page.mouse.up();
+    await mapDrawn(page);
+    expect((await asked()).lon).toBe(undefined);
+    await expect.poll(() => page.evaluate(() => document.activeElement?.tagName)).toBe("CANVAS");
+    await page.keyboard.press("Enter");
+    // The map opens on 10° east with the world 1,024 px wide.
+    await expect.poll(async () => (await asked()).lon).toBeCloseTo(10 - (100 / 1024) * 360, 0);
+  });
+
+  test("beside the map a tap leads to the answer's heading; a place found by name puts the tapped one away", async () => {
+    const { page } = opened;
+    const { x, y } = await pointOnMap(page, 21, 1);
+    await page.mouse.click(x, y);
+    await page.getByRole("button", { name: mapWords.foot.goToAnswer }).click();
+    expect(await focused(page)).toBe("tune");
+    expect(await outOfSight(page, "#tune")).toBe(0);
+    await choosePlace(page, "Leadville", /Leadville, Colorado/);
+    await page.locator(".map-foot").waitFor({ state: "detached" });
+  });
 });
 
 test("until the map is drawn its place is dark in the dark theme, and what it says can be read", async () => {
@@ -260,48 +286,6 @@ test("until the map is drawn its place is dark in the dark theme, and what it sa
   expect(luminances.reduce((a, b) => a + b) / luminances.length).toBeLessThan(0.08);
   expect(await axeFinds(page, { within: ".map", themes: ["dark"] })).toEqual([]);
   free();
-  await close();
-});
-
-test("the scale bar is as long as it says, in the elevation's units", async () => {
-  const { page, close } = await openPage(browser, atlas.url, {
-    ...SMALL,
-    deviceScaleFactor: 0.5,
-  });
-  await mapDrawn(page);
-  const scale = page.locator(".maplibregl-ctrl-scale");
-  // WGS 84: equatorial radius 6,378,137 m. The map opens on 25° north with the world 1,024 px wide.
-  const metres_a_px = (2 * Math.PI * 6_378_137 * Math.cos((25 * Math.PI) / 180)) / 1024;
-  const told = async (metres: Record<string, number>) => {
-    const [, number, unit = ""] =
-      /^([\d.]+)\s*(\w+)$/.exec((await scale.textContent()) ?? "") ?? [];
-    const width = await scale.evaluate((bar) => Number.parseFloat(getComputedStyle(bar).width));
-    const says = Number(number) * (metres[unit] ?? Number.NaN);
-    expect(Math.abs((width * metres_a_px) / says - 1)).toBeLessThan(0.03);
-  };
-  await told({ km: 1000 });
-  await page.getByLabel(`${t.site.elevation}: ${t.unit}`).selectOption("ft");
-  await expect.poll(() => scale.textContent()).toContain("mi");
-  await told({ mi: 1609.344 });
-  await close();
-});
-
-test("a drag moves the map as far as the mouse and asks for nothing; the keyboard goes on from there", async () => {
-  const { page, close } = await openPage(browser, atlas.url, { ...SMALL, deviceScaleFactor: 0.5 });
-  await mapDrawn(page);
-  const { x, y } = await pointOnMap(page, 40, 10);
-  await page.mouse.move(x, y);
-  await page.mouse.down();
-  await page.mouse.move(x + 100, y, { steps: 10 });
-  await page.mouse.up();
-  await mapDrawn(page);
-  expect(await page.evaluate(() => localStorage.getItem("hypsotune.question"))).toBe(null);
-  await expect.poll(() => page.evaluate(() => document.activeElement?.tagName)).toBe("CANVAS");
-  await page.keyboard.press("Enter");
-  const asked = async () =>
-    JSON.parse((await page.evaluate(() => localStorage.getItem("hypsotune.question"))) ?? "{}");
-  // The map opens on 10° east with the world 1,024 px wide.
-  await expect.poll(async () => (await asked()).lon).toBeCloseTo(10 - (100 / 1024) * 360, 0);
   await close();
 });
 

@@ -18,13 +18,14 @@ import {
   type OpenPage,
   openPage,
   openStop,
+  outOfSight,
   pointOnMap,
   rendered,
   shownRates,
 } from "./open-page.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
 import { demoAtlas, mapBrowser, plainBrowser } from "./shared.ts";
-import { goTo } from "./views.ts";
+import { goTo, PHONE } from "./views.ts";
 
 let browser: Browser;
 /** Without WebGL, for what needs no map. */
@@ -93,7 +94,7 @@ describe("one map, drawn once", () => {
     await mapDrawn(page);
   });
 
-  afterAll(() => drawn?.close());
+  afterAll(() => drawn?.close(/CONTEXT_LOST/));
 
   test("the land is tinted as the legend says, for either end and for the night asked", async () => {
     const { page } = drawn;
@@ -242,6 +243,27 @@ describe("one map, drawn once", () => {
     await page.locator(".map-foot").getByRole("button", { name: mapWords.foot.close }).click();
   });
 
+  test("a lost drawing context: a word and a still picture, and the same map when it is back", async () => {
+    const { page } = drawn;
+    const before = middle(await coloursAt(page, GROUND.sahara));
+    await page.evaluate(() => {
+      const canvas = document.querySelector<HTMLCanvasElement>(".map .maplibregl-canvas");
+      const lose = canvas?.getContext("webgl2")?.getExtension("WEBGL_lose_context");
+      Object.assign(globalThis, { giveBack: () => lose?.restoreContext() });
+      lose?.loseContext();
+    });
+    await page.getByText(mapWords.lost).waitFor();
+    await page.locator('.land-picture[data-drawn="yes"]').waitFor();
+    // A question asked meanwhile is not lost on the map that comes back.
+    await field(page, "air.temperature_C").fill("-20");
+    await page.evaluate(() => (globalThis as unknown as { giveBack(): void }).giveBack());
+    await page.getByText(mapWords.lost).waitFor({ state: "detached" });
+    await mapDrawn(page);
+    await expect
+      .poll(async () => apart(middle(await coloursAt(page, GROUND.sahara)), before))
+      .toBeGreaterThan(8);
+  });
+
   test("axe finds nothing in the map; the dark theme draws it in colours of its own, in the same place", async () => {
     const { page } = drawn;
     expect(await axeFinds(page, { within: ".map-side" })).toEqual([]);
@@ -303,31 +325,11 @@ test("every cell of the map is also a row of text", async () => {
   await close();
 });
 
-test("a lost drawing context: a word and a still picture, and the same map when it is back", async () => {
-  const { page, close } = await openPage(browser, atlas.url, COARSE);
-  await mapDrawn(page);
-  const before = middle(await coloursAt(page, GROUND.sahara));
-  await page.evaluate(() => {
-    const canvas = document.querySelector<HTMLCanvasElement>(".map .maplibregl-canvas");
-    const lose = canvas?.getContext("webgl2")?.getExtension("WEBGL_lose_context");
-    Object.assign(globalThis, { giveBack: () => lose?.restoreContext() });
-    lose?.loseContext();
+test("the trip fetches its map when that is opened; a tap, or Enter for its middle, adds a stop, and says in sight which", async () => {
+  const { page, close } = await openPage(browser, `${atlas.url}/#/trip`, {
+    ...COARSE,
+    viewport: PHONE,
   });
-  await page.getByText(mapWords.lost).waitFor();
-  await page.locator('.land-picture[data-drawn="yes"]').waitFor();
-  // A question asked meanwhile is not lost on the map that comes back.
-  await field(page, "air.temperature_C").fill("-20");
-  await page.evaluate(() => (globalThis as unknown as { giveBack(): void }).giveBack());
-  await page.getByText(mapWords.lost).waitFor({ state: "detached" });
-  await mapDrawn(page);
-  await expect
-    .poll(async () => apart(middle(await coloursAt(page, GROUND.sahara)), before))
-    .toBeGreaterThan(8);
-  await close(/CONTEXT_LOST/);
-});
-
-test("the trip fetches its map when that is opened; a tap, or Enter for its middle, adds a stop", async () => {
-  const { page, close } = await openPage(browser, `${atlas.url}/#/trip`, COARSE);
   await page.getByText(trip.map.open).waitFor();
   const library = () =>
     page.evaluate(() =>
@@ -346,6 +348,11 @@ test("the trip fetches its map when that is opened; a tap, or Enter for its midd
   await mapDrawn(page);
   const { x, y } = await pointOnMap(page, 50, 60);
   await page.mouse.click(x, y);
+  const foot = page.locator(".map-foot").filter({ hasNotText: "25.00, 10.00" });
+  await foot.getByText(trip.add.added(1)).waitFor();
+  expect(await outOfSight(page, ".map-foot")).toBeLessThan(1);
+  const told = await page.locator(".profile .elevation").nth(2).textContent();
+  expect(await foot.textContent()).toContain(told ?? "no elevation");
   await openStop(page, 2);
   const third = field(page, "stops.2.elevation_m");
   const { elevation_m } = await atlas.get<ElevationAnswer>("/elevation?lat=50&lon=60");

@@ -19,7 +19,11 @@ beforeAll(async () => {
 const PHONE = { width: 360, height: 740 };
 
 async function openOnSite(locale = "en-US") {
-  const opened = await openPage(browser, `${atlas.url}/#/onsite`, { viewport: PHONE, locale });
+  const opened = await openPage(browser, `${atlas.url}/#/onsite`, {
+    viewport: PHONE,
+    locale,
+    alone: true,
+  });
   await installClock(opened.page);
   return opened;
 }
@@ -201,7 +205,10 @@ const told = (page: Page) =>
   page.evaluate(() => (globalThis as unknown as { told: string[] }).told.splice(0));
 
 test("the screen is kept on while the sweep runs; the end of a wait is heard and felt once, and not when that is switched off", async () => {
-  const { page, close } = await openPage(browser, `${atlas.url}/#/onsite`, { viewport: PHONE });
+  const { page, close } = await openPage(browser, `${atlas.url}/#/onsite`, {
+    viewport: PHONE,
+    alone: true,
+  });
   await listen(page, { refuses: false });
   expect(await told(page)).toEqual([]);
   await begin(page);
@@ -245,7 +252,10 @@ test("the screen is kept on while the sweep runs; the end of a wait is heard and
 });
 
 test("a screen that will not be kept on goes unsaid: the sweep goes on", async () => {
-  const { page, close } = await openPage(browser, `${atlas.url}/#/onsite`, { viewport: PHONE });
+  const { page, close } = await openPage(browser, `${atlas.url}/#/onsite`, {
+    viewport: PHONE,
+    alone: true,
+  });
   await listen(page, { refuses: true });
   await begin(page);
   expect(await told(page)).toEqual(["lock screen"]);

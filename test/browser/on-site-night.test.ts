@@ -21,7 +21,8 @@ beforeAll(async () => {
   [browser, atlas] = await Promise.all([plainBrowser(), demoAtlas()]);
 });
 
-const PHONE = { viewport: { width: 360, height: 740 } };
+/** With a clock of its own. */
+const PHONE = { viewport: { width: 360, height: 740 }, alone: true };
 const words = onsite.done.night;
 const HOUR_ms = 3_600_000;
 

@@ -16,7 +16,8 @@ beforeAll(async () => {
   [browser, atlas] = await Promise.all([plainBrowser(), demoAtlas()]);
 });
 
-const PHONE = { viewport: { width: 360, height: 740 } };
+/** With a clock of its own. */
+const PHONE = { viewport: { width: 360, height: 740 }, alone: true };
 
 async function openOnSite() {
   const opened = await openPage(browser, `${atlas.url}/#/onsite`, PHONE);

@@ -40,7 +40,8 @@ afterAll(async () => {
 });
 
 const tunes = async () => (await atlas.get<Health>("/health")).tunes;
-const PHONE = { viewport: { width: 360, height: 740 } };
+/** With a clock of its own. */
+const PHONE = { viewport: { width: 360, height: 740 }, alone: true };
 async function openOnSite() {
   const opened = await openPage(browser, `${atlas.url}/#/onsite`, PHONE);
   await installClock(opened.page);

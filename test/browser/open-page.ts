@@ -12,20 +12,60 @@ export interface OpenPage {
   close: (expected?: RegExp) => Promise<void>;
 }
 
-/** Opens a view in a browser of its own: nothing remembered, everything it complains of written down. */
+/** How a page is opened. */
+export interface Opening extends BrowserContextOptions {
+  /** It gets scripts or a clock of its own, which nothing takes off it again: no other test is given it. */
+  alone?: boolean;
+}
+
+/** Opens a view in a browser with nothing remembered, everything it complains of written down. */
 export async function openPage(
   browser: Browser,
   address: string,
-  options: BrowserContextOptions = {},
+  { alone = false, ...options }: Opening = {},
 ): Promise<OpenPage> {
+  const { viewport, colorScheme, contrast, forcedColors, reducedMotion, ...forGood } = options;
+  const kind = JSON.stringify(forGood);
+  const page = (!alone && takeRested(browser, kind)) || (await newPage(browser, forGood));
+  await page.setViewportSize(viewport ?? { width: 1280, height: 800 });
+  await page.emulateMedia({
+    media: null,
+    colorScheme: colorScheme ?? "light",
+    contrast: contrast ?? "no-preference",
+    forcedColors: forcedColors ?? "none",
+    // A button that glides into view cannot be pressed until it rests.
+    reducedMotion: reducedMotion ?? "reduce",
+  });
+  if (!alone) forbidWhatStays(page);
+  const complaints = complaintsOf(page);
+  if (address !== "about:blank") await page.goto(address);
+  let open = true;
+  return {
+    page,
+    close: async (expected) => {
+      if (open && (alone || !(await rest(browser, kind, page)))) await page.context().close();
+      open = false;
+      const unexpected = complaints.filter((text) => !expected?.test(text));
+      if (unexpected.length > 0) throw new Error(`The page complained:\n${unexpected.join("\n")}`);
+    },
+  };
+}
+
+/** A script or a clock put upon a page would be found there by the next test that is given it. */
+function forbidWhatStays(page: Page): void {
+  const refuse = () => {
+    throw new Error("What stays on a page needs a page of its own: open it with alone: true.");
+  };
+  Object.assign(page, { addInitScript: refuse });
+  Object.assign(page.clock, { install: refuse, setFixedTime: refuse });
+}
+
+async function newPage(browser: Browser, options: BrowserContextOptions): Promise<Page> {
   const context = await browser.newContext({
-    viewport: { width: 1280, height: 800 },
     // Whatever this machine speaks.
     locale: "en-US",
     // Keeping map and places for later would take most of the time; test/browser/offline.test.ts has the tests of it.
     serviceWorkers: "block",
-    // A button that glides into view cannot be pressed until it rests.
-    reducedMotion: "reduce",
     ...options,
   });
   await context.addInitScript(() =>
@@ -35,16 +75,53 @@ export async function openPage(
   );
   const page = await context.newPage();
   page.setDefaultTimeout(WAIT_ms);
-  const complaints = complaintsOf(page);
-  await page.goto(address);
-  return {
-    page,
-    close: async (expected) => {
-      await context.close();
-      const unexpected = complaints.filter((text) => !expected?.test(text));
-      if (unexpected.length > 0) throw new Error(`The page complained:\n${unexpected.join("\n")}`);
-    },
-  };
+  return page;
+}
+
+/** Pages at rest, by what no page can change once it is open: a new one costs four times as much as a reload. */
+const rested = new WeakMap<Browser, Map<string, Page>>();
+const RESTED = 4;
+
+function takeRested(browser: Browser, kind: string): Page | undefined {
+  const page = rested.get(browser)?.get(kind);
+  rested.get(browser)?.delete(kind);
+  return page;
+}
+
+/** Takes all off a page that its test put there, for another test to have it. False where that cannot be. */
+async function rest(browser: Browser, kind: string, page: Page): Promise<boolean> {
+  const context = page.context();
+  const others = rested.get(browser) ?? new Map<string, Page>();
+  rested.set(browser, others);
+  if (context.pages().length > 1 || others.has(kind)) return false;
+  try {
+    await Promise.all([page.unrouteAll({ behavior: "ignoreErrors" }), context.setOffline(false)]);
+    const { origin } = new URL(page.url());
+    await leave(page);
+    await page.evaluate(() => sessionStorage.clear());
+    const session = await context.newCDPSession(page);
+    await session.send("Storage.clearDataForOrigin", { origin, storageTypes: "all" });
+    await session.detach();
+    await page.mouse.move(0, 0);
+  } catch {
+    return false;
+  }
+  page.removeAllListeners();
+  others.set(kind, page);
+  const [longest, unwanted] = [...others][0] ?? [];
+  if (others.size > RESTED && longest !== undefined) {
+    others.delete(longest);
+    await unwanted?.context().close();
+  }
+  return true;
+}
+
+/**
+ * Leaves the page for a picture of the same atlas: what is opened next begins anew. The picture has the headers of a page;
+ * without them the browser would start a process for each of the two.
+ */
+export async function leave(page: Page): Promise<void> {
+  await page.goto(new URL("/icon.svg", page.url()).href);
 }
 
 /** What every page complains of that is cut off from its atlas. */
@@ -54,6 +131,8 @@ export const CUT_OFF = /Failed to load resource: net::/;
 function complaintsOf(page: Page): string[] {
   const complaints: string[] = [];
   page.on("console", (message) => {
+    // A picture opened by itself names no icon, and so the browser looks for one.
+    if (message.location().url.endsWith("/favicon.ico")) return;
     if (["error", "warning"].includes(message.type()) && !isDriverNoise(message.text()))
       complaints.push(`${message.type()}: ${message.text()}`);
   });
@@ -166,4 +245,12 @@ export async function pointOnMap(
     x: box.x + box.width / 2 + ((lon - centreLon) / 360) * world,
     y: box.y + box.height / 2 - (north(lat) - north(centreLat)) * world,
   };
+}
+
+/** What lies beyond the screen's edges, px on any side. */
+export async function outOfSight(page: Page, selector: string): Promise<number> {
+  const box = await page.locator(selector).boundingBox();
+  const { width, height } = page.viewportSize() ?? { width: 0, height: 0 };
+  if (!box) return Number.POSITIVE_INFINITY;
+  return Math.max(0, -box.x, -box.y, box.x + box.width - width, box.y + box.height - height);
 }

@@ -4,7 +4,7 @@ import { t } from "../../client/texts/app.ts";
 import { cardWords } from "../../client/texts/card.ts";
 import { dataWords } from "../../client/texts/data.ts";
 import { trip as tripWords } from "../../client/texts/trip.ts";
-import { field, openPage, openStop, rendered } from "./open-page.ts";
+import { field, leave, openPage, openStop, rendered } from "./open-page.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
 import { demoAtlas, plainBrowser } from "./shared.ts";
 import { goTo, LAPTOP, PHONE, shown, VIEWS } from "./views.ts";
@@ -47,7 +47,7 @@ test("five places; every address leads where it led, opened anew or by a link", 
     }, address);
     await page.locator(seen).first().waitFor();
     await expect.poll(() => page.title(), { message: address }).toBe(title);
-    await page.goto("about:blank");
+    await leave(page);
     await page.goto(`${atlas.url}/${address}`);
     await page.locator(seen).first().waitFor();
     await expect.poll(() => page.title(), { message: address }).toBe(title);
@@ -93,10 +93,13 @@ test("on a phone the bar covers neither the end of any view nor what has the foc
   for (const view of Object.keys(VIEWS).filter((name) => name !== "alarm")) {
     await goTo(page, view);
     await expect.poll(underAtTheEnd, { message: view }).toBeLessThanOrEqual(0);
-    // From the foot of the page upwards and from its head downwards the focus meets the bar from either side.
-    for (const key of ["Shift+Tab", "Tab"]) {
+    // From the foot of the page upwards the focus leaves the bar behind, from its head downwards it keeps coming to it.
+    for (const [key, presses] of [
+      ["Shift+Tab", 8],
+      ["Tab", 40],
+    ] as const) {
       await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
-      for (let press = 0; press < 40; press++) {
+      for (let press = 0; press < presses; press++) {
         await page.keyboard.press(key);
         const hidden = await page.evaluate(() => {
           const focus = document.activeElement;
