@@ -57,67 +57,40 @@ export function toSi(shown: number, unit: Unit): number {
   return (shown - unit.offset) / unit.factor;
 }
 
+const formats = new Map<number, Intl.NumberFormat>();
+
+/** Made once for each number of decimals: making one costs as much as writing hundreds of numbers. */
+function formatOf(decimals: number): Intl.NumberFormat {
+  const made =
+    formats.get(decimals) ??
+    new Intl.NumberFormat(locale, {
+      minimumFractionDigits: decimals,
+      maximumFractionDigits: decimals,
+      // What rounds to nothing is no less than nothing.
+      signDisplay: "negative",
+    });
+  formats.set(decimals, made);
+  return made;
+}
+
+// The first takes longest of all, so it is made before there is anything to show.
+formatOf(0);
+
 /** How a language parts thousands and decimals. */
 interface Marks {
   thousands: string;
   decimal: string;
 }
 
-/**
- * The variants read most, whose numbers are written here: the browser's own first number format takes some 30 ms of
- * computing before the first answer. A test compares the two.
- */
-const USUAL = /^(en(-US|-GB)?|de(-DE)?|es(-ES)?)$/;
-
-/** What writes numbers as a variant of a language does, with a true minus sign, and its marks. */
-export function numbersIn(variant: string): {
-  marks: Marks;
-  format: (value: number, decimals: number) => string;
-} {
-  const formats = new Map<number, Intl.NumberFormat>();
-  /** Made once for each number of decimals. */
-  const formatOf = (decimals: number) => {
-    const made =
-      formats.get(decimals) ??
-      new Intl.NumberFormat(variant, {
-        minimumFractionDigits: decimals,
-        maximumFractionDigits: decimals,
-        // What rounds to nothing is no less than nothing.
-        signDisplay: "negative",
-      });
-    formats.set(decimals, made);
-    return made;
-  };
-  if (!USUAL.test(variant))
-    return {
-      marks: {
-        // Five digits: some languages part no four.
-        thousands: formatOf(0).format(10_000)[2] ?? ",",
-        decimal: formatOf(1).format(0.5)[1] ?? ".",
-      },
-      format: (value, decimals) => formatOf(decimals).format(value).replace("-", "−"),
-    };
-  const [thousands, decimal] = variant.startsWith("en") ? [",", "."] : [".", ","];
-  // Spanish parts no four digits.
-  const least = variant.startsWith("es") ? 5 : 4;
-  return {
-    marks: { thousands, decimal },
-    format: (value, decimals) => {
-      // Half away from 0, by the digits that the number is written with: 1.005 to two decimals is 1.01.
-      const size = Math.abs(value) < 1e-6 ? 0 : Math.abs(value);
-      const steps = Math.round(Number(`${size}e${decimals}`));
-      const [whole = "", rest] = Number(`${steps}e-${decimals}`).toFixed(decimals).split(".");
-      const parted = whole.length < least ? whole : whole.replace(/\B(?=(\d{3})+$)/g, thousands);
-      return `${value < 0 && steps ? "−" : ""}${rest ? parted + decimal + rest : parted}`;
-    },
-  };
-}
-
-const { marks: MARKS, format: written } = numbersIn(locale);
+const MARKS: Marks = {
+  // Five digits: some languages part no four.
+  thousands: formatOf(0).format(10_000)[2] ?? ",",
+  decimal: formatOf(1).format(0.5)[1] ?? ".",
+};
 
 /** A number as people of the page's language write it, with a true minus sign. */
 export function format(value: number, decimals = 0): string {
-  return written(value, decimals);
+  return formatOf(decimals).format(value).replace("-", "−");
 }
 
 /** A pump rate that is set or was set, Hz: no digit of it is lost, and a whole step has the step's decimals. */
