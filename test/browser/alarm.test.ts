@@ -6,7 +6,7 @@ import { t as german } from "../../client/texts/de/app.ts";
 import { t as english } from "../../client/texts/en/app.ts";
 import { t as spanish } from "../../client/texts/es/app.ts";
 import { onsite } from "../../client/texts/onsite.ts";
-import { begin, installClock, press } from "./at-the-heater.ts";
+import { begin, installClock, press, unfold } from "./at-the-heater.ts";
 import { axeFinds, sideways } from "./faults.ts";
 import { CUT_OFF, field, openPage } from "./open-page.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
@@ -138,6 +138,7 @@ test("an alarm during a sweep: the settings come later, on a screen of their own
   await press(page, onsite.step.leaveSure);
   await press(page, onsite.stopped.anew);
   await press(page, onsite.stopped.anewSure);
+  await unfold(page);
   await field(page, "low.fan_rpm").fill("1700");
   await field(page, "high.fan_rpm").fill("4450");
   await begin(page);
