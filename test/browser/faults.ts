@@ -15,6 +15,8 @@ export async function axeFinds(
   }: { within?: string; themes?: readonly (typeof THEMES)[number][]; coloursOnly?: boolean } = {},
 ): Promise<string[]> {
   const found: string[] = [];
+  // What is looked at may still be on its way.
+  if (within) await page.locator(within).first().waitFor();
   for (const colorScheme of themes) {
     await page.emulateMedia({ colorScheme });
     // Reading it takes a page as long as looking for faults.
