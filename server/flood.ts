@@ -21,10 +21,10 @@ const USED_MOST = 50_000;
 
 /**
  * Takes tunes freely until too many come at once, from wherever. From then on each needs a proof of work, which costs somebody
- * with one tune a moment and somebody with ten thousand the day. Challenges are signed, not kept; of proofs only those
- * that were used are, in memory and for as long as they would hold.
+ * with one tune a moment and somebody with ten thousand some hours. Challenges are signed and
+ * not kept; proofs that were used are, in memory, for as long as they would hold.
  * @param most tunes within five minutes that are taken without; 0 for any number
- * @returns throws a 429 with a challenge, where a proof is needed that is not there or no good
+ * @throws a 429 with a challenge, where a proof is needed and there is none that holds
  */
 export function floodGate(most: number, keys: Keys, now: () => Date) {
   const arrivals = new Map<number, number>();
