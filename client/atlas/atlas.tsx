@@ -4,6 +4,7 @@ import type { MyHeater } from "../app/heater/my-heater.ts";
 import { atPoint, type Question } from "../base/question.ts";
 import { t } from "../texts/app.ts";
 import { dataWords } from "../texts/data.ts";
+import { useAddressChange } from "../ui/address-change.ts";
 import { later } from "../ui/later.tsx";
 import { useUnit } from "../ui/number-field.tsx";
 
@@ -50,11 +51,7 @@ export function Atlas(props: AtlasProps) {
   const { fit, question, onQuestion } = props;
   const [page, setPage] = useState(pageInAddress);
   const [unit] = useUnit("elevation", "atlas.elevation");
-  useEffect(() => {
-    const onHash = () => setPage(pageInAddress());
-    addEventListener("hashchange", onHash);
-    return () => removeEventListener("hashchange", onHash);
-  }, []);
+  useAddressChange(() => setPage(pageInAddress()));
   useEffect(() => {
     document.title = `${dataWords.pages[page]} · ${t.places.atlas} · ${t.name}`;
   }, [page]);

@@ -3,11 +3,12 @@ import { useEffect, useRef, useState } from "preact/hooks";
 import type { Cell } from "../../server/contract.ts";
 import { api } from "../base/answers/api.ts";
 import { mapWords } from "../texts/map.ts";
+import { nearScreen } from "../ui/near-screen.ts";
 import type { Unit } from "../units.ts";
 import type { AtlasMap, MapPlace } from "./atlas-map.ts";
 import { contoursOf } from "./contours.ts";
+import { drawsMaps } from "./draws-maps.ts";
 import { LandPicture } from "./land-picture.tsx";
-import { drawsMaps, nearScreen } from "./near-screen.ts";
 import type { Palette } from "./palette.ts";
 import { type Asked, tintStops, tunedElevations } from "./tint.ts";
 

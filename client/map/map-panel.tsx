@@ -7,6 +7,7 @@ import type { Question } from "../base/question.ts";
 import { cellInAddress } from "../base/tune-address.ts";
 import { t } from "../texts/app.ts";
 import { mapWords } from "../texts/map.ts";
+import { useAddressChange } from "../ui/address-change.ts";
 import type { Unit } from "../units.ts";
 import { CellList } from "./cell-list.tsx";
 import { CellFoot, CellTunes, useCellTunes } from "./cell-tunes.tsx";
@@ -52,11 +53,7 @@ export function MapPanel({ fit, question, unit, onPoint, onQuestion }: MapPanelP
 
   // A cell asked for by the address is opened, and shown from near.
   const [named, setNamed] = useState(() => cellInAddress(location.hash));
-  useEffect(() => {
-    const onHash = () => setNamed(cellInAddress(location.hash));
-    addEventListener("hashchange", onHash);
-    return () => removeEventListener("hashchange", onHash);
-  }, []);
+  useAddressChange(() => setNamed(cellInAddress(location.hash)));
   useEffect(() => {
     if (named) setOpen({ cell: named, listed: true });
   }, [named]);

@@ -1,4 +1,5 @@
-import { useEffect, useState } from "preact/hooks";
+import type { RefObject } from "preact";
+import { useEffect, useRef, useState } from "preact/hooks";
 import type { NearAnswer, NearTune, SetEnd } from "../../server/contract.ts";
 import { api, Unreachable } from "../base/answers/api.ts";
 import { monthName } from "../base/month-name.ts";
@@ -7,6 +8,7 @@ import { chartAddress, mapAddress } from "../base/tune-address.ts";
 import { heaterWords } from "../texts/heater.ts";
 import { FiguresTable } from "../ui/figures-table.tsx";
 import { whatWentWrong } from "../ui/in-english.tsx";
+import { nearScreen } from "../ui/near-screen.ts";
 import { useUnit } from "../ui/number-field.tsx";
 import { format, formatIn, formatOfRates, formatPercent, type Unit } from "../units.ts";
 import { nearQuery } from "./near-query.ts";
@@ -15,11 +17,19 @@ const words = heaterWords.near;
 /** The atlas is asked once the question has rested for so long. */
 const REST_ms = 400;
 
-/** The tunes nearest in air; why they are not to be had. */
-function useNear(question: Question): NearAnswer | { failed: unknown } | null {
+/** The tunes nearest in air; why they are not to be had. Not asked for before they are nearly in sight. */
+function useNear(
+  question: Question,
+  where: RefObject<Element | null>,
+): NearAnswer | { failed: unknown } | null {
+  const [inSight, setInSight] = useState(false);
   const [seen, setSeen] = useState<NearAnswer | { failed: unknown } | null>(null);
   const query = JSON.stringify(nearQuery(question));
   useEffect(() => {
+    if (where.current) nearScreen(where.current).then(() => setInSight(true));
+  }, []);
+  useEffect(() => {
+    if (!inSight) return;
     let gone = false;
     const timer = setTimeout(() => {
       api.near(JSON.parse(query)).then(
@@ -31,15 +41,16 @@ function useNear(question: Question): NearAnswer | { failed: unknown } | null {
       gone = true;
       clearTimeout(timer);
     };
-  }, [query]);
+  }, [query, inSight]);
   return seen;
 }
 
 /** Tunes like this one: as their owners set them, and how they lie beside the average; each opens on the map and in the chart. */
 export function NearTunes({ question, unit }: { question: Question; unit: Unit }) {
-  const seen = useNear(question);
+  const here = useRef<HTMLDivElement>(null);
+  const seen = useNear(question, here);
   return (
-    <div class="near" data-state={seen ? "seen" : "loading"}>
+    <div ref={here} class="near" data-state={seen ? "seen" : "loading"}>
       <h3>{words.title}</h3>
       {!seen && <p>{words.loading}</p>}
       {seen && "failed" in seen && (

@@ -1,8 +1,9 @@
-import { useEffect, useState } from "preact/hooks";
+import { useState } from "preact/hooks";
 import type { Question } from "../base/question.ts";
 import { Refused } from "../base/refused.ts";
 import { recall, remember } from "../base/remember.ts";
 import { trip as words } from "../texts/trip.ts";
+import { useAddressChange } from "../ui/address-change.ts";
 import { textOf, tripKept, tripOf } from "./link.ts";
 import { NEW_TRIP, type Trip } from "./trip.ts";
 
@@ -21,13 +22,9 @@ const LINK = "#/trip/";
 /** The trip in the address, else the one kept; whatever is changed is kept. */
 export function useTrip(): [TripState, (trip: Trip) => void] {
   const [state, setState] = useState(opened);
-  useEffect(() => {
-    const onHash = () => {
-      if (/^#\/?trip(\/|$)/.test(location.hash)) setState(opened());
-    };
-    addEventListener("hashchange", onHash);
-    return () => removeEventListener("hashchange", onHash);
-  }, []);
+  useAddressChange(() => {
+    if (/^#\/?trip(\/|$)/.test(location.hash)) setState(opened());
+  });
   const change = (trip: Trip) => {
     const isKept = remember("trip", textOf(trip));
     setState({ trip, from: "kept", refused: null, isKept });

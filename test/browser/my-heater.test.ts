@@ -219,6 +219,7 @@ test("tunes like this one are the atlas's, and out of reach it says so", async (
   const { tunes } = await atlas.get<NearAnswer>(`/tunes/near?${query}`);
   expect(tunes.length).toBe(10);
   const rows = page.locator(".near tbody tr");
+  await page.locator(".near").scrollIntoViewIfNeeded();
   const first = tunes.map(({ low, high }) => `${low.pump_Hz} / ${high.pump_Hz}`);
   const shown = () =>
     rows.locator("th").evaluateAll((cells) =>

@@ -31,6 +31,7 @@ async function openNear() {
     "/tunes/near?heat_kW=5&elevation_m=2980&temperature_C=-12",
   );
   const rows = opened.page.locator(".near tbody tr");
+  await opened.page.locator(".near").scrollIntoViewIfNeeded();
   const rate = formatOfRates(tunes.flatMap(({ low, high }) => [low.pump_Hz, high.pump_Hz]));
   await expect
     .poll(() => rows.first().textContent())

@@ -57,6 +57,22 @@ test("five places; every address leads where it led, opened anew or by a link", 
   await close();
 });
 
+test("an address changed in the moment a view is first drawn is followed", async () => {
+  const { page, close } = await openPage(browser, atlas.url, { alone: true });
+  const [from, pages, to] = ["#/data", "nav.pages", "#/scaling"];
+  await page.addInitScript(
+    ([from, pages, to]) =>
+      new MutationObserver(() => {
+        if (location.hash === from && document.querySelector(pages)) location.hash = to;
+      }).observe(document, { childList: true, subtree: true }),
+    [from, pages, to] as const,
+  );
+  await page.goto(`${atlas.url}/${from}`);
+  await page.reload();
+  await page.locator("#scaling").waitFor();
+  await close();
+});
+
 /** How far something reaches below the top of the bar, px. */
 async function under(page: Page, selector: string): Promise<number> {
   const [box, bar] = await Promise.all([
@@ -150,6 +166,7 @@ test("a trip's stop leads to the heater with its name, elevation and night; its 
   expect(await field(page, "site.elevation_m").inputValue()).toBe("2300");
   expect(await field(page, "air.temperature_C").inputValue()).toBe("-7");
   await page.getByRole("link", { name: t.places.start, exact: true }).click();
+  await page.locator(".near").scrollIntoViewIfNeeded();
   await page.locator('.near[data-state="seen"]').waitFor();
   expect(asked.filter((url) => url.includes("/near"))).not.toEqual([]);
   expect(asked.filter((url) => /[?&]lat=/.test(url))).toEqual([]);

@@ -9,6 +9,7 @@ import { isTune, type ShownTune, tuneInAddress } from "../../base/tune-address.t
 import { locale } from "../../language.ts";
 import { t } from "../../texts/app.ts";
 import { scalingWords } from "../../texts/scaling.ts";
+import { useAddressChange } from "../../ui/address-change.ts";
 import { countBeyond } from "../../ui/charts/frame.ts";
 import { whatWentWrong } from "../../ui/in-english.tsx";
 import { useUnit } from "../../ui/number-field.tsx";
@@ -36,15 +37,11 @@ export function Scaling({ fit }: { fit: PublishedFit }) {
   const [unit, chooseUnit] = useUnit("elevation", "scaling.elevation");
   const [choice, setChoice] = useState(() => choiceFor(tuneInAddress(location.hash)));
   const [asked, setAsked] = useState(() => tuneInAddress(location.hash));
-  useEffect(() => {
-    const onHash = () => {
-      const tune = tuneInAddress(location.hash);
-      setAsked(tune);
-      setChoice(choiceFor(tune));
-    };
-    addEventListener("hashchange", onHash);
-    return () => removeEventListener("hashchange", onHash);
-  }, []);
+  useAddressChange(() => {
+    const tune = tuneInAddress(location.hash);
+    setAsked(tune);
+    setChoice(choiceFor(tune));
+  });
   const [seen, setSeen] = useState<ScalingSeen | null>(null);
   const [failed, setFailed] = useState<ComponentChildren>(null);
   const change = (part: Partial<Choice>) => {
