@@ -159,8 +159,10 @@ export async function appendDecisions(db: Database, rows: NewDecision[]): Promis
   // D1 allows 100 bound parameters a statement; a decision has five.
   const dated = rows.map((row) => (row.tune === "" ? row : onTune(row)));
   const statements = chunks(dated, 20).map((part) => db.insert(decisions).values(part));
-  const [first, ...rest] = statements;
-  if (first) await db.batch([first, ...rest]);
+  // A first fit of very many tunes decides on thousands: no request waits for all of them.
+  for (const [first, ...rest] of chunks(statements, 50)) {
+    if (first) await db.batch([first, ...rest]);
+  }
 }
 
 /** Grows with every submission, revision, withdrawal and change of mind: tells whether data changed. */
@@ -238,18 +240,28 @@ export const fitColumns = {
 };
 type FitColumn = keyof typeof fitColumns;
 
-/** The rows of both ends of every tune that counts; of these tunes alone when ids are given, at most {@link IDS_AT_ONCE}. */
-export async function acceptedFitRows(
+/**
+ * The rows of both ends of every tune that counts, in the order in which they lie in the file.
+ * @param page so many tunes at a time
+ */
+export async function* acceptedFitRows(
   db: Database,
-  ids?: readonly string[],
-): Promise<[FitRow, FitRow][]> {
-  const rows = await db
-    .select(fitColumns)
-    .from(tunes)
-    .where(and(counts(db), ids && inArray(tunes.id, [...ids])))
-    // By contributor: so the fit takes them in soonest.
-    .orderBy(asc(tunes.contributor), asc(tunes.id));
-  return rows.map(fitRows);
+  page: number,
+): AsyncGenerator<[FitRow, FitRow][], void> {
+  const at = sql<number>`${tunes}.rowid`;
+  let after = 0;
+  for (;;) {
+    const rows = await db
+      .select({ at, ...fitColumns })
+      .from(tunes)
+      .where(and(gt(at, after), counts(db)))
+      .orderBy(asc(at))
+      .limit(page);
+    yield rows.map(fitRows);
+    const last = rows.at(-1);
+    if (!last || rows.length < page) return;
+    after = last.at;
+  }
 }
 
 /** D1 allows 100 bound parameters a statement. */

@@ -39,8 +39,8 @@ export interface Services {
   clientAddress: (c: Context) => string;
   /** What opens the steward's routes; without it there are none. */
   stewardToken?: string | undefined;
-  /** Called after every write with the id of the tune, if it is about one: starts a refresh of the fit without making anyone wait. */
-  afterWrite: (c: Context, tune?: string) => void;
+  /** Called after every write: starts a refresh of the fit without making anyone wait. */
+  afterWrite: (c: Context) => void;
   /** What the page needs to know of the configuration. */
   map: MapConfiguration;
 }

@@ -1,5 +1,5 @@
+import { fitBounded } from "../model/bounded-fit.ts";
 import { fingerprint } from "../model/fit/fingerprint.ts";
-import { fitAtlas } from "../model/fit/fit.ts";
 import type { GroupFit } from "../model/fit/group.ts";
 import { NUMERICS, SETTINGS } from "../model/fit/settings.ts";
 import { readFitFile } from "./fit-file.ts";
@@ -15,9 +15,9 @@ import { CODE_VERSION } from "./version.ts";
 async function main(): Promise<void> {
   const options = readOptions();
   const { rows, unreadable } = readFitFile(options.file);
-  const { groups, rejected } = fitAtlas(rows);
+  const { groups, rejected } = fitBounded(rows);
   const hash = new RowsHash();
-  await hash.change(rows, 1n);
+  for (const row of rows) hash.add(row);
   const report: FitReport = {
     code: CODE_VERSION,
     estimator: fingerprint(),

@@ -1,47 +1,38 @@
-import { setImmediate } from "node:timers/promises";
 import { Worker } from "node:worker_threads";
-import type { FitRow } from "../model/fit/row.ts";
+import { OWNERS_MOST } from "../model/bounded-fit.ts";
 import type { ToFitThread } from "./fit-thread.ts";
-import type { Fitted, MakeFit } from "./fitted.ts";
+import type { FitMaker, Made, Trial } from "./fitted.ts";
 
-/** Handing over so many rows takes a few milliseconds; requests are answered between the parts. */
-const ROWS_AT_ONCE = 2000;
-
-/** Makes fits in a thread of its own, one after another, so that no request waits for one. It begins with the first fit. */
-export class FitThread {
+/** A thread reads the file by itself and makes one fit after another, so that no request waits for one. It begins with the first. */
+class FitThread {
   #worker: Worker | undefined;
   #last: Promise<unknown> = Promise.resolve();
 
-  readonly fit: MakeFit = (rows, before) => this.#next(() => this.#fit(rows, before));
-
-  /** The same for a fit that is made now and then: the thread, and what it holds in memory, ends with it. */
-  readonly fitOnce: MakeFit = (rows, before) =>
-    this.#next(() => this.#fit(rows, before).finally(() => this.close()));
-
-  #next<T>(make: () => Promise<T>): Promise<T> {
-    const made = this.#last.then(make);
+  /** @param isOver whether the thread, and what it holds in memory, ends with what was made */
+  make<T>(order: ToFitThread, isOver: (made: T) => boolean): Promise<T> {
+    const made = this.#last.then(() => this.#make<T>(order, isOver));
     this.#last = made.catch(() => {});
     return made;
   }
 
-  readonly #fit = async (...[rows, before]: Parameters<MakeFit>): Promise<Fitted> => {
+  async #make<T>(order: ToFitThread, isOver: (made: T) => boolean): Promise<T> {
     this.#worker ??= new Worker(new URL("./fit-thread.ts", import.meta.url));
     const worker = this.#worker;
     // An idle thread does not keep the process alive.
     worker.ref();
-    const done = answerOf(worker);
     try {
-      await handOver(worker, rows);
-      worker.postMessage({ before: [...before] } satisfies ToFitThread);
-      return await done;
+      const answer = answerOf<T>(worker);
+      worker.postMessage(order);
+      const made = await answer;
+      if (isOver(made)) await this.close();
+      return made;
     } catch (error) {
-      // What it still holds would be fitted again with the next rows.
       await this.close();
       throw error;
     } finally {
       worker.unref();
     }
-  };
+  }
 
   async close(): Promise<void> {
     const worker = this.#worker;
@@ -50,14 +41,20 @@ export class FitThread {
   }
 }
 
-async function handOver(worker: Worker, rows: readonly FitRow[]): Promise<void> {
-  for (let from = 0; from < rows.length; from += ROWS_AT_ONCE) {
-    worker.postMessage({ rows: rows.slice(from, from + ROWS_AT_ONCE) } satisfies ToFitThread);
-    await setImmediate();
-  }
+/** Makes the fits of a database's file in threads, a steward's trials in one of their own; and how to end them. */
+export function fitsInThread(file: string): FitMaker & { close: () => Promise<void> } {
+  const [thread, trials] = [new FitThread(), new FitThread()];
+  return {
+    // What passing over very many tunes took of memory is given back.
+    fit: (fit) => thread.make<Made>({ file, fit }, ({ tunes }) => tunes > OWNERS_MOST),
+    without: (without) => trials.make<Trial>({ file, without }, () => true),
+    close: async () => {
+      await Promise.all([thread.close(), trials.close()]);
+    },
+  };
 }
 
-function answerOf(worker: Worker): Promise<Fitted> {
+function answerOf<T>(worker: Worker): Promise<T> {
   return new Promise((resolve, reject) => {
     const ended = (code: number) => reject(new Error(`The fit's thread ended with ${code}.`));
     const settled = () => {
@@ -67,7 +64,7 @@ function answerOf(worker: Worker): Promise<Fitted> {
       settled();
       reject(error);
     };
-    const answered = (answer: Fitted) => {
+    const answered = (answer: T) => {
       settled();
       resolve(answer);
     };

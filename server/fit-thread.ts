@@ -1,19 +1,23 @@
 import { parentPort } from "node:worker_threads";
-import type { PublishedFit } from "../model/fit/group.ts";
-import type { FitRow } from "../model/fit/row.ts";
-import { fitted } from "./fitted.ts";
+import { SqliteFile } from "../db/sqlite-file.ts";
+import { type FitOrder, fitsHere } from "./fitted.ts";
 
-/** What the thread is sent: rows, part by part, then the versions before, which is when it begins. */
-export type ToFitThread = { rows: FitRow[] } | { before: PublishedFit[] };
+/** What the thread is asked to make of a database's file. */
+export type ToFitThread = { file: string } & ({ fit: FitOrder } | { without: readonly string[] });
 
-let rows: FitRow[] = [];
+/** A reader waits so long for another process that holds the file, ms. */
+const PATIENCE_ms = 60_000;
 
-parentPort?.on("message", (sent: ToFitThread) => {
-  if ("rows" in sent) {
-    for (const row of sent.rows) rows.push(row);
-    return;
+parentPort?.on("message", async ({ file, ...order }: ToFitThread) => {
+  const connection = new SqliteFile(file, PATIENCE_ms);
+  try {
+    // All of it is of one moment, however long it takes.
+    await connection.execute("BEGIN");
+    const fits = fitsHere(connection.db);
+    parentPort?.postMessage(
+      "fit" in order ? await fits.fit(order.fit) : await fits.without(order.without),
+    );
+  } finally {
+    connection.abandon();
   }
-  const all = rows;
-  rows = [];
-  parentPort?.postMessage(fitted(all, sent.before));
 });

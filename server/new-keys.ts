@@ -7,7 +7,6 @@ import {
   findWaiting,
   hasTunes,
   letCount,
-  tunesOfContributors,
   type Waiting,
   waitingInTurn,
 } from "../db/waiting.ts";
@@ -71,20 +70,19 @@ export function turnOf(
 }
 
 /**
- * Lets those count whose days are over, and answers the ids of their tunes.
+ * Lets those count whose days are over.
  * @param days that new contributors wait; 0: all who still do count at once
  */
-export async function countDue(db: Database, now: Date, days: number): Promise<string[]> {
+export async function countDue(db: Database, now: Date, days: number): Promise<void> {
   const today = dayOf(now);
   const queue = await waitingInTurn(db, QUEUE_MOST);
-  if (queue.length === 0) return [];
+  if (queue.length === 0) return;
   const due = days === 0 ? queue : queue.filter((row) => dueOn(row, days) <= today);
-  if (due.length === 0) return [];
+  if (due.length === 0) return;
   const recent = await daysOfCounting(db, later(today, -WEEK));
   const left = days === 0 ? due.length : mostAWeek(await countCounted(db)) - recent.length;
   const now_counted = due.slice(0, Math.max(0, left)).map(({ contributor }) => contributor);
   await letCount(db, now_counted, today);
-  return tunesOfContributors(db, now_counted);
 }
 
 interface Options {

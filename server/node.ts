@@ -17,7 +17,7 @@ import { AlarmWebhook } from "./alarm-webhook.ts";
 import { createApp } from "./app.ts";
 import { buildMissing } from "./build-missing.ts";
 import { clientAddress } from "./client-address.ts";
-import { FitThread } from "./fit-in-thread.ts";
+import { fitsInThread } from "./fit-in-thread.ts";
 import { FLOOD_LIMIT } from "./flood.ts";
 import { openGeography } from "./geography/geography.ts";
 import { readFrom } from "./geography/read-files.ts";
@@ -107,15 +107,14 @@ async function openClaimed(settings: Settings, letGo: () => void): Promise<Atlas
   const now = () => new Date();
   // This process alone publishes, so what it holds is the newest.
   const believe_ms = Number.POSITIVE_INFINITY;
-  const [thread, trials] = [new FitThread(), new FitThread()];
   const { demo, newKeyDays } = settings;
+  // A database in memory is this thread's alone.
+  const fits = settings.database === ":memory:" ? undefined : fitsInThread(settings.database);
   const fit = new FitKeeper({
     ...{ db, now, demo, believe_ms, newKeyDays },
-    fit: thread.fit,
-    trial: trials.fitOnce,
+    ...(fits && { fits }),
     ...(webhook && { onAlarms: webhook.tell }),
   });
-  // A database in memory is this thread's alone.
   const prepared =
     settings.database === ":memory:"
       ? { ...preparedHere(db, demo), close: async () => {} }
@@ -142,7 +141,7 @@ async function openClaimed(settings: Settings, letGo: () => void): Promise<Atlas
         c.req.header("X-Forwarded-For"),
         settings.proxies,
       ),
-    afterWrite: (_, tune) => fit.refreshSoon(tune),
+    afterWrite: () => fit.refreshSoon(),
     map,
   });
   servePage(app, { ...settings, mapOrigins: origins });
@@ -168,7 +167,7 @@ async function openClaimed(settings: Settings, letGo: () => void): Promise<Atlas
       clearInterval(daily);
       // What is not published now is at the next start.
       await fit.settle().catch(notRefreshed);
-      await Promise.all([thread.close(), trials.close(), webhook?.close()]);
+      await Promise.all([fits?.close(), webhook?.close()]);
       await prepared.close();
       close();
       letGo();

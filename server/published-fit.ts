@@ -8,18 +8,15 @@ import {
 } from "../db/fits.ts";
 import { endRefusal, findRefusal, keepRefusal, type Refusal } from "../db/refusal.ts";
 import { causesOf } from "../db/storage-trouble.ts";
-import { appendDecisions, type NewDecision, setAsideByFit } from "../db/tunes.ts";
+import { appendDecisions, type NewDecision } from "../db/tunes.ts";
 import { LOOKED_BACK } from "../model/alarms.ts";
 import { fingerprint } from "../model/fit/fingerprint.ts";
-import type { AtlasFit } from "../model/fit/fit.ts";
 import type { PublishedFit } from "../model/fit/group.ts";
-import type { FitRow } from "../model/fit/row.ts";
 import { NUMERICS, SETTINGS } from "../model/fit/settings.ts";
 import type { Reason } from "../model/screen.ts";
 import type { Alarm } from "./contract.ts";
-import { fitted, type MakeFit } from "./fitted.ts";
+import { type Change, type FitMaker, fitsHere, type Trial } from "./fitted.ts";
 import { alarming, isOver, nameOf } from "./freeze.ts";
-import { LiveRows } from "./live-rows.ts";
 import { countDue } from "./new-keys.ts";
 import { CODE_VERSION } from "./version.ts";
 
@@ -47,10 +44,8 @@ export interface FitKeeperOptions {
   believe_ms: number;
   /** Days until a new contributor's tunes count; 0 for at once. */
   newKeyDays: number;
-  /** Where fits are made; here, unless said otherwise. */
-  fit?: MakeFit;
-  /** Where a steward's trial fits are made, so that none to be published waits for one; where fits are, unless said otherwise. */
-  trial?: MakeFit;
+  /** Makes the fits; in this thread, unless said otherwise. */
+  fits?: FitMaker;
   /** Told of alarms that the version before had not, and of those that hold versions back. It must not fail or take long. */
   onAlarms?: (news: AlarmNews) => void;
 }
@@ -77,11 +72,10 @@ const TRY_AGAIN_ms = 10_000;
 /** Holds the published version that answers are made from, and publishes new ones. */
 export class FitKeeper {
   readonly #options: FitKeeperOptions;
+  readonly #fits: FitMaker;
   #version: PublishedFit;
   /** The greatest version's name, whatever code made it. */
   #newest = PRIOR_VERSION.version;
-  #live: LiveRows | null = null;
-  readonly #changed = new Set<string>();
   #refusal: Refusal | null = null;
   /** Hash of the rows of the newest refused version: they need not be fitted again. */
   #refused_rows = "";
@@ -93,6 +87,7 @@ export class FitKeeper {
 
   constructor(options: FitKeeperOptions) {
     this.#options = options;
+    this.#fits = options.fits ?? fitsHere(options.db);
     this.#version = { ...PRIOR_VERSION, demo: options.demo };
   }
 
@@ -117,9 +112,8 @@ export class FitKeeper {
     return this.#refusal && { ...this.#refusal, alarms: JSON.parse(this.#refusal.alarms) };
   }
 
-  /** Asks for a refresh for a tune that changed when writes have settled, without making anyone wait. */
-  refreshSoon(tune?: string): void {
-    if (tune !== undefined) this.#changed.add(tune);
+  /** Asks for a refresh when writes have settled, without making anyone wait. */
+  refreshSoon(): void {
     const ofToday = Number(this.#newest.split(".")[1] ?? 0);
     const pace_ms = ofToday < MANY_A_DAY ? SETTLE_ms : SELDOM_ms;
     this.#refreshIn(Math.max(pace_ms, REST_SHARE * this.#lasted_ms));
@@ -157,20 +151,9 @@ export class FitKeeper {
     return this.#refreshing;
   }
 
-  /**
-   * The fit of all accepted tunes, those held back included, without some; nothing is published.
-   * @returns groups, how many tunes were left out, and how many are left
-   */
-  async without(
-    tunes: ReadonlySet<string>,
-  ): Promise<{ groups: PublishedFit["groups"]; left_out: number; left: number }> {
-    const { db, trial, fit } = this.#options;
-    const changed = [...this.#changed];
-    const all = await (this.#live ?? (await LiveRows.read(db))).rowsWith(db, changed);
-    const rows = all.filter(({ row }) => !tunes.has(String(row)));
-    const { groups } = await (trial ?? fit ?? fitted)(rows, []);
-    // Two ends a tune.
-    return { groups, left_out: (all.length - rows.length) / 2, left: rows.length / 2 };
+  /** The fit of all accepted tunes, those held back included, without some; nothing is published. */
+  without(tunes: readonly string[]): Promise<Trial> {
+    return this.#fits.without(tunes);
   }
 
   async #read(): Promise<void> {
@@ -188,20 +171,23 @@ export class FitKeeper {
     const { db, now, demo, newKeyDays } = this.#options;
     const began = performance.now();
     await this.#read();
-    for (const tune of await countDue(db, now(), newKeyDays)) this.#changed.add(tune);
-    const live = await this.#rows();
+    await countDue(db, now(), newKeyDays);
     const before = this.#version;
-    const rows_sha256 = live.hash.toString();
-    const refused = this.#refusal && !isOver(this.#refusal, now());
-    if (rows_sha256 === before.rows_sha256) return this.#endRefusal();
-    if (refused && rows_sha256 === this.#refused_rows) return;
-    if (live.empty && this.#newest === PRIOR_VERSION.version) return;
-    const { rows } = live;
     const history = await this.#history();
-    const { groups, rejected, alarms } = await (this.#options.fit ?? fitted)(
-      rows,
-      history.map((version) => version.fit),
-    );
+    const refused = this.#refusal && !isOver(this.#refusal, now());
+    const {
+      rows_sha256,
+      tunes,
+      fit: made,
+    } = await this.#fits.fit({
+      known: [before.rows_sha256, refused ? this.#refused_rows : null],
+      before: history.map((version) => version.fit),
+    });
+    if (rows_sha256 === before.rows_sha256) return this.#endRefusal();
+    // The rows of the newest refused version.
+    if (!made) return;
+    if (tunes === 0 && this.#newest === PRIOR_VERSION.version) return;
+    const { groups, alarms, changes } = made;
     this.#lasted_ms = performance.now() - began;
     const fit: PublishedFit = {
       version: nextVersion(this.#newest, now()),
@@ -223,7 +209,10 @@ export class FitKeeper {
     this.#newest = fit.version;
     this.#tell("published", alarms, before.alarms);
     await this.#endRefusal();
-    await appendDecisions(db, changesOfMind(rows, rejected, await setAsideByFit(db), now()));
+    await appendDecisions(
+      db,
+      changes.map((change) => changeOfMind(change, now())),
+    );
   }
 
   async #refuse(why: readonly Alarm[]): Promise<void> {
@@ -270,22 +259,6 @@ export class FitKeeper {
     const newest = await newestVersions(this.#options.db, LOOKED_BACK);
     return newest.filter(({ fit }) => fit.estimator === MADE_BY.estimator).reverse();
   }
-
-  /**
-   * The accepted rows as they are now. Where this process alone writes they are kept and followed; at the edge others
-   * write too, and everything is read again.
-   */
-  async #rows(): Promise<LiveRows> {
-    const { db, believe_ms } = this.#options;
-    const changed = [...this.#changed];
-    this.#changed.clear();
-    const live = believe_ms === Number.POSITIVE_INFINITY ? this.#live : null;
-    // Until it is up to date again there is none: a failure on the way means reading everything.
-    this.#live = null;
-    if (live) await live.update(db, changed);
-    this.#live = live ?? (await LiveRows.read(db));
-    return this.#live;
-  }
 }
 
 /** The log says when versions were held back and published again; it is about no tune. */
@@ -303,29 +276,17 @@ function nextVersion(version: string, now: Date): string {
   return day < today ? `${today}.1` : `${day}.${Number(number) + 1}`;
 }
 
-/** What the fit now sets aside and did not before, or takes back: one decision a tune and change. */
-function changesOfMind(
-  rows: readonly FitRow[],
-  rejected: AtlasFit["rejected"],
-  before: ReadonlySet<string>,
-  now: Date,
-): NewDecision[] {
-  const decided_on = now.toISOString().slice(0, 10);
-  const name = ({ row, end }: Pick<FitRow, "row" | "end">) => `${row} ${end}`;
-  const reasons = new Map(rejected.map((row) => [name(row), row.reason]));
-  return rows.flatMap((row) => {
-    const reason = reasons.get(name(row));
-    if ((reason !== undefined) === before.has(name(row))) return [];
-    const verdict = reason === undefined ? "accepted" : "rejected";
-    const sentence =
-      reason ??
-      `Later tunes support the ${row.end === "low" ? "lowest" : "highest"} power: it counts again.`;
-    return {
-      tune: String(row.row),
-      by: "fit",
-      verdict,
-      reasons: JSON.stringify([{ code: `${verdict}_by_fit`, field: row.end, sentence }]),
-      decided_on,
-    };
-  });
+/** One decision a tune and change. */
+function changeOfMind({ tune, end, reason }: Change, now: Date): NewDecision {
+  const verdict = reason === null ? "accepted" : "rejected";
+  const sentence =
+    reason ??
+    `Later tunes support the ${end === "low" ? "lowest" : "highest"} power: it counts again.`;
+  return {
+    tune,
+    by: "fit",
+    verdict,
+    reasons: JSON.stringify([{ code: `${verdict}_by_fit`, field: end, sentence }]),
+    decided_on: now.toISOString().slice(0, 10),
+  };
 }

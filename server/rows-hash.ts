@@ -1,19 +1,18 @@
+import { createHash } from "node:crypto";
 import type { FitRow } from "../model/fit/row.ts";
-import { sha256 } from "./keys.ts";
 
 const MODULUS = 1n << 256n;
 
 /**
- * A hash of the rows behind a fit that does not depend on their order and follows every row put in or taken out:
- * the sum, modulo 2²⁵⁶, of the SHA-256 of each row. Anyone can tell whether two fits rest on the same data.
+ * A hash of the rows behind a fit that does not depend on their order: the sum, modulo 2²⁵⁶, of the SHA-256 of each row.
+ * Anyone can tell whether two fits rest on the same data.
  */
 export class RowsHash {
   #sum = 0n;
 
-  async change(rows: readonly FitRow[], sign: 1n | -1n): Promise<void> {
-    const digests = await Promise.all(rows.map((row) => sha256(lineOf(row))));
-    for (const digest of digests) this.#sum += sign * BigInt(`0x${digest}`);
-    this.#sum = ((this.#sum % MODULUS) + MODULUS) % MODULUS;
+  add(row: FitRow): void {
+    const digest = createHash("sha256").update(lineOf(row)).digest("hex");
+    this.#sum = (this.#sum + BigInt(`0x${digest}`)) % MODULUS;
   }
 
   toString(): string {

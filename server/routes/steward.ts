@@ -132,7 +132,7 @@ export function stewardRoutes(services: Services): Hono {
     try {
       const published = await services.fit.current();
       const sizes = (await tunesByIds(db, tunes)).map(({ row }) => row.heat_kW);
-      const { groups, left_out, left } = await services.fit.without(new Set(tunes));
+      const { groups, left_out, left } = await services.fit.without(tunes);
       return c.json({
         fit: published.version,
         left_out,
@@ -229,7 +229,7 @@ export function stewardRoutes(services: Services): Hono {
     ]);
     await commit(letCountBySteward(db, waits.contributor, reasons, today()));
     const tunes = await tunesOfContributors(db, [waits.contributor]);
-    for (const id of tunes) afterWrite(c, id);
+    afterWrite(c);
     return c.json({ contributor: name, tunes: tunes.length } satisfies Counted);
   });
 
@@ -294,7 +294,7 @@ export function stewardRoutes(services: Services): Hono {
     const written = new Set(made.map(({ tune }) => tune));
     // Files of an older revision may hold what is not to be seen any more.
     services.prepared.forget();
-    for (const { tune } of made) afterWrite(c, tune);
+    afterWrite(c);
     return {
       decisions: made.map(record),
       gone: asked.filter((id) => !written.has(id)),

@@ -49,7 +49,7 @@ export function tuneRoutes(services: Services): Hono {
       idempotencyKey: idempotencyKey(c),
     });
     if (!isNew) return c.json(answer, 201);
-    afterWrite(c, answer.id);
+    afterWrite(c);
     return c.json(answer, 201, { Location: `/api/tunes/${answer.id}` });
   });
 
@@ -77,7 +77,7 @@ export function tuneRoutes(services: Services): Hono {
     ]);
     prepared.forget();
     await storage.forget();
-    afterWrite(c, id);
+    afterWrite(c);
     return c.json({ id, ...answer, counts_from } satisfies Submitted);
   });
 
@@ -87,7 +87,7 @@ export function tuneRoutes(services: Services): Hono {
     await commit(withdrawTune(db, sent, today()));
     prepared.forget();
     await storage.forget();
-    afterWrite(c, sent.id);
+    afterWrite(c);
     return c.body(null, 204);
   });
 

@@ -1,5 +1,4 @@
 import { expect, test } from "vitest";
-import { acceptedFitRows } from "../../db/tunes.ts";
 import { airAt } from "../../model/air.ts";
 import { ENDS } from "../../model/end.ts";
 import { bandsAt } from "../../model/fit/bands.ts";
@@ -11,7 +10,7 @@ import { TRUTH } from "../../seed-demo/truth.ts";
 import { ensureGeography } from "../../server/geography/build.ts";
 import { openGeography } from "../../server/geography/geography.ts";
 import { readFrom } from "../../server/geography/read-files.ts";
-import { openTestAtlas } from "../server/atlas.ts";
+import { allFitRows, openTestAtlas } from "../server/atlas.ts";
 
 const planted = scenario();
 
@@ -66,7 +65,7 @@ test("loaded through the API: slips held for the right reason, good tunes not, c
   expect(kept.slice(1).filter((cells) => cells[at] !== "")).toHaveLength(vague.length);
   await atlas.fit.refresh();
   const fit = await atlas.fit.current();
-  const { rejected } = fitAtlas((await acceptedFitRows(atlas.db)).flat());
+  const { rejected } = fitAtlas(await allFitRows(atlas.db));
 
   const good = planted.filter((p) => p.kind === "good");
   expect(good.filter((p) => verdicts.get(p.key)?.verdict === "held")).toEqual([]);

@@ -2,10 +2,9 @@ import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import type { ZodType } from "zod";
-import { acceptedFitRows } from "../../db/tunes.ts";
 import * as answers from "../../server/contract.ts";
 import { CODE_VERSION } from "../../server/version.ts";
-import { flatCountry, goodTune, openTestAtlas, post, type TestAtlas } from "./atlas.ts";
+import { allFitRows, flatCountry, goodTune, openTestAtlas, post, type TestAtlas } from "./atlas.ts";
 import { tuneAt } from "./crowd.ts";
 
 let atlas: TestAtlas;
@@ -119,9 +118,7 @@ describe("an elevation worked out from a position", () => {
     const kept = await (await get(`/api/tunes/${id}`, bearer(receipt))).json();
     expect(kept.air).toEqual(air);
     expect(kept.tune.site.elevation_sd_m).toBe(130);
-    const rows = (await acceptedFitRows(atlas.db))
-      .flat()
-      .map((row) => [row.row, row.ln_density_sd]);
+    const rows = (await allFitRows(atlas.db)).map((row) => [row.row, row.ln_density_sd]);
     expect(rows).toEqual(
       expect.arrayContaining([
         [id, Number(air.ln_density_sd.toFixed(3))],

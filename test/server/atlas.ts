@@ -5,10 +5,12 @@ import type { Hono } from "hono";
 import type { Database } from "../../db/database.ts";
 import { groupCommit } from "../../db/group-commit.ts";
 import { openDatabase } from "../../db/open.ts";
+import { acceptedFitRows } from "../../db/tunes.ts";
+import type { FitRow } from "../../model/fit/row.ts";
 import type { Tune } from "../../model/tune.ts";
 import { createApp } from "../../server/app.ts";
 import type { Gazetteer } from "../../server/context.ts";
-import type { MakeFit } from "../../server/fitted.ts";
+import { type FitMaker, fitsHere } from "../../server/fitted.ts";
 import { openKeys } from "../../server/keys.ts";
 import { preparedHere } from "../../server/prepared.ts";
 import { preparedInThread } from "../../server/prepared-in-thread.ts";
@@ -74,8 +76,8 @@ export async function openTestAtlas(
     opened?: string;
     /** Whether exports and cells are prepared in threads, as the server's own command does. */
     prepared?: boolean;
-    /** Where a steward's trial fits are made. */
-    trial?: MakeFit;
+    /** What makes its fits, in place of this thread. */
+    fits?: (here: FitMaker) => FitMaker;
     /** Told of alarms. */
     onAlarms?: (news: AlarmNews) => void;
     /** The file grows no further, bytes. */
@@ -89,11 +91,11 @@ export async function openTestAtlas(
   const demo = options.demo ?? false;
   const newKeyDays = options.newKeyDays ?? 0;
   const believe_ms = Number.POSITIVE_INFINITY;
-  const { onAlarms, trial } = options;
+  const { onAlarms, fits } = options;
   const fit = new FitKeeper({
     ...{ db, now, demo, believe_ms, newKeyDays },
     ...(onAlarms && { onAlarms }),
-    ...(trial && { trial }),
+    ...(fits && { fits: fits(fitsHere(db)) }),
   });
   const prepared = options.prepared
     ? preparedInThread(db, file, demo)
@@ -114,7 +116,7 @@ export async function openTestAtlas(
     newKeyDays,
     stewardToken: options.stewardToken,
     clientAddress: (c) => c.req.header("X-Test-Client") ?? "one client",
-    afterWrite: (_, tune) => fit.refreshSoon(tune),
+    afterWrite: () => fit.refreshSoon(),
     map: { basemap_style: null, elevation_tiles: null },
   });
   await fit.current();
@@ -137,6 +139,13 @@ export async function openTestAtlas(
       rmSync(dirname(file), { recursive: true });
     },
   };
+}
+
+/** All rows that the fit is made of. */
+export async function allFitRows(db: Database): Promise<FitRow[]> {
+  const rows: FitRow[] = [];
+  for await (const page of acceptedFitRows(db, 1000)) rows.push(...page.flat());
+  return rows;
 }
 
 /** A plausible invented tune; `n` varies contributor and mixture a little. */

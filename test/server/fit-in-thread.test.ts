@@ -1,46 +1,64 @@
-import { afterEach, expect, test } from "vitest";
-import type { FitRow } from "../../model/fit/row.ts";
-import { seeded } from "../../seed-demo/random.ts";
-import { FitThread } from "../../server/fit-in-thread.ts";
-import { fitted } from "../../server/fitted.ts";
+import { afterEach, beforeEach, expect, test } from "vitest";
+import { tunes } from "../../db/schema.ts";
+import { fitsInThread } from "../../server/fit-in-thread.ts";
+import { fitsHere } from "../../server/fitted.ts";
+import { openTestAtlas, post, type TestAtlas } from "./atlas.ts";
+import { honestCrowd } from "./crowd.ts";
 
-const thread = new FitThread();
-afterEach(() => thread.close());
+let atlas: TestAtlas;
+let inThread: ReturnType<typeof fitsInThread>;
+const ORDER = { known: [], before: [] };
 
-function rows(count: number): FitRow[] {
-  const random = seeded(3);
-  return Array.from({ length: count }, (_, k) => {
-    const x = -0.4 * random.uniform();
-    return {
-      row: k,
-      contributor: `owner ${k % Math.ceil(count / 2)}`,
-      heat_kW: 5,
-      end: "low" as const,
-      density_kg_m3: 1.225 * Math.exp(x),
-      pump_Hz: 1.1 * Math.exp(0.9 * x + 0.08 * random.normal()),
-      fan_rpm: 1650,
-    };
-  });
-}
+beforeEach(async () => {
+  atlas = await openTestAtlas();
+  for (const tune of honestCrowd(20, 3)) await post(atlas.app, tune);
+  inThread = fitsInThread(atlas.file);
+});
+afterEach(async () => {
+  await inThread.close();
+  await atlas.close();
+});
 
 test("a fit made in the thread is the same, to the last bit, and another after it too", async () => {
-  for (const count of [40, 60]) {
-    expect(await thread.fit(rows(count), [])).toEqual(fitted(rows(count), []));
-  }
+  const here = fitsHere(atlas.db);
+  const first = await inThread.fit(ORDER);
+  expect(first).toEqual(await here.fit(ORDER));
+  expect(first.fit?.groups.map(({ contributors }) => contributors)).toEqual([20, 20]);
+  await post(atlas.app, { ...honestCrowd(1, 4)[0], contributor: "one-more-owner-of-a-heater" });
+  const second = await inThread.fit(ORDER);
+  expect(second).toEqual(await here.fit(ORDER));
+  expect(second.rows_sha256).not.toBe(first.rows_sha256);
+  expect(second.tunes).toBe(first.tunes + 1);
+});
+
+test("rows that are known are not fitted again", async () => {
+  const { rows_sha256 } = await inThread.fit(ORDER);
+  const again = await inThread.fit({ ...ORDER, known: [null, rows_sha256] });
+  expect(again).toEqual({ rows_sha256, tunes: expect.any(Number), fit: null });
+});
+
+test("a trial leaves out what it is told to, and is the fit of the rest", async () => {
+  const [{ id } = { id: "" }] = await atlas.db.select({ id: tunes.id }).from(tunes).limit(1);
+  const trial = await inThread.without([id, "unknown"]);
+  const { tunes: all } = await inThread.fit(ORDER);
+  expect(trial).toMatchObject({ left_out: 1, left: all - 1 });
+  expect(trial).toEqual(await fitsHere(atlas.db).without([id]));
 });
 
 test("this thread's timers go on while a fit is made", async () => {
   let ticks = 0;
   const timer = setInterval(() => ticks++, 1);
-  await thread.fit(rows(3000), []);
+  await inThread.fit(ORDER);
   clearInterval(timer);
   expect(ticks).toBeGreaterThan(20);
 });
 
 test("a fit that fails says why, and the next one is made", async () => {
-  const [first, ...rest] = rows(20) as [FitRow, ...FitRow[]];
-  await expect(thread.fit([{ ...first, pump_Hz: Number.NaN }, ...rest], [])).rejects.toThrow(
-    "pump_Hz must be a positive number",
-  );
-  expect((await thread.fit(rows(20), [])).groups).toHaveLength(1);
+  const nowhere = fitsInThread("/nowhere/atlas.db");
+  await expect(nowhere.fit(ORDER)).rejects.toThrow("unable to open database file");
+  await nowhere.close();
+  await atlas.db.update(tunes).set({ low_pump_Hz: -1 });
+  await expect(inThread.fit(ORDER)).rejects.toThrow("pump_Hz must be a positive number");
+  await atlas.db.update(tunes).set({ low_pump_Hz: 1.1 });
+  expect((await inThread.fit(ORDER)).fit?.groups).toHaveLength(2);
 });

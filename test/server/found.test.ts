@@ -1,10 +1,10 @@
 import { parse } from "csv-parse/sync";
 import { afterEach, beforeEach, expect, test } from "vitest";
-import { acceptedFitRows, findTune } from "../../db/tunes.ts";
+import { findTune } from "../../db/tunes.ts";
 import type { FitRow } from "../../model/fit/row.ts";
 import type { StartTune } from "../../model/start.ts";
 import type { Tune } from "../../model/tune.ts";
-import { goodTune, openTestAtlas, post, type TestAtlas } from "./atlas.ts";
+import { allFitRows, goodTune, openTestAtlas, post, type TestAtlas } from "./atlas.ts";
 
 let atlas: TestAtlas;
 beforeEach(async () => {
@@ -72,7 +72,7 @@ test("it reaches the fit's rows and the open data, as rates that can be set and 
   const { id } = await send({ ...goodTune(1), found: "bracketed" });
   const silent = await send(goodTune(2));
   const { low, high } = await kept(id);
-  const rows = (await acceptedFitRows(atlas.db)).flat();
+  const rows = await allFitRows(atlas.db);
   const ofTune = (row: string, end: string) =>
     rows.find((r) => r.row === row && r.end === end) as FitRow;
   expect(ofTune(id, "low")).toMatchObject({ found: "bracketed", suggested_Hz_per_krpm: low });

@@ -1,8 +1,8 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
+import { fitAtlas } from "../../model/fit/fit.ts";
 import { twoFits } from "../../model/two-fits.ts";
 import type { AlarmsAnswer } from "../../server/contract.ts";
 import * as answers from "../../server/contract.ts";
-import { fitted } from "../../server/fitted.ts";
 import type { AlarmNews } from "../../server/published-fit.ts";
 import { openTestAtlas, post } from "./atlas.ts";
 import { honestCrowd, tuneAt } from "./crowd.ts";
@@ -25,10 +25,13 @@ beforeEach(async () => {
     file: before.file,
     newKeyDays: 6,
     onAlarms: (news) => told.push(news),
-    trial: async (...given) => {
-      await gate;
-      return fitted(...given);
-    },
+    fits: (here) => ({
+      ...here,
+      without: async (tunes) => {
+        await gate;
+        return here.without(tunes);
+      },
+    }),
   });
   await atlas.fit.refresh();
   told.length = 0;
@@ -155,7 +158,7 @@ describe("the fit without a selection", () => {
 
 test("two fits side by side are the published bands, at elevations of the standard atmosphere", async () => {
   const fit = await atlas.fit.current();
-  const prior = fitted([], []);
+  const prior = fitAtlas([]);
   const [sea] = twoFits(fit, prior, [5]);
   const group = fit.groups.find(({ end }) => end === "low");
   expect(sea?.published.pump_Hz_per_krpm).toBeCloseTo(Math.exp(group?.intercept ?? 0), 6);

@@ -1,6 +1,6 @@
 import { parse } from "csv-parse/browser/esm/sync";
+import { fitBounded } from "../../../model/bounded-fit.ts";
 import { fingerprint } from "../../../model/fit/fingerprint.ts";
-import { fitAtlas } from "../../../model/fit/fit.ts";
 import type { GroupFit } from "../../../model/fit/group.ts";
 import type { FitRow } from "../../../model/fit/row.ts";
 import { formOf, isRejected, type Line, rowsFromText } from "../../../model/row-from-text.ts";
@@ -19,7 +19,7 @@ declare const postMessage: (message: FromFitWorker) => void;
 self.onmessage = ({ data: csv }) => {
   try {
     const rows = rowsOf(csv);
-    const { groups } = fitAtlas(rows, (done, of) => postMessage({ is: "fitting", done, of }));
+    const { groups } = fitBounded(rows, (done, of) => postMessage({ is: "fitting", done, of }));
     postMessage({ is: "fitted", rows: rows.length, groups, estimator: fingerprint() });
   } catch {
     postMessage({ is: "unreadable" });
