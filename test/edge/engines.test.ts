@@ -1,13 +1,17 @@
-import { spawn, spawnSync } from "node:child_process";
+import { spawn } from "node:child_process";
 import { cpSync, mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { parquetReadObjects } from "hyparquet";
 import { afterAll, beforeAll, describe, expect, onTestFinished, test, vi } from "vitest";
 import { proofOf } from "../../client/app/offline/proof-of-work.ts";
+import { keepRefusal } from "../../db/refusal.ts";
 import * as answers from "../../server/contract.ts";
 import { assembleEdge } from "../../server/edge.ts";
+import { openGeography } from "../../server/geography/geography.ts";
+import { readFrom } from "../../server/geography/read-files.ts";
 import { servePage } from "../../server/static-files.ts";
+import { wrangler } from "../../server/wrangler.ts";
 import { WAIT_ms } from "../limits.ts";
 import { goodTune, openTestAtlas } from "../server/atlas.ts";
 
@@ -21,8 +25,14 @@ interface Engine {
 
 const STEWARD_TOKEN = "steward-token-for-tests-only";
 
-async function sqlite(newKeyDays: number, floodLimit = 0): Promise<Engine> {
-  const atlas = await openTestAtlas({ stewardToken: STEWARD_TOKEN, newKeyDays, floodLimit });
+/** A version held back, as a steward finds it. */
+const HELD_BACK = { since: "2099-01-01", alarms: "[]" };
+
+async function sqlite(newKeyDays: number, floodLimit = 0, isHeldBack = false): Promise<Engine> {
+  const gazetteer = openGeography(readFrom("data/geography"), undefined);
+  const options = { stewardToken: STEWARD_TOKEN, newKeyDays, floodLimit, gazetteer };
+  const atlas = await openTestAtlas(options);
+  if (isHeldBack) await keepRefusal(atlas.db, HELD_BACK.since, HELD_BACK.alarms);
   servePage(atlas.app, { pageDir: "dist", geographyDir: "data/geography", mapOrigins: [] });
   return { ask: async (path, init) => atlas.app.request(path, init), close: atlas.close };
 }
@@ -36,20 +46,20 @@ let emptyState: string | undefined;
 async function madeEmptyState(): Promise<string> {
   await assembleEdge();
   const state = mkdtempSync(join(tmpdir(), "hypsotune-edge-"));
-  const applied = spawnSync(
-    process.execPath,
-    [WRANGLER, "d1", "migrations", "apply", "hypsotune", "--local", "--persist-to", state],
-    { encoding: "utf8", env: environment },
-  );
-  if (applied.status !== 0) throw new Error(applied.stdout + applied.stderr);
+  wrangler(["d1", "migrations", "apply", "ATLAS_DB", "--local", "--persist-to", state]);
   return state;
 }
 
-async function d1(newKeyDays: number, floodLimit = 0): Promise<Engine> {
+async function d1(newKeyDays: number, floodLimit = 0, isHeldBack = false): Promise<Engine> {
   const state = mkdtempSync(join(tmpdir(), "hypsotune-edge-"));
   emptyState ??= await madeEmptyState();
   cpSync(emptyState, state, { recursive: true });
   const where = ["--local", "--persist-to", state];
+  if (isHeldBack) {
+    const row = `1, '${HELD_BACK.since}', '${HELD_BACK.alarms}', 0`;
+    const sql = `INSERT INTO refused_fits (number, since, alarms, allowed) VALUES (${row})`;
+    wrangler(["d1", "execute", "ATLAS_DB", ...where, "--command", sql]);
+  }
   const vars = [
     "ATLAS_SECRET:a secret for tests only",
     "WRITE_LIMIT:0",
@@ -93,10 +103,28 @@ afterAll(() => {
   if (emptyState) rmSync(emptyState, { recursive: true });
 });
 
-describe.each(ENGINES)("%s", (_, open) => {
+/** By engine: what was asked and answered with a success, as "GET /api/fit". */
+const answered = new Map<string, Set<string>>();
+/** By engine: the routes that it describes. */
+const described = new Map<string, Record<string, object>>();
+
+/** An engine that writes down what it answered. */
+async function opened(name: string, open: typeof sqlite, ...settings: Parameters<typeof sqlite>) {
+  const engine = await open(...settings);
+  const known = answered.get(name) ?? new Set();
+  answered.set(name, known);
+  const ask: Ask = async (path, init) => {
+    const response = await engine.ask(path, init);
+    if (response.ok) known.add(`${init?.method ?? "GET"} ${path.replace(/\?.*/, "")}`);
+    return response;
+  };
+  return { ...engine, ask };
+}
+
+describe.each(ENGINES)("%s", (name, open) => {
   let engine: Engine;
   beforeAll(async () => {
-    engine = await open(0);
+    engine = await opened(name, open, 0);
   });
   afterAll(() => engine?.close());
 
@@ -107,7 +135,6 @@ describe.each(ENGINES)("%s", (_, open) => {
       headers: { "Content-Type": "application/json", ...headers },
       body: JSON.stringify(body),
     });
-  // Real terrain at the edge, flat country in process: a tune without a place suits both.
   const tune = (n: number) => ({
     ...goodTune(n),
     site: { elevation_m: 1300 },
@@ -187,6 +214,36 @@ describe.each(ENGINES)("%s", (_, open) => {
     expect((await engine.ask("/api/fit", { headers: { "If-None-Match": tag } })).status).toBe(304);
   });
 
+  test("reads: places, elevations, tunes near by, the own heater, and what the atlas says of itself", async () => {
+    const [place] = answers.places.parse(await json("/api/places?q=innsbruck")).places;
+    const { lat = 0, lon = 0 } = place ?? {};
+    const elevation = answers.elevation.parse(await json(`/api/elevation?lat=${lat}&lon=${lon}`));
+    const site = { elevation_m: Math.round(elevation.elevation_m), lat, lon };
+    expect((await post({ ...goodTune(20), site })).status).toBe(201);
+    await fitOf(8);
+    const { cells } = answers.cells.parse(await json("/api/cells/world"));
+    expect(cells).toHaveLength(1);
+    const { tunes_total } = answers.cellTunes.parse(
+      await json(`/api/cells/${cells[0]?.cell}/tunes`),
+    );
+    expect(tunes_total).toBe(1);
+    const near = answers.near.parse(await json("/api/tunes/near?heat_kW=5&elevation_m=1300"));
+    expect(near.tunes.length).toBeGreaterThan(6);
+    const { low, high } = goodTune();
+    const own = await engine.ask("/api/start", {
+      method: "POST",
+      headers: { "Content-Type": "application/json" },
+      body: JSON.stringify({ heat_kW: 5, elevation_m: 2000, own_tunes: [{ site, low, high }] }),
+    });
+    expect(answers.ownStartTune.parse(await own.json()).own_heater.tunes).toBe(1);
+    expect(answers.fits.parse(await json("/api/fits")).fits.length).toBeGreaterThan(0);
+    answers.map.parse(await json("/api/map"));
+    answers.ready.parse(await json("/api/ready"));
+    expect(await json("/api/tunes.csv-metadata.json")).toHaveProperty("tableSchema");
+    expect(await json("/api/dictionary.json")).toBeTruthy();
+    described.set(name, (await json("/api/openapi.json")).paths);
+  });
+
   test("a steward sees what is held, and accepts it into the fit; strangers see nothing", async () => {
     const asSteward = { Authorization: `Bearer ${STEWARD_TOKEN}` };
     const { id, verdict } = await (await post({ ...tune(9), tuned_on: "2099-01" })).json();
@@ -211,14 +268,18 @@ describe.each(ENGINES)("%s", (_, open) => {
     const [removed] = (await decide("removed")).decisions;
     answers.decidedAnswer.parse(await send("undo", { decisions: [removed?.number] }));
     await decide("accepted");
-    await fitOf(8);
+    await fitOf(9);
     expect(answers.withoutAnswer.parse(await send("without", { tunes: [id] }))).toMatchObject({
       left_out: 1,
-      tunes: 7,
+      tunes: 8,
     });
     const look = async (path: string) =>
       (await engine.ask(`/api/steward/${path}`, { headers: asSteward })).json();
     const [seen] = answers.tunesAnswer.parse(await look(`tunes?ids=${id}`)).tunes;
+    const { decisions } = answers.trailAnswer.parse(await look(`decisions?tune=${id}`));
+    expect(decisions.map(({ verdict }) => verdict).toSorted()).toEqual([
+      ...["accepted", "held", "held", "removed"],
+    ]);
     const own = await look(`tunes?contributor=${seen?.contributor}`);
     expect(answers.tunesAnswer.parse(own).tunes.map((one) => one.id)).toEqual([id]);
     expect(answers.clustersAnswer.parse(await look("clusters")).looked_at).toBeGreaterThan(7);
@@ -256,8 +317,8 @@ describe.each(ENGINES)("%s", (_, open) => {
 
 test.each(ENGINES)(
   "%s: new contributors wait, and leave no trace when they withdraw; a steward lets one count; in a flood a proof of work lets a tune in",
-  async (_, open) => {
-    const engine = await open(6, 3);
+  async (name, open) => {
+    const engine = await opened(name, open, 6, 3, true);
     onTestFinished(() => engine.close());
     const ask = (method: string, path: string, token?: string, body?: unknown) =>
       engine.ask(`/api/${path}`, {
@@ -274,6 +335,21 @@ test.each(ENGINES)(
       const { id, receipt, counts_from } = answers.submitted.parse(await sent.json());
       return { id, receipt: receipt as string, counts_from: counts_from as string };
     };
+    const reason = "A member of the club whose heater we tuned together.";
+    const heldBack = async () =>
+      answers.alarmsAnswer.parse(await (await ask("GET", "steward/alarms", STEWARD_TOKEN)).json())
+        .refused;
+    expect(await heldBack()).toMatchObject({ since: HELD_BACK.since, kept_back_on: null });
+    for (const [path, status] of [
+      ["keep-back", 200],
+      ["publish", 202],
+    ] as const) {
+      const said = await ask("POST", `steward/${path}`, STEWARD_TOKEN, { reason });
+      expect(said.status).toBe(status);
+      answers.publicationAnswer.parse(await said.json());
+    }
+    expect(await heldBack()).toMatchObject({ let_through: true });
+
     const waiting = async () => {
       const answer = await ask("GET", "steward/waiting", STEWARD_TOKEN);
       return answers.waitingAnswer.parse(await answer.json()).waiting;
@@ -287,12 +363,11 @@ test.each(ENGINES)(
     expect((await ask("DELETE", `tunes/${second.id}`, second.receipt)).status).toBe(204);
     expect(await waiting()).toHaveLength(2);
 
-    const reason = "A member of the club whose heater we tuned together.";
-    const name = (await waiting())[0]?.contributor;
-    const path = `steward/contributors/${name}/count`;
+    const newcomer = (await waiting())[0]?.contributor;
+    const path = `steward/contributors/${newcomer}/count`;
     const counted = await ask("POST", path, STEWARD_TOKEN, { reason });
     expect(answers.countedAnswer.parse(await counted.json())).toEqual({
-      contributor: name,
+      contributor: newcomer,
       tunes: 1,
     });
     expect(await waiting()).toHaveLength(1);
@@ -318,3 +393,18 @@ test.each(ENGINES)(
     expect([asked.status, proved.status]).toEqual([429, 201]);
   },
 );
+
+test.each(ENGINES)("%s: every route of the description was answered by a case above", (name) => {
+  const routes = Object.entries(described.get(name) ?? {}).flatMap(([path, methods]) =>
+    Object.keys(methods).map((method) => `${method.toUpperCase()} ${path}`),
+  );
+  expect(routes.length).toBeGreaterThan(30);
+  const asked = [...(answered.get(name) ?? [])];
+  const unanswered = routes.filter((route) => {
+    const pattern = route.replaceAll(".", "\\.").replaceAll(/\{\w+\}/g, "[^/]+");
+    // An address that a path without blanks has is that path's alone.
+    const own = asked.filter((one) => one === route || !routes.includes(one));
+    return !own.some((one) => new RegExp(`^${pattern}$`).test(one));
+  });
+  expect(unanswered).toEqual([]);
+});
