@@ -1,4 +1,5 @@
 import type { GivenAir } from "../../model/air.ts";
+import { type CoReadingKind, kindOfReading } from "../../model/co-reading.ts";
 import { usualFans } from "../../model/heater.ts";
 import type {
   EntryKind,
@@ -12,14 +13,11 @@ import { entrySchema, errorsOf } from "../app/records/schema.ts";
 import { FIRST_QUESTION, type Question } from "../base/question.ts";
 import { randomText } from "../base/random.ts";
 
-export type ReadingKind = "co_ppm" | "co_below_ppm" | "co_above_ppm";
-export const READING_KINDS: readonly ReadingKind[] = ["co_ppm", "co_below_ppm", "co_above_ppm"];
-
 /** One end as far as it is filled in: the figure, and what kind of reading it is. */
 export interface EndDraft {
   pump_Hz?: number | undefined;
   fan_rpm?: number | undefined;
-  reading: ReadingKind;
+  reading: CoReadingKind;
   ppm?: number | undefined;
   power?: number | undefined;
   sweep?: LoggedEnd["sweep"];
@@ -124,7 +122,7 @@ export function draftOfEntry(entry: LogbookEntry): EntryDraft {
 function endDraft(end: LoggedEnd | undefined): EndDraft {
   if (!end) return { reading: "co_ppm" };
   const { pump_Hz, fan_rpm, power, sweep } = end;
-  const reading = READING_KINDS.find((kind) => end[kind] !== undefined) ?? "co_ppm";
+  const reading = kindOfReading(end) ?? "co_ppm";
   return { pump_Hz, fan_rpm, power, sweep, reading, ppm: end[reading] };
 }
 

@@ -1,4 +1,5 @@
 import * as Plot from "@observablehq/plot";
+import { kindOfReading } from "../../model/co-reading.ts";
 import type { DriftPicture, PicturePoint } from "../../model/drift/picture.ts";
 import { APART_px, axisTicks } from "../ui/charts/axis-ticks.ts";
 import { onePicture } from "../ui/charts/one-picture.ts";
@@ -13,9 +14,8 @@ const LEAST_REACH_pct = 12;
 
 /** A CO reading where it is drawn: beyond the meter's scale at its end. */
 export function shown_ppm({ reading }: PicturePoint): number | undefined {
-  const { co_ppm, co_below_ppm, co_above_ppm } = reading;
-  const ppm = co_ppm ?? co_below_ppm ?? co_above_ppm;
-  return ppm === undefined ? undefined : Math.max(1, ppm);
+  const kind = kindOfReading(reading);
+  return kind && Math.max(1, reading[kind] as number);
 }
 
 interface Drawing {

@@ -7,6 +7,7 @@ import { t } from "../texts/app.ts";
 import { logbookWords } from "../texts/logbook.ts";
 import { ReadableChart } from "../ui/charts/readable-chart.tsx";
 import { ChoiceField } from "../ui/choice-field.tsx";
+import { coInPpm } from "../ui/co-text.ts";
 import { format, formatPercent } from "../units.ts";
 import { coChart, mixtureChart, shown_ppm } from "./drift-chart.ts";
 
@@ -56,7 +57,7 @@ function Pictures({ picture, end }: { picture: DriftPicture; end: End }) {
         const y = shown_ppm(point);
         if (y === undefined) return [];
         const compares = point.compares ? "" : ` ${words.apart}`;
-        return [{ x: point.x, y, text: `${at(point)}: ${coIn(point)}.${compares}` }];
+        return [{ x: point.x, y, text: `${at(point)}: ${coInPpm(point.reading)}.${compares}` }];
       }),
     [picture],
   );
@@ -96,11 +97,4 @@ function mixtureIn({ mixture_pct }: PicturePoint): string {
   const size = formatPercent(Math.abs(mixture_pct));
   if (size === formatPercent(0)) return words.same;
   return mixture_pct > 0 ? words.richer(size) : words.leaner(size);
-}
-
-function coIn({ reading }: PicturePoint): string {
-  const { co_ppm, co_below_ppm, co_above_ppm } = reading;
-  if (co_ppm !== undefined) return words.ppm(format(co_ppm, Number.isInteger(co_ppm) ? 0 : 1));
-  if (co_below_ppm !== undefined) return words.below(format(co_below_ppm));
-  return words.above(format(co_above_ppm ?? 0));
 }

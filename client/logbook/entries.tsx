@@ -8,6 +8,7 @@ import { HighCo, highReadings } from "../share/high-co.tsx";
 import { t } from "../texts/app.ts";
 import { logbookWords } from "../texts/logbook.ts";
 import { shareWords } from "../texts/share.ts";
+import { coInPpm } from "../ui/co-text.ts";
 import { format, formatFineRate, formatIn, formatRate, UNITS } from "../units.ts";
 import { densityOf } from "./density.ts";
 import { draftOfEntry, type EntryDraft } from "./draft.ts";
@@ -130,12 +131,9 @@ function aboutLine(entry: LogbookEntry): string {
 }
 
 function endLine({ pump_Hz, fan_rpm, power, sweep, ...reading }: LoggedEnd): string {
-  const { co_ppm, co_below_ppm, co_above_ppm } = reading;
   return [
     words.setTo(formatRate(pump_Hz), format(fan_rpm)),
-    co_ppm !== undefined && words.co(format(co_ppm)),
-    co_below_ppm !== undefined && words.below(format(co_below_ppm)),
-    co_above_ppm !== undefined && words.above(format(co_above_ppm)),
+    coInPpm(reading),
     power !== undefined && words.power(format(power, power % 1 ? 1 : 0)),
     sweep &&
       words.swept(

@@ -1,5 +1,6 @@
 import type { ComponentChildren } from "preact";
 import { useEffect, useRef, useState } from "preact/hooks";
+import { CO_READINGS } from "../../model/co-reading.ts";
 import { ENDS, type End } from "../../model/end.ts";
 import { putEntry } from "../app/records/store.ts";
 import { nameOf } from "../base/question.ts";
@@ -17,7 +18,7 @@ import { MeterKindField } from "../ui/meter-kind-field.tsx";
 import { NumberField, useUnit } from "../ui/number-field.tsx";
 import { PlaceSearch } from "../ui/place-search.tsx";
 import { PositionButton } from "../ui/position-button.tsx";
-import { type EndDraft, type EntryDraft, entryOf, READING_KINDS } from "./draft.ts";
+import { type EndDraft, type EntryDraft, entryOf } from "./draft.ts";
 import { scaledDown } from "./photo.ts";
 import type { Doing } from "./use-doing.tsx";
 
@@ -234,7 +235,7 @@ function EndFields({ end, draft, change, errorOf }: Fields & { end: End }) {
         label={words.reading}
         name={`${end}.reading`}
         value={values.reading}
-        options={READING_KINDS.map((kind) => [kind, words.readings[kind]] as const)}
+        options={CO_READINGS.map((kind) => [kind, words.readings[kind]] as const)}
         onValue={(reading) => set({ reading })}
       />
       <NumberField

@@ -1,9 +1,10 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import { ENDS, type End } from "../../model/end.ts";
-import type { Cell, CellTune, CellTunesAnswer, SetEnd } from "../../server/contract.ts";
+import type { Cell, CellTune, CellTunesAnswer } from "../../server/contract.ts";
 import { api } from "../base/answers/api.ts";
 import { monthName } from "../base/month-name.ts";
 import { mapWords } from "../texts/map.ts";
+import { coInPpm } from "../ui/co-text.ts";
 import { FiguresTable } from "../ui/figures-table.tsx";
 import { goToHeading } from "../ui/go-to.ts";
 import { useUnit } from "../ui/number-field.tsx";
@@ -113,16 +114,11 @@ function TuneRow(props: {
       {ENDS.map((end) => (
         <td key={end}>
           {words.set(rateOf[end](tune[end].pump_Hz), format(tune[end].fan_rpm))},{" "}
-          {reading(tune[end])}
+          {coInPpm(tune[end]) ?? words.coUnknown}
         </td>
       ))}
     </tr>
   );
-}
-
-function reading({ co_ppm, co_below_ppm }: SetEnd): string {
-  if (co_ppm !== null) return words.co(format(co_ppm));
-  return co_below_ppm === null ? words.coUnknown : words.coBelow(format(co_below_ppm));
 }
 
 /** How many, how high and from when. */

@@ -1,10 +1,10 @@
 import { HighReading } from "../share/high-co.tsx";
 import { onsite as words } from "../texts/onsite.ts";
+import { coInPpm } from "../ui/co-text.ts";
 import { format } from "../units.ts";
 import { Countdown, spanOf } from "./countdown.tsx";
 import { decimalsOf, hz } from "./figures.ts";
 import { FlameOut } from "./flame-out.tsx";
-import { coOf } from "./found.tsx";
 import { Reading } from "./reading.tsx";
 import type { StageProps } from "./stage-props.ts";
 
@@ -51,16 +51,10 @@ export function CheckStep({ session, stage, press }: StageProps<"check">) {
           <p class={verdict === "poor" ? "warning" : undefined} role="status">
             {verdict === "unseen"
               ? words.check.unseen
-              : words.check[verdict](
-                  "at_ceiling" in reading
-                    ? `${words.chart.aboveIs(format(plan.meter.ceiling_ppm))} ppm`
-                    : coOf(reading),
-                )}
+              : words.check[verdict](coInPpm(reading) ?? "")}
           </p>
           {verdict === "poor" && <p>{words.check.poorMeans[which]}</p>}
-          {"co_ppm" in reading && (
-            <HighReading where={words.check.title[which]} co_ppm={reading.co_ppm} />
-          )}
+          <HighReading where={words.check.title[which]} co_ppm={reading.co_ppm} />
           <button type="button" class="main large" onClick={() => press({ is: "finish" })}>
             {which === "middle" ? words.check.next : words.check.finish}
           </button>

@@ -6,10 +6,10 @@ import { judgeCheck } from "../../model/sweep/middle.ts";
 import { HighCo, highReadings } from "../share/high-co.tsx";
 import { t } from "../texts/app.ts";
 import { onsite as words } from "../texts/onsite.ts";
+import { coInPpm } from "../ui/co-text.ts";
 import { format } from "../units.ts";
 import { Asked } from "./asked.tsx";
 import { decimalsOf, hz } from "./figures.ts";
-import { coOf } from "./found.tsx";
 import { logSweep } from "./logged.ts";
 import { InNightAir } from "./night.tsx";
 import { type Run, runOf } from "./run.ts";
@@ -128,7 +128,7 @@ function Results({ session }: { session: Session }) {
           ))}
         </tr>
         {row(words.done.fan, (end) => format(plan.ends[end].fan_rpm))}
-        {row(words.done.co, (end) => coOf(results[end] ?? {}))}
+        {row(words.done.co, (end) => coInPpm(results[end] ?? {}) ?? words.done.none)}
         {row(words.done.minimum, (end) => {
           const sweep = results[end]?.sweep;
           if (!sweep) return words.done.none;
@@ -149,9 +149,8 @@ function checksIn(session: Session): string {
     const name = words.check.title[which];
     if (reading === undefined || reading === "skipped") return `${name}: ${words.check.skipped}`;
     const verdict = judgeCheck(expectationOf(session, run, which), reading);
-    const shown = "at_ceiling" in reading ? words.done.over : coOf(reading);
-    const high = "co_ppm" in reading && verdict === "good" && isHigh(reading.co_ppm);
-    return `${name}: ${shown}, ${words.done.verdicts[high ? "high" : verdict]}`;
+    const high = verdict === "good" && isHigh(reading.co_ppm);
+    return `${name}: ${coInPpm(reading)}, ${words.done.verdicts[high ? "high" : verdict]}`;
   });
   return `${said.join("; ")}.`;
 }

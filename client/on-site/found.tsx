@@ -3,6 +3,7 @@ import { isHigh } from "../../model/sweep/common-practice.ts";
 import { HighReading } from "../share/high-co.tsx";
 import { t } from "../texts/app.ts";
 import { onsite as words } from "../texts/onsite.ts";
+import { coInPpm } from "../ui/co-text.ts";
 import { format } from "../units.ts";
 import { Asked } from "./asked.tsx";
 import { decimalsOf, hz } from "./figures.ts";
@@ -30,7 +31,7 @@ export function Ended({ session, stage, press }: StageProps<"ended">) {
           {answer.kind === "above scale" ? words.step.set : words.found.leave}{" "}
           <output data-value={answer.pump_Hz}>{hz(answer.pump_Hz, decimals)}</output> Hz
         </p>
-        {result && <p>{words.found.shown(coOf(result))}</p>}
+        {result && <p>{words.found.shown(coInPpm(result) ?? "")}</p>}
         <Meaning answer={answer} plan={plan} end={end} />
         {answer.flame_out_Hz !== undefined && (
           <p class="warning">{words.found.besideFlameOut(hz(answer.flame_out_Hz, decimals))}</p>
@@ -64,7 +65,7 @@ export function Ended({ session, stage, press }: StageProps<"ended">) {
       </section>
       <div class="picture">
         <SweepChart stage={stage} plan={plan} next_Hz={undefined} />
-        <Readings readings={stage.readings} decimals={decimals} plan={plan} />
+        <Readings readings={stage.readings} decimals={decimals} />
       </div>
     </div>
   );
@@ -148,14 +149,4 @@ function Below({ answer, plan }: { answer: BelowFloor; plan: Plan }) {
       <p>{says.now(floor)}</p>
     </>
   );
-}
-
-/** A reading with its unit, or that it is below the floor. */
-export function coOf(shown: {
-  co_ppm?: number | undefined;
-  co_below_ppm?: number | undefined;
-}): string {
-  const { co_ppm, co_below_ppm } = shown;
-  if (co_ppm === undefined) return `${words.chart.belowIs(format(co_below_ppm ?? 0))} ppm`;
-  return `${format(co_ppm, Number.isInteger(co_ppm) ? 0 : 1)} ppm`;
 }

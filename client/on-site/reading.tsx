@@ -1,5 +1,6 @@
 import { useState } from "preact/hooks";
-import type { CheckReading } from "../../model/sweep/middle.ts";
+import type { CoReading } from "../../model/co-reading.ts";
+import { coWords } from "../texts/co.ts";
 import { onsite as words } from "../texts/onsite.ts";
 import { goToFirstMarked, hasUnread } from "../ui/first-marked.ts";
 import { NumberField } from "../ui/number-field.tsx";
@@ -13,7 +14,7 @@ type Beyond = "floor" | "ceiling";
 /** What the meter shows: a figure, or why it cannot show any. Nothing is taken before it stands there to be looked at. */
 export function Reading(props: {
   meter: MeterChoice;
-  onReading: (reading: CheckReading, still: boolean) => void;
+  onReading: (reading: CoReading, still: boolean) => void;
 }) {
   const { meter, onReading } = props;
   const [co_ppm, setCo] = useState<number | undefined>();
@@ -24,8 +25,8 @@ export function Reading(props: {
   const floor_ppm = Math.max(meter.floor_ppm, 1);
   const [floor, ceiling] = [format(floor_ppm), format(meter.ceiling_ppm)];
   const says = {
-    floor: { name: words.step.below(floor), typed: words.chart.belowIs(floor) },
-    ceiling: { name: words.step.above(ceiling), typed: words.chart.aboveIs(ceiling) },
+    floor: { name: words.step.below(floor), typed: coWords.below(floor) },
+    ceiling: { name: words.step.above(ceiling), typed: coWords.above(ceiling) },
   };
   const reading = readingOf(co_ppm, beyond, meter);
   const wrong =
@@ -103,8 +104,8 @@ function readingOf(
   co_ppm: number | undefined,
   beyond: Beyond | undefined,
   { floor_ppm, ceiling_ppm }: MeterChoice,
-): CheckReading | undefined {
+): CoReading | undefined {
   if (beyond === "floor") return { co_below_ppm: Math.max(floor_ppm, 1) };
-  if (beyond === "ceiling") return { at_ceiling: true };
+  if (beyond === "ceiling") return { co_above_ppm: ceiling_ppm };
   return co_ppm !== undefined && co_ppm >= 0 && co_ppm <= ceiling_ppm ? { co_ppm } : undefined;
 }

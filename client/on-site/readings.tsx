@@ -1,13 +1,12 @@
 import type { SweepReading } from "../../model/sweep/setup.ts";
 import { onsite as words } from "../texts/onsite.ts";
-import { format } from "../units.ts";
+import { coText } from "../ui/co-text.ts";
 import { spanOf } from "./countdown.tsx";
 import { hz } from "./figures.ts";
-import type { Plan } from "./plan.ts";
 
 /** Every reading at this end, the latest first: the chart in figures. */
-export function Readings(props: { readings: SweepReading[]; decimals: number; plan: Plan }) {
-  const { readings, decimals, plan } = props;
+export function Readings(props: { readings: SweepReading[]; decimals: number }) {
+  const { readings, decimals } = props;
   return (
     <section class="sheet" aria-labelledby="readings">
       <h3 id="readings">{words.chart.readings}</h3>
@@ -26,7 +25,7 @@ export function Readings(props: { readings: SweepReading[]; decimals: number; pl
             {readings.toReversed().map((reading) => (
               <tr key={`${reading.time_s} ${reading.pump_Hz}`}>
                 <td>{hz(reading.pump_Hz, decimals)}</td>
-                <td>{shown(reading, plan)}</td>
+                <td>{reading.flame_out ? words.chart.flameOut : coText(reading)}</td>
                 <td>
                   {spanOf(reading.time_s - (reading.set_s ?? reading.time_s))}
                   {reading.still && `, ${words.chart.settled}`}
@@ -38,11 +37,4 @@ export function Readings(props: { readings: SweepReading[]; decimals: number; pl
       )}
     </section>
   );
-}
-
-function shown({ co_ppm, co_below_ppm, at_ceiling, flame_out }: SweepReading, { meter }: Plan) {
-  if (flame_out) return words.chart.flameOut;
-  if (at_ceiling) return words.chart.aboveIs(format(meter.ceiling_ppm));
-  if (co_ppm === undefined) return words.chart.belowIs(format(co_below_ppm ?? 0));
-  return format(co_ppm, Number.isInteger(co_ppm) ? 0 : 1);
 }

@@ -1,7 +1,7 @@
+import type { CoReading } from "../../model/co-reading.ts";
 import type { End } from "../../model/end.ts";
 import type { Found } from "../../model/fit/row.ts";
 import { foundTogether } from "../../model/sweep/answer.ts";
-import type { CheckReading } from "../../model/sweep/middle.ts";
 import type { SweepReading } from "../../model/sweep/setup.ts";
 import type { EndResult, Press, Session } from "./session.ts";
 
@@ -22,7 +22,7 @@ export interface Run {
   flame_outs_Hz: Record<End, number[]>;
   readings: Record<End, SweepReading[]>;
   results: Partial<Record<End, EndResult>>;
-  checks: Partial<Record<"middle" | "full", CheckReading | "skipped">>;
+  checks: Partial<Record<"middle" | "full", CoReading | "skipped">>;
   /** The flame is out; whether an attempt to relight is under way. */
   out?: { lighting: boolean };
   attempts: number;

@@ -1,5 +1,6 @@
 import type { SetRate, Wait } from "../../model/sweep/answer.ts";
 import type { Picture } from "../../model/sweep/picture.ts";
+import { coWords } from "../texts/co.ts";
 import { onsite as words } from "../texts/onsite.ts";
 import { format } from "../units.ts";
 
@@ -32,7 +33,7 @@ export function Seen(props: {
                 <small>
                   {words.progress.at(
                     there.beyond === "ceiling"
-                      ? words.chart.aboveIs(format(there.ppm))
+                      ? coWords.above(format(there.ppm))
                       : format(there.ppm),
                     hz(there.pump_Hz),
                   )}

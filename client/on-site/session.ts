@@ -1,16 +1,13 @@
+import type { CoReading } from "../../model/co-reading.ts";
 import type { End } from "../../model/end.ts";
 import type { Found } from "../../model/fit/row.ts";
-import type { CheckReading } from "../../model/sweep/middle.ts";
 import type { Verdict } from "../../server/contract.ts";
 import type { LoggedSweep } from "../app/records/entry.ts";
 import type { Plan } from "./plan.ts";
 
 /** What the sweep left an end at. */
-export interface EndResult {
+export interface EndResult extends CoReading {
   pump_Hz: number;
-  /** Final CO as the meter showed it, or its floor when it showed nothing. */
-  co_ppm?: number | undefined;
-  co_below_ppm?: number | undefined;
   /** Missing where no minimum was bracketed. */
   sweep?: LoggedSweep | undefined;
   /** Whether it is a minimum that was seen; missing in sessions from before this was kept. */
@@ -26,7 +23,7 @@ export type Press = { at: number } & (
   | { is: "lit" }
   | { is: "warm" }
   | { is: "set"; pump_Hz: number; confirming?: boolean }
-  | { is: "read"; reading: CheckReading; still: boolean }
+  | { is: "read"; reading: CoReading; still: boolean }
   | { is: "out" }
   | { is: "relight" }
   | { is: "burns"; pump_Hz?: number }

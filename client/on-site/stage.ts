@@ -1,8 +1,8 @@
+import type { CoReading } from "../../model/co-reading.ts";
 import type { End } from "../../model/end.ts";
 import { foundBy, type Outcome, type SetRate, type Wait } from "../../model/sweep/answer.ts";
 import {
   type CheckExpectation,
-  type CheckReading,
   fullPowerOf,
   judgeCheck,
   type MatchedEnd,
@@ -49,7 +49,7 @@ export interface AtEnd {
 }
 
 interface CheckedAs {
-  reading?: CheckReading;
+  reading?: CoReading;
   verdict?: ReturnType<typeof judgeCheck>;
 }
 

@@ -72,7 +72,7 @@ export function SweepStep({ session, stage, press }: StageProps<"sweep">) {
       </section>
       <div class="picture">
         <SweepChart stage={stage} plan={plan} next_Hz={toSet ? pump_Hz : undefined} />
-        <Readings readings={stage.readings} decimals={decimals} plan={plan} />
+        <Readings readings={stage.readings} decimals={decimals} />
       </div>
     </div>
   );

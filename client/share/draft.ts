@@ -1,4 +1,5 @@
 import type { GivenAir } from "../../model/air.ts";
+import type { CoReading } from "../../model/co-reading.ts";
 import type { End } from "../../model/end.ts";
 import type { Found } from "../../model/fit/row.ts";
 import { USUAL_CLASS_kW } from "../../model/heater.ts";
@@ -7,11 +8,9 @@ import type { MyHeater } from "../app/heater/my-heater.ts";
 import { coarseElevation } from "./coarse-position.ts";
 
 /** One end as far as it is filled in; `nothing_shown`: the meter is below its floor. */
-export interface DraftEnd {
+export interface DraftEnd extends CoReading {
   pump_Hz?: number | undefined;
   fan_rpm?: number | undefined;
-  co_ppm?: number | undefined;
-  co_below_ppm?: number | undefined;
   power?: number | undefined;
   nothing_shown: boolean;
 }

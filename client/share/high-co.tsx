@@ -1,4 +1,5 @@
 import { type Advice, adviceOn } from "../../model/advice.ts";
+import type { CoReading } from "../../model/co-reading.ts";
 import { ENDS, type End } from "../../model/end.ts";
 import { COMMON_PRACTICE, isHigh } from "../../model/sweep/common-practice.ts";
 import { t } from "../texts/app.ts";
@@ -7,14 +8,8 @@ import { format } from "../units.ts";
 
 type About = Pick<Advice, "field" | "value">;
 
-/** A reading as the logbook has it too: at the meter's end it is at least that. */
-interface Reading {
-  co_ppm?: number | undefined;
-  co_above_ppm?: number | undefined;
-}
-
-/** What both ends' final readings say of the heater; empty as a rule. */
-export function highReadings(ends: Partial<Record<End, Reading | undefined>>): Advice[] {
+/** What both ends' final readings say of the heater; empty as a rule. Off the meter's scale it is at least its end. */
+export function highReadings(ends: Partial<Record<End, CoReading | undefined>>): Advice[] {
   const shown = ENDS.map((end) => {
     const { co_ppm, co_above_ppm } = ends[end] ?? {};
     return [end, { co_ppm: co_ppm ?? co_above_ppm }] as const;

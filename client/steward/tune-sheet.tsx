@@ -7,6 +7,7 @@ import { mapAddress } from "../base/tune-address.ts";
 import { reasonSentence } from "../share/reason-sentence.tsx";
 import { t } from "../texts/app.ts";
 import { stewardWords as words } from "../texts/steward.ts";
+import { coText } from "../ui/co-text.ts";
 import { FiguresTable } from "../ui/figures-table.tsx";
 import { format, formatOfRates, formatTenths } from "../units.ts";
 import { besideAverage, dayOrMonthOf } from "./shift-words.ts";
@@ -129,16 +130,11 @@ function Figures({ tune }: { tune: StewardsTune }) {
           <td>{against(tune, end)}</td>
           <td>{rate(tune.tune[end].pump_Hz)}</td>
           <td>{format(tune.tune[end].fan_rpm)}</td>
-          <td>{reading(tune.tune[end])}</td>
+          <td>{coText(tune.tune[end]) ?? words.unknown}</td>
         </tr>
       ))}
     </FiguresTable>
   );
-}
-
-function reading({ co_ppm, co_below_ppm }: StewardsTune["tune"][End]): string {
-  if (co_ppm !== undefined) return format(co_ppm);
-  return co_below_ppm === undefined ? words.unknown : words.below(format(co_below_ppm));
 }
 
 function against({ compared }: StewardsTune, end: End): ComponentChildren {

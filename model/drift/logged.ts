@@ -1,17 +1,12 @@
 import { STANDARD_DENSITY_kg_m3 } from "../air.ts";
+import { type CoReading, coReadingOf } from "../co-reading.ts";
 import type { End } from "../end.ts";
 import { type EndSetting, mixture } from "../mixture.ts";
 import { requireFinite, requirePositive } from "../numerics/finite.ts";
 import { ln } from "../numerics/ln-exp.ts";
 
-/** One end of a tune as it was left. One of the three readings, or none. */
-export interface LoggedReading extends EndSetting {
-  co_ppm?: number | undefined;
-  /** The meter showed nothing: below this. */
-  co_below_ppm?: number | undefined;
-  /** The meter was at its end: above this. */
-  co_above_ppm?: number | undefined;
-}
+/** One end of a tune as it was left, and what the meter showed there. */
+export interface LoggedReading extends EndSetting, CoReading {}
 
 /** A tune of one's own heater, in the order of `at`. */
 export interface LoggedTune {
@@ -53,7 +48,7 @@ export interface Point {
   ln_rate: number;
   ln_density: number;
   pump_Hz: number;
-  reading: Pick<LoggedReading, "co_ppm" | "co_below_ppm" | "co_above_ppm">;
+  reading: CoReading;
 }
 
 /**
@@ -78,8 +73,7 @@ export function pointsOf(logged: readonly Logged[], end: End): Point[] {
     const set = one[end];
     if (!set) continue;
     requirePositive({ [`${one.id}.density_kg_m3`]: one.density_kg_m3 });
-    const { co_ppm, co_below_ppm, co_above_ppm } = set;
-    requireFinite({ [`${one.id}.co_ppm`]: co_ppm });
+    requireFinite({ [`${one.id}.co_ppm`]: set.co_ppm });
     const ln_density = ln(one.density_kg_m3 / STANDARD_DENSITY_kg_m3);
     points.push({
       id: one.id,
@@ -91,7 +85,7 @@ export function pointsOf(logged: readonly Logged[], end: End): Point[] {
       ln_rate: ln(mixture(set, STANDARD_DENSITY_kg_m3)),
       ln_density,
       pump_Hz: set.pump_Hz,
-      reading: { co_ppm, co_below_ppm, co_above_ppm },
+      reading: coReadingOf(set),
     });
   }
   return points;

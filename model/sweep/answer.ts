@@ -1,3 +1,4 @@
+import type { CoReading } from "../co-reading.ts";
 import { FOUND, type Found as TuneFound } from "../fit/row.ts";
 
 /** How far one side has been looked at: CO was seen to rise there, the flame went out first, the limit was reached first, or not yet. */
@@ -40,12 +41,9 @@ export interface Wait extends Said {
   wait_s: number;
 }
 
-/** Where an end is left, and what the meter showed there last: a figure, nothing, or its end. */
-interface Left extends Said {
+/** Where an end is left, and what the meter showed there last. */
+interface Left extends Said, CoReading {
   pump_Hz: number;
-  co_ppm?: number;
-  co_below_ppm?: number;
-  at_ceiling?: boolean;
   /** The flame went out at this rate, only a little leaner than where the pump is left. */
   flame_out_Hz?: number;
 }

@@ -1,3 +1,4 @@
+import type { CoReading } from "../co-reading.ts";
 import { requirePositive } from "../numerics/finite.ts";
 import { poorAbove_ppm } from "./noise.ts";
 import { meterOf, type SweepSetup } from "./setup.ts";
@@ -19,9 +20,6 @@ export interface CheckExpectation {
   /** Above this the check is poor. */
   upper_ppm: number;
 }
-
-/** A reading of a check. */
-export type CheckReading = { co_ppm: number } | { co_below_ppm: number } | { at_ceiling: true };
 
 /**
  * Half way between the ends, pump and fan alike, as a controller runs that is linear between them. With both ends at
@@ -54,11 +52,11 @@ export function fullPowerOf(high: MatchedEnd, meter: SweepSetup["meter"]): Check
 /** "unseen": the meter shows nothing, and nothing can be said. */
 export function judgeCheck(
   { upper_ppm }: CheckExpectation,
-  reading: CheckReading,
+  { co_ppm, co_above_ppm }: CoReading,
 ): "good" | "poor" | "unseen" {
-  if ("at_ceiling" in reading) return "poor";
-  if ("co_below_ppm" in reading) return "unseen";
-  return reading.co_ppm > upper_ppm ? "poor" : "good";
+  if (co_above_ppm !== undefined) return "poor";
+  if (co_ppm === undefined) return "unseen";
+  return co_ppm > upper_ppm ? "poor" : "good";
 }
 
 function poorAbove(highest_ppm: number, meter: SweepSetup["meter"]): number {

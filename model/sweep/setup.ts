@@ -1,3 +1,4 @@
+import { type CoReading, kindOfReading } from "../co-reading.ts";
 import type { End } from "../end.ts";
 import type { Band } from "../fit/bands.ts";
 import { PUMP_STEP_Hz } from "../heater.ts";
@@ -34,15 +35,11 @@ export interface SweepSetup {
 }
 
 /** What was read, or that the flame went out. In order of time. */
-export interface SweepReading {
+export interface SweepReading extends CoReading {
   pump_Hz: number;
   time_s: number;
   /** When the pump was set to this rate; default: at the reading before. */
   set_s?: number | undefined;
-  co_ppm?: number | undefined;
-  /** The meter showed nothing: below this. */
-  co_below_ppm?: number | undefined;
-  at_ceiling?: boolean | undefined;
   flame_out?: boolean | undefined;
   /** Whoever reads has watched the figure stand still for half a minute. */
   still?: boolean | undefined;
@@ -114,20 +111,21 @@ export function meterOf(given: SweepMeter = {}): Sweep["meter"] {
 export function requireReadings(readings: readonly SweepReading[]): void {
   let before = Number.NEGATIVE_INFINITY;
   for (const [i, reading] of readings.entries()) {
-    const { pump_Hz, time_s, set_s, co_ppm, co_below_ppm, at_ceiling, flame_out } = reading;
+    const { pump_Hz, time_s, set_s, co_ppm, co_below_ppm, co_above_ppm, flame_out } = reading;
     requirePositive({ [`readings[${i}].pump_Hz`]: pump_Hz });
     requireFinite({
       [`readings[${i}].time_s`]: time_s,
       [`readings[${i}].set_s`]: set_s,
       [`readings[${i}].co_ppm`]: co_ppm,
       [`readings[${i}].co_below_ppm`]: co_below_ppm,
+      [`readings[${i}].co_above_ppm`]: co_above_ppm,
     });
     if (time_s < before)
       throw new RangeError(`readings[${i}].time_s is before the reading before.`);
     if ((co_ppm ?? 0) < 0) throw new RangeError(`readings[${i}].co_ppm is below 0.`);
-    if (co_ppm === undefined && co_below_ppm === undefined && !at_ceiling && !flame_out) {
+    if (!kindOfReading(reading) && !flame_out) {
       throw new RangeError(
-        `readings[${i}] says neither co_ppm, co_below_ppm, at_ceiling nor flame_out.`,
+        `readings[${i}] says neither co_ppm, co_below_ppm, co_above_ppm nor flame_out.`,
       );
     }
     before = time_s;

@@ -74,8 +74,8 @@ export function staysOf(sweep: Sweep, readings: readonly SweepReading[]): Stay[]
 }
 
 function lookOf({ meter }: Sweep, reading: SweepReading, after_s: number): Look {
-  const { co_ppm, co_below_ppm, at_ceiling, still = false } = reading;
-  if (at_ceiling || (co_ppm !== undefined && co_ppm >= meter.ceiling_ppm)) {
+  const { co_ppm, co_below_ppm, co_above_ppm, still = false } = reading;
+  if (co_above_ppm !== undefined || (co_ppm !== undefined && co_ppm >= meter.ceiling_ppm)) {
     return { after_s, still, ppm: meter.ceiling_ppm, beyond: "ceiling" };
   }
   if (co_ppm === undefined || co_ppm < meter.floor_ppm) {

@@ -1,3 +1,4 @@
+import type { CoReading } from "../co-reading.ts";
 import { onStep, stepsFrom, stepsUpTo } from "../rounding.ts";
 import type { Outcome, SetRate, SweepAnswer } from "./answer.ts";
 import { flatOf, vertexOf } from "./bottom.ts";
@@ -137,11 +138,11 @@ function outcomeAt(state: SweepState, pump_Hz: number, isThere = true): Outcome 
 }
 
 /** What the meter showed at a rate last. */
-function shownAt({ stays }: SweepState, pump_Hz: number) {
+function shownAt({ stays }: SweepState, pump_Hz: number): CoReading {
   const last = stays.findLast((stay) => stay.pump_Hz === pump_Hz && stay.level)?.looks.at(-1);
   if (!last) return {};
   if (last.beyond === "floor") return { co_below_ppm: last.ppm };
-  return last.beyond === "ceiling" ? { at_ceiling: true } : { co_ppm: last.ppm };
+  return last.beyond === "ceiling" ? { co_above_ppm: last.ppm } : { co_ppm: last.ppm };
 }
 
 function besideFlameOut({ limits: { out_Hz } }: SweepState, pump_Hz: number) {

@@ -1,6 +1,7 @@
 import type { Browser, Page } from "playwright-core";
 import { beforeAll, expect, test } from "vitest";
 import { t } from "../../client/texts/app.ts";
+import { coWords } from "../../client/texts/co.ts";
 import { logbookWords as words } from "../../client/texts/logbook.ts";
 import { formatPercent } from "../../client/units.ts";
 import type { PublishedFit } from "../../model/fit/group.ts";
@@ -87,7 +88,7 @@ test("drift is a picture: mixture and CO over hours, each tune read by keyboard;
   };
   expect(await said(mixtures, 0)).toContain(`100 hours: ${picture.same}`);
   expect(await said(mixtures, 6)).toContain(`172 hours: ${picture.richer("10")}`);
-  expect(await said(readings, 4)).toContain(`148 hours: ${picture.below("30")}`);
+  expect(await said(readings, 4)).toContain(`148 hours: ${coWords.below("30")} ppm`);
   expect(await said(readings, 3)).toContain(picture.apart);
   await page.locator(".drift-chart .reading-mark circle").first().waitFor();
   // After the cleaning nothing compares with what was before it: all are rings, one is a triangle.

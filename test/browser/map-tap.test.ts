@@ -57,7 +57,7 @@ const rowsOf = ({ tunes }: CellTunesAnswer) =>
       `${heat_kW} kW`,
       ...[low, high].map(
         ({ pump_Hz, fan_rpm, co_ppm }) =>
-          `${mapWords.cell.set(pump_Hz.toFixed(1), fan_rpm.toLocaleString("en"))}, ${mapWords.cell.co(String(co_ppm))}`,
+          `${mapWords.cell.set(pump_Hz.toFixed(1), fan_rpm.toLocaleString("en"))}, ${co_ppm} ppm`,
       ),
     ].join("|"),
   );

@@ -1,5 +1,6 @@
 import type { Browser, Page } from "playwright-core";
 import { beforeAll, expect, test } from "vitest";
+import { coWords } from "../../client/texts/co.ts";
 import { onsite as german } from "../../client/texts/de/onsite.ts";
 import { onsite } from "../../client/texts/en/onsite.ts";
 import { onsite as spanish } from "../../client/texts/es/onsite.ts";
@@ -115,7 +116,7 @@ test("a reading is typed with the page's own keys, a keyboard, or told as below 
   const below = page.getByRole("button", { name: onsite.step.below("1"), exact: true });
   await below.click();
   expect(await figure.inputValue()).toBe("");
-  expect(await figure.getAttribute("placeholder")).toBe(onsite.chart.belowIs("1"));
+  expect(await figure.getAttribute("placeholder")).toBe(coWords.below("1"));
   expect(await below.getAttribute("aria-pressed")).toBe("true");
   await key(page, onsite.keys.remove).click();
   expect(await below.getAttribute("aria-pressed")).toBe("false");

@@ -1,4 +1,5 @@
 import type { GivenAir } from "../../../model/air.ts";
+import type { CoReading } from "../../../model/co-reading.ts";
 import type { End } from "../../../model/end.ts";
 import type { Found } from "../../../model/fit/row.ts";
 import type { EndSetting } from "../../../model/mixture.ts";
@@ -52,13 +53,10 @@ export interface LoggedSweep {
   flat_upper_Hz?: number | undefined;
 }
 
-/** One end as it was left. At most one of the three readings: as shown, below the floor, at the ceiling. */
-export interface LoggedEnd {
+/** One end as it was left. */
+export interface LoggedEnd extends CoReading {
   pump_Hz: number;
   fan_rpm: number;
-  co_ppm?: number | undefined;
-  co_below_ppm?: number | undefined;
-  co_above_ppm?: number | undefined;
   power?: number | undefined;
   sweep?: LoggedSweep | undefined;
 }

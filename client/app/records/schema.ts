@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { ELEVATION_RANGE_m } from "../../../model/air.ts";
+import { CO_READINGS } from "../../../model/co-reading.ts";
 import { FOUND } from "../../../model/fit/row.ts";
 import { METER_KINDS } from "../../../model/tune.ts";
 import { logbookWords } from "../../texts/logbook.ts";
@@ -56,8 +57,6 @@ const sweep = z.strictObject({
   flat_upper_Hz: between(0, 40).optional(),
 });
 
-const READINGS = ["co_ppm", "co_below_ppm", "co_above_ppm"] as const;
-
 const end = z
   .strictObject({
     pump_Hz: between(0.1, 20),
@@ -69,7 +68,7 @@ const end = z
     sweep: sweep.optional(),
   })
   .superRefine((value, { addIssue }) => {
-    const given = READINGS.filter((reading) => value[reading] !== undefined).length;
+    const given = CO_READINGS.filter((reading) => value[reading] !== undefined).length;
     if (given === 1) return;
     const message = given === 0 ? check.oneReading : check.oneReadingOnly;
     addIssue({ code: "custom", path: ["co_ppm"], message });

@@ -80,9 +80,6 @@ export const logbookWords: typeof import("../en/logbook.ts").logbookWords = {
     kept: "In diesem Browser gespeichert.",
     fix: "Bitte die markierten Felder prüfen.",
     setTo: (hz: string, rpm: string) => `${hz} Hz, ${rpm} U/min`,
-    co: (ppm: string) => `${ppm} ppm`,
-    below: (ppm: string) => `unter ${ppm} ppm`,
-    above: (ppm: string) => `über ${ppm} ppm`,
     power: (setting: string) => `eingestellte Leistung ${setting}`,
     swept: (hz: string, lower: string, upper: string) =>
       `Minimum bei ${hz} Hz, zwischen ${lower} und ${upper} Hz`,
@@ -157,9 +154,6 @@ export const logbookWords: typeof import("../en/logbook.ts").logbookWords = {
       same: "wie die erste Abstimmung.",
       richer: (pct: string) => `${pct} % fetter als die erste Abstimmung.`,
       leaner: (pct: string) => `${pct} % magerer als die erste Abstimmung.`,
-      ppm: (ppm: string) => `${ppm} ppm`,
-      below: (ppm: string) => `unter ${ppm} ppm`,
-      above: (ppm: string) => `über ${ppm} ppm`,
       apart: "Mit dem neuesten nicht vergleichbar.",
       means:
         "Gemisch: Pumpenfrequenz je Lüfterdrehzahl, ohne das, was die Luft verlangt. CO: Volle Punkte sind mit dem neuesten Messwert vergleichbar, Ringe nicht (anderes Messgerät, andere Stelle, anderes Gemisch oder vor einer Reinigung), Dreiecke liegen außerhalb der Anzeige.",

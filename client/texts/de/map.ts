@@ -84,8 +84,6 @@ export const mapWords: typeof import("../en/map.ts").mapWords = {
       "Größte Leistung",
     ],
     set: (hz: string, rpm: string) => `${hz} Hz bei ${rpm} U/min`,
-    co: (ppm: string) => `${ppm} ppm`,
-    coBelow: (ppm: string) => `unter ${ppm} ppm`,
     coUnknown: "kein CO-Wert",
     unknown: "nicht angegeben",
     newest: (shown: number, of: string) => `Die neuesten ${shown} von ${of}.`,

@@ -156,8 +156,6 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
     co: "CO, ppm",
     time: "Nach dem Einstellen",
     flameOut: "Flamme aus",
-    belowIs: (floor) => `unter ${floor}`,
-    aboveIs: (ceiling) => `über ${ceiling}`,
     settled: "Anzeige war ruhig",
     none: "Noch keine.",
   },
@@ -377,7 +375,6 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
     keepShown: "Diese Suche weiter anzeigen",
     heaterName: (kW) => `Heizung ${kW} kW`,
     span: (lower, upper) => `${lower} bis ${upper}`,
-    over: "über dem größten Wert des Messgeräts",
     verdicts: {
       good: "wie erwartet",
       high: "wie erwartet, aber hoch",

@@ -41,7 +41,6 @@ export const stewardWords = {
     against: "Gegen das Mittel",
   },
   unknown: "–",
-  below: (floor: string) => `unter ${floor}`,
   richer: (size: string) => `${size} % fetter`,
   leaner: (size: string) => `${size} % magerer`,
   even: "gleich",

@@ -76,9 +76,6 @@ export const logbookWords = {
     kept: "Saved in this browser.",
     fix: "Check the marked fields.",
     setTo: (hz: string, rpm: string) => `${hz} Hz, ${rpm} rpm`,
-    co: (ppm: string) => `${ppm} ppm`,
-    below: (ppm: string) => `below ${ppm} ppm`,
-    above: (ppm: string) => `above ${ppm} ppm`,
     power: (setting: string) => `power setting ${setting}`,
     swept: (hz: string, lower: string, upper: string) =>
       `minimum near ${hz} Hz, between ${lower} and ${upper} Hz`,
@@ -150,9 +147,6 @@ export const logbookWords = {
       same: "as the first tune.",
       richer: (pct: string) => `${pct} % richer than the first tune.`,
       leaner: (pct: string) => `${pct} % leaner than the first tune.`,
-      ppm: (ppm: string) => `${ppm} ppm`,
-      below: (ppm: string) => `below ${ppm} ppm`,
-      above: (ppm: string) => `over ${ppm} ppm`,
       apart: "Not comparable with the newest.",
       means:
         "Mixture: pump rate per fan speed, with what the air asks for taken out. CO: full dots compare with the newest reading, rings do not (another meter or spot, another mixture, or before a cleaning), triangles are beyond the meter's scale.",

@@ -76,8 +76,6 @@ export const mapWords = {
       "Highest power",
     ],
     set: (hz: string, rpm: string) => `${hz} Hz at ${rpm} rpm`,
-    co: (ppm: string) => `${ppm} ppm`,
-    coBelow: (ppm: string) => `below ${ppm} ppm`,
     coUnknown: "no CO reading",
     unknown: "not given",
     newest: (shown: number, of: string) => `The newest ${shown} of ${of}.`,

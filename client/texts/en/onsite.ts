@@ -153,8 +153,6 @@ export const onsite = {
     co: "CO, ppm",
     time: "After setting",
     flameOut: "flame out",
-    belowIs: (floor: string) => `below ${floor}`,
-    aboveIs: (ceiling: string) => `over ${ceiling}`,
     settled: "was steady",
     none: "None yet.",
   },
@@ -371,7 +369,6 @@ export const onsite = {
     keepShown: "Keep showing this one",
     heaterName: (kW: number) => `${kW} kW heater`,
     span: (lower: string, upper: string) => `${lower} to ${upper}`,
-    over: "off the meter's scale",
     verdicts: {
       good: "as expected",
       high: "as expected, but high",

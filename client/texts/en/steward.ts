@@ -40,7 +40,6 @@ export const stewardWords = {
     against: "Against the average",
   },
   unknown: "–",
-  below: (floor: string) => `below ${floor}`,
   richer: (size: string) => `${size} % richer`,
   leaner: (size: string) => `${size} % leaner`,
   even: "the same",

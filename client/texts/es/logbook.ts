@@ -80,9 +80,6 @@ export const logbookWords: typeof import("../en/logbook.ts").logbookWords = {
     kept: "Guardado en este navegador.",
     fix: "Revisa los campos marcados.",
     setTo: (hz: string, rpm: string) => `${hz} Hz, ${rpm} rpm`,
-    co: (ppm: string) => `${ppm} ppm`,
-    below: (ppm: string) => `menos de ${ppm} ppm`,
-    above: (ppm: string) => `más de ${ppm} ppm`,
     power: (setting: string) => `nivel de potencia ${setting}`,
     swept: (hz: string, lower: string, upper: string) =>
       `mínimo cerca de ${hz} Hz, entre ${lower} y ${upper} Hz`,
@@ -156,9 +153,6 @@ export const logbookWords: typeof import("../en/logbook.ts").logbookWords = {
       same: "como el primer ajuste.",
       richer: (pct: string) => `${pct} % más rica que en el primer ajuste.`,
       leaner: (pct: string) => `${pct} % más pobre que en el primer ajuste.`,
-      ppm: (ppm: string) => `${ppm} ppm`,
-      below: (ppm: string) => `menos de ${ppm} ppm`,
-      above: (ppm: string) => `más de ${ppm} ppm`,
       apart: "No se puede comparar con la más reciente.",
       means:
         "Mezcla: frecuencia de la bomba por velocidad del ventilador, sin lo que pide el aire. CO: los puntos llenos se comparan con la lectura más reciente; los anillos no (otro medidor o sitio, otra mezcla, o antes de una limpieza); los triángulos quedan fuera de la escala del medidor.",

@@ -84,8 +84,6 @@ export const mapWords: typeof import("../en/map.ts").mapWords = {
       "Potencia máxima",
     ],
     set: (hz: string, rpm: string) => `${hz} Hz a ${rpm} rpm`,
-    co: (ppm: string) => `${ppm} ppm`,
-    coBelow: (ppm: string) => `menos de ${ppm} ppm`,
     coUnknown: "sin lectura de CO",
     unknown: "sin indicar",
     newest: (shown: number, of: string) => `Los ${shown} más recientes de ${of}.`,

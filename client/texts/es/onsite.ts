@@ -155,8 +155,6 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
     co: "CO, ppm",
     time: "Tras el cambio",
     flameOut: "llama apagada",
-    belowIs: (floor) => `menos de ${floor}`,
-    aboveIs: (ceiling) => `más de ${ceiling}`,
     settled: "era estable",
     none: "Ninguna aún.",
   },
@@ -376,7 +374,6 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
     keepShown: "Seguir viendo esta",
     heaterName: (kW) => `Calefactor de ${kW} kW`,
     span: (lower, upper) => `${lower} a ${upper}`,
-    over: "fuera de la escala del medidor",
     verdicts: {
       good: "como se esperaba",
       high: "como se esperaba, pero alto",

@@ -41,7 +41,6 @@ export const stewardWords = {
     against: "Frente a la media",
   },
   unknown: "–",
-  below: (floor: string) => `menos de ${floor}`,
   richer: (size: string) => `${size} % más rica`,
   leaner: (size: string) => `${size} % más pobre`,
   even: "igual",

@@ -16,7 +16,7 @@ test("as expected is good, lower too; clearly above the higher end is poor; noth
   const middle = middleOf(low, high, meter);
   for (const co_ppm of [0, 9, 12, 16, 24]) expect(judgeCheck(middle, { co_ppm })).toBe("good");
   for (const co_ppm of [25, 60, 400]) expect(judgeCheck(middle, { co_ppm })).toBe("poor");
-  expect(judgeCheck(middle, { at_ceiling: true })).toBe("poor");
+  expect(judgeCheck(middle, { co_above_ppm: 2000 })).toBe("poor");
   expect(judgeCheck(middle, { co_below_ppm: 30 })).toBe("unseen");
 });
 

@@ -233,7 +233,7 @@ test("above the scale everywhere: back to where it began, and no minimum", () =>
     { ...low, meter: { ceiling_ppm: 300 } },
     { minimum_Hz: 1, lowest_ppm: 400, width: 0.1 },
   );
-  expect(end).toMatchObject({ kind: "above scale", pump_Hz: 1.3, at_ceiling: true });
+  expect(end).toMatchObject({ kind: "above scale", pump_Hz: 1.3, co_above_ppm: 300 });
   expect(set.length).toBeLessThanOrEqual(18);
 });
 

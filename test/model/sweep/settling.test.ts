@@ -98,16 +98,16 @@ test("a meter that was at its end before, and still is, proves nothing once less
   const still = { still: true };
   const up = [
     at(1.1, 100, { co_ppm: 40, ...still }),
-    at(1.3, 200, { at_ceiling: true, ...still }),
-    at(1.2, 300, { at_ceiling: true, ...still }),
+    at(1.3, 200, { co_above_ppm: 2000, ...still }),
+    at(1.2, 300, { co_above_ppm: 2000, ...still }),
   ];
   const stays = staysOf(sweep, up);
   expect(stays[1]?.level?.beyond).toBe("ceiling");
   expect(stays[2]?.level).toBeUndefined();
   // Where nothing less was seen yet it goes on, but what it shows brackets nothing.
   const off = [
-    at(1.4, 50, { at_ceiling: true, ...still }),
-    ...[150, 250].map((s) => at(1.2, s, { at_ceiling: true })),
+    at(1.4, 50, { co_above_ppm: 2000, ...still }),
+    ...[150, 250].map((s) => at(1.2, s, { co_above_ppm: 2000 })),
   ];
   expect(staysOf(sweep, off)[1]?.level).toMatchObject({ beyond: "ceiling", stuck: true });
 });

@@ -1,3 +1,4 @@
+import type { CoReading } from "../../../model/co-reading.ts";
 import type { SweepReading } from "../../../model/sweep/setup.ts";
 import type { Seeded } from "../../../seed-demo/random.ts";
 import { co_ppm, type Heater } from "./heater.ts";
@@ -63,10 +64,10 @@ export class AtTheHeater {
     return resolution_ppm * Math.round((this.shown * drift) / resolution_ppm);
   }
 
-  private figure(): Pick<SweepReading, "co_ppm" | "co_below_ppm" | "at_ceiling"> {
+  private figure(): CoReading {
     const { floor_ppm, ceiling_ppm } = this.meter;
     const shown = this.rounded();
-    if (shown >= ceiling_ppm) return { at_ceiling: true };
+    if (shown >= ceiling_ppm) return { co_above_ppm: ceiling_ppm };
     return shown < floor_ppm ? { co_below_ppm: floor_ppm } : { co_ppm: shown };
   }
 

@@ -34,9 +34,9 @@ interface Measures {
 
 export function tallyOf(seed: number, run: number): Tally {
   const { end, heater, setup, meter, guided, hand, is_ordinary } = runOf(seed, run);
-  const { resolution_ppm, ceiling_ppm } = meter;
+  const { resolution_ppm } = meter;
   const { present_Hz, step_Hz = 0.1 } = setup;
-  const about: Judged = { end, present_Hz, step_Hz, resolution_ppm, ceiling_ppm };
+  const about: Judged = { end, present_Hz, step_Hz, resolution_ppm };
   const broken = judge(guided, about);
   const outcome = guided.end;
   const left_Hz = outcome && "pump_Hz" in outcome ? outcome.pump_Hz : present_Hz;

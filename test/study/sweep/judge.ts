@@ -33,7 +33,6 @@ export interface Judged {
   present_Hz: number;
   step_Hz: number;
   resolution_ppm: number;
-  ceiling_ppm: number;
 }
 
 export function judge(sweeping: Sweeping, about: Judged): Broken {
@@ -68,13 +67,13 @@ function mostLooks(record: readonly SweepReading[], pump_Hz: number): number {
 export function isBracketed(
   record: readonly SweepReading[],
   pump_Hz: number,
-  { resolution_ppm, ceiling_ppm }: Pick<Judged, "resolution_ppm" | "ceiling_ppm">,
+  { resolution_ppm }: Pick<Judged, "resolution_ppm">,
 ): boolean {
   const here = record.findLast((one) => one.pump_Hz === pump_Hz)?.co_ppm;
   if (here === undefined) return false;
   const least = Math.max(RISE * here, here + RISE_DIFFERENCES * resolution_ppm);
-  const risen = record.filter(({ pump_Hz: rate, co_ppm: shown, at_ceiling, ...when }, i) => {
-    const ppm = at_ceiling ? ceiling_ppm : shown;
+  const risen = record.filter(({ pump_Hz: rate, co_ppm: shown, co_above_ppm, ...when }, i) => {
+    const ppm = co_above_ppm ?? shown;
     if (ppm === undefined || rate === pump_Hz || ppm < least) return false;
     const isOld = when.still === true || when.time_s - (when.set_s ?? 0) >= YOUNG_s;
     return isOld || ppm >= 2 * (record[i - 1]?.co_ppm ?? Number.POSITIVE_INFINITY);
