@@ -22,10 +22,12 @@ import type { Keys } from "./keys.ts";
 export const NEW_KEY_DAYS = 6;
 /** Days until a contributor counts who came in a crowd, at least. */
 const CROWDED_DAYS = 30;
-/** From so many counted contributors on one more a week does little. */
+/** Below so many counted contributors one more weighs much: their networks are known for a week, and one of a crowd counts in it. */
 const ENOUGH = 30;
-/** Share of the counted contributors that may come to count in a week, and above which a day's new ones are a surge. */
+/** Share of the counted contributors that may come to count in a week, and above which a day's new ones are a surge … */
 const SHARE = 0.1;
+/** … and so many in any case: strangers to each other who come in a week are seldom one person. */
+const LEAST_A_WEEK = 3;
 const SURGE_LEAST = 5;
 const WEEK = 7;
 /** Looked at in the queue at most: behind more, nobody could tell the day. */
@@ -39,31 +41,31 @@ const dayOf = (date: Date) => date.toISOString().slice(0, 10);
 /** A day so many days after another. */
 const later = (day: string, days: number) => dayOf(new Date(Date.parse(day) + days * 86_400_000));
 
-/** New contributors who may come to count in a week, beside so many who do. */
-function mostAWeek(counted: number): number {
-  return Math.max(counted < ENOUGH ? 1 : 3, Math.floor(SHARE * counted));
+/** How many may have come to count in a week, beside so many who do, once one of these does. */
+function mostAWeek(counted: number, { crowded }: Pick<Waiting, "crowded">): number {
+  const least = crowded && counted < ENOUGH ? 1 : LEAST_A_WEEK;
+  return Math.max(least, Math.floor(SHARE * counted));
 }
 
 const dueOn = ({ since, crowded }: Waiting, days: number) =>
   later(since, crowded ? Math.max(days, CROWDED_DAYS) : days);
 
 /**
- * The day on which the last of a queue comes to count, if nobody leaves it: each on the day they are due, and no more
- * than so many in any seven days.
+ * The day on which the last of a queue comes to count, if nobody leaves it: each on the day they are due, as one of no
+ * more than so many in any seven days.
  * @param recent days of those of the last week, oldest first
  */
 export function turnOf(
-  due: readonly string[],
+  queue: readonly { due: string; aWeek: number }[],
   recent: readonly string[],
-  aWeek: number,
   today: string,
 ): string {
   const taken = [...recent];
   let day = today;
-  for (const wanted of due) {
+  for (const { due, aWeek } of queue) {
     const before = taken.at(-aWeek);
     const free = before === undefined ? today : later(before, WEEK);
-    day = [day, wanted, free].toSorted().at(-1) as string;
+    day = [day, due, free].toSorted().at(-1) as string;
     taken.push(day);
   }
   return day;
@@ -80,8 +82,10 @@ export async function countDue(db: Database, now: Date, days: number): Promise<v
   const due = days === 0 ? queue : queue.filter((row) => dueOn(row, days) <= today);
   if (due.length === 0) return;
   const recent = await daysOfCounting(db, later(today, -WEEK));
-  const left = days === 0 ? due.length : mostAWeek(await countCounted(db)) - recent.length;
-  const now_counted = due.slice(0, Math.max(0, left)).map(({ contributor }) => contributor);
+  const counted = await countCounted(db);
+  // In turn, so that whoever came in a crowd takes what the others leave.
+  const mayCount = (row: Waiting, n: number) => recent.length + n < mostAWeek(counted, row);
+  const now_counted = (days === 0 ? due : due.filter(mayCount)).map((row) => row.contributor);
   await letCount(db, now_counted, today);
 }
 
@@ -96,9 +100,8 @@ interface Options {
 /** Receives contributors: who is new, who came in a crowd, and from when each counts. */
 export class NewKeys {
   readonly #options: Options;
-  /** The day's networks by keyed hash, and the first new contributor of each. Never stored. */
-  readonly #networks = new Map<string, string>();
-  #day = "";
+  /** Of each of the last days its networks, by a hash of its own key, and the first new contributor of each. Never stored. */
+  readonly #networks = new Map<string, Map<string, string>>();
   #counted = { at: Number.NEGATIVE_INFINITY, count: 0 };
 
   constructor(options: Options) {
@@ -128,19 +131,39 @@ export class NewKeys {
     return waits ? this.#turn(waits) : null;
   }
 
-  /** Whether another new contributor came from the same network that day, or too many came at all. */
+  /**
+   * Whether another new contributor came from the same network that day, or in that week where few count, or too many
+   * came at all.
+   */
   async #isCrowded(contributor: string, address: string, today: string): Promise<boolean> {
-    const { db, keys } = this.#options;
-    if (today !== this.#day) {
-      this.#networks.clear();
-      this.#day = today;
-    }
-    const network = await keys.hash("client", `${today}|${networkOf(address)}`);
-    const first = this.#networks.get(network);
+    const counted = await this.#countCounted();
+    const firstDay = counted < ENOUGH ? later(today, 1 - WEEK) : today;
+    const first = await this.#firstOf(networkOf(address), firstDay);
     if (first !== undefined && first !== contributor) return true;
-    if (this.#networks.size < NETWORKS_MOST) this.#networks.set(network, contributor);
-    const arrived = await countNewOn(db, today);
-    return arrived >= SURGE_LEAST && arrived >= SHARE * (await this.#countCounted());
+    await this.#remember(networkOf(address), contributor, today);
+    const arrived = await countNewOn(this.#options.db, today);
+    return arrived >= SURGE_LEAST && arrived >= SHARE * counted;
+  }
+
+  /** The first new contributor of a network since a day. */
+  async #firstOf(network: string, since: string): Promise<string | undefined> {
+    for (const [day, seen] of this.#networks) {
+      const first = day < since ? undefined : seen.get(await this.#hash(day, network));
+      if (first !== undefined) return first;
+    }
+    return undefined;
+  }
+
+  async #remember(network: string, contributor: string, today: string): Promise<void> {
+    for (const day of this.#networks.keys())
+      if (day <= later(today, -WEEK)) this.#networks.delete(day);
+    const seen = this.#networks.get(today) ?? new Map<string, string>();
+    this.#networks.set(today, seen);
+    if (seen.size < NETWORKS_MOST) seen.set(await this.#hash(today, network), contributor);
+  }
+
+  #hash(day: string, network: string): Promise<string> {
+    return this.#options.keys.hash("client", `${day}|${network}`);
   }
 
   async #turn(row: Waiting): Promise<string> {
@@ -148,8 +171,12 @@ export class NewKeys {
     const today = dayOf(now());
     const ahead = await waitingInTurn(db, QUEUE_MOST, row);
     const recent = await daysOfCounting(db, later(today, -WEEK));
-    const due = [...ahead, row].map((one) => dueOn(one, days));
-    return turnOf(due, recent, mostAWeek(await this.#countCounted()), today);
+    const counted = await this.#countCounted();
+    const queue = [...ahead, row].map((one) => ({
+      due: dueOn(one, days),
+      aWeek: mostAWeek(counted, one),
+    }));
+    return turnOf(queue, recent, today);
   }
 
   /** Counting passes over all tunes, so one count serves for a while. */

@@ -149,7 +149,7 @@ test("a tune cannot be moved to a key that has not waited, and a withdrawn one l
   expect(await waiting()).toEqual([]);
 });
 
-test("new keys of one network on one day, and those of a surge, wait thirty days; others pass them", async () => {
+test("new keys of one network in one week, and those of a surge, wait thirty days; others pass them", async () => {
   await openWithRule();
   const same = [];
   for (let n = 0; n < 3; n++) same.push(await submit(newcomer(n), `203.0.113.${n}`));
@@ -166,9 +166,12 @@ test("new keys of one network on one day, and those of a surge, wait thirty days
     true,
   ]);
   await pass(1);
-  const later = await submit(newcomer(6), "203.0.113.9");
-  // One a week where fewer than 30 count, those of the crowd after all others.
-  expect(later.counts_from).toBe("2026-12-15");
+  // Where fewer than 30 count a network is known for a week.
+  expect(((await submit(newcomer(6), "203.0.113.9")).counts_from as string) > "2026-12-25").toBe(
+    true,
+  );
+  const later = await submit(newcomer(7), "198.51.100.9");
+  expect(later.counts_from).toBe("2026-12-02");
   const counts: string[] = [];
   for (let day = 1; day <= 45; day++) {
     const before = await tunesInFit();
@@ -176,9 +179,17 @@ test("new keys of one network on one day, and those of a surge, wait thirty days
     const more = (await tunesInFit()) - before;
     if (more > 0) counts.push(`${more} after ${day + 1} days`);
   }
-  expect(counts.slice(0, 3)).toEqual(["1 after 6 days", "1 after 13 days", "1 after 20 days"]);
-  expect(counts.slice(3).every((line) => line.startsWith("1 "))).toBe(true);
+  // Of the crowd one a week.
+  expect(counts).toEqual([
+    "2 after 6 days",
+    "1 after 7 days",
+    "1 after 30 days",
+    "1 after 37 days",
+    "1 after 44 days",
+  ]);
   expect((await read(later)).counts_from).toBeNull();
+  // Eight days later the network is a new one.
+  expect((await submit(newcomer(8), "203.0.113.9")).counts_from).toBe("2027-01-16");
 });
 
 test("a steward lets a contributor count at once, with a reason that its owner reads", async () => {
@@ -213,6 +224,10 @@ test("a queue's last comes to count on the day that letting so many count a week
   // By hand: two a week; two counted on the 24th and 25th, so the next are free on the 1st and 2nd.
   const recent = ["2026-11-24", "2026-11-25"];
   const due = ["2026-11-26", "2026-11-26", "2026-11-27", "2026-12-20"];
-  const days = due.map((_, n) => turnOf(due.slice(0, n + 1), recent, 2, "2026-11-26"));
+  const queue = due.map((day) => ({ due: day, aWeek: 2 }));
+  const days = queue.map((_, n) => turnOf(queue.slice(0, n + 1), recent, "2026-11-26"));
   expect(days).toEqual(["2026-12-01", "2026-12-02", "2026-12-08", "2026-12-20"]);
+  // Of a crowd, one a week: seven days after the last of the others.
+  const last = [...queue, { due: "2026-12-21", aWeek: 1 }];
+  expect(turnOf(last, recent, "2026-11-26")).toBe("2026-12-27");
 });

@@ -15,6 +15,7 @@ export const ATTACKS = [
   "many keys",
   "five weeks",
   "counted at once",
+  "three networks",
   "hundred",
 ] as const;
 export type AttackId = (typeof ATTACKS)[number];

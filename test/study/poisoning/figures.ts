@@ -39,6 +39,7 @@ const ATTACKING: Attacking[] = [
     goal_pct: null,
     atlases: 3,
   },
+  { ...alone, id: "three networks", clients: 3, keys: 29, tunes: 29, goal_pct: null, atlases: 3 },
   { ...hundred, id: "hundred", goal_pct: 5 },
 ];
 
