@@ -171,7 +171,7 @@ for (const locale of ["en-US", "de-DE", "es-ES"]) {
     for (const [paper, { pages, size }] of Object.entries(PAPERS_mm)) {
       await field(page, "paper").selectOption(paper);
       await page.locator(`[data-paper=${paper}]`).waitFor();
-      const pdf = readPdf(await page.pdf({ preferCSSPageSize: true }));
+      const pdf = await readPdf(await page.pdf({ preferCSSPageSize: true }));
       expect(pdf.pages_mm).toHaveLength(pages);
       for (const sides of pdf.pages_mm) {
         for (const i of [0, 1] as const) {

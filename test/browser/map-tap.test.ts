@@ -1,3 +1,4 @@
+import { wcagLuminance } from "culori";
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { channels, PALETTES } from "../../client/map/palette.ts";
@@ -278,11 +279,9 @@ test("until the map is drawn its place is dark in the dark theme, and what it sa
   await page.locator(".map").scrollIntoViewIfNeeded();
   await page.getByText(mapWords.loading).waitFor();
   // Relative luminance (WCAG 2.2): the page's own dark paper has 0.01.
-  const linear = (c: number) => (c <= 0.04045 ? c / 12.92 : ((c + 0.055) / 1.055) ** 2.4);
-  const luminances = (await pixels(page)).map(([r = 0, g = 0, b = 0]) => {
-    const [red, green, blue] = [r, g, b].map((c) => linear(c / 255)) as [number, number, number];
-    return 0.2126 * red + 0.7152 * green + 0.0722 * blue;
-  });
+  const luminances = (await pixels(page)).map(([r = 0, g = 0, b = 0]) =>
+    wcagLuminance({ mode: "rgb", r: r / 255, g: g / 255, b: b / 255 }),
+  );
   expect(luminances.reduce((a, b) => a + b) / luminances.length).toBeLessThan(0.08);
   expect(await axeFinds(page, { within: ".map", themes: ["dark"] })).toEqual([]);
   free();

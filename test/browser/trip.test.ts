@@ -361,7 +361,7 @@ test("verdict, drawing, what is heard, table, paper and file say the same figure
       );
     }
   }
-  const { letters } = readPdf(await page.pdf({ format: "A4" }));
+  const { letters } = await readPdf(await page.pdf({ format: "A4" }));
   const facts = await page.locator(".verdict, .verdict + p, .supply dd").allTextContents();
   for (const text of [...facts, ...cells, ...drawn]) {
     expect(letters).toContain(text.replaceAll(/\s/g, ""));
@@ -445,7 +445,7 @@ for (const locale of ["en-US", "de-DE", "es-ES"]) {
     const signs = await page.locator(".swatch, .profile .drawing .bar").count();
     expect(signs).toBeGreaterThan(12);
     for (const format of ["A4", "Letter"]) {
-      const pdf = readPdf(await page.pdf({ format, printBackground: false }));
+      const pdf = await readPdf(await page.pdf({ format, printBackground: false }));
       const [first = ""] = pdf.page_letters;
       for (const text of await texts(
         ".verdict, .on-paper, .verdict + p, .profile .drawing text, .supply dd, .profile-key .signs",

@@ -1,3 +1,4 @@
+import { converter } from "culori";
 import { expect, test } from "vitest";
 import { FIRST_QUESTION } from "../../client/base/question.ts";
 import { colourAt, PALETTES } from "../../client/map/palette.ts";
@@ -16,23 +17,13 @@ import { airAt } from "../../model/air.ts";
 import { groupOf, startTune } from "../../model/start.ts";
 import { EMPTY_ATLAS, inventedFit } from "../model/invented-fit.ts";
 
-/** OKLab of an sRGB colour: B. Ottosson, "A perceptual color space for image processing" (2020). */
+/** OKLab of an sRGB colour: B. Ottosson, "A perceptual color space for image processing" (2020), by the library culori. */
 function oklab(hex: string): [L: number, a: number, b: number] {
-  const linear = [1, 3, 5].map((i) => {
-    const c = Number.parseInt(hex.slice(i, i + 2), 16) / 255;
-    return c <= 0.04045 ? c / 12.92 : ((c + 0.055) / 1.055) ** 2.4;
-  }) as [number, number, number];
-  const cone = (r: number, g: number, b: number) =>
-    Math.cbrt(r * linear[0] + g * linear[1] + b * linear[2]);
-  const l = cone(0.4122214708, 0.5363325363, 0.0514459929);
-  const m = cone(0.2119034982, 0.6806995451, 0.1073969566);
-  const s = cone(0.0883024619, 0.2817188376, 0.6299787005);
-  return [
-    0.2104542553 * l + 0.793617785 * m - 0.0040720468 * s,
-    1.9779984951 * l - 2.428592205 * m + 0.4505937099 * s,
-    0.0259040371 * l + 0.7827717662 * m - 0.808675766 * s,
-  ];
+  const colour = inOklab(hex);
+  if (!colour) throw new Error(`${hex} is no colour.`);
+  return [colour.l, colour.a, colour.b];
 }
+const inOklab = converter("oklab");
 
 for (const [theme, palette] of Object.entries(PALETTES)) {
   for (const aspect of ASPECTS) {
