@@ -3,6 +3,7 @@ import { type AtlasFit, fitAtlas } from "./fit/fit.ts";
 import type { GroupFit } from "./fit/group.ts";
 import type { FitRow, RejectedRow } from "./fit/row.ts";
 import { asideOf, asideSentence } from "./fit/standing.ts";
+import type { Uncounted } from "./fit-in-steps.ts";
 
 /**
  * Of so many owners of a heater size and end at most the fit is made. It then knows the average to about spread ÷ √10,000: 0.1 %
@@ -81,7 +82,7 @@ export class OwnersSample {
 export class RowCount {
   readonly #groups: Map<string, GroupFit>;
 
-  constructor(fitted: readonly GroupFit[], sample: OwnersSample) {
+  constructor(fitted: readonly Uncounted[], sample: OwnersSample) {
     this.#groups = new Map(
       fitted.map((group) => [
         nameOf(group),

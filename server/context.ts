@@ -3,6 +3,7 @@ import type { Database, Statement } from "../db/database.ts";
 import type { Storage } from "../db/open.ts";
 import type { ElevationAnswer, FoundPlace, MapConfiguration } from "./contract.ts";
 import type { Keys } from "./keys.ts";
+import type { Limits } from "./limits.ts";
 import type { Prepared } from "./prepared.ts";
 import type { FitKeeper } from "./published-fit.ts";
 
@@ -29,10 +30,8 @@ export interface Services {
   gazetteer: Gazetteer;
   now: () => Date;
   demo: boolean;
-  /** Writes a minute per client; 0 for no limit. */
-  writeLimit: number;
-  /** Tunes within five minutes, by all together, from which on each needs a proof of work; 0 for never. */
-  floodLimit: number;
+  /** Counts what each client and all of them send. */
+  limits: Limits;
   /** Days until a new contributor's tunes count; 0 for at once. */
   newKeyDays: number;
   /** Address of the client, for the write limit and for telling crowds of new contributors. */

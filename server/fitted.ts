@@ -6,6 +6,7 @@ import type { End } from "../model/end.ts";
 import { fitAtlas } from "../model/fit/fit.ts";
 import type { Alarm, GroupFit, PublishedFit } from "../model/fit/group.ts";
 import type { FitRow } from "../model/fit/row.ts";
+import type { Uncounted } from "../model/fit-in-steps.ts";
 import { RowsHash } from "./rows-hash.ts";
 
 /** Fits made from the database itself, a page of tunes after another: nothing holds all rows, however many there are. */
@@ -57,19 +58,21 @@ const PAGE = 5000;
 /** So often tunes are read again that changed meanwhile. */
 const TRIES = 3;
 
-/** What a fit is read from: pages of so many tunes; and of how many owners of a size it is made at most. */
+/** What a fit is read from: pages of so many tunes; of how many owners of a size it is made at most; and how rows are fitted. */
 interface Source {
   db: Database;
   page: number;
   owners_most: number;
+  fitRows: (rows: readonly FitRow[], rows_sha256: string) => Uncounted[] | Promise<Uncounted[]>;
 }
 
 /**
  * Makes fits in this thread.
- * @param limits other ones than the atlas's own
+ * @param limits other ones than the atlas's own, or another way to the same fit
  */
 export function fitsHere(db: Database, limits: Partial<Omit<Source, "db">> = {}): FitMaker {
-  const source = { db, page: PAGE, owners_most: OWNERS_MOST, ...limits };
+  const fitRows: Source["fitRows"] = (rows) => fitAtlas(rows).groups;
+  const source = { db, page: PAGE, owners_most: OWNERS_MOST, fitRows, ...limits };
   return {
     fit: (order) => ofOneState(db, (isSame) => made(source, order, isSame)),
     without: (tunes) => ofOneState(db, (isSame) => trial(source, new Set(tunes), isSame)),
@@ -93,7 +96,7 @@ async function ofOneState<T>(
 }
 
 async function made(
-  { db, page: size, owners_most }: Source,
+  { db, page: size, owners_most, fitRows }: Source,
   { known, before }: FitOrder,
   isSame: IsSame,
 ): Promise<Made | undefined> {
@@ -111,7 +114,7 @@ async function made(
   const rows_sha256 = hash.toString();
   if (known.includes(rows_sha256)) return { rows_sha256, tunes, fit: null };
   const rows = sample.rows();
-  const count = new RowCount(fitAtlas(rows).groups, sample);
+  const count = new RowCount(await fitRows(rows, rows_sha256), sample);
   const changed = changesSince(await setAsideByFit(db), count);
   const changes: Change[] = [];
   if (sample.isWhole) changes.push(...rows.flatMap(changed));

@@ -22,6 +22,7 @@ import { FLOOD_LIMIT } from "./flood.ts";
 import { openGeography } from "./geography/geography.ts";
 import { readFrom } from "./geography/read-files.ts";
 import { type Keys, openKeys } from "./keys.ts";
+import { limitsHere } from "./limits.ts";
 import { mapSources } from "./map-sources.ts";
 import { NEW_KEY_DAYS } from "./new-keys.ts";
 import { preparedHere } from "./prepared.ts";
@@ -131,8 +132,7 @@ async function openClaimed(settings: Settings, letGo: () => void): Promise<Atlas
     gazetteer: openGeography(readFrom(settings.geographyDir), tiles),
     now,
     demo,
-    writeLimit: settings.writeLimit,
-    floodLimit: settings.floodLimit,
+    limits: limitsHere({ writes: settings.writeLimit, tunes: settings.floodLimit }, keys, now),
     newKeyDays: settings.newKeyDays,
     stewardToken: settings.stewardToken,
     clientAddress: (c) =>

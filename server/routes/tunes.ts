@@ -12,7 +12,6 @@ import type { Reason } from "../../model/screen.ts";
 import { readTune } from "../body.ts";
 import type { Services } from "../context.ts";
 import type { Submitted } from "../contract.ts";
-import { floodGate } from "../flood.ts";
 import { inForce } from "../in-force.ts";
 import { keptTune } from "../kept-tune.ts";
 import { sha256 } from "../keys.ts";
@@ -20,7 +19,6 @@ import { NewKeys } from "../new-keys.ts";
 import { full, RequestProblem } from "../problem.ts";
 import { type Judged, judge } from "../submission.ts";
 import { screeningDecision, submit } from "../submit.ts";
-import { writeLimit } from "../write-limit.ts";
 
 const notKept: MiddlewareHandler = (c, next) => {
   c.header("Cache-Control", "no-store");
@@ -29,9 +27,7 @@ const notKept: MiddlewareHandler = (c, next) => {
 
 /** Submit, read, revise, withdraw. */
 export function tuneRoutes(services: Services): Hono {
-  const { db, commit, storage, prepared, keys, now, clientAddress, afterWrite } = services;
-  const limit = writeLimit(services.writeLimit, keys, now);
-  const requireProof = floodGate(services.floodLimit, keys, now);
+  const { db, commit, storage, prepared, keys, now, limits, clientAddress, afterWrite } = services;
   const newKeys = new NewKeys({ db, keys, now, days: services.newKeyDays });
   const today = () => now().toISOString().slice(0, 10);
   const app = new Hono();
@@ -40,10 +36,10 @@ export function tuneRoutes(services: Services): Hono {
   app.use("/tunes", notKept).use("/tunes/:id", notKept);
 
   app.post("/tunes", async (c) => {
-    await limit(clientAddress(c));
+    await limits.write(clientAddress(c));
     await requireRoom();
     const tune = await readTune(c);
-    await requireProof(tune, c.req.header("Proof-Of-Work"));
+    await limits.tune(tune, c.req.header("Proof-Of-Work"));
     const { answer, isNew } = await submit(services, newKeys, tune, {
       address: clientAddress(c),
       idempotencyKey: idempotencyKey(c),
@@ -58,7 +54,7 @@ export function tuneRoutes(services: Services): Hono {
   );
 
   app.put("/tunes/:id", async (c) => {
-    await limit(clientAddress(c));
+    await limits.write(clientAddress(c));
     await requireRoom();
     const sent = await authorised(c);
     const judged = await judge(services, await readTune(c));
@@ -82,7 +78,7 @@ export function tuneRoutes(services: Services): Hono {
   });
 
   app.delete("/tunes/:id", async (c) => {
-    await limit(clientAddress(c));
+    await limits.write(clientAddress(c));
     const sent = await authorised(c);
     await commit(withdrawTune(db, sent, today()));
     prepared.forget();

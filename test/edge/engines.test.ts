@@ -1,25 +1,22 @@
-import { spawn } from "node:child_process";
-import { cpSync, mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
 import { parquetReadObjects } from "hyparquet";
 import { afterAll, beforeAll, describe, expect, onTestFinished, test, vi } from "vitest";
 import { proofOf } from "../../client/app/offline/proof-of-work.ts";
 import { keepRefusal } from "../../db/refusal.ts";
 import * as answers from "../../server/contract.ts";
-import { assembleEdge } from "../../server/edge.ts";
 import { openGeography } from "../../server/geography/geography.ts";
 import { readFrom } from "../../server/geography/read-files.ts";
 import { servePage } from "../../server/static-files.ts";
-import { wrangler } from "../../server/wrangler.ts";
 import { WAIT_ms } from "../limits.ts";
 import { goodTune, openTestAtlas } from "../server/atlas.ts";
+import { openWorkerd } from "./workerd.ts";
 
 /** One contract, two engines: SQLite in this process, and workerd with D1 as wrangler runs it. */
 type Ask = (path: string, init?: RequestInit) => Promise<Response>;
 
 interface Engine {
   ask: Ask;
+  /** Has a version made; where writes alone do that, nothing. */
+  settle: () => Promise<void>;
   close: () => Promise<void>;
 }
 
@@ -34,74 +31,31 @@ async function sqlite(newKeyDays: number, floodLimit = 0, isHeldBack = false): P
   const atlas = await openTestAtlas(options);
   if (isHeldBack) await keepRefusal(atlas.db, HELD_BACK.since, HELD_BACK.alarms);
   servePage(atlas.app, { pageDir: "dist", geographyDir: "data/geography", mapOrigins: [] });
-  return { ask: async (path, init) => atlas.app.request(path, init), close: atlas.close };
-}
-
-const WRANGLER = "node_modules/wrangler/bin/wrangler.js";
-const environment = { ...process.env, CI: "true", WRANGLER_SEND_METRICS: "false" };
-
-/** A folder with the schema in an empty database, once made: applying it takes longer than most of the tests. */
-let emptyState: string | undefined;
-
-async function madeEmptyState(): Promise<string> {
-  await assembleEdge();
-  const state = mkdtempSync(join(tmpdir(), "hypsotune-edge-"));
-  wrangler(["d1", "migrations", "apply", "ATLAS_DB", "--local", "--persist-to", state]);
-  return state;
+  return {
+    ask: async (path, init) => atlas.app.request(path, init),
+    settle: async () => {},
+    close: atlas.close,
+  };
 }
 
 async function d1(newKeyDays: number, floodLimit = 0, isHeldBack = false): Promise<Engine> {
-  const state = mkdtempSync(join(tmpdir(), "hypsotune-edge-"));
-  emptyState ??= await madeEmptyState();
-  cpSync(emptyState, state, { recursive: true });
-  const where = ["--local", "--persist-to", state];
-  if (isHeldBack) {
-    const row = `1, '${HELD_BACK.since}', '${HELD_BACK.alarms}', 0`;
-    const sql = `INSERT INTO refused_fits (number, since, alarms, allowed) VALUES (${row})`;
-    wrangler(["d1", "execute", "ATLAS_DB", ...where, "--command", sql]);
-  }
-  const vars = [
-    "ATLAS_SECRET:a secret for tests only",
-    "WRITE_LIMIT:0",
-    `FLOOD_LIMIT:${floodLimit}`,
-    `NEW_KEY_DAYS:${newKeyDays}`,
-    `STEWARD_TOKEN:${STEWARD_TOKEN}`,
-  ].flatMap((given) => ["--var", given]);
-  const child = spawn(
-    process.execPath,
-    [WRANGLER, "dev", "--port", "0", "--inspector-port", "0", ...where, ...vars],
-    { env: environment, detached: true, stdio: ["ignore", "pipe", "pipe"] },
-  );
-  let said = "";
-  // A port that the system gives is nobody else's.
-  const url = await new Promise<string>((ready, failed) => {
-    const listen = (chunk: Buffer) => {
-      said += chunk;
-      const [, address] = /Ready on (http:\/\/\S+:\d+)\s/.exec(said) ?? [];
-      if (address) ready(address);
-    };
-    child.stdout.on("data", listen);
-    child.stderr.on("data", listen);
-    child.once("exit", () => failed(new Error(said)));
-  });
-  return {
-    ask: (path, init) => fetch(`${url}${path}`, init),
-    close: async () => {
-      // The whole group: wrangler runs workerd as a process of its own.
-      process.kill(-(child.pid as number), "SIGKILL");
-      rmSync(state, { recursive: true, force: true });
-    },
+  const vars = {
+    ATLAS_SECRET: "a secret for tests only",
+    WRITE_LIMIT: 0,
+    FLOOD_LIMIT: floodLimit,
+    NEW_KEY_DAYS: newKeyDays,
+    STEWARD_TOKEN,
   };
+  const row = `1, '${HELD_BACK.since}', '${HELD_BACK.alarms}', 0`;
+  const sql = `INSERT INTO refused_fits (number, since, alarms, allowed) VALUES (${row})`;
+  const { ask, close, everyFiveMinutes } = await openWorkerd(vars, isHeldBack ? { sql } : {});
+  return { ask, close, settle: everyFiveMinutes };
 }
 
 const ENGINES = [
   ["SQLite", sqlite],
   ["workerd and D1", d1],
 ] as const;
-
-afterAll(() => {
-  if (emptyState) rmSync(emptyState, { recursive: true });
-});
 
 /** By engine: what was asked and answered with a success, as "GET /api/fit". */
 const answered = new Map<string, Set<string>>();
@@ -141,8 +95,9 @@ describe.each(ENGINES)("%s", (name, open) => {
     found: "stopped early",
   });
   /** The published fit, once it rests on as many tunes. */
-  const fitOf = (tunes: number) =>
-    vi.waitFor(
+  const fitOf = async (tunes: number) => {
+    await engine.settle();
+    return vi.waitFor(
       async () => {
         const fit = await json("/api/fit");
         expect(fit.groups[0]?.tunes ?? 0).toBe(tunes);
@@ -150,6 +105,7 @@ describe.each(ENGINES)("%s", (name, open) => {
       },
       { timeout: WAIT_ms, interval: 100 },
     );
+  };
 
   test("an empty atlas answers from the prior, labelled", async () => {
     const start = answers.startTune.parse(await json("/api/start?heat_kW=5&elevation_m=1500"));
@@ -371,6 +327,7 @@ test.each(ENGINES)(
       tunes: 1,
     });
     expect(await waiting()).toHaveLength(1);
+    await engine.settle();
     await vi.waitFor(
       async () => {
         const fit = answers.publishedFit.parse(await (await ask("GET", "fit")).json());

@@ -12,6 +12,7 @@ import { createApp } from "../../server/app.ts";
 import type { Gazetteer } from "../../server/context.ts";
 import { type FitMaker, fitsHere } from "../../server/fitted.ts";
 import { openKeys } from "../../server/keys.ts";
+import { limitsHere } from "../../server/limits.ts";
 import { preparedHere } from "../../server/prepared.ts";
 import { preparedInThread } from "../../server/prepared-in-thread.ts";
 import { type AlarmNews, FitKeeper } from "../../server/published-fit.ts";
@@ -100,19 +101,23 @@ export async function openTestAtlas(
   const prepared = options.prepared
     ? preparedInThread(db, file, demo)
     : { ...preparedHere(db, demo), close: async () => {} };
+  const keys = await openKeys("a secret for tests only");
   const app = createApp({
     db,
     commit: groupCommit(db),
     storage,
     stopping: () => false,
-    keys: await openKeys("a secret for tests only"),
+    keys,
     fit,
     prepared,
     gazetteer: options.gazetteer ?? flatCountry,
     now,
     demo,
-    writeLimit: options.writeLimit ?? 0,
-    floodLimit: options.floodLimit ?? 0,
+    limits: limitsHere(
+      { writes: options.writeLimit ?? 0, tunes: options.floodLimit ?? 0 },
+      keys,
+      now,
+    ),
     newKeyDays,
     stewardToken: options.stewardToken,
     clientAddress: (c) => c.req.header("X-Test-Client") ?? "one client",

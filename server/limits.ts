@@ -1,0 +1,27 @@
+import type { Tune } from "../model/tune.ts";
+import { floodGate } from "./flood.ts";
+import type { Keys } from "./keys.ts";
+import { writeLimit } from "./write-limit.ts";
+
+/** What holds back those who send too much. */
+export interface Limits {
+  /** Counts a write of whoever has this address. Throws a 429 when it is one too many. */
+  write(address: string): Promise<void>;
+  /** Counts a tune. Throws a 429 with a challenge when it needs a proof of work, and there is none that holds. */
+  tune(tune: Tune, proof: string | undefined): Promise<void>;
+}
+
+/**
+ * Limits that this process counts, in memory.
+ * @param most writes a minute per client, and tunes within five minutes from which on each needs a proof of work; 0 for no limit
+ */
+export function limitsHere(
+  most: { writes: number; tunes: number },
+  keys: Keys,
+  now: () => Date,
+): Limits {
+  return {
+    write: writeLimit(most.writes, keys, now),
+    tune: floodGate(most.tunes, keys, now),
+  };
+}
