@@ -1,6 +1,18 @@
 import { dataWords } from "../../texts/data.ts";
 import { DataFitAgain } from "./fit-again-panel.tsx";
 
+const ADDRESSES = {
+  csv: "/api/tunes.csv",
+  geojson: "/api/tunes.geojson",
+  parquet: "/api/tunes.parquet",
+  data: "/api/data",
+  dictionary: "/api/dictionary.json",
+  metadata: "/api/tunes.csv-metadata.json",
+  fit: "/api/fit",
+  openapi: "/api/openapi.json",
+} as const;
+const FILES = Object.keys(ADDRESSES) as (keyof typeof ADDRESSES)[];
+
 /** Downloads, method, privacy, licences. */
 export function DataDownload() {
   return (
@@ -9,9 +21,9 @@ export function DataDownload() {
         <h2 id="data">{dataWords.title}</h2>
         <p>{dataWords.intro}</p>
         <ul class="files">
-          {dataWords.files.map(([href, what]) => (
-            <li key={href}>
-              <a href={href}>{what}</a> <code>{href}</code>
+          {FILES.map((file) => (
+            <li key={file}>
+              <a href={ADDRESSES[file]}>{dataWords.files[file]}</a> <code>{ADDRESSES[file]}</code>
             </li>
           ))}
         </ul>

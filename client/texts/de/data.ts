@@ -13,14 +13,16 @@ export const dataWords: typeof import("../en/data.ts").dataWords = {
   title: "Die Daten",
   intro:
     "Alles, was der Atlas weiß, ist offen. Leer heißt unbekannt, nie 0; jede Spalte hat ihre Einheit im Namen.",
-  files: [
-    ["/api/tunes.csv", "Alle angenommenen Abstimmungen, CSV"],
-    ["/api/tunes.geojson", "Alle angenommenen Abstimmungen, GeoJSON"],
-    ["/api/dictionary.json", "Was die Spalten bedeuten, und die Warnungen"],
-    ["/api/tunes.csv-metadata.json", "Warnungen und Spalten dieser CSV, für Programme"],
-    ["/api/fit", "Die veröffentlichte Auswertung"],
-    ["/api/openapi.json", "Beschreibung der Schnittstelle (OpenAPI 3.1)"],
-  ],
+  files: {
+    csv: "Alle angenommenen Abstimmungen, CSV",
+    geojson: "Alle angenommenen Abstimmungen, GeoJSON",
+    parquet: "Alle angenommenen Abstimmungen, Parquet",
+    data: "Dateien dieses Datenstands, die sich nie ändern, mit Prüfsummen und wie man sie zitiert",
+    dictionary: "Was die Spalten bedeuten, und die Warnungen",
+    metadata: "Warnungen und Spalten dieser CSV, für Programme",
+    fit: "Die veröffentlichte Auswertung",
+    openapi: "Beschreibung der Schnittstelle (OpenAPI 3.1)",
+  },
   method: "Wie es gemacht wird",
   methodText: [
     "Je Heizungsgröße und Leistung: ln(Pumpenfrequenz ÷ Lüfterdrehzahl) = a + b · ln(Luftdichte ÷ 1,225). Der Lüfter fördert Volumen, also folgt die Luftmasse der Drehzahl mal der Dichte; die Pumpe fördert Volumen je Takt. Würden alle perfekt nachstimmen, wäre b = 1; bei echten Leuten ist es weniger.",

@@ -13,14 +13,16 @@ export const dataWords = {
   title: "The data",
   intro:
     "Everything the atlas knows is open. Blank means unknown, never 0; every column has its unit in its name.",
-  files: [
-    ["/api/tunes.csv", "All accepted tunes, CSV"],
-    ["/api/tunes.geojson", "All accepted tunes, GeoJSON"],
-    ["/api/dictionary.json", "What the columns mean, and the cautions"],
-    ["/api/tunes.csv-metadata.json", "The same CSV's cautions and columns, for programs"],
-    ["/api/fit", "The published fit"],
-    ["/api/openapi.json", "Description of the API (OpenAPI 3.1)"],
-  ] as [string, string][],
+  files: {
+    csv: "All accepted tunes, CSV",
+    geojson: "All accepted tunes, GeoJSON",
+    parquet: "All accepted tunes, Parquet",
+    data: "Files of this state of the data that never change, with checksums and how to cite them",
+    dictionary: "What the columns mean, and the cautions",
+    metadata: "The same CSV's cautions and columns, for programs",
+    fit: "The published fit",
+    openapi: "Description of the API (OpenAPI 3.1)",
+  },
   method: "How it is made",
   methodText: [
     "Per heater size and power: ln(pump rate ÷ fan speed) = a + b · ln(air density ÷ 1.225). The fan moves volume, so air mass goes with fan speed times density; the pump moves volume per pulse. Perfect re-tuning would give b = 1; a crowd shows less.",

@@ -13,14 +13,16 @@ export const dataWords: typeof import("../en/data.ts").dataWords = {
   title: "Los datos",
   intro:
     "Todo lo que el atlas sabe es abierto. Vacío quiere decir desconocido, nunca 0; cada columna lleva su unidad en el nombre.",
-  files: [
-    ["/api/tunes.csv", "Todos los ajustes aceptados, CSV"],
-    ["/api/tunes.geojson", "Todos los ajustes aceptados, GeoJSON"],
-    ["/api/dictionary.json", "Qué significan las columnas, y las advertencias"],
-    ["/api/tunes.csv-metadata.json", "Advertencias y columnas de ese CSV, para programas"],
-    ["/api/fit", "El cálculo publicado"],
-    ["/api/openapi.json", "Descripción de la interfaz (OpenAPI 3.1)"],
-  ],
+  files: {
+    csv: "Todos los ajustes aceptados, CSV",
+    geojson: "Todos los ajustes aceptados, GeoJSON",
+    parquet: "Todos los ajustes aceptados, Parquet",
+    data: "Archivos de este estado de los datos que nunca cambian, con sus sumas de verificación y cómo citarlos",
+    dictionary: "Qué significan las columnas, y las advertencias",
+    metadata: "Advertencias y columnas de ese CSV, para programas",
+    fit: "El cálculo publicado",
+    openapi: "Descripción de la interfaz (OpenAPI 3.1)",
+  },
   method: "Cómo se hace",
   methodText: [
     "Por tamaño de calefactor y potencia: ln(frecuencia de la bomba ÷ velocidad del ventilador) = a + b · ln(densidad del aire ÷ 1,225). El ventilador mueve volumen, así que la masa de aire va con su velocidad por la densidad; la bomba mueve volumen por pulso. Si todos reajustaran a la perfección, b sería 1; con gente de verdad es menos.",
