@@ -335,7 +335,7 @@ const cell = z.object({
   cell: z
     .string()
     .describe(
-      "H3, resolution 3 to 5: coarser where fewer than 5 contributors would show; 2 for those who tuned in several",
+      "H3, resolution 3 to 5: coarser where fewer than 5 contributors would show; 2 for those who tuned in several; 1 for several cells in one",
     ),
   lat: num,
   lon: num,
@@ -343,6 +343,11 @@ const cell = z.object({
   contributors: num,
   elevation_m: num.describe("Mean of its tunes, to 100 m"),
   mixture_shift_pct: byEnd.describe("Median against the fit; plus is richer"),
+  cells_within: num
+    .optional()
+    .describe(
+      "It stands for so many cells, which /api/cells/{cell} names: the whole world is told in such where there are many. Contributors are counted once in each",
+    ),
 });
 export type Cell = z.infer<typeof cell>;
 

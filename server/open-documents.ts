@@ -1,11 +1,12 @@
 import { cellToParent, getResolution } from "h3-js";
-import { median } from "simple-statistics";
+import { median, sum } from "simple-statistics";
 import type { Database } from "../db/database.ts";
 import { acceptedTunes, cellContributors, shownElevation, type TuneRow } from "../db/tunes.ts";
 import { ENDS, type End } from "../model/end.ts";
 import { bandsAt } from "../model/fit/bands.ts";
 import type { PublishedFit } from "../model/fit/group.ts";
 import { mixtureShift } from "../model/mixture.ts";
+import { toStep } from "../model/rounding.ts";
 import { SAFETY } from "../model/safety.ts";
 import { groupOf } from "../model/start.ts";
 import { centre, PLACE_RESOLUTION, shownCellOf, shownCells } from "./cells.ts";
@@ -118,16 +119,21 @@ export async function summedCells(db: Database, fit: PublishedFit): Promise<Cell
     for (const tune of page) {
       const cell = shownCellOf(tune, shown);
       if (!cell) continue;
-      let sum = sums.get(cell);
-      if (!sum) {
-        sum = { tunes: 0, contributors: new Set(), elevation_m: 0, shifts: { low: [], high: [] } };
-        sums.set(cell, sum);
+      let known = sums.get(cell);
+      if (!known) {
+        known = {
+          tunes: 0,
+          contributors: new Set(),
+          elevation_m: 0,
+          shifts: { low: [], high: [] },
+        };
+        sums.set(cell, known);
       }
-      sum.tunes += 1;
-      sum.contributors.add(tune.contributor);
+      known.tunes += 1;
+      known.contributors.add(tune.contributor);
       // As it is shown: out of a finer mean, before and after somebody came, theirs would follow.
-      sum.elevation_m += shownElevation(tune.elevation_m);
-      for (const end of ENDS) sum.shifts[end].push(shiftOf(fit, tune, end));
+      known.elevation_m += shownElevation(tune.elevation_m);
+      for (const end of ENDS) known.shifts[end].push(shiftOf(fit, tune, end));
     }
   }
   return [...sums].map(([cell, { tunes, contributors, elevation_m, shifts }]) => ({
@@ -136,17 +142,57 @@ export async function summedCells(db: Database, fit: PublishedFit): Promise<Cell
     tunes,
     contributors: contributors.size,
     elevation_m: shownElevation(elevation_m / tunes),
-    mixture_shift_pct: { low: median(shifts.low), high: median(shifts.high) },
+    mixture_shift_pct: middleOf(shifts.low, shifts.high),
   }));
 }
+
+/** To a tenth of a percent: more would only be more to send. */
+const middleOf = (low: number[], high: number[]) => ({
+  low: toStep(median(low), SHIFT_STEP_pct),
+  high: toStep(median(high), SHIFT_STEP_pct),
+});
+const SHIFT_STEP_pct = 0.1;
 
 /** Name of the whole world where a parent cell is asked for. */
 export const WORLD = "world";
 
+/** The whole world is told cell by cell up to so many; beyond, a map that nobody has come nearer to has no room for them. */
+const CELLS_AT_ONCE = 2000;
+/** Cells in which more are told; none is shown so coarse itself. About 600,000 km². */
+const SUMMED_RESOLUTION = 1;
+
 /** The answer for one parent cell, or the world, as JSON. */
-export function cellsAnswer(cells: readonly Cell[], parent: string, demo: boolean): string {
-  const under = cells.filter(({ cell }) => isUnder(cell, parent));
+export function cellsAnswer(
+  cells: readonly Cell[],
+  parent: string,
+  demo: boolean,
+  atOnce = CELLS_AT_ONCE,
+): string {
+  const under =
+    parent === WORLD && cells.length > atOnce
+      ? summedUp(cells)
+      : cells.filter(({ cell }) => isUnder(cell, parent));
   return JSON.stringify({ parent, cells: under, demo, safety: SAFETY } satisfies CellsAnswer);
+}
+
+/** Cells told in one: out of what is shown of each, so that nothing follows that they do not tell. */
+function summedUp(cells: readonly Cell[]): Cell[] {
+  const groups = Map.groupBy(cells, ({ cell }) => cellToParent(cell, SUMMED_RESOLUTION));
+  return [...groups].map(([cell, within]) => {
+    const tunes = sum(within.map((one) => one.tunes));
+    return {
+      cell,
+      ...centre(cell),
+      tunes,
+      contributors: sum(within.map(({ contributors }) => contributors)),
+      elevation_m: shownElevation(sum(within.map((one) => one.tunes * one.elevation_m)) / tunes),
+      mixture_shift_pct: middleOf(
+        within.map((one) => one.mixture_shift_pct.low),
+        within.map((one) => one.mixture_shift_pct.high),
+      ),
+      cells_within: within.length,
+    };
+  });
 }
 
 /** A cell is looked for in its place at the finest: what is shown coarser must not come apart again. */

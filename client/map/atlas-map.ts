@@ -14,7 +14,7 @@ import type { Cell, MapConfiguration } from "../../server/contract.ts";
 import type { Unit } from "../units.ts";
 import { drawBasemap } from "./basemap.ts";
 import { Beyond } from "./beyond.ts";
-import { cellBoundaries, cellCentres } from "./cell-features.ts";
+import { cellBoundaries, cellCentres, isWide } from "./cell-features.ts";
 import { DISCS } from "./cell-layers.ts";
 import { CONTOURS } from "./contour-layers.ts";
 import { DEEPEST_ESTIMATED_ZOOM } from "./ground.ts";
@@ -36,6 +36,10 @@ const STILL_ms = 150;
 const KNOWN_TO_ZOOM = 7;
 /** A marker keeps so far off what covers the map's foot. */
 const CLEAR_px = 20;
+/** From here on cells that stand for several give way to those within. */
+const WIDE_TO_ZOOM = 4.5;
+/** Half the width of such a cell, degrees: its middle may lie so far out of view. */
+const WIDE_deg = 5;
 /** A thumb this far off a disc means the disc. */
 const THUMB_px = 8;
 
@@ -53,6 +57,8 @@ export interface AtlasMapOptions {
   onPoint: (lat: number, lon: number) => void;
   /** The disc of a cell was pressed. */
   onCell: (cell: string) => void;
+  /** Cells that stand for several are in view from near. */
+  onWide: (cells: readonly string[]) => void;
   /** The drawing context is gone, or back. */
   onLost: () => void;
   onRestored: () => void;
@@ -70,12 +76,15 @@ const WORLD: MapPlace = { center: [10, 25], zoom: 1 };
 
 /** The map of suggested pump rates: land by tint, contours, hatching, sea, water, borders, cells, labels, the chosen point. */
 export class AtlasMap {
+  readonly #options: Pick<AtlasMapOptions, "onWide">;
   readonly #container: HTMLElement;
   readonly #map: GlMap;
   readonly #scale = new ScaleControl({ maxWidth: 120 });
   readonly #beyond: Beyond;
   readonly #ready: Promise<void>;
   #look: Look;
+  /** Cells on the map that stand for several. */
+  #wide: readonly Cell[] = [];
   /** There is nothing to draw on: the drawing context is gone, or the map itself. */
   #lost = false;
   /** How much is on its way to the map besides what it fetches itself. */
@@ -92,6 +101,7 @@ export class AtlasMap {
     this.#look = look;
     this.#beyond = new Beyond(options.beyond);
     this.#knownTo = configured ? DEEPEST_CONFIGURED_ZOOM : KNOWN_TO_ZOOM;
+    this.#options = options;
     this.#container = container;
     const sheet = document.createElement("div");
     sheet.className = "map-sheet";
@@ -149,6 +159,7 @@ export class AtlasMap {
     });
     map.on("movestart", () => this.#busy(true));
     map.on("zoomend", () => this.#tellBeyond());
+    map.on("moveend", () => this.#tellWide(this.#options));
     this.#tellBeyond();
     map.on("idle", () => {
       if (this.#awaited === 0 && this.#drawing === undefined) this.#busy(false);
@@ -177,6 +188,19 @@ export class AtlasMap {
     if (JSON.stringify(this.#look) === JSON.stringify(look)) return;
     this.#look = look;
     if (!this.#lost) this.#paint();
+  }
+
+  #tellWide({ onWide }: Pick<AtlasMapOptions, "onWide">): void {
+    if (this.#map.getZoom() < WIDE_TO_ZOOM) return;
+    const { lng: west, lat: south } = this.#map.getBounds().getSouthWest();
+    const { lng: east, lat: north } = this.#map.getBounds().getNorthEast();
+    const inView = ({ lat, lon }: Cell) =>
+      lat > south - WIDE_deg &&
+      lat < north + WIDE_deg &&
+      // The view's longitudes run on beyond 180°.
+      (((lon - west + WIDE_deg) % 360) + 360) % 360 < east - west + 2 * WIDE_deg;
+    const wide = this.#wide.filter(inView).map(({ cell }) => cell);
+    if (wide.length > 0) onWide(wide);
   }
 
   #tellBeyond(): void {
@@ -223,6 +247,8 @@ export class AtlasMap {
     if (this.#lost) return;
     this.#map.getSource<GeoJSONSource>("cell-centres")?.setData(cellCentres(cells));
     this.#map.getSource<GeoJSONSource>("cells")?.setData(boundaries);
+    this.#wide = cells.filter(isWide);
+    this.#tellWide(this.#options);
   }
 
   /** Opens the disc at a point: its cell, or of several counted together the map from nearer. False where there is none. */
@@ -239,18 +265,20 @@ export class AtlasMap {
       { layers: DISCS.filter((id) => this.#map.getLayer(id)) },
     );
     if (!disc) return false;
-    const { cell, cluster_id } = disc.properties;
-    if (cell) onCell(cell);
-    else void this.#comeNearer(cluster_id, disc.geometry as Point);
+    const { cell, cluster_id, wide } = disc.properties;
+    const { coordinates } = disc.geometry as Point;
+    const center = coordinates as [lon: number, lat: number];
+    if (wide) this.#map.easeTo({ center, zoom: WIDE_TO_ZOOM });
+    else if (cell) onCell(cell);
+    else void this.#comeNearer(cluster_id, center);
     return true;
   }
 
   /** As near as discs that are counted together come apart. */
-  async #comeNearer(cluster: number, { coordinates }: Point): Promise<void> {
+  async #comeNearer(cluster: number, center: [lon: number, lat: number]): Promise<void> {
     const source = this.#map.getSource<GeoJSONSource>("cell-centres");
     const zoom = await source?.getClusterExpansionZoom(cluster);
-    if (zoom !== undefined)
-      this.#map.easeTo({ center: coordinates as [lon: number, lat: number], zoom });
+    if (zoom !== undefined) this.#map.easeTo({ center, zoom });
   }
 
   /**

@@ -1,14 +1,17 @@
 import type { FeatureCollection } from "geojson";
 import type { Cell } from "../../server/contract.ts";
 
+/** Whether a cell stands for several. */
+export const isWide = ({ cells_within }: Cell): boolean => cells_within !== undefined;
+
 /** Centres of community cells with their number of tunes. */
 export function cellCentres(cells: readonly Cell[]): FeatureCollection {
   return {
     type: "FeatureCollection",
-    features: cells.map(({ cell, lat, lon, tunes }) => ({
+    features: cells.map((cell) => ({
       type: "Feature",
-      properties: { cell, tunes },
-      geometry: { type: "Point", coordinates: [lon, lat] },
+      properties: { cell: cell.cell, tunes: cell.tunes, wide: isWide(cell) },
+      geometry: { type: "Point", coordinates: [cell.lon, cell.lat] },
     })),
   };
 }

@@ -23,6 +23,8 @@ interface MapCanvasProps {
   takeMiddle: string;
   onPoint: (lat: number, lon: number) => void;
   onCell?: (cell: string) => void;
+  /** Cells that stand for several are seen from near. */
+  onWide?: (cells: readonly string[]) => void;
   /** What a tap has come to. */
   children?: ComponentChildren;
 }
@@ -31,7 +33,7 @@ type State = "loading" | "ready" | "lost" | "none";
 
 /** The map; a still picture and a word where it cannot be drawn. Its library is fetched when it is near the screen. */
 export function MapCanvas(props: MapCanvasProps) {
-  const { asked, palette, unit, cells, point, takeMiddle, onPoint, onCell } = props;
+  const { asked, palette, unit, cells, point, takeMiddle, onPoint, onCell, onWide } = props;
   const container = useRef<HTMLDivElement>(null);
   const foot = useRef<HTMLDivElement>(null);
   const map = useRef<AtlasMap | null>(null);
@@ -44,8 +46,8 @@ export function MapCanvas(props: MapCanvasProps) {
     tuned: tunedElevations(asked),
     contours: contoursOf(asked),
   };
-  const now = useRef({ look, onPoint, onCell });
-  now.current = { look, onPoint, onCell };
+  const now = useRef({ look, onPoint, onCell, onWide });
+  now.current = { look, onPoint, onCell, onWide };
 
   useEffect(() => {
     let gone = false;
@@ -70,6 +72,7 @@ export function MapCanvas(props: MapCanvasProps) {
         view: place.current,
         onPoint: (lat, lon) => now.current.onPoint(lat, lon),
         onCell: (cell) => now.current.onCell?.(cell),
+        onWide: (cells) => now.current.onWide?.(cells),
         onLost: () => setState("lost"),
         onRestored: () => setState("ready"),
         onFallback: (of) => setInstead((known) => (known[of] ? known : { ...known, [of]: true })),

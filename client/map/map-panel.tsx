@@ -1,7 +1,7 @@
 import { useEffect, useState } from "preact/hooks";
 import type { End } from "../../model/end.ts";
 import type { PublishedFit } from "../../model/fit/group.ts";
-import type { CellsAnswer, ElevationAnswer } from "../../server/contract.ts";
+import type { Cell, ElevationAnswer } from "../../server/contract.ts";
 import { api } from "../base/answers/api.ts";
 import type { Question } from "../base/question.ts";
 import { cellInAddress } from "../base/tune-address.ts";
@@ -17,6 +17,7 @@ import { MapFoot } from "./map-foot.tsx";
 import { NightField } from "./night-field.tsx";
 import { PointFoot } from "./point-foot.tsx";
 import { ASPECTS, type Aspect } from "./tint.ts";
+import { useCells } from "./use-cells.ts";
 import { usePalette } from "./use-palette.ts";
 import { WantedList } from "./wanted-list.tsx";
 
@@ -28,7 +29,7 @@ interface MapPanelProps {
   onQuestion: (question: Question) => void;
 }
 
-const NO_CELLS: CellsAnswer["cells"] = [];
+const NO_CELLS: readonly Cell[] = [];
 
 /** What the last tap on the map has come to. */
 type Tapped =
@@ -41,15 +42,10 @@ type Tapped =
 export function MapPanel({ fit, question, unit, onPoint, onQuestion }: MapPanelProps) {
   const palette = usePalette();
   const [aspect, setAspect] = useState<Aspect>("rate");
-  const [cells, setCells] = useState<CellsAnswer | null>(null);
   const [tapped, setTapped] = useState<Tapped | null>(null);
   const [open, setOpen] = useState<{ cell: string; listed: boolean } | null>(null);
   const { lat, lon, place, air, end = "low" } = question;
   const asked = { fit, question, end, aspect };
-
-  useEffect(() => {
-    api.cells().then(setCells, () => {});
-  }, [fit.version]);
 
   // A cell asked for by the address is opened, and shown from near.
   const [named, setNamed] = useState(() => cellInAddress(location.hash));
@@ -57,9 +53,10 @@ export function MapPanel({ fit, question, unit, onPoint, onQuestion }: MapPanelP
   useEffect(() => {
     if (named) setOpen({ cell: named, listed: true });
   }, [named]);
-  const namedCell = cells?.cells.find(({ cell }) => cell === named);
+  const { cells, sought, open: openWide } = useCells(fit.version, named);
+  const namedCell = cells?.find(({ cell }) => cell === named);
 
-  const openCell = cells?.cells.find(({ cell }) => cell === open?.cell);
+  const openCell = cells?.find(({ cell }) => cell === open?.cell);
   const seen = useCellTunes(openCell?.cell);
   const aboutCell = openCell && { cell: openCell, seen, unit };
   const list = (cell: string) => {
@@ -134,7 +131,8 @@ export function MapPanel({ fit, question, unit, onPoint, onQuestion }: MapPanelP
         asked={asked}
         palette={palette}
         unit={unit}
-        cells={cells?.cells ?? NO_CELLS}
+        cells={cells ?? NO_CELLS}
+        onWide={openWide}
         point={
           namedCell
             ? { lat: namedCell.lat, lon: namedCell.lon, near: true }
@@ -163,7 +161,7 @@ export function MapPanel({ fit, question, unit, onPoint, onQuestion }: MapPanelP
         </div>
         <NightField temperature_C={air.temperature_C} onTemperature={setNight} />
       </div>
-      {named && cells && !namedCell && <p class="note">{mapWords.cell.gone}</p>}
+      {named && sought && !namedCell && <p class="note">{mapWords.cell.gone}</p>}
       {aboutCell && open?.listed && <CellTunes {...aboutCell} onClose={() => setOpen(null)} />}
       <Legend asked={asked} palette={palette} unit={unit} />
       <p class="hint">
@@ -176,7 +174,7 @@ export function MapPanel({ fit, question, unit, onPoint, onQuestion }: MapPanelP
         unit={unit}
         open={aspect === "wanted"}
       />
-      <CellList cells={cells} unit={unit} onOpen={list} />
+      <CellList cells={cells} unit={unit} onOpen={list} onWide={(cell) => openWide([cell])} />
     </section>
   );
 }

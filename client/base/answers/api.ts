@@ -132,7 +132,8 @@ export const api = {
       (await import("./places-here.ts")).groundHere(lat, lon),
     ),
   scaling,
-  cells: () => call<CellsAnswer>("/cells/world"),
+  /** Cells under a wide one, or of the whole world. */
+  cells: (parent = "world") => call<CellsAnswer>(`/cells/${parent}`),
   cellTunes: (cell: string) => call<CellTunesAnswer>(`/cells/${cell}/tunes`),
   near: (asked: Record<string, number>) => call<NearAnswer>(`/tunes/near?${query(asked)}`),
   map: () => call<MapConfiguration>("/map"),

@@ -46,6 +46,7 @@ export const mapWords: typeof import("../en/map.ts").mapWords = {
   takeMiddle: "Startwerte für die Kartenmitte",
   cells: "Woher die Abstimmungen kommen",
   cellsNone: "Noch keine Abstimmungen.",
+  cellsWithin: (n: number) => `${n} Zellen: drücken zeigt sie`,
   cellColumns: [
     "Zelle bei",
     "Mittlere Höhe",

@@ -45,6 +45,7 @@ export const mapWords = {
   takeMiddle: "Starting settings for the middle of the map",
   cells: "Where the tunes come from",
   cellsNone: "No tunes yet.",
+  cellsWithin: (n: number) => `${n} cells: press to see them`,
   cellColumns: ["Cell near", "Mean elevation", "Tunes", "Owners", "Lowest power", "Highest power"],
   shift: (pct: number) =>
     Math.abs(pct) < 0.5

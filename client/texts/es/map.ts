@@ -46,6 +46,7 @@ export const mapWords: typeof import("../en/map.ts").mapWords = {
   takeMiddle: "Ajustes iniciales para el centro del mapa",
   cells: "De dónde vienen los ajustes",
   cellsNone: "Todavía no hay ajustes.",
+  cellsWithin: (n: number) => `${n} celdas: pulsa para verlas`,
   cellColumns: [
     "Celda cerca de",
     "Altitud media",
