@@ -73,7 +73,10 @@ export const tunes = sqliteTable(
     imported: text(),
   },
   (t) => [
-    index("tunes_by_class").on(t.heat_kW, t.verdict, t.density_kg_m3),
+    // With the id, by which tunes of one density are in order: there are thousands of some.
+    index("tunes_by_class").on(t.heat_kW, t.verdict, t.density_kg_m3, t.id),
+    index("tunes_of_class").on(t.heat_kW, t.id),
+    index("tunes_by_place").on(t.place, t.cell),
     index("tunes_by_contributor").on(t.contributor, t.verdict),
     index("tunes_by_judged_version").on(t.judged_version),
     // Few of all: so a steward's queue is read without passing over the others.

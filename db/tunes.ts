@@ -14,7 +14,7 @@ import {
 } from "drizzle-orm";
 import type { FitRow } from "../model/fit/row.ts";
 import type { Database, Statement } from "./database.ts";
-import { decisions, idempotencyKeys, tunes } from "./schema.ts";
+import { decisions, idempotencyKeys, tunes, waiting } from "./schema.ts";
 import { counts, forgetWithoutTunes, ofNobodyWaiting } from "./waiting.ts";
 
 export type TuneRow = typeof tunes.$inferSelect;
@@ -147,6 +147,8 @@ export async function emptyKeptAnswers(db: Database, before: string, page = 500)
       await db.update(idempotencyKeys).set({ answer: "" }).where(inArray(key, part));
     }
     after = last.key;
+    // Requests are answered between two pages.
+    await new Promise((others) => setTimeout(others));
   }
 }
 
@@ -345,36 +347,45 @@ export async function tunesAbout(
   const { heat_kW, density_kg_m3, places } = about;
   const { id, cell, several_places, dose_uL } = tunes;
   const columns = { id, cell, several_places, dose_uL };
-  const some = (where: SQL | undefined, order: SQL) =>
+  const ofClass = eq(tunes.heat_kW, heat_kW);
+  // Among equals by id, the way the index is read.
+  const some = (where: SQL | undefined, order: SQL, equals = asc(tunes.id)) =>
     db
       .select({ ...columns, ...shownOfTune })
       .from(tunes)
-      .where(and(eq(tunes.heat_kW, heat_kW), counts(db), where))
-      .orderBy(order, asc(tunes.id))
+      .where(and(counts(db), where))
+      .orderBy(order, equals)
       .limit(most);
   const { density_kg_m3: density } = tunes;
   return [
-    ...(await some(gte(density, density_kg_m3), asc(density))),
-    ...(await some(lt(density, density_kg_m3), desc(density))),
+    ...(await some(and(ofClass, gte(density, density_kg_m3)), asc(density))),
+    ...(await some(and(ofClass, lt(density, density_kg_m3)), desc(density), desc(tunes.id))),
     ...(places.length > 0
       ? await some(
-          // Looked for by place, a tune shown in a wide cell would tell its place.
-          and(inArray(tunes.place, [...places]), eq(several_places, false)),
+          and(
+            // Of a place there are few, of a size very many: with the sign SQLite looks for the place.
+            sql`+${tunes.heat_kW} = ${heat_kW}`,
+            inArray(tunes.place, [...places]),
+            // Looked for by place, a tune shown in a wide cell would tell its place.
+            eq(several_places, false),
+          ),
           sql`abs(${density} - ${density_kg_m3})`,
         )
       : []),
   ];
 }
 
-/** Kept cells shown as one; or places whose tunes are shown in one wide cell. At most {@link IDS_AT_ONCE} of them. */
-export type ShownTogether = { cells: readonly string[] } | { places: readonly string[] };
+/** Kept cells of a place shown as one; or places whose tunes are shown in one wide cell. At most {@link IDS_AT_ONCE} of them. */
+export type ShownTogether =
+  | { place: string; cells: readonly string[] }
+  | { places: readonly string[] };
 
 /** Tunes that count and are shown in one cell, newest first, and over how many, how high and from when. */
 export async function tunesTogether(db: Database, where: ShownTogether, most: number) {
   const inThem = and(
     counts(db),
     "cells" in where
-      ? inArray(tunes.cell, [...where.cells])
+      ? and(eq(tunes.place, where.place), inArray(tunes.cell, [...where.cells]))
       : inArray(tunes.place, [...where.places]),
     eq(tunes.several_places, "places" in where),
   );
@@ -403,18 +414,28 @@ const ofClass = (db: Database, heat_kW: number) =>
   and(eq(tunes.heat_kW, heat_kW), ne(tunes.verdict, "removed"), ofNobodyWaiting(db));
 
 /** At most so many of them, in an even sample by id (ids are random). */
-export function tunesOfClass(db: Database, heat_kW: number, most: number): Promise<TuneRow[]> {
-  return db.select().from(tunes).where(ofClass(db, heat_kW)).orderBy(asc(tunes.id)).limit(most);
+export function tunesOfClass(db: Database, heat_kW: number, most: number): Promise<PointRow[]> {
+  return db
+    .select({ ...fitColumns, verdict: tunes.verdict, elevation_m: tunes.elevation_m })
+    .from(tunes)
+    .where(ofClass(db, heat_kW))
+    .orderBy(asc(tunes.id))
+    .limit(most);
 }
 
-/** How many of those there are in all; of every class and contributor when none is named. */
-export async function countTunes(db: Database, heat_kW?: number): Promise<number> {
-  const [row] = await db
-    .select({ count: sql<number>`count(*)` })
-    .from(tunes)
-    .where(heat_kW === undefined ? undefined : ofClass(db, heat_kW));
-  return row?.count ?? 0;
+/** What a point of a chart shows. */
+export type PointRow = Pick<TuneRow, FitColumn | "verdict" | "elevation_m">;
+
+/** How many of those there are in all. Who waits is counted apart: asked of each of very many tunes it would take a second. */
+export async function countOfClass(db: Database, heat_kW: number): Promise<number> {
+  const shown = inArray(tunes.verdict, ["accepted", "held"]);
+  const all = await db.$count(tunes, and(eq(tunes.heat_kW, heat_kW), shown));
+  const waits = inArray(tunes.contributor, db.select({ who: waiting.contributor }).from(waiting));
+  return all - (await db.$count(tunes, and(sql`+${tunes.heat_kW} = ${heat_kW}`, shown, waits)));
 }
+
+/** How many tunes there are, of every class, contributor and verdict. */
+export const countTunes = (db: Database): Promise<number> => db.$count(tunes);
 
 /** Whose tune lies in a cell, and whether it speaks for showing that cell: not when the fit sets an end of it aside. */
 export interface InCell {

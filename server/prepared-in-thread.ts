@@ -3,11 +3,17 @@ import type { Database } from "../db/database.ts";
 import { dataRevision } from "../db/tunes.ts";
 import type { Packed } from "./packed.ts";
 import type { FromPrepareThread, Order, ToPrepareThread } from "./prepare-thread.ts";
-import { Latest, type Prepared } from "./prepared.ts";
+import { Latest, type Prepared, stateOf } from "./prepared.ts";
 import { type Release, Releases } from "./release.ts";
 
 /** Parent cells whose answers are kept: there are 122 coarsest ones, and people look at few. */
 const PARENTS_KEPT = 500;
+
+/**
+ * Where so much was ever decided there are tens of thousands of tunes: passing over them takes seconds, and answers may be
+ * a little older than the newest tune. What somebody took out of sight is in none of them.
+ */
+const LARGE = 50_000;
 
 /** A thread that makes what takes long, over a connection of its own to the database's file. It begins with the first order. */
 class PrepareThread {
@@ -67,36 +73,37 @@ export function preparedInThread(
   const releases = new Releases();
   const newest = new Latest<Release>();
   const shown = new Latest<ReadonlyMap<string, string>>();
-  /** Answers by parent, of the newest state of fit and data. */
-  let cells = { state: "", answers: new Map<string, Latest<Packed>>() };
-  const revision = async () => String(await dataRevision(db));
-  const packed = async (thread: PrepareThread, order: Order): Promise<Packed> => ({
-    bytes: await thread.make<Uint8Array<ArrayBuffer>>(order),
-    isGzip: true,
-  });
+  /** Answers by parent. */
+  const cells = new Map<string, Latest<Packed & { made_from: string }>>();
+  const kept = async <T>(latest: Latest<T>, make: () => Promise<T>): Promise<T> => {
+    const revision = await dataRevision(db);
+    return latest.get(String(revision), make, revision > LARGE);
+  };
   return {
     hasFiles: true,
     releases: async () => {
-      const now = await newest.get(await revision(), () =>
+      const now = await kept(newest, () =>
         releases.keep(threads.documents.make<Release>({ make: "release", demo })),
       );
       return [now, ...releases.all.filter((before) => before.revision !== now.revision)];
     },
-    shown: async () => shown.get(await revision(), () => threads.cells.make({ make: "shown" })),
+    shown: () => kept(shown, () => threads.cells.make({ make: "shown" })),
     cells: async (fit, parent) => {
-      const state = `${fit.version}.${await revision()}`;
-      if (cells.state !== state) cells = { state, answers: new Map() };
-      const { answers } = cells;
-      const answer = answers.get(parent) ?? new Latest<Packed>();
-      if (answers.size >= PARENTS_KEPT) answers.delete(answers.keys().next().value as string);
-      answers.set(parent, answer);
-      return answer.get(state, () =>
-        packed(threads.cells, { make: "cells", fit, parent, demo, state }),
-      );
+      const revision = await dataRevision(db);
+      const made_from = stateOf(fit, revision);
+      const answer = cells.get(parent) ?? new Latest();
+      if (cells.size >= PARENTS_KEPT) cells.delete(cells.keys().next().value as string);
+      cells.set(parent, answer);
+      const order: Order = { make: "cells", fit, parent, demo, state: made_from };
+      const make = async () => ({
+        bytes: await threads.cells.make<Uint8Array<ArrayBuffer>>(order),
+        ...{ isGzip: true, made_from },
+      });
+      return answer.get(made_from, make, revision > LARGE);
     },
     forget: () => {
-      for (const kept of [releases, newest, shown]) kept.forget();
-      cells = { state: "", answers: new Map() };
+      for (const one of [releases, newest, shown]) one.forget();
+      cells.clear();
     },
     close: async () => {
       await Promise.all(Object.values(threads).map((thread) => thread.close()));

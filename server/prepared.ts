@@ -13,31 +13,68 @@ export interface Prepared {
   releases: () => Promise<readonly [Release, ...Release[]]>;
   /** The cell each kept cell is shown as. */
   shown: () => Promise<ReadonlyMap<string, string>>;
-  /** The answer on tunes summed per shown cell under a parent, or in the world, beside this fit: JSON. */
-  cells: (fit: PublishedFit, parent: string) => Promise<Packed>;
+  /** The answer on tunes summed per shown cell under a parent, or in the world, beside this fit, JSON; and what it was made from. */
+  cells: (fit: PublishedFit, parent: string) => Promise<Packed & { made_from: string }>;
   /** Drops all of it, older revisions too: a tune was withdrawn, revised or decided on. */
   forget: () => void;
 }
 
-/** Keeps the newest of what can be made again; asked for together, it is made once. */
+/** Names a state of the fit and the data, of which an answer is made. */
+export const stateOf = ({ version }: PublishedFit, revision: number): string =>
+  `${version}.${revision}`;
+
+/** Rests so many times as long as the last making took, so that making never takes over. */
+const REST_SHARE = 5;
+
+/**
+ * Keeps the newest of what can be made again; asked for together, it is made once. Where making takes long, what was made before
+ * may be answered while it is made anew; what is forgotten is answered to nobody any more.
+ */
 export class Latest<T> {
   #key: string | undefined;
   #value: Promise<T> | undefined;
+  #before: Promise<T> | undefined;
+  #rests_until = 0;
 
-  get(key: string, make: () => Promise<T>): Promise<T> {
-    if (this.#value && key === this.#key) return this.#value;
-    this.#key = key;
+  get(key: string, make: () => Promise<T>, mayBeOld = false): Promise<T> {
+    const isNewest = key === this.#key;
+    if (!this.#value || !mayBeOld) {
+      return isNewest && this.#value ? this.#value : this.#make(key, make);
+    }
+    const isBusy = this.#before !== undefined || performance.now() < this.#rests_until;
+    if (!isNewest && !isBusy) {
+      const before = this.#value;
+      this.#make(key, make);
+      this.#before = before;
+    }
+    return this.#before ?? this.#value;
+  }
+
+  #make(key: string, make: () => Promise<T>): Promise<T> {
+    const began = performance.now();
     const value = make();
+    this.#key = key;
     this.#value = value;
-    value.catch(() => {
-      if (this.#value === value) this.forget();
-    });
+    this.#before = undefined;
+    value.then(
+      () => {
+        if (this.#value !== value) return;
+        this.#before = undefined;
+        const now = performance.now();
+        this.#rests_until = now + REST_SHARE * (now - began);
+      },
+      () => {
+        if (this.#value === value) this.forget();
+      },
+    );
     return value;
   }
 
   forget(): void {
     this.#key = undefined;
     this.#value = undefined;
+    this.#before = undefined;
+    this.#rests_until = 0;
   }
 }
 
@@ -55,8 +92,9 @@ export function preparedHere(db: Database, demo: boolean): Prepared {
     },
     shown: async () => shown.get(String(await dataRevision(db)), undefined),
     cells: async (fit, parent) => {
-      const all = await cells.get(`${fit.version}.${await dataRevision(db)}`, fit);
-      return plain(cellsAnswer(all, parent, demo));
+      const made_from = stateOf(fit, await dataRevision(db));
+      const all = await cells.get(made_from, fit);
+      return { ...plain(cellsAnswer(all, parent, demo)), made_from };
     },
     forget: () => {
       for (const kept of [releases, newest, shown, cells]) kept.forget();

@@ -1,4 +1,5 @@
 import type { Database } from "../db/database.ts";
+import { dataRevision } from "../db/tunes.ts";
 import { sha256, sha256OfBytes } from "./keys.ts";
 import { type Chunk, DOCUMENTS, type DocumentName, writeDocuments } from "./open-documents.ts";
 import type { Packed } from "./packed.ts";
@@ -15,6 +16,8 @@ export interface ReleasedFile extends Packed {
 /** The open data of one moment, named by what its files hold: the same data made again have the same name. */
 export interface Release {
   revision: string;
+  /** The state of the data that it was made of. */
+  data_revision: number;
   files: ReleasedFile[];
 }
 
@@ -32,13 +35,14 @@ export async function makeRelease(
   demo: boolean,
   packing: (name: DocumentName) => Packing,
 ): Promise<Release> {
+  const data_revision = await dataRevision(db);
   const into = new Map(DOCUMENTS.map((name) => [name, packing(name)]));
   await writeDocuments(db, demo, async (name, chunk) => into.get(name)?.write(chunk));
   const files: ReleasedFile[] = [];
   for (const [name, packed] of into) files.push({ name, ...(await packed.end()) });
   const sums = files.map(({ name, sha256 }) => `${sha256}  ${name}\n`).join("");
   const revision = (await sha256(sums)).slice(0, NAME_LETTERS);
-  return { revision, files };
+  return { revision, data_revision, files };
 }
 
 /** Packs nothing and keeps all of it until it is hashed: for where there is no better way. */

@@ -2,12 +2,13 @@ import { getResolution, isValidCell } from "h3-js";
 import { Hono } from "hono";
 import { dataRevision, type ShownTogether, tunesTogether } from "../../db/tunes.ts";
 import { SAFETY } from "../../model/safety.ts";
-import { KEPT_RESOLUTION, placesOfWide } from "../cells.ts";
+import { KEPT_RESOLUTION, placeOf, placesOfWide } from "../cells.ts";
 import type { Services } from "../context.ts";
 import type { CellTunesAnswer } from "../contract.ts";
 import { unchangedSince } from "../freshness.ts";
 import { WORLD } from "../open-documents.ts";
 import { sendPacked } from "../packed.ts";
+import { stateOf } from "../prepared.ts";
 import { RequestProblem } from "../problem.ts";
 
 /** Tunes of one cell that an answer holds at most. */
@@ -45,7 +46,8 @@ export function cellRoutes(services: Services): Hono {
     const places = placesOfWide(cell);
     if (places) return { places };
     const shown = [...(await prepared.shown())];
-    return { cells: shown.filter(([, as]) => as === cell).map(([kept]) => kept) };
+    const cells = shown.filter(([, as]) => as === cell).map(([kept]) => kept);
+    return { place: placeOf(cell), cells };
   }
 
   app.get("/cells/:parent", async (c) => {
@@ -57,10 +59,14 @@ export function cellRoutes(services: Services): Hono {
       );
     }
     const fit = await services.fit.current();
-    const unchanged = unchangedSince(c, `${fit.version}.${await dataRevision(db)}`);
+    const unchanged = unchangedSince(c, stateOf(fit, await dataRevision(db)));
     if (unchanged) return unchanged;
+    const packed = await prepared.cells(fit, parent);
+    // It may be a little older.
+    const known = unchangedSince(c, packed.made_from);
+    if (known) return known;
     c.header("Content-Type", "application/json");
-    return sendPacked(c, await prepared.cells(fit, parent));
+    return sendPacked(c, packed);
   });
 
   return app;

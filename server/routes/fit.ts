@@ -2,11 +2,11 @@ import { Hono } from "hono";
 import { z } from "zod";
 import { fitByVersion, newestVersions } from "../../db/fits.ts";
 import {
-  countTunes,
+  countOfClass,
   dataRevision,
   fitRows,
+  type PointRow,
   shownElevation,
-  type TuneRow,
   tunesOfClass,
 } from "../../db/tunes.ts";
 import type { End } from "../../model/end.ts";
@@ -85,7 +85,7 @@ export function fitRoutes(services: Services): Hono {
       prior_only: group.contributors === 0,
       demo: services.demo,
       points: rows.map((row) => pointOf(row, query.end, group)),
-      points_total: await countTunes(services.db, query.heat_kW),
+      points_total: await countOfClass(services.db, query.heat_kW),
       curve: scalingCurve(group),
       safety: SAFETY,
     } satisfies ScalingAnswer);
@@ -124,7 +124,7 @@ function withSafety(fit: PublishedFit): FitAnswer {
   return { ...fit, safety: SAFETY };
 }
 
-function pointOf(row: TuneRow, end: End, group: GroupFit): ScalingPoint {
+function pointOf(row: PointRow, end: End, group: GroupFit): ScalingPoint {
   const own = fitRows(row).find((r) => r.end === end) as FitRow;
   const { pump_Hz, fan_rpm } = own;
   const held = row.verdict === "held";

@@ -24,7 +24,10 @@ export function openDataRoutes(services: Services): Hono {
         for await (const chunk of chunksOf(name, db, demo)) await out.write(chunk);
       });
     }
-    const [{ revision, files }] = await prepared.releases();
+    const [{ revision, data_revision, files }] = await prepared.releases();
+    // It may be a little older.
+    const same = unchangedSince(c, `tunes.${data_revision}`);
+    if (same) return same;
     c.header("Content-Location", addressOf(revision, name));
     return sendPacked(c, files.find((file) => file.name === name) as ReleasedFile);
   }
