@@ -14,10 +14,11 @@ export async function assembleEdge(): Promise<void> {
   cpSync("data/geography", `${ASSETS}/geography`, { recursive: true });
 }
 
-/** Runs the atlas on workerd with D1, all on this machine. */
+/** Runs the atlas on workerd with D1, all on this machine; with `--files` only puts together what a deployment takes. */
 if (import.meta.main) {
-  const port = process.env.PORT || "8787";
   await assembleEdge();
+  if (process.argv.includes("--files")) process.exit(0);
+  const port = process.env.PORT || "8787";
   wrangler(["d1", "migrations", "apply", "ATLAS_DB", "--local"], true);
   // A secret of the moment: receipts of an earlier run open nothing in this one unless it is set.
   const secret = process.env.ATLAS_SECRET || randomReceipt();
