@@ -266,6 +266,19 @@ export async function* acceptedFitRows(
   }
 }
 
+/** How many contributors of each heater size count. */
+export async function ownersOfSizes(db: Database): Promise<Map<number, number>> {
+  const rows = await db
+    .select({
+      heat_kW: tunes.heat_kW,
+      owners: sql<number>`count(distinct ${tunes.contributor})`,
+    })
+    .from(tunes)
+    .where(counts(db))
+    .groupBy(tunes.heat_kW);
+  return new Map(rows.map(({ heat_kW, owners }) => [heat_kW, owners]));
+}
+
 /** D1 allows 100 bound parameters a statement. */
 export const IDS_AT_ONCE = 90;
 

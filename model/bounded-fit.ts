@@ -11,12 +11,14 @@ import type { Uncounted } from "./fit-in-steps.ts";
  */
 export const OWNERS_MOST = 10_000;
 
+/** So many times as many are held before the sample is cut again: sorting now and then costs less than keeping order. */
+const SLACK = 1.1;
+
 type Group = { heat_kW: number; end: End };
 const nameOf = ({ heat_kW, end }: Group) => `${heat_kW} ${end}`;
 
 /** What is known of one size and end while rows are passed over. */
 interface Drawn {
-  owners: Set<string>;
   /** Rows of those who may still be among the first, by owner. */
   rows: Map<string, FitRow[]>;
   /** Whoever comes after this one by name is not among the first; undefined while there are few. */
@@ -26,7 +28,7 @@ interface Drawn {
 /**
  * The rows that the fit is made of: of each heater size and end those of the first owners by pseudonym. Pseudonyms are
  * random, so this is a simple random sample; and one more owner changes one of its members at most. Takes rows in any
- * order, in one pass, and never holds more than twice the owners it keeps.
+ * order, in one pass, and never holds more than a tenth more owners than it keeps.
  */
 export class OwnersSample {
   readonly #most: number;
@@ -40,22 +42,22 @@ export class OwnersSample {
     const name = nameOf(row);
     let group = this.#groups.get(name);
     if (!group) {
-      group = { owners: new Set(), rows: new Map(), last: undefined };
+      group = { rows: new Map(), last: undefined };
       this.#groups.set(name, group);
     }
     const { contributor } = row;
-    group.owners.add(contributor);
     if (group.last !== undefined && contributor > group.last) return;
     const own = group.rows.get(contributor);
     if (own) own.push(row);
     else group.rows.set(contributor, [row]);
-    // Sorting now and then costs less than keeping order.
-    if (group.rows.size > 2 * this.#most) this.#cut(group);
+    if (group.rows.size > SLACK * this.#most) this.#cut(group);
   }
 
   /** Whether all owners are in it. */
   get isWhole(): boolean {
-    return [...this.#groups.values()].every(({ owners }) => owners.size <= this.#most);
+    return [...this.#groups.values()].every(
+      ({ rows, last }) => last === undefined && rows.size <= this.#most,
+    );
   }
 
   rows(): FitRow[] {
@@ -63,11 +65,6 @@ export class OwnersSample {
       this.#cut(group);
       return [...group.rows.values()].flat();
     });
-  }
-
-  /** Owners of a heater size and end, those that are not in the sample included. */
-  owners(of: Group): number {
-    return this.#groups.get(nameOf(of))?.owners.size ?? 0;
   }
 
   #cut(group: Drawn): void {
@@ -82,13 +79,14 @@ export class OwnersSample {
 export class RowCount {
   readonly #groups: Map<string, GroupFit>;
 
-  constructor(fitted: readonly Uncounted[], sample: OwnersSample) {
+  /** @param owners how many there are of a heater size and end, those that are not in the sample included */
+  constructor(fitted: readonly Uncounted[], owners: (of: Group) => number) {
     this.#groups = new Map(
       fitted.map((group) => [
         nameOf(group),
         {
           ...group,
-          contributors: sample.owners(group),
+          contributors: owners(group),
           ...{ tunes: 0, rejected: 0, density_range: null },
         },
       ]),
@@ -130,7 +128,21 @@ export function fitBounded(
 ): AtlasFit {
   const sample = new OwnersSample(most);
   for (const row of rows) sample.add(row);
-  const count = new RowCount(fitAtlas(sample.rows(), progress).groups, sample);
+  const owners = ownersOf(rows);
+  const count = new RowCount(
+    fitAtlas(sample.rows(), progress).groups,
+    (of) => owners.get(nameOf(of))?.size ?? 0,
+  );
   const rejected = rows.flatMap((row) => count.add(row) ?? []);
   return { groups: count.groups, rejected };
+}
+
+function ownersOf(rows: readonly FitRow[]): Map<string, Set<string>> {
+  const owners = new Map<string, Set<string>>();
+  for (const row of rows) {
+    const known = owners.get(nameOf(row));
+    if (known) known.add(row.contributor);
+    else owners.set(nameOf(row), new Set([row.contributor]));
+  }
+  return owners;
 }

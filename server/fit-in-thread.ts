@@ -3,6 +3,12 @@ import { OWNERS_MOST } from "../model/bounded-fit.ts";
 import type { ToFitThread } from "./fit-thread.ts";
 import type { FitMaker, Made, Trial } from "./fitted.ts";
 
+/**
+ * What a sample of the owners holds is bounded: 300 MB suffice for a million tunes, 250 are tight. Without a limit what is
+ * passed over would pile up before it is cleared away.
+ */
+const HEAP_MB = 384;
+
 /** A thread reads the file by itself and makes one fit after another, so that no request waits for one. It begins with the first. */
 class FitThread {
   #worker: Worker | undefined;
@@ -16,7 +22,9 @@ class FitThread {
   }
 
   async #make<T>(order: ToFitThread, isOver: (made: T) => boolean): Promise<T> {
-    this.#worker ??= new Worker(new URL("./fit-thread.ts", import.meta.url));
+    this.#worker ??= new Worker(new URL("./fit-thread.ts", import.meta.url), {
+      resourceLimits: { maxOldGenerationSizeMb: HEAP_MB },
+    });
     const worker = this.#worker;
     // An idle thread does not keep the process alive.
     worker.ref();

@@ -1,5 +1,5 @@
 import type { Database } from "../db/database.ts";
-import { acceptedFitRows, dataRevision, setAsideByFit } from "../db/tunes.ts";
+import { acceptedFitRows, dataRevision, ownersOfSizes, setAsideByFit } from "../db/tunes.ts";
 import { alarmsOf } from "../model/alarms.ts";
 import { OWNERS_MOST, OwnersSample, RowCount } from "../model/bounded-fit.ts";
 import type { End } from "../model/end.ts";
@@ -53,8 +53,8 @@ export interface FitMaker {
   without(tunes: readonly string[]): Promise<Trial>;
 }
 
-/** Tunes that are read at once. */
-const PAGE = 5000;
+/** Tunes that are read at once: few, so that they are cleared away while they are young. */
+const PAGE = 500;
 /** So often tunes are read again that changed meanwhile. */
 const TRIES = 3;
 
@@ -114,7 +114,10 @@ async function made(
   const rows_sha256 = hash.toString();
   if (known.includes(rows_sha256)) return { rows_sha256, tunes, fit: null };
   const rows = sample.rows();
-  const count = new RowCount(await fitRows(rows, rows_sha256), sample);
+  const fitted = await fitRows(rows, rows_sha256);
+  // Counted in the database: their names are too many to be held.
+  const owners = await ownersOfSizes(db);
+  const count = new RowCount(fitted, ({ heat_kW }) => owners.get(heat_kW) ?? 0);
   const changed = changesSince(await setAsideByFit(db), count);
   const changes: Change[] = [];
   if (sample.isWhole) changes.push(...rows.flatMap(changed));
