@@ -53,8 +53,8 @@ export interface FitMaker {
   without(tunes: readonly string[]): Promise<Trial>;
 }
 
-/** Tunes that are read at once: few, so that they are cleared away while they are young. */
-const PAGE = 500;
+/** Tunes that are read at once: at the edge an invocation may ask a thousand times. */
+const PAGE = 5000;
 /** So often tunes are read again that changed meanwhile. */
 const TRIES = 3;
 
