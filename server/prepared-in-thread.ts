@@ -3,7 +3,7 @@ import type { Database } from "../db/database.ts";
 import { dataRevision } from "../db/tunes.ts";
 import type { Packed } from "./packed.ts";
 import type { FromPrepareThread, Order, ToPrepareThread } from "./prepare-thread.ts";
-import { Latest, type Prepared, stateOf } from "./prepared.ts";
+import { AnswersOfState, Latest, type Prepared, stateOf } from "./prepared.ts";
 import { type Release, Releases } from "./release.ts";
 
 /** Parent cells whose answers are kept: there are 122 coarsest ones, and people look at few. */
@@ -75,6 +75,7 @@ export function preparedInThread(
   const shown = new Latest<ReadonlyMap<string, string>>();
   /** Answers by parent. */
   const cells = new Map<string, Latest<Packed & { made_from: string }>>();
+  const answers = new AnswersOfState();
   const kept = async <T>(latest: Latest<T>, make: () => Promise<T>): Promise<T> => {
     const revision = await dataRevision(db);
     return latest.get(String(revision), make, revision > LARGE);
@@ -101,8 +102,9 @@ export function preparedInThread(
       });
       return answer.get(made_from, make, revision > LARGE);
     },
+    answers,
     forget: () => {
-      for (const one of [releases, newest, shown]) one.forget();
+      for (const one of [releases, newest, shown, answers]) one.forget();
       cells.clear();
     },
     close: async () => {

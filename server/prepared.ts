@@ -15,6 +15,8 @@ export interface Prepared {
   shown: () => Promise<ReadonlyMap<string, string>>;
   /** The answer on tunes summed per shown cell under a parent, or in the world, beside this fit, JSON; and what it was made from. */
   cells: (fit: PublishedFit, parent: string) => Promise<Packed & { made_from: string }>;
+  /** Answers made of thousands of tunes, to the questions asked last. */
+  answers: AnswersOfState;
   /** Drops all of it, older revisions too: a tune was withdrawn, revised or decided on. */
   forget: () => void;
 }
@@ -22,6 +24,35 @@ export interface Prepared {
 /** Names a state of the fit and the data, of which an answer is made. */
 export const stateOf = ({ version }: PublishedFit, revision: number): string =>
   `${version}.${revision}`;
+
+/** So many answers are kept: a heater has one of a few sizes. */
+const ANSWERS_KEPT = 16;
+
+/** Answers to the questions asked last, all of one state of the fit and the data. */
+export class AnswersOfState {
+  #state = "";
+  readonly #answers = new Map<string, string>();
+
+  async get(state: string, question: string, make: () => Promise<string>): Promise<string> {
+    if (state !== this.#state) this.forget();
+    this.#state = state;
+    const known = this.#answers.get(question);
+    if (known !== undefined) return known;
+    const answer = await make();
+    // What was withdrawn meanwhile is in no answer that is kept.
+    if (state === this.#state) {
+      if (this.#answers.size >= ANSWERS_KEPT)
+        this.#answers.delete(this.#answers.keys().next().value as string);
+      this.#answers.set(question, answer);
+    }
+    return answer;
+  }
+
+  forget(): void {
+    this.#state = "";
+    this.#answers.clear();
+  }
+}
 
 /** Rests so many times as long as the last making took, so that making never takes over. */
 const REST_SHARE = 5;
@@ -83,6 +114,7 @@ export function preparedHere(db: Database, demo: boolean): Prepared {
   const releases = new Releases();
   const newest = keptHere(() => releases.keep(makeRelease(db, demo, plainPacking)));
   const shown = keptHere(() => shownOf(db));
+  const answers = new AnswersOfState();
   const cells = keptHere((fit: PublishedFit) => summedCells(db, fit));
   return {
     hasFiles: false,
@@ -96,8 +128,9 @@ export function preparedHere(db: Database, demo: boolean): Prepared {
       const all = await cells.get(made_from, fit);
       return { ...plain(cellsAnswer(all, parent, demo)), made_from };
     },
+    answers,
     forget: () => {
-      for (const kept of [releases, newest, shown, cells]) kept.forget();
+      for (const kept of [releases, newest, shown, cells, answers]) kept.forget();
     },
   };
 }

@@ -22,6 +22,7 @@ import { farOff, HELD_AT_THE_DOOR } from "../aside-reason.ts";
 import type { Services } from "../context.ts";
 import type { FitAnswer, FitsAnswer, ListedFit, ScalingAnswer, ScalingPoint } from "../contract.ts";
 import { ASKED_EACH_TIME, FOR_EVER, unchangedSince } from "../freshness.ts";
+import { stateOf } from "../prepared.ts";
 import { RequestProblem } from "../problem.ts";
 import { fromText, readQuery } from "../query.ts";
 
@@ -74,22 +75,30 @@ export function fitRoutes(services: Services): Hono {
   app.get("/scaling", async (c) => {
     const query = readQuery(c, scalingQuery);
     const fit = await services.fit.current();
-    const revision = await dataRevision(services.db);
-    const unchanged = unchangedSince(c, `${fit.version}.${revision}`);
+    const state = stateOf(fit, await dataRevision(services.db));
+    const unchanged = unchangedSince(c, state);
     if (unchanged) return unchanged;
-    const rows = await tunesOfClass(services.db, query.heat_kW, POINTS_MOST);
-    const group = groupOf(fit, query.heat_kW, query.end);
-    return c.json({
+    c.header("Content-Type", "application/json");
+    return c.body(
+      await services.prepared.answers.get(state, JSON.stringify(query), () => scaling(fit, query)),
+    );
+  });
+
+  async function scaling(fit: PublishedFit, query: z.output<typeof scalingQuery>): Promise<string> {
+    const { heat_kW, end } = query;
+    const rows = await tunesOfClass(services.db, heat_kW, POINTS_MOST);
+    const group = groupOf(fit, heat_kW, end);
+    return JSON.stringify({
       ...query,
       fit: fit.version,
       prior_only: group.contributors === 0,
       demo: services.demo,
-      points: rows.map((row) => pointOf(row, query.end, group)),
-      points_total: await countOfClass(services.db, query.heat_kW),
+      points: rows.map((row) => pointOf(row, end, group)),
+      points_total: await countOfClass(services.db, heat_kW),
       curve: scalingCurve(group),
       safety: SAFETY,
     } satisfies ScalingAnswer);
-  });
+  }
 
   return app;
 }

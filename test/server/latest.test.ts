@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { Latest } from "../../server/prepared.ts";
+import { AnswersOfState, Latest } from "../../server/prepared.ts";
 
 /** Makes what it is told to, when it is told to. */
 function maker() {
@@ -57,4 +57,30 @@ test("what is forgotten is answered to nobody, neither what was made nor what wa
   const again = latest.get("4", make, true);
   made[4]?.resolve("again");
   expect(await again).toBe("again");
+});
+
+test("an answer is kept for its question and state, and not what was made before something was withdrawn", async () => {
+  const [answers, { made, make }] = [new AnswersOfState(), maker()];
+  const first = answers.get("1", "5 kW", make);
+  made[0]?.resolve("one");
+  expect([await first, await answers.get("1", "5 kW", make)]).toEqual(["one", "one"]);
+  const other = answers.get("1", "2 kW", make);
+  answers.forget();
+  made[1]?.resolve("with a tune that is gone");
+  await other;
+  const again = answers.get("2", "2 kW", make);
+  made[2]?.resolve("without it");
+  expect(await again).toBe("without it");
+  expect(made).toHaveLength(3);
+});
+
+test("of many questions the last few are kept", async () => {
+  const answers = new AnswersOfState();
+  let made = 0;
+  const ask = (n: number) => answers.get("1", `${n} kW`, async () => `${++made}`);
+  for (let n = 0; n < 20; n++) await ask(n);
+  await ask(19);
+  expect(made).toBe(20);
+  await ask(0);
+  expect(made).toBe(21);
 });
