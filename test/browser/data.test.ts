@@ -36,20 +36,6 @@ const tableRows = (page: Page, label: string) =>
       rows.map((row) => [...row.children].map((cell) => cell.textContent?.trim() ?? "")),
     );
 
-test("every file that the page names is there", async () => {
-  const { page, close } = await openPage(browser, `${atlas.url}/#/data`);
-  const links = page.locator(".files a");
-  await links.first().waitFor();
-  const addresses = await links.evaluateAll((all) =>
-    all.map((one) => (one as HTMLAnchorElement).href),
-  );
-  expect(addresses.map((address) => new URL(address).pathname)).toEqual(
-    await page.locator(".files code").allTextContents(),
-  );
-  for (const address of addresses) expect((await fetch(address)).status, address).toBe(200);
-  await close();
-});
-
 /** The first scenario of each family, with rivals beside the atlas's own estimator. */
 const ONE_OF_EACH = [...new Set(STUDY.scenarios.map(({ family }) => family))].map(
   (family) =>

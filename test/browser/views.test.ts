@@ -145,7 +145,9 @@ test("the data view leads to files that are there", async () => {
   const links = await page
     .locator(".files a")
     .evaluateAll((as) => as.map((a) => (a as HTMLAnchorElement).href));
-  expect(links).toHaveLength(6);
+  expect(links).toHaveLength(8);
+  const said = await page.locator(".files code").allTextContents();
+  expect(links.map((link) => new URL(link).pathname)).toEqual(said);
   for (const link of links) expect((await fetch(link)).status, link).toBe(200);
   for (const line of dataWords.licences) await page.getByText(line).waitFor();
   await close();
