@@ -22,7 +22,7 @@ import type { Keys } from "./keys.ts";
 export const NEW_KEY_DAYS = 6;
 /** Days until a contributor counts who came in a crowd, at least. */
 const CROWDED_DAYS = 30;
-/** Below so many counted contributors one more weighs much: their networks are known for a week, and one of a crowd counts in it. */
+/** Below so many counted contributors one more weighs much: networks are remembered for a week, and of a crowd one a week may count. */
 const ENOUGH = 30;
 /** Share of the counted contributors that may come to count in a week, and above which a day's new ones are a surge … */
 const SHARE = 0.1;
