@@ -152,10 +152,13 @@ export class AtlasMap {
       options.onLost();
     });
     map.on("webglcontextrestored", () => {
-      this.#lost = false;
       this.#busy(true);
-      map.once("styledata", () => this.#paint());
-      options.onRestored();
+      // The style comes back a frame later; until then it can be told nothing.
+      map.once("style.load", () => {
+        this.#lost = false;
+        this.#paint();
+        options.onRestored();
+      });
     });
     map.on("movestart", () => this.#busy(true));
     map.on("zoomend", () => this.#tellBeyond());
@@ -257,6 +260,7 @@ export class AtlasMap {
     reach: number,
     { onCell }: AtlasMapOptions,
   ): boolean {
+    if (this.#lost) return false;
     const [disc] = this.#map.queryRenderedFeatures(
       [
         [x - reach, y - reach],
