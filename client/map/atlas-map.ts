@@ -232,10 +232,11 @@ export class AtlasMap {
 
   async #label(unit: Unit): Promise<void> {
     await this.#ready;
-    const response = await fetch("/geography/labels.json");
-    if (!response.ok) return;
-    const labels = await response.json();
-    if (this.#lost) return;
+    // Without a network that has them the map goes without names.
+    const labels = await fetch("/geography/labels.json")
+      .then((response) => (response.ok ? response.json() : undefined))
+      .catch(() => undefined);
+    if (this.#lost || !labels) return;
     for (const layer of NAMES) this.#map.setLayoutProperty(layer, "text-field", nameText(unit));
     this.#map.getSource<GeoJSONSource>("labels")?.setData(labels);
   }
@@ -281,7 +282,8 @@ export class AtlasMap {
   /** As near as discs that are counted together come apart. */
   async #comeNearer(cluster: number, center: [lon: number, lat: number]): Promise<void> {
     const source = this.#map.getSource<GeoJSONSource>("cell-centres");
-    const zoom = await source?.getClusterExpansionZoom(cluster);
+    // Where other cells came meanwhile the cluster is no more.
+    const zoom = await source?.getClusterExpansionZoom(cluster).catch(() => undefined);
     if (zoom !== undefined) this.#map.easeTo({ center, zoom });
   }
 

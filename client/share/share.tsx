@@ -11,6 +11,7 @@ import { type KeptReceipt, keepReceipt, keptReceipts, receiptOf } from "../base/
 import { offline } from "../texts/offline.ts";
 import { shareWords } from "../texts/share.ts";
 import { goToHeading } from "../ui/go-to.ts";
+import { whatWentWrong } from "../ui/in-english.tsx";
 import { SaidBar } from "../ui/said-bar.tsx";
 import { contributorKey } from "./contributor.ts";
 import { draftFor, draftOf, emptyDraft, nextDraft, tuneOf, withValues } from "./draft.ts";
@@ -38,6 +39,7 @@ export function Share(props: {
   );
   const [receipts, setReceipts] = useState(keptReceipts);
   const [said, setSaid] = useState<ComponentChildren>("");
+  const [problem, setProblem] = useState<ComponentChildren>("");
   // A tune revised is of the heater it was found on.
   const ofMine = revising ? null : mine;
   useEffect(() => {
@@ -90,12 +92,13 @@ export function Share(props: {
     setRevising(kept);
     setOutcome(null);
     setSaid("");
+    setProblem("");
     setFilled((times) => times + 1);
   };
   const reviseSent = (changes: Suggestion[]) => {
     if (!outcome || outcome === "waits") return;
     const kept = receipts.find(({ id }) => id === outcome.answer.id);
-    if (kept) void revise(kept, changes);
+    if (kept) revise(kept, changes).catch((error) => setProblem(whatWentWrong(error)));
   };
   return (
     <div class="page">
@@ -135,7 +138,14 @@ export function Share(props: {
         }}
       />
       <KeyNote />
-      <SaidBar said={said} onClose={() => setSaid("")} />
+      <SaidBar
+        said={said}
+        problem={problem}
+        onClose={() => {
+          setSaid("");
+          setProblem("");
+        }}
+      />
     </div>
   );
 }
