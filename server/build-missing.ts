@@ -1,20 +1,26 @@
-import { spawnSync } from "node:child_process";
+import { execFile } from "node:child_process";
 import { existsSync, globSync, statSync } from "node:fs";
 import { join } from "node:path";
+import { promisify } from "node:util";
 import { ensureGeography } from "./geography/build.ts";
 
 /** Builds what a start needs and is not there or older than its sources: places and elevations, and the page. */
 export async function buildMissing(dirs: { geographyDir: string; pageDir: string }): Promise<void> {
-  await ensureGeography(dirs.geographyDir, { log: console.log });
-  if (isFresh(join(dirs.pageDir, "index.html"))) return;
+  const { geographyDir, pageDir } = dirs;
+  await Promise.all([ensureGeography(geographyDir, { log: console.log }), buildPage(pageDir)]);
+}
+
+async function buildPage(dir: string): Promise<void> {
+  if (isFresh(join(dir, "index.html"))) return;
   console.log("Building the page …");
-  const { status, stderr } = spawnSync(
+  await promisify(execFile)(
     process.execPath,
     ["node_modules/vite/bin/vite.js", "build", "--logLevel", "warn"],
     // A test runner's own NODE_ENV would build another page than people get.
-    { encoding: "utf8", env: { ...process.env, NODE_ENV: "production" } },
-  );
-  if (status !== 0) throw new Error(`The page could not be built:\n${stderr}`);
+    { env: { ...process.env, NODE_ENV: "production" } },
+  ).catch(({ stderr }) => {
+    throw new Error(`The page could not be built:\n${stderr}`);
+  });
 }
 
 const SOURCES = [

@@ -22,8 +22,11 @@ const MOST_SHARED = 35;
 
 /** File with the names that begin, or that end, like this one. */
 export function shardOf(folded: string, side: Side): string {
-  const letters = [...folded];
-  const key = side === "beginning" ? letters.slice(0, KEY_LETTERS) : letters.slice(-KEY_LETTERS);
+  // A letter is one or two code units.
+  const key =
+    side === "beginning"
+      ? [...folded.slice(0, 2 * KEY_LETTERS)].slice(0, KEY_LETTERS)
+      : [...folded.slice(-2 * KEY_LETTERS)].slice(-KEY_LETTERS);
   let hash = 0;
   for (const letter of key) hash = (hash * 31 + (letter.codePointAt(0) ?? 0)) % 1_000_003;
   return `names/${side === "beginning" ? "b" : "e"}${hash % SHARDS}.txt`;

@@ -66,21 +66,21 @@ async function buildInto(dir: string, log: (line: string) => void): Promise<void
   await writeFile(join(dir, "grid.bin"), grid);
   await writeFile(join(dir, "points.bin"), points);
   const complete = withEstimates(settlements, grid, points);
+  const map = buildMap({ dir, grid, settlements: complete });
   const places = async () => {
     await step("place search", () => buildPlaceIndex(dir, complete));
+    await map.near;
     await step("places to take along", () => buildPlacePacks(dir, complete));
   };
-  const map = step("land, borders, labels and elevations of the map", () =>
-    buildMap({ dir, grid, settlements: complete }),
-  );
-  await Promise.all([places(), map]);
+  const all = step("land, borders, labels and elevations of the map", () => map.all);
+  await Promise.all([places(), all]);
 }
 
 /** In a thread of its own: most machines have a second core, and somebody waits. */
-async function buildMap(work: MapWork): Promise<void> {
+function buildMap(work: MapWork): Record<"near" | "all", Promise<unknown>> {
   const thread = new Worker(new URL("./map-thread.ts", import.meta.url), { workerData: work });
   // An error in the thread rejects.
-  await once(thread, "exit");
+  return { near: once(thread, "message"), all: once(thread, "exit") };
 }
 
 /** Some two hundred places, most on coasts, have no elevation in the data: they get the estimate. */
