@@ -16,6 +16,11 @@ export default defineConfig({
     hookTimeout: TEST_ms,
     expect: { poll: { timeout: WAIT_ms } },
     projects: [
+      // First: its setup makes page and geography at once, and the next ones find the latter made.
+      {
+        extends: true,
+        test: { name: "browser", include: BUILT, globalSetup: ["test/build-page.ts"] },
+      },
       {
         extends: true,
         test: {
@@ -28,10 +33,6 @@ export default defineConfig({
       {
         extends: true,
         test: { name: "long", include: LONG, globalSetup: ["test/build-geography.ts"] },
-      },
-      {
-        extends: true,
-        test: { name: "browser", include: BUILT, globalSetup: ["test/build-page.ts"] },
       },
     ],
   },
