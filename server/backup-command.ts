@@ -1,6 +1,6 @@
 import { backUp } from "./backup.ts";
-import { settingsFrom } from "./node.ts";
 import { runOnFolder } from "./on-folder.ts";
+import { settingsFrom } from "./settings.ts";
 
 await runOnFolder("backup", async (folder) => {
   const { database, secret } = settingsFrom(process.env, process.argv.includes("--demo"));

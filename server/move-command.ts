@@ -1,6 +1,6 @@
 import { parseArgs } from "node:util";
 import { type Moved, moveFromEdge, moveToEdge, secretFromEdge, secretToEdge } from "./move.ts";
-import { settingsFrom } from "./node.ts";
+import { settingsFrom } from "./settings.ts";
 
 const USAGE =
   "npm run move -- data/atlas.db d1, or npm run move -- d1 data/new.db [--local] [--config FILE.toml]";

@@ -1,7 +1,6 @@
 import { mkdir } from "node:fs/promises";
 import type { ServerResponse } from "node:http";
 import { isIPv6 } from "node:net";
-import { join } from "node:path";
 import { setTimeout } from "node:timers/promises";
 import { type ServerType, serve } from "@hono/node-server";
 import { getConnInfo } from "@hono/node-server/conninfo";
@@ -10,7 +9,7 @@ import { claimDatabase } from "../db/claim.ts";
 import type { Database } from "../db/database.ts";
 import { findSecretCheck } from "../db/facts.ts";
 import { groupCommit } from "../db/group-commit.ts";
-import { type OpenDatabase, openDatabase, type Room } from "../db/open.ts";
+import { type OpenDatabase, openDatabase } from "../db/open.ts";
 import { causesOf } from "../db/storage-trouble.ts";
 import { countTunes } from "../db/tunes.ts";
 import { AlarmWebhook } from "./alarm-webhook.ts";
@@ -18,44 +17,19 @@ import { createApp } from "./app.ts";
 import { buildMissing } from "./build-missing.ts";
 import { clientAddress } from "./client-address.ts";
 import { fitsInThread } from "./fit-in-thread.ts";
-import { FLOOD_LIMIT } from "./flood.ts";
 import { openGeography } from "./geography/geography.ts";
 import { readFrom } from "./geography/read-files.ts";
 import { type Keys, openKeys } from "./keys.ts";
 import { limitsHere } from "./limits.ts";
 import { mapSources } from "./map-sources.ts";
-import { NEW_KEY_DAYS } from "./new-keys.ts";
 import { preparedHere } from "./prepared.ts";
 import { preparedInThread } from "./prepared-in-thread.ts";
 import { prune } from "./prune.ts";
 import { FitKeeper } from "./published-fit.ts";
 import { keptSecret } from "./secret.ts";
 import { requireOwnSecret } from "./secret-check.ts";
+import { LOOPBACK, type Settings, settingsFrom } from "./settings.ts";
 import { servePage } from "./static-files.ts";
-
-/** How an atlas is run on Node. */
-export interface Settings {
-  database: string;
-  /** What the database may take of the disk. */
-  room: Room;
-  secret?: string | undefined;
-  demo: boolean;
-  writeLimit: number;
-  /** Tunes within five minutes, by all together, from which on each needs a proof of work; 0 for never. */
-  floodLimit: number;
-  /** Days until a new contributor's tunes count; 0 for at once. */
-  newKeyDays: number;
-  /** Proxies of one's own between the world and this server. */
-  proxies: number;
-  /** Opens the steward's routes; without it there are none. */
-  stewardToken?: string | undefined;
-  /** Told of alarms by POST; nobody is without it. */
-  alarmWebhook?: string | undefined;
-  elevationTiles?: string | undefined;
-  basemapStyle?: string | undefined;
-  geographyDir: string;
-  pageDir: string;
-}
 
 export interface Atlas {
   app: Hono;
@@ -67,11 +41,6 @@ export interface Atlas {
 
 const HOUR_ms = 3_600_000;
 const DAY_ms = 24 * HOUR_ms;
-/** This machine alone, unless told otherwise: a proxy is to stand in front. */
-const LOOPBACK = "127.0.0.1";
-const MB_bytes = 1024 * 1024;
-/** Left on the disk for withdrawals and for whatever else lives there, unless told otherwise. */
-const DISK_RESERVE_MB = 100;
 /** Longer than proxies keep their connections: one closed just as it is used again would look like a failure, ms. */
 const KEPT_ALIVE_ms = 75_000;
 /** What is running when the server is told to stop may take so long to end, ms. */
@@ -185,44 +154,6 @@ export async function keysOf(
   const keys = await openKeys(secret || (await keptSecret(database, isEmpty)));
   await requireOwnSecret(db, keys);
   return keys;
-}
-
-/** Settings from the environment; `--demo` marks everything as invented and keeps it in a file of its own. */
-export function settingsFrom(
-  env: NodeJS.ProcessEnv,
-  demo: boolean,
-): Settings & { port: number; host: string } {
-  return {
-    port: wholeNumber(env, "PORT", 8787),
-    // Invented data are nobody else's to see.
-    host: (!demo && env.HOST) || LOOPBACK,
-    database: env.ATLAS_DB || join("data", demo ? "demo.db" : "atlas.db"),
-    room: {
-      most_bytes: env.DATABASE_MOST_MB
-        ? wholeNumber(env, "DATABASE_MOST_MB", 0) * MB_bytes
-        : undefined,
-      disk_reserve_bytes: wholeNumber(env, "DISK_RESERVE_MB", DISK_RESERVE_MB) * MB_bytes,
-    },
-    secret: env.ATLAS_SECRET,
-    demo,
-    writeLimit: wholeNumber(env, "WRITE_LIMIT", demo ? 0 : 30),
-    floodLimit: wholeNumber(env, "FLOOD_LIMIT", demo ? 0 : FLOOD_LIMIT),
-    newKeyDays: wholeNumber(env, "NEW_KEY_DAYS", demo ? 0 : NEW_KEY_DAYS),
-    proxies: wholeNumber(env, "PROXIES", 0),
-    stewardToken: env.STEWARD_TOKEN,
-    alarmWebhook: env.ALARM_WEBHOOK,
-    elevationTiles: env.ELEVATION_TILES,
-    basemapStyle: env.BASEMAP_STYLE,
-    geographyDir: join("data", "geography"),
-    pageDir: "dist",
-  };
-}
-
-function wholeNumber(env: NodeJS.ProcessEnv, name: string, otherwise: number): number {
-  const text = env[name];
-  if (text === undefined || text === "") return otherwise;
-  if (!/^\d{1,9}$/.test(text)) throw new Error(`${name} must be a whole number, not "${text}".`);
-  return Number(text);
 }
 
 async function main(): Promise<void> {

@@ -1,6 +1,6 @@
 import { basename, extname } from "node:path";
 import { parseArgs } from "node:util";
-import { settingsFrom } from "../node.ts";
+import { settingsFrom } from "../settings.ts";
 import { importFile, takeBack } from "./atlas-file.ts";
 import { importText } from "./import-text.ts";
 import { mappingOf, readMapOptions, readMappingFile } from "./mapping.ts";

@@ -5,7 +5,8 @@ import { serve } from "@hono/node-server";
 import type { Tune } from "../../model/tune.ts";
 import { buildMissing } from "../../server/build-missing.ts";
 import type { Health } from "../../server/contract.ts";
-import { openAtlas, settingsFrom } from "../../server/node.ts";
+import { openAtlas } from "../../server/node.ts";
+import { settingsFrom } from "../../server/settings.ts";
 import { WAIT_ms } from "../limits.ts";
 
 /** A real atlas on a port of its own, over a database of its own in memory. */

@@ -13,7 +13,9 @@ import {
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, expect, test, vi } from "vitest";
-import { openAtlas, settingsFrom } from "../../server/node.ts";
+import { backUp, restore } from "../../server/backup.ts";
+import { openAtlas } from "../../server/node.ts";
+import { settingsFrom } from "../../server/settings.ts";
 import { WAIT_ms } from "../limits.ts";
 import { goodTune } from "../server/atlas.ts";
 import { type OwnServer, ownServer } from "./own-command.ts";
@@ -41,34 +43,33 @@ async function submit(url: string, n: number): Promise<Sent> {
   return response.json();
 }
 
-const run = (file: string, args: string[], database: string) =>
+const command = (name: "backup" | "restore", dir: string, database: string) =>
   new Promise<{ code: number; said: string }>((done) => {
     const env = { ...process.env, ATLAS_DB: database };
-    execFile(file, args, { env }, (error, out, complaints) =>
+    execFile("npm", ["run", "--silent", name, "--", dir], { env }, (error, out, complaints) =>
       done({ code: Number(error?.code ?? 0), said: out + complaints }),
     );
   });
 
-const command = (name: "backup" | "restore", dir: string, database: string) =>
-  run("npm", ["run", "--silent", name, "--", dir], database);
-
-/** The same without npm, which takes longer to start than they do. */
-const script = (name: "backup" | "restore", dir: string, database: string) =>
-  run("node_modules/.bin/node", [`server/${name}-command.ts`, dir], database);
+const opened = (database: string, ATLAS_SECRET?: string) =>
+  openAtlas(settingsFrom({ ATLAS_DB: database, ATLAS_SECRET }, false));
 
 async function stop({ process: server, ended }: OwnServer): Promise<void> {
   server.kill("SIGTERM");
   expect(await ended).toBe(0);
 }
 
-async function allThere(url: string, sent: readonly Sent[]): Promise<void> {
+/** That an atlas opens on the file, and the receipts of all those tunes open them there. */
+async function allThere(database: string, sent: readonly Sent[]): Promise<void> {
+  const atlas = await opened(database);
   for (const { id, receipt } of sent) {
     const headers = { Authorization: `Bearer ${receipt}` };
-    expect((await fetch(`${url}/api/tunes/${id}`, { headers })).status).toBe(200);
+    expect((await atlas.app.request(`/api/tunes/${id}`, { headers })).status).toBe(200);
   }
+  await atlas.close();
 }
 
-test("backed up while tunes pour in, and restored elsewhere: every tune acknowledged before it is there, and its receipt opens it", async () => {
+test("backed up while tunes pour in, and restored elsewhere: every tune acknowledged before it is there, and its receipt opens it; stopped, the file and its secret copied are all of it, as the README says", async () => {
   const server = await ownServer(file);
   const acknowledged: Sent[] = [];
   let [n, isPouring] = [0, true];
@@ -101,54 +102,35 @@ test("backed up while tunes pour in, and restored elsewhere: every tune acknowle
   expect(restored, restored.said).toMatchObject({ code: 0 });
   const [, tunes] = /holds (\d+) tunes/.exec(restored.said) ?? [];
   expect(Number(tunes)).toBeGreaterThanOrEqual(before.length);
-  const again = await ownServer(elsewhere);
-  await allThere(again.url, before);
-  await submit(again.url, n);
-  await stop(again);
-});
+  await allThere(elsewhere, before);
 
-test("as the README says it: stopped, the file and its secret copied are all of it", async () => {
-  const server = await ownServer(file);
-  const sent: Sent[] = [];
-  for (let n = 0; n < 50; n++) sent.push(await submit(server.url, n));
-  await stop(server);
-  const copied = join(folder, "new.db");
+  const copied = join(folder, "copied.db");
   copyFileSync(file, copied);
   copyFileSync(`${file}.secret`, `${copied}.secret`);
-  const again = await ownServer(copied);
-  await allThere(again.url, sent);
-  await stop(again);
+  await allThere(copied, acknowledged);
 });
 
 test("a backup into a folder with something in it, of nothing, or tampered with, and a restore onto something, are refused in a sentence", async () => {
-  const server = await ownServer(file);
-  await submit(server.url, 1);
+  const atlas = await opened(file);
   const copy = join(folder, "copy");
-  expect(await script("backup", copy, file)).toMatchObject({ code: 0 });
-  expect(await script("backup", copy, file)).toMatchObject({
+  await backUp(file, undefined, copy);
+  expect(await command("backup", copy, file)).toMatchObject({
     code: 1,
-    said: expect.stringContaining("is not empty"),
+    said: expect.stringMatching(/^\S+ is not empty\. .*\n$/),
   });
-  expect(await script("backup", join(folder, "x"), join(folder, "none.db"))).toMatchObject({
+  const none = backUp(join(folder, "none.db"), undefined, join(folder, "x"));
+  await expect(none).rejects.toThrow("There is no database");
+  expect(await command("restore", copy, file)).toMatchObject({
     code: 1,
-    said: expect.stringContaining("There is no database"),
+    said: expect.stringMatching(/^Another atlas is open .*\n$/),
   });
-  expect(await script("restore", copy, file)).toMatchObject({
-    code: 1,
-    said: expect.stringContaining("Another atlas is open"),
-  });
-  await stop(server);
-  expect(await script("restore", copy, file)).toMatchObject({
-    code: 1,
-    said: expect.stringContaining("is not overwritten"),
-  });
+  await atlas.close();
+  await expect(restore(copy, file)).rejects.toThrow("is not overwritten");
   const bytes = readFileSync(join(copy, "atlas.db"));
   bytes[5000] = (bytes[5000] ?? 0) ^ 1;
   writeFileSync(join(copy, "atlas.db"), bytes);
-  expect(await script("restore", copy, join(folder, "new.db"))).toMatchObject({
-    code: 1,
-    said: expect.stringContaining("is not as it was backed up"),
-  });
+  const tampered = restore(copy, join(folder, "new.db"));
+  await expect(tampered).rejects.toThrow("is not as it was backed up");
 });
 
 test("what must not be opened is refused at the start, with the remedy, and left as it is", async () => {
@@ -158,9 +140,7 @@ test("what must not be opened is refused at the start, with the remedy, and left
   const secret = readFileSync(`${file}.secret`);
   const whole = readFileSync(file);
   const refused = (database: string, why: RegExp, ATLAS_SECRET?: string) =>
-    expect(openAtlas(settingsFrom({ ATLAS_DB: database, ATLAS_SECRET }, false))).rejects.toThrow(
-      why,
-    );
+    expect(opened(database, ATLAS_SECRET)).rejects.toThrow(why);
   rmSync(`${file}.secret`);
   const refusing = await ownServer(file);
   expect(await refusing.ended).toBe(1);
@@ -185,7 +165,7 @@ test("what must not be opened is refused at the start, with the remedy, and left
   writeFileSync(join(odd, "text.db"), "id,heat_kW\n".repeat(1000));
   await refused(join(odd, "text.db"), /is no database of an atlas.*Restore a backup/);
   expect(readFileSync(file).equals(whole)).toBe(true);
-  const again = await ownServer(file);
-  expect((await (await fetch(`${again.url}/api/health`)).json()).tunes).toBe(1);
-  await stop(again);
+  const again = await opened(file);
+  expect((await (await again.app.request("/api/health")).json()).tunes).toBe(1);
+  await again.close();
 });

@@ -3,8 +3,8 @@ import { createServer, type IncomingMessage, type ServerResponse } from "node:ht
 import type { AddressInfo } from "node:net";
 import { afterEach, expect, test, vi } from "vitest";
 import { AlarmWebhook } from "../../server/alarm-webhook.ts";
-import { settingsFrom } from "../../server/node.ts";
 import type { AlarmNews } from "../../server/published-fit.ts";
+import { settingsFrom } from "../../server/settings.ts";
 import { WAIT_ms } from "../limits.ts";
 
 const news: AlarmNews = {

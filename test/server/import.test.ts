@@ -14,8 +14,8 @@ import { mappingOf } from "../../server/import/mapping.ts";
 import { readRow } from "../../server/import/row.ts";
 import { ImportError, parseSpreadsheet } from "../../server/import/spreadsheet.ts";
 import { openKeys } from "../../server/keys.ts";
-import { settingsFrom } from "../../server/node.ts";
 import { requireOwnSecret } from "../../server/secret-check.ts";
+import { settingsFrom } from "../../server/settings.ts";
 import { goodTune, openTestAtlas, post, type TestAtlas } from "./atlas.ts";
 
 /** An invented club's spreadsheet, as clubs write them: its own words and units, decimal commas, names, and mistakes. */
