@@ -1,7 +1,4 @@
-import { join } from "node:path";
-import { buildMissing } from "../server/build-missing.ts";
+import { assembleEdge } from "../server/edge.ts";
 
-/** Builds page and geography once before the suite, so that servers started by several tests do not build them at once. */
-export default function setup(): Promise<void> {
-  return buildMissing({ geographyDir: join("data", "geography"), pageDir: "dist" });
-}
+/** Builds page and geography once before the suite, and puts them together for the edge, so that no two tests do so at once. */
+export default assembleEdge;

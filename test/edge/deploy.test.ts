@@ -3,7 +3,6 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { gzipSync } from "node:zlib";
 import { expect, onTestFinished, test } from "vitest";
-import { assembleEdge } from "../../server/edge.ts";
 import { wrangler } from "../../server/wrangler.ts";
 
 /** Of a worker, packed: developers.cloudflare.com/workers/platform/limits, free of charge, as read on 2026-11-30. */
@@ -12,7 +11,6 @@ const WORKER_MOST = 3 * 1024 * 1024;
 const [FILES_MOST, FILE_MOST] = [20_000, 25 * 1024 * 1024];
 
 test("a deployment is complete without a network, and within the limits that cost nothing", async () => {
-  await assembleEdge();
   const folder = mkdtempSync(join(tmpdir(), "hypsotune-deploy-"));
   onTestFinished(() => rmSync(folder, { recursive: true }));
   const said = wrangler(["deploy", "--dry-run", "--outdir", folder]);

@@ -1,8 +1,8 @@
 import { spawn } from "node:child_process";
-import { cpSync, mkdtempSync, rmSync } from "node:fs";
+import { cpSync, globSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { assembleEdge } from "../../server/edge.ts";
+import { DatabaseSync } from "node:sqlite";
 import { wrangler } from "../../server/wrangler.ts";
 
 /** The atlas on workerd with D1, as wrangler runs it on this machine. */
@@ -13,14 +13,27 @@ export interface Workerd {
   close: () => Promise<void>;
 }
 
-/** A folder with the schema in an empty database, once made: applying it takes longer than most of the tests. */
+/** A folder with the schema in an empty database, once made: a command takes longer than most of the tests. */
 let emptyState: string | undefined;
 
 function madeEmptyState(): string {
   const state = mkdtempSync(join(tmpdir(), "hypsotune-edge-"));
-  wrangler(["d1", "migrations", "apply", "ATLAS_DB", "--local", "--persist-to", state]);
   process.once("exit", () => rmSync(state, { recursive: true }));
+  const schema = join(state, "schema.sql");
+  const migrations = globSync("db/migrations/*.sql").toSorted();
+  writeFileSync(schema, migrations.map((file) => readFileSync(file, "utf8")).join("\n"));
+  wrangler(["d1", "execute", "ATLAS_DB", "--local", "--persist-to", state, "--file", schema]);
   return state;
+}
+
+/** Runs SQL in the database of a folder, which nothing else has open. */
+function inDatabase(state: string, sql: string): void {
+  const [file = ""] = globSync(`${state}/v3/d1/*/*.sqlite`, {
+    exclude: ["**/metadata.sqlite"],
+  });
+  const database = new DatabaseSync(file);
+  database.exec(sql);
+  database.close();
 }
 
 /**
@@ -31,17 +44,15 @@ export async function openWorkerd(
   vars: Record<string, string | number>,
   { script, sql }: { script?: string; sql?: string } = {},
 ): Promise<Workerd> {
-  await assembleEdge();
   const state = mkdtempSync(join(tmpdir(), "hypsotune-edge-"));
   emptyState ??= madeEmptyState();
   cpSync(emptyState, state, { recursive: true });
-  const where = ["--local", "--persist-to", state];
-  if (sql) wrangler(["d1", "execute", "ATLAS_DB", ...where, "--command", sql]);
+  if (sql) inDatabase(state, sql);
   const child = spawn(
     process.execPath,
     [
       ...["node_modules/wrangler/bin/wrangler.js", "dev", ...(script ? [script] : [])],
-      ...["--port", "0", "--inspector-port", "0", ...where],
+      ...["--port", "0", "--inspector-port", "0", "--local", "--persist-to", state],
       ...Object.entries(vars).flatMap(([name, value]) => ["--var", `${name}:${value}`]),
     ],
     {
