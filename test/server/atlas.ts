@@ -92,11 +92,17 @@ export async function openTestAtlas(
   const demo = options.demo ?? false;
   const newKeyDays = options.newKeyDays ?? 0;
   const believe_ms = Number.POSITIVE_INFINITY;
-  const { onAlarms, fits } = options;
+  const { onAlarms, fits = (here: FitMaker) => here } = options;
+  const maker = fits(fitsHere(db));
+  let isOver = false;
   const fit = new FitKeeper({
     ...{ db, now, demo, believe_ms, newKeyDays },
     ...(onAlarms && { onAlarms }),
-    ...(fits && { fits: fits(fitsHere(db)) }),
+    fits: {
+      fit: async (order) =>
+        isOver ? { rows_sha256: order.known[0] ?? "", tunes: 0, fit: null } : maker.fit(order),
+      without: (tunes) => maker.without(tunes),
+    },
   });
   const prepared = options.prepared
     ? preparedInThread(db, file, demo)
@@ -140,6 +146,8 @@ export async function openTestAtlas(
     },
     stop,
     close: async () => {
+      // Nobody would read another fit.
+      isOver = true;
       await stop();
       rmSync(dirname(file), { recursive: true });
     },
