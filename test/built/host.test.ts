@@ -1,18 +1,17 @@
-import { mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
 import { expect, test } from "vitest";
 import { ownServer } from "./own-command.ts";
 
 /** Another address of the loopback network (RFC 1122, 3.2.1.3), as good as a foreign one for a server bound to 127.0.0.1. */
 const ELSEWHERE = "127.0.0.2";
 
+/** In memory nothing is kept beside the database. */
+const SECRET = { ATLAS_SECRET: "a secret for tests only" };
+
 test.each([
   ["unset: this machine's own address alone", {}, false],
   ["0.0.0.0: all addresses", { HOST: "0.0.0.0" }, true],
 ] as const)("HOST %s", async (_, env, isReached) => {
-  const folder = mkdtempSync(join(tmpdir(), "hypsotune-host-"));
-  const server = await ownServer(join(folder, "atlas.db"), env);
+  const server = await ownServer(":memory:", { ...SECRET, ...env });
   const { port } = new URL(server.url);
   const health = (host: string) => fetch(`http://${host}:${port}/api/health`).then((r) => r.ok);
   expect(await health("127.0.0.1")).toBe(true);
@@ -20,14 +19,11 @@ test.each([
   else await expect(health(ELSEWHERE)).rejects.toThrow("fetch failed");
   server.process.kill("SIGTERM");
   expect(await server.ended).toBe(0);
-  rmSync(folder, { recursive: true });
 });
 
 test("HOST no address of this machine: refused with the remedy", async () => {
-  const folder = mkdtempSync(join(tmpdir(), "hypsotune-host-"));
   // Kept for documentation (RFC 5737): nobody has it.
-  const server = await ownServer(join(folder, "atlas.db"), { HOST: "192.0.2.1" });
+  const server = await ownServer(":memory:", { ...SECRET, HOST: "192.0.2.1" });
   expect(await server.ended).toBe(1);
   expect(server.complaints()).toMatch(/HOST is 192\.0\.2\.1, which is no address of this machine/);
-  rmSync(folder, { recursive: true });
 });

@@ -1,4 +1,4 @@
-import { afterEach, beforeEach, expect, test } from "vitest";
+import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
 import { tunes } from "../../db/schema.ts";
 import { fitsInThread } from "../../server/fit-in-thread.ts";
 import { fitsHere } from "../../server/fitted.ts";
@@ -9,15 +9,15 @@ let atlas: TestAtlas;
 let inThread: ReturnType<typeof fitsInThread>;
 const ORDER = { known: [], before: [] };
 
-beforeEach(async () => {
+beforeAll(async () => {
   atlas = await openTestAtlas();
   for (const tune of honestCrowd(20, 3)) await post(atlas.app, tune);
+});
+beforeEach(() => {
   inThread = fitsInThread(atlas.file);
 });
-afterEach(async () => {
-  await inThread.close();
-  await atlas.close();
-});
+afterEach(() => inThread.close());
+afterAll(() => atlas.close());
 
 test("a fit made in the thread is the same, to the last bit, and another after it too", async () => {
   const here = fitsHere(atlas.db);
