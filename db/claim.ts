@@ -1,6 +1,7 @@
 import { closeSync, mkdirSync, openSync } from "node:fs";
 import { dirname } from "node:path";
 import { DatabaseSync } from "node:sqlite";
+import { ownPath } from "./file-state.ts";
 
 /** Another server serves this database already. */
 export class DatabaseTaken extends Error {}
@@ -14,8 +15,9 @@ export class DatabaseTaken extends Error {}
  */
 export function claimDatabase(file: string): () => void {
   if (file === ":memory:") return () => {};
-  const beside = `${file}.lock`;
   mkdirSync(dirname(file), { recursive: true });
+  // Whichever way leads to the file, the lock is the same.
+  const beside = `${ownPath(file)}.lock`;
   closeSync(openSync(beside, "a", 0o600));
   const claim = new DatabaseSync(beside, { timeout: 0 });
   try {

@@ -1,6 +1,23 @@
-import { accessSync, constants, existsSync, statSync } from "node:fs";
-import { dirname } from "node:path";
+import {
+  accessSync,
+  constants,
+  existsSync,
+  lstatSync,
+  readlinkSync,
+  realpathSync,
+  statSync,
+} from "node:fs";
+import { basename, dirname, join, resolve } from "node:path";
 import { DatabaseRefused } from "./refused.ts";
+
+/** The one path of a file that several may lead to by symbolic links, also before it is there; its folder must be. */
+export function ownPath(file: string): string {
+  if (existsSync(file)) return realpathSync(file);
+  const isLink = lstatSync(file, { throwIfNoEntry: false })?.isSymbolicLink();
+  return isLink
+    ? ownPath(resolve(dirname(file), readlinkSync(file)))
+    : join(realpathSync(dirname(file)), basename(file));
+}
 
 /**
  * Whether a database is there. What cannot be one, or could not be written, is refused before anything touches it.

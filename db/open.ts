@@ -86,13 +86,16 @@ export async function openDatabase(file: string, room: Room = {}): Promise<OpenD
     connection.close();
     throw refusedIfDamaged(error, file);
   }
+  const forget = emptyingWal(connection);
+  // A process that was killed may have left what was withdrawn in the WAL.
+  await forget();
   return {
     db: connection.db,
     isNew,
     storage: {
       isShort: roomOf(connection, file, room),
       canWrite: () => connection.canWrite(),
-      forget: emptyingWal(connection),
+      forget,
     },
     close: () => connection.close(),
   };
@@ -178,7 +181,7 @@ function roomOf(connection: SqliteFile, file: string, room: Room): Storage["isSh
     if ((most_pages - used) * page_bytes < RESERVE_WITHIN_bytes) return true;
     if (room.disk_reserve_bytes === undefined || file === ":memory:") return false;
     if (performance.now() - disk.asked > DISK_ASKED_ms) {
-      const { bavail, bsize } = await statfs(dirname(file));
+      const { bavail, bsize } = await statfs(file);
       disk = { asked: performance.now(), isShort: bavail * bsize < room.disk_reserve_bytes };
     }
     return disk.isShort;

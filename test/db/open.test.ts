@@ -1,8 +1,9 @@
-import { mkdtempSync } from "node:fs";
+import { mkdirSync, mkdtempSync, symlinkSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { dirname, join } from "node:path";
 import { sql } from "drizzle-orm";
 import { expect, test } from "vitest";
+import { claimDatabase, DatabaseTaken } from "../../db/claim.ts";
 import { NewerDatabase, openDatabase } from "../../db/open.ts";
 import { countTunes } from "../../db/tunes.ts";
 import { goodTune, openTestAtlas, post } from "../server/atlas.ts";
@@ -35,4 +36,19 @@ test("a newer database is refused with a word on what to do", async () => {
   close();
   await expect(openDatabase(file)).rejects.toThrow(NewerDatabase);
   await expect(openDatabase(file)).rejects.toThrow("newer version");
+});
+
+test("claimed under one name a database is taken under every other: a link to it, before it is there and after", async () => {
+  const file = fresh();
+  mkdirSync(dirname(file));
+  const link = join(dirname(file), "..", "link.db");
+  symlinkSync(file, link);
+  const taken = () => expect(() => claimDatabase(link)).toThrow(DatabaseTaken);
+  const letGo = claimDatabase(file);
+  taken();
+  const { close } = await openDatabase(file);
+  taken();
+  letGo();
+  claimDatabase(link)();
+  close();
 });

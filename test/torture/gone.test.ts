@@ -1,8 +1,10 @@
-import { existsSync, readFileSync } from "node:fs";
+import { copyFileSync, existsSync, readFileSync } from "node:fs";
+import { dirname, join } from "node:path";
 import { DatabaseSync } from "node:sqlite";
 import { setTimeout } from "node:timers/promises";
 import { eq } from "drizzle-orm";
 import { afterEach, beforeEach, expect, test, vi } from "vitest";
+import { openDatabase } from "../../db/open.ts";
 import { tunes } from "../../db/schema.ts";
 import { seeded } from "../../seed-demo/random.ts";
 import { sha256 } from "../../server/keys.ts";
@@ -15,11 +17,11 @@ beforeEach(async () => {
 });
 afterEach(() => atlas.close());
 
-/** Everything that the files of the database hold, whether the database would still show it or not. */
-const bytes = () =>
+/** Everything that the files of a database hold, whether the database would still show it or not. */
+const bytes = (database = atlas.file) =>
   Buffer.concat(
     ["", "-wal", "-journal"]
-      .map((end) => `${atlas.file}${end}`)
+      .map((end) => `${database}${end}`)
       .filter(existsSync)
       .map((file) => readFileSync(file)),
   ).toString("latin1");
@@ -107,4 +109,21 @@ test("while a backup reads the file, what is withdrawn is gone as soon as the ba
     },
     { timeout: WAIT_ms, interval: 100 },
   );
+});
+
+test("killed between a withdrawal's commit and the emptying of the WAL: the next start empties it before anything else", async () => {
+  const one = await share(1);
+  const reader = new DatabaseSync(atlas.file);
+  reader.exec("BEGIN");
+  reader.prepare("SELECT count(*) FROM tunes").get();
+  expect((await withdraw(one)).status).toBe(204);
+  // What a kill would leave: the reader has kept the WAL from being emptied.
+  const left = join(dirname(atlas.file), "left.db");
+  for (const end of ["", "-wal"]) copyFileSync(`${atlas.file}${end}`, `${left}${end}`);
+  reader.close();
+  const found = () => one.traces.filter((trace) => bytes(left).includes(trace));
+  expect(found()).not.toEqual([]);
+  const { close } = await openDatabase(left);
+  expect(found()).toEqual([]);
+  close();
 });
