@@ -6,12 +6,18 @@ import { pipeline } from "node:stream/promises";
 import { claimDatabase } from "../db/claim.ts";
 import { type CopyHolds, checkDatabase, copyDatabase } from "../db/copy.ts";
 import { DatabaseRefused } from "../db/refused.ts";
+import { SqliteFile } from "../db/sqlite-file.ts";
+import { openKeys } from "./keys.ts";
 import { secretFile } from "./secret.ts";
+import { requireOwnSecret } from "./secret-check.ts";
 
 /** A backup is a folder of these: the database, its secret, and the SHA-256 of both as sha256sum writes and checks it. */
 const DATABASE = "atlas.db";
 const SECRET = "atlas.db.secret";
 const SUMS = "SHA256SUMS";
+
+/** A reader waits so long for another process that holds the file, ms. */
+const PATIENCE_ms = 60_000;
 
 /**
  * Copies a database with its secret into a new folder, while the atlas goes on. The folder has its name only once everything in
@@ -37,6 +43,7 @@ export async function backUp(
       `The secret of ${database} is missing: without it a backup would open no receipt. Set ATLAS_SECRET as the atlas has it.`,
     );
   }
+  await requireSecretOf(database, kept);
   const unfinished = `${folder.replace(/\/+$/, "")}.unfinished`;
   await rm(unfinished, { recursive: true, force: true });
   await mkdir(unfinished, { recursive: true, mode: 0o700 });
@@ -58,9 +65,14 @@ export async function backUp(
 
 /**
  * Puts a backup in the place of a database that is not there, and its secret beside it.
+ * @param secret the configuration's, if it gives one: the atlas would take it, so it stands in for the backup's own
  * @throws DatabaseRefused with the remedy when the backup is not as it was made, or something is in its place
  */
-export async function restore(folder: string, database: string): Promise<CopyHolds> {
+export async function restore(
+  folder: string,
+  secret: string | undefined,
+  database: string,
+): Promise<CopyHolds> {
   for (const line of (await textOf(join(folder, SUMS))).split("\n").filter(Boolean)) {
     const [sum, name = ""] = line.split("  ");
     if (existsSync(join(folder, name)) && (await sha256Of(join(folder, name))) === sum) continue;
@@ -68,12 +80,13 @@ export async function restore(folder: string, database: string): Promise<CopyHol
       `${join(folder, name)} is not as it was backed up. Take another backup.`,
     );
   }
-  const [copy, secret] = [join(folder, DATABASE), join(folder, SECRET)];
-  for (const needed of [join(folder, SUMS), copy, secret]) {
+  const [copy, copiedSecret] = [join(folder, DATABASE), join(folder, SECRET)];
+  for (const needed of [join(folder, SUMS), copy, copiedSecret]) {
     if (existsSync(needed)) continue;
     throw new DatabaseRefused(`${needed} is missing. Name a folder that npm run backup made.`);
   }
   const letGo = claimDatabase(database);
+  const unfinished = `${database}.unfinished`;
   try {
     const before = [database, `${database}-wal`, `${database}-shm`, secretFile(database)];
     for (const there of before) {
@@ -82,18 +95,30 @@ export async function restore(folder: string, database: string): Promise<CopyHol
         `${there} is there already and is not overwritten. Move what belongs to the old atlas away first: ${before.join(", ")}.`,
       );
     }
-    const unfinished = `${database}.unfinished`;
     await copyFile(copy, unfinished);
     await chmod(unfinished, 0o600);
     const holds = checkDatabase(unfinished);
+    const own = secret || (await textOf(copiedSecret));
+    await requireSecretOf(unfinished, own);
     await toDisk(unfinished);
-    await writeFile(secretFile(database), await textOf(secret), { mode: 0o600 });
+    await writeFile(secretFile(database), own, { mode: 0o600 });
     await toDisk(secretFile(database));
     await rename(unfinished, database);
     await toDisk(dirname(database));
     return holds;
   } finally {
     letGo();
+    await rm(unfinished, { force: true });
+  }
+}
+
+/** @throws DatabaseRefused when a database was made with another secret */
+async function requireSecretOf(database: string, secret: string): Promise<void> {
+  const connection = new SqliteFile(database, PATIENCE_ms);
+  try {
+    await requireOwnSecret(connection.db, await openKeys(secret), false);
+  } finally {
+    connection.abandon();
   }
 }
 

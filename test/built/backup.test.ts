@@ -1,4 +1,5 @@
 import { execFile } from "node:child_process";
+import { createHash } from "node:crypto";
 import {
   chmodSync,
   copyFileSync,
@@ -125,12 +126,35 @@ test("a backup into a folder with something in it, of nothing, or tampered with,
     said: expect.stringMatching(/^Another atlas is open .*\n$/),
   });
   await atlas.close();
-  await expect(restore(copy, file)).rejects.toThrow("is not overwritten");
+  await expect(restore(copy, undefined, file)).rejects.toThrow("is not overwritten");
   const bytes = readFileSync(join(copy, "atlas.db"));
   bytes[5000] = (bytes[5000] ?? 0) ^ 1;
   writeFileSync(join(copy, "atlas.db"), bytes);
-  const tampered = restore(copy, join(folder, "new.db"));
+  const tampered = restore(copy, undefined, join(folder, "new.db"));
   await expect(tampered).rejects.toThrow("is not as it was backed up");
+});
+
+test("a secret that is not the database's own gets into no backup, and a backup with one into no place", async () => {
+  await (await opened(file)).close();
+  const [copy, place] = [join(folder, "copy"), join(folder, "new.db")];
+  const other = "some other secret of the right length";
+  const notOwn = "not the one this database was made with";
+  await expect(backUp(file, other, copy)).rejects.toThrow(notOwn);
+  const own = readFileSync(`${file}.secret`, "utf8");
+  writeFileSync(`${file}.secret`, other);
+  await expect(backUp(file, undefined, copy)).rejects.toThrow(notOwn);
+  expect(readdirSync(folder)).toEqual(["old"]);
+  await backUp(file, own, copy);
+
+  await expect(restore(copy, other, place)).rejects.toThrow(notOwn);
+  const sums = readFileSync(join(copy, "SHA256SUMS"), "utf8");
+  const sumOf = (text: string) => createHash("sha256").update(text).digest("hex");
+  writeFileSync(join(copy, "SHA256SUMS"), sums.replace(sumOf(`${own}\n`), sumOf(`${other}\n`)));
+  writeFileSync(join(copy, "atlas.db.secret"), `${other}\n`);
+  await expect(restore(copy, undefined, place)).rejects.toThrow(notOwn);
+  expect(readdirSync(folder).toSorted()).toEqual(["copy", "new.db.lock", "old"]);
+  await restore(copy, own, place);
+  await (await opened(place)).close();
 });
 
 test("what must not be opened is refused at the start, with the remedy, and left as it is", async () => {
