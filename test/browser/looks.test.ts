@@ -1,27 +1,36 @@
 import { globSync, statSync } from "node:fs";
-import type { Browser } from "playwright-core";
-import { beforeAll, expect, test } from "vitest";
-import { apart_pct, draw, keep, kept, LOOKS, nameOf, type Picture } from "./looks.ts";
-import type { RunningAtlas } from "./running-atlas.ts";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import {
+  apart_pct,
+  draw,
+  keep,
+  kept,
+  LOOKS,
+  nameOf,
+  openForLooks,
+  type Picture,
+} from "./looks.ts";
+import type { OpenPage } from "./open-page.ts";
 import { demoAtlas, plainBrowser } from "./shared.ts";
 import { VIEWS } from "./views.ts";
 
 /** Another machine's letters move this many points at most; a heading's height more in all that follows moves more. */
 const ALIKE_pct = 4;
 
-let browser: Browser;
-let atlas: RunningAtlas;
+let opened: OpenPage;
 
 beforeAll(async () => {
-  [browser, atlas] = await Promise.all([plainBrowser(), demoAtlas()]);
+  const [browser, atlas] = await Promise.all([plainBrowser(), demoAtlas()]);
+  opened = await openForLooks(browser, atlas.url);
 });
+
+afterAll(() => opened?.close());
 
 test.each(Object.keys(VIEWS))(
   "%s looks as it did, in both sizes and themes (npm run looks, if it should not)",
   async (view) => {
     const pictures = await draw(
-      browser,
-      atlas.url,
+      opened.page,
       view,
       (name, picture) => apart_pct(picture, kept(name)) <= ALIKE_pct,
     );

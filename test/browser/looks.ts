@@ -1,9 +1,9 @@
 import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { decode, encode } from "fast-png";
 import type { Browser, Page } from "playwright-core";
-import { openPage, rendered } from "./open-page.ts";
+import { type OpenPage, openPage, rendered } from "./open-page.ts";
 import { demoAtlas, plainBrowser } from "./shared.ts";
-import { pictureName, SIZES, shown, THEMES, VIEWS } from "./views.ts";
+import { goTo, pictureName, SIZES, THEMES, VIEWS } from "./views.ts";
 
 /**
  * Every view as a small picture, to notice when it looks otherwise than it did. Eight pixels each way become one, so
@@ -66,18 +66,20 @@ export function keep(folder: string, name: string, picture: Picture): void {
   writeFileSync(`${folder}/${name}.png`, encode({ ...picture, channels: 3, depth: 8 }));
 }
 
+/** A page for all the pictures. */
+export const openForLooks = (browser: Browser, url: string): Promise<OpenPage> =>
+  openPage(browser, `${url}/#/steward`, { deviceScaleFactor: 1 });
+
 /**
  * Draws one view in both sizes and themes. What changes from run to run is covered: the map, and the fit's name.
  * A picture that is as `expected` has settled; others are drawn until two in a row are alike.
  */
 export async function draw(
-  browser: Browser,
-  url: string,
+  page: Page,
   view: string,
   expected: (name: string, picture: Picture) => boolean = () => false,
 ): Promise<Map<string, Picture>> {
-  const { page, close } = await openPage(browser, `${url}/#/${view}`, { deviceScaleFactor: 1 });
-  await shown(page, view);
+  await goTo(page, view);
   const drawn = new Map<string, Picture>();
   for (const size of SIZES) {
     await page.setViewportSize(size);
@@ -87,7 +89,6 @@ export async function draw(
       drawn.set(name, await settled(page, (picture) => expected(name, picture)));
     }
   }
-  await close();
   return drawn;
 }
 
@@ -125,8 +126,9 @@ async function landDrawn(page: Page): Promise<void> {
 
 if (import.meta.main) {
   const [browser, atlas] = await Promise.all([plainBrowser(), demoAtlas()]);
+  const { page } = await openForLooks(browser, atlas.url);
   for (const view of Object.keys(VIEWS)) {
-    for (const [name, picture] of await draw(browser, atlas.url, view)) keep(LOOKS, name, picture);
+    for (const [name, picture] of await draw(page, view)) keep(LOOKS, name, picture);
     console.log(view);
   }
   await browser.close();

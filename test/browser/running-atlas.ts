@@ -65,13 +65,8 @@ export async function runAtlas(
     movedFrom,
     load: async (tunes) => {
       await Promise.all(tunes.map((tune) => submit(url, tune)));
-      // Sent at once, they may still be published in more than one version.
-      await until(async () => {
-        const { fit } = await get<Health>("/health");
-        await new Promise((done) => setTimeout(done, 500));
-        const later = await get<Health>("/health");
-        return fit !== "prior" && later.fit === fit && !later.fit_pending ? fit : undefined;
-      });
+      // Pending from the first of them until the version that has all is published.
+      await movedFrom("prior");
     },
     close: async () => {
       const ended = once(server, "close");
@@ -98,6 +93,6 @@ async function until<T>(look: () => Promise<T | undefined>): Promise<T> {
     const found = await look();
     if (found !== undefined) return found;
     if (Date.now() > end) throw new Error("The atlas did not settle in time.");
-    await new Promise((done) => setTimeout(done, 100));
+    await new Promise((done) => setTimeout(done, 20));
   }
 }

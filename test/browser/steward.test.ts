@@ -30,19 +30,21 @@ function inFeet(n: number) {
 }
 
 beforeAll(async () => {
-  browser = await plainBrowser();
+  [browser, atlas] = await Promise.all([
+    plainBrowser(),
+    runAtlas([], { STEWARD_TOKEN: TOKEN }),
+  ]);
+  await atlas.load(inventedTunes(16));
 });
 
-// Each test decides on a queue of its own.
+let sent = 0;
+/** Each test finds a full queue. */
 beforeEach(async () => {
-  await atlas?.close();
-  atlas = await runAtlas([], { STEWARD_TOKEN: TOKEN });
-  await atlas.load(inventedTunes(16));
-  for (let n = 0; n < HELD; n++) {
+  for (let left = await undecided(); left < HELD; left++) {
     await fetch(`${atlas.url}/api/tunes`, {
       method: "POST",
       headers: { "Content-Type": "application/json" },
-      body: JSON.stringify(inFeet(n)),
+      body: JSON.stringify(inFeet(sent++)),
     });
   }
 });

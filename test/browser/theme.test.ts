@@ -1,11 +1,11 @@
 import type { Browser, Page } from "playwright-core";
-import { beforeAll, expect, test } from "vitest";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { t } from "../../client/texts/app.ts";
 import { axeFinds, sideways } from "./faults.ts";
-import { openPage, rendered } from "./open-page.ts";
+import { type OpenPage, openPage, rendered } from "./open-page.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
 import { demoAtlas, plainBrowser } from "./shared.ts";
-import { PHONE, shown, VIEWS } from "./views.ts";
+import { goTo, PHONE, shown, VIEWS } from "./views.ts";
 
 let browser: Browser;
 let atlas: RunningAtlas;
@@ -92,18 +92,27 @@ function smallPrint(page: Page): Promise<string[]> {
   });
 }
 
-test.each(Object.keys(VIEWS))(
-  "#/%s: text of 16 px and charts of 13 px at least, in the page's letters; in high contrast axe finds no colour too faint",
-  async (view) => {
-    const { page, close } = await openPage(browser, `${atlas.url}/#/${view}`, {
+describe("high contrast on a phone", () => {
+  let opened: OpenPage;
+
+  beforeAll(async () => {
+    opened = await openPage(browser, `${atlas.url}/#/steward`, {
       viewport: PHONE,
       contrast: "more",
     });
-    await shown(page, view);
-    await rendered(page);
-    expect(await smallPrint(page)).toEqual([]);
-    expect(await axeFinds(page, { themes: ["light"], coloursOnly: true })).toEqual([]);
-    expect(await sideways(page)).toBe(0);
-    await close();
-  },
-);
+  });
+
+  afterAll(() => opened?.close());
+
+  test.each(Object.keys(VIEWS))(
+    "#/%s: text of 16 px and charts of 13 px at least, in the page's letters; axe finds no colour too faint",
+    async (view) => {
+      const { page } = opened;
+      await goTo(page, view);
+      await rendered(page);
+      expect(await smallPrint(page)).toEqual([]);
+      expect(await axeFinds(page, { themes: ["light"], coloursOnly: true })).toEqual([]);
+      expect(await sideways(page)).toBe(0);
+    },
+  );
+});
