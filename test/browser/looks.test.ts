@@ -1,15 +1,6 @@
 import { globSync, statSync } from "node:fs";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import {
-  apart_pct,
-  draw,
-  keep,
-  kept,
-  LOOKS,
-  nameOf,
-  openForLooks,
-  type Picture,
-} from "./looks.ts";
+import { apart_pct, draw, keep, kept, LOOKS, nameOf, openForLooks, type Picture } from "./looks.ts";
 import type { OpenPage } from "./open-page.ts";
 import { demoAtlas, plainBrowser } from "./shared.ts";
 import { VIEWS } from "./views.ts";

@@ -7,6 +7,10 @@ import type { Cell } from "../../server/contract.ts";
 import { mapDrawn, type OpenPage, openPage, pointOnMap } from "./open-page.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
 import { demoAtlas, mapBrowser, plainBrowser } from "./shared.ts";
+import { PHONE } from "./views.ts";
+
+/** Drawing in software takes its time by the pixel. */
+const COARSE_PHONE = { viewport: PHONE, deviceScaleFactor: 0.5 };
 
 let atlas: RunningAtlas;
 beforeAll(async () => {
@@ -22,7 +26,7 @@ const WITHIN = cellToChildren(WIDE, 3);
 
 /** A page of an atlas that tells its world in one wide cell, and what it asked for. */
 async function openWide(browser: Browser, view: string): Promise<OpenPage & { asked: string[] }> {
-  const opened = await openPage(browser, "about:blank");
+  const opened = await openPage(browser, "about:blank", COARSE_PHONE);
   const asked: string[] = [];
   await opened.page.route(/\/api\/cells\/[^/]+$/, async (route) => {
     const parent = new URL(route.request().url()).pathname.split("/").at(-1) ?? "";

@@ -5,7 +5,6 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { PALETTES } from "../../client/map/palette.ts";
 import { mapWords } from "../../client/texts/map.ts";
-import { openLine } from "./line.ts";
 import { CUT_OFF, field, mapDrawn, type OpenPage, openPage, pointOnMap } from "./open-page.ts";
 import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
 import { mapBrowser } from "./shared.ts";
@@ -141,27 +140,4 @@ test("the page may ask those two origins and no other", async () => {
   const policy = (await fetch(atlas.url)).headers.get("content-security-policy") ?? "";
   const connect = /connect-src ([^;]*)/.exec(policy)?.[1]?.split(" ");
   expect(connect).toEqual(["'self'", origin]);
-});
-
-test("after one visit with the line cut: the built-in land, said so, and a point of it asked for", async () => {
-  const line = await openLine(atlas.url);
-  manner = "good";
-  const { page, close } = await openPage(browser, line.url, {
-    ...COARSE,
-    // The map lies below such a screen, and is not drawn until the line is cut.
-    viewport: { width: 360, height: 720 },
-    serviceWorkers: "allow",
-  });
-  await page.locator(".offline[data-offline=kept]").waitFor();
-  manner = "refusing";
-  line.cut();
-  await page.setViewportSize(COARSE.viewport);
-  await page.reload();
-  await mapDrawn(page);
-  await page.getByText(mapWords.builtInGround).waitFor();
-  const { x, y } = await pointOnMap(page, ...STEPPE);
-  await page.mouse.click(x, y);
-  await page.getByText(/Estimated, ±/).waitFor();
-  await close(expected());
-  await line.close();
 });

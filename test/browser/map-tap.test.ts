@@ -16,6 +16,7 @@ import {
   openPage,
   outOfSight,
   pointOnMap,
+  rendered,
   shownRates,
 } from "./open-page.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
@@ -185,29 +186,34 @@ const pixels = async (page: Page) => coloursOf(await page.locator(".map").screen
 describe("a map beside the answer", () => {
   let opened: OpenPage;
 
+  /** The map before any name was on it. */
+  let bare: Colour[];
+
   beforeAll(async () => {
-    opened = await openPage(browser, atlas.url, SMALL);
-    await mapDrawn(opened.page);
-  });
-
-  afterAll(() => opened?.close());
-
-  async function withoutNames(): Promise<Colour[]> {
-    const { page, close } = await openPage(browser, "about:blank", SMALL);
+    opened = await openPage(browser, "about:blank", SMALL);
+    const { page } = opened;
     await page.route("**/geography/labels.json", (route) =>
       route.fulfill({ json: { type: "FeatureCollection", features: [] } }),
     );
     await page.goto(atlas.url);
     await mapDrawn(page);
-    const seen = await pixels(page);
-    await close();
-    return seen;
+    bare = await pixels(page);
+    await page.unrouteAll();
+  });
+
+  afterAll(() => opened?.close());
+
+  /** Names carry elevations, and come anew in another unit. */
+  async function inUnit(name: "m" | "ft"): Promise<void> {
+    const { page } = opened;
+    await page.getByLabel(`${t.site.elevation}: ${t.unit}`).selectOption(name);
+    await mapDrawn(page);
   }
 
   test("no name lies over a disc or its number", async () => {
     const { page } = opened;
+    await inUnit("ft");
     const named = await pixels(page);
-    const bare = await withoutNames();
     const mark = channels(PALETTES.light.mark);
     const discs = bare.flatMap((colour, i) => (apart(colour, mark) < 12 ? [i] : []));
     expect(discs.length).toBeGreaterThan(300);
@@ -223,17 +229,17 @@ describe("a map beside the answer", () => {
     const scale = page.locator(".maplibregl-ctrl-scale");
     // WGS 84: equatorial radius 6,378,137 m. The map opens on 25° north with the world 1,024 px wide.
     const metres_a_px = (2 * Math.PI * 6_378_137 * Math.cos((25 * Math.PI) / 180)) / 1024;
-    const told = async (metres: Record<string, number>) => {
-      const [, number, unit = ""] =
-        /^([\d.]+)\s*(\w+)$/.exec((await scale.textContent()) ?? "") ?? [];
-      const width = await scale.evaluate((bar) => Number.parseFloat(getComputedStyle(bar).width));
-      const says = Number(number) * (metres[unit] ?? Number.NaN);
+    for (const [unit, bar, metres] of [
+      ["ft", "mi", 1609.344],
+      ["m", "km", 1000],
+    ] as const) {
+      await inUnit(unit);
+      const [, number, said] = /^([\d.]+)\s*(\w+)$/.exec((await scale.textContent()) ?? "") ?? [];
+      expect(said).toBe(bar);
+      const width = await scale.evaluate((one) => Number.parseFloat(getComputedStyle(one).width));
+      const says = Number(number) * metres;
       expect(Math.abs((width * metres_a_px) / says - 1)).toBeLessThan(0.03);
-    };
-    await told({ km: 1000 });
-    await page.getByLabel(`${t.site.elevation}: ${t.unit}`).selectOption("ft");
-    await expect.poll(() => scale.textContent()).toContain("mi");
-    await told({ mi: 1609.344 });
+    }
   });
 
   test("a drag moves the map as far as the mouse and asks for nothing; the keyboard goes on from there", async () => {
@@ -265,16 +271,10 @@ describe("a map beside the answer", () => {
   });
 });
 
-test("until the map is drawn its place is dark in the dark theme, and what it says can be read", async () => {
+test("until the map is drawn its place is dark in the dark theme, and what it says can be read; who leaves before the names have come leaves nothing behind that falls over them", async () => {
   const { page, close } = await openPage(browser, "about:blank", { ...SMALL, colorScheme: "dark" });
-  let free = () => {};
-  const held = new Promise<void>((done) => {
-    free = done;
-  });
-  await page.route("**/assets/atlas-map*", async (route) => {
-    await held;
-    await route.continue();
-  });
+  const library = await held(page, "**/assets/atlas-map*");
+  const labels = await held(page, "**/geography/labels.json");
   await page.goto(atlas.url);
   await page.locator(".map").scrollIntoViewIfNeeded();
   await page.getByText(mapWords.loading).waitFor();
@@ -284,9 +284,30 @@ test("until the map is drawn its place is dark in the dark theme, and what it sa
   );
   expect(luminances.reduce((a, b) => a + b) / luminances.length).toBeLessThan(0.08);
   expect(await axeFinds(page, { within: ".map", themes: ["dark"] })).toEqual([]);
-  free();
+  library.free();
+  await labels.asked;
+  const names = page.waitForResponse("**/geography/labels.json");
+  await goTo(page, "data/method");
+  await page.locator(".map").waitFor({ state: "detached" });
+  labels.free();
+  await (await names).finished();
+  await rendered(page);
   await close();
 });
+
+/** Holds what is asked for under an address until it is freed. */
+async function held(
+  page: Page,
+  address: string,
+): Promise<{ asked: Promise<void>; free: () => void }> {
+  const [asked, free] = [Promise.withResolvers<void>(), Promise.withResolvers<void>()];
+  await page.route(address, async (route) => {
+    asked.resolve();
+    await free.promise;
+    await route.continue();
+  });
+  return { asked: asked.promise, free: free.resolve };
+}
 
 test.each(["en", "de", "es"])(
   "at 360 px no choice about the map is cut short, in %s",

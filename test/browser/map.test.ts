@@ -1,5 +1,5 @@
 import type { Browser } from "playwright-core";
-import { afterAll, afterEach, beforeAll, describe, expect, test } from "vitest";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { t } from "../../client/texts/app.ts";
 import { mapWords } from "../../client/texts/map.ts";
 import { trip } from "../../client/texts/trip.ts";
@@ -20,12 +20,11 @@ import {
   openStop,
   outOfSight,
   pointOnMap,
-  rendered,
   shownRates,
 } from "./open-page.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
 import { demoAtlas, mapBrowser, plainBrowser } from "./shared.ts";
-import { goTo, PHONE } from "./views.ts";
+import { PHONE } from "./views.ts";
 
 let browser: Browser;
 /** Without WebGL, for what needs no map. */
@@ -46,36 +45,9 @@ const GROUND = {
 const TIBET: [lat: number, lon: number] = [33, 85];
 
 /** Drawing in software takes its time by the pixel. */
-const SMALL = {
-  viewport: { width: 1040, height: 720 },
-  reducedMotion: "no-preference",
-} as const;
+const SMALL = { viewport: { width: 1040, height: 720 } };
 /** Where no line is looked at. */
 const COARSE = { ...SMALL, deviceScaleFactor: 0.5 };
-
-test("who leaves before the names have come leaves nothing behind that falls over them", async () => {
-  const { page, close } = await openPage(browser, "about:blank", COARSE);
-  let letThrough = () => {};
-  const held = new Promise<void>((done) => {
-    letThrough = done;
-  });
-  let asked = false;
-  await page.route("**/geography/labels.json", async (route) => {
-    asked = true;
-    await held;
-    await route.continue();
-  });
-  await page.goto(atlas.url);
-  await page.locator("#map").scrollIntoViewIfNeeded();
-  await expect.poll(() => asked).toBe(true);
-  const names = page.waitForResponse("**/geography/labels.json");
-  await goTo(page, "data/method");
-  await page.locator(".map").waitFor({ state: "detached" });
-  letThrough();
-  await (await names).finished();
-  await rendered(page);
-  await close();
-});
 
 describe("one map, drawn once", () => {
   let drawn: OpenPage;
@@ -85,16 +57,41 @@ describe("one map, drawn once", () => {
     await mapDrawn(drawn.page);
   });
 
-  // As it was found.
-  afterEach(async () => {
-    const { page } = drawn;
-    await page.getByLabel(mapWords.end).selectOption("low");
-    await page.getByLabel(mapWords.shown).selectOption("rate");
-    await field(page, "air.temperature_C").fill("");
-    await mapDrawn(page);
-  });
-
   afterAll(() => drawn?.close(/CONTEXT_LOST/));
+
+  /** What is shown already is not drawn anew. */
+  async function look(shown: "rate" | "sure" | "wanted"): Promise<void> {
+    await drawn.page.getByLabel(mapWords.shown).selectOption(shown);
+    await mapDrawn(drawn.page);
+  }
+
+  async function night(temperature_C: string): Promise<void> {
+    await field(drawn.page, "air.temperature_C").fill(temperature_C);
+    await mapDrawn(drawn.page);
+  }
+
+  test("the slider sets the night for answer and map alike, by keyboard; the standard atmosphere is a state of it", async () => {
+    const { page } = drawn;
+    const slider = page.locator('[name="map.temperature_C"]');
+    const standard = page.getByLabel(mapWords.standardAir, { exact: true });
+    expect(await standard.isChecked()).toBe(true);
+    const before = middle(await coloursAt(page, GROUND.siberia));
+    await slider.focus();
+    await page.keyboard.press("Home");
+    await page.keyboard.press("ArrowRight");
+    await expect.poll(() => field(page, "air.temperature_C").inputValue()).toBe("-39");
+    expect(await slider.getAttribute("aria-valuetext")).toBe("−39 °C");
+    expect(await shownRates(page)).toEqual(
+      await askedRates(atlas.get, { heat_kW: 5, elevation_m: 1000, temperature_C: -39 }),
+    );
+    await page.getByLabel(mapWords.nightUnit).selectOption("°F");
+    await expect.poll(() => slider.getAttribute("aria-valuetext")).toBe("−38 °F");
+    await standard.check();
+    await expect.poll(() => field(page, "air.temperature_C").inputValue()).toBe("");
+    await page.getByLabel(mapWords.nightUnit).selectOption("°C");
+    await mapDrawn(page);
+    expect(apart(middle(await coloursAt(page, GROUND.siberia)), before)).toBeLessThan(3);
+  });
 
   test("the land is tinted as the legend says, for either end and for the night asked", async () => {
     const { page } = drawn;
@@ -105,8 +102,7 @@ describe("one map, drawn once", () => {
       ["high", -20],
     ] as const) {
       await page.getByLabel(mapWords.end).selectOption(end);
-      await field(page, "air.temperature_C").fill(String(temperature_C ?? ""));
-      await mapDrawn(page);
+      await night(String(temperature_C ?? ""));
       const legend = await legendOf(page);
       const colours: Colour[] = [];
       for (const [lat, lon] of Object.values(GROUND)) {
@@ -135,114 +131,6 @@ describe("one map, drawn once", () => {
     expect(apart(before, after)).toBeGreaterThan(8);
   });
 
-  test("land outside the tuned air is hatched, land inside is not, the sea is neither", async () => {
-    const { page } = drawn;
-    // The share of pixels clearly darker than the ground between them.
-    const dark = (colours: Colour[]) => {
-      const light = colours.map(([r, g, b]) => r + g + b).sort((a, b) => b - a);
-      const ground = light[light.length >> 2] as number;
-      return light.filter((value) => value < 0.75 * ground).length / light.length;
-    };
-    // Where no contour runs.
-    await page.getByLabel(mapWords.shown).selectOption("sure");
-    await mapDrawn(page);
-    expect(dark(await coloursAt(page, TIBET))).toBeGreaterThan(0.1);
-    // A border may touch a corner.
-    for (const place of Object.values(GROUND))
-      expect(dark(await coloursAt(page, place))).toBeLessThan(0.02);
-    const sea = middle(await coloursAt(page, [0, -25]));
-    expect(apart(sea, [185, 205, 216])).toBeLessThan(3);
-    // Nobody of the crowd has tuned in the air that −40 °C makes of a plain.
-    await field(page, "air.temperature_C").fill("-40");
-    await mapDrawn(page);
-    expect(dark(await coloursAt(page, GROUND.siberia))).toBeGreaterThan(0.1);
-  });
-
-  test("the slider sets the night for answer and map alike, by keyboard; the standard atmosphere is a state of it", async () => {
-    const { page } = drawn;
-    const slider = page.locator('[name="map.temperature_C"]');
-    const standard = page.getByLabel(mapWords.standardAir, { exact: true });
-    expect(await standard.isChecked()).toBe(true);
-    const before = middle(await coloursAt(page, GROUND.siberia));
-    await slider.focus();
-    await page.keyboard.press("Home");
-    await page.keyboard.press("ArrowRight");
-    await expect.poll(() => field(page, "air.temperature_C").inputValue()).toBe("-39");
-    expect(await slider.getAttribute("aria-valuetext")).toBe("−39 °C");
-    expect(await shownRates(page)).toEqual(
-      await askedRates(atlas.get, { heat_kW: 5, elevation_m: 1000, temperature_C: -39 }),
-    );
-    await page.getByLabel(mapWords.nightUnit).selectOption("°F");
-    await expect.poll(() => slider.getAttribute("aria-valuetext")).toBe("−38 °F");
-    await standard.check();
-    await expect.poll(() => field(page, "air.temperature_C").inputValue()).toBe("");
-    await mapDrawn(page);
-    expect(apart(middle(await coloursAt(page, GROUND.siberia)), before)).toBeLessThan(3);
-  });
-
-  test("the other look tells how sure it is, with its own legend, hatched as before", async () => {
-    const { page } = drawn;
-    await page.getByLabel(mapWords.shown).selectOption("sure");
-    await mapDrawn(page);
-    const legend = await legendOf(page);
-    const told = await page.locator(".legend ol li").allTextContents();
-    expect(new Set(told).size, told.join()).toBe(legend.length);
-    for (const [lat, lon] of Object.values(GROUND)) {
-      const { elevation_m } = await atlas.get<ElevationAnswer>(`/elevation?lat=${lat}&lon=${lon}`);
-      const { low } = await atlas.get<StartTune>(`/start?heat_kW=5&elevation_m=${elevation_m}`);
-      const band = low.new_heater_bands_Hz.find(({ level }) => level === 0.95);
-      const told_pct = (50 * ((band?.upper ?? 0) - (band?.lower ?? 0))) / low.pump_Hz_exact;
-      const colour = middle(await coloursAt(page, [lat, lon]));
-      expect(apart(colour, colourOn(legend, told_pct)), `${elevation_m} m`).toBeLessThan(14);
-    }
-  });
-
-  test("a third look tells where one more tune would narrow the average's band, and so does a list", async () => {
-    const { page } = drawn;
-    const fit = await atlas.get<PublishedFit>("/fit");
-    const group = groupOf(fit, 5, "low");
-    await page.getByLabel(mapWords.shown).selectOption("wanted");
-    await mapDrawn(page);
-    const legend = await legendOf(page);
-    for (const [lat, lon] of Object.values(GROUND)) {
-      const { elevation_m } = await atlas.get<ElevationAnswer>(`/elevation?lat=${lat}&lon=${lon}`);
-      const air = airAt(elevation_m, { temperature_C: standardTemperature(elevation_m) });
-      const { before, after } = oneMoreTune(group, air);
-      const colour = middle(await coloursAt(page, [lat, lon]));
-      expect(apart(colour, colourOn(legend, before - after)), `${elevation_m} m`).toBeLessThan(14);
-    }
-    const [first] = mostWanted(group);
-    const said = (await page.locator(".wanted li").first().textContent()) ?? "";
-    const [before = 0, after = 0] = [...said.matchAll(/±([\d.]+)/g)].map(([, width]) =>
-      Number(width),
-    );
-    expect(said).toContain(`${first?.elevation_m.toLocaleString("en")} m`);
-    expect(said).toContain(`${first?.temperature_C} °C`.replace("-", "−"));
-    expect(before).toBeCloseTo(first?.before ?? 0, 1);
-    expect(after).toBeCloseTo(first?.after ?? 0, 1);
-    expect(after).toBeLessThan(before);
-    expect(await axeFinds(page, { within: ".map-side" })).toEqual([]);
-  });
-
-  test("a click on the map asks for that point, says how sure its elevation is, and takes a better one", async () => {
-    const { page } = drawn;
-    const { x, y } = await pointOnMap(page, ...GROUND.sahara);
-    await page.mouse.click(x, y);
-    await page.getByText(/^Estimated, ±/).waitFor();
-    const { lat, lon } = JSON.parse(
-      (await page.evaluate(() => localStorage.getItem("hypsotune.question"))) ?? "{}",
-    );
-    expect(lat).toBeCloseTo(GROUND.sahara[0], 0);
-    expect(lon).toBeCloseTo(GROUND.sahara[1], 0);
-    expect(await shownRates(page)).toEqual(await askedRates(atlas.get, { heat_kW: 5, lat, lon }));
-    await field(page, "site.elevation_m").fill("321");
-    await page.getByText(/^Estimated, ±/).waitFor({ state: "detached" });
-    expect(await shownRates(page)).toEqual(
-      await askedRates(atlas.get, { heat_kW: 5, elevation_m: 321 }),
-    );
-    await page.locator(".map-foot").getByRole("button", { name: mapWords.foot.close }).click();
-  });
-
   test("a lost drawing context: a word and a still picture, and the same map when it is back", async () => {
     const { page } = drawn;
     const before = middle(await coloursAt(page, GROUND.sahara));
@@ -265,7 +153,7 @@ describe("one map, drawn once", () => {
     await page.getByText(mapWords.lost).waitFor();
     await page.locator('.land-picture[data-drawn="yes"]').waitFor();
     // A question asked meanwhile is not lost on the map that comes back.
-    await field(page, "air.temperature_C").fill("-20");
+    await field(page, "air.temperature_C").fill("");
     await page.evaluate("giveBack()");
     await page.getByText(mapWords.lost).waitFor({ state: "detached" });
     await page.evaluate("hurry()");
@@ -273,6 +161,90 @@ describe("one map, drawn once", () => {
     await expect
       .poll(async () => apart(middle(await coloursAt(page, GROUND.sahara)), before))
       .toBeGreaterThan(8);
+  });
+
+  test("the other look tells how sure it is, with its own legend, hatched as before", async () => {
+    const { page } = drawn;
+    await page.getByLabel(mapWords.end).selectOption("low");
+    await look("sure");
+    const legend = await legendOf(page);
+    const told = await page.locator(".legend ol li").allTextContents();
+    expect(new Set(told).size, told.join()).toBe(legend.length);
+    for (const [lat, lon] of Object.values(GROUND)) {
+      const { elevation_m } = await atlas.get<ElevationAnswer>(`/elevation?lat=${lat}&lon=${lon}`);
+      const { low } = await atlas.get<StartTune>(`/start?heat_kW=5&elevation_m=${elevation_m}`);
+      const band = low.new_heater_bands_Hz.find(({ level }) => level === 0.95);
+      const told_pct = (50 * ((band?.upper ?? 0) - (band?.lower ?? 0))) / low.pump_Hz_exact;
+      const colour = middle(await coloursAt(page, [lat, lon]));
+      expect(apart(colour, colourOn(legend, told_pct)), `${elevation_m} m`).toBeLessThan(14);
+    }
+  });
+
+  test("land outside the tuned air is hatched, land inside is not, the sea is neither", async () => {
+    const { page } = drawn;
+    // The share of pixels clearly darker than the ground between them.
+    const dark = (colours: Colour[]) => {
+      const light = colours.map(([r, g, b]) => r + g + b).sort((a, b) => b - a);
+      const ground = light[light.length >> 2] as number;
+      return light.filter((value) => value < 0.75 * ground).length / light.length;
+    };
+    // Where no contour runs.
+    await look("sure");
+    expect(dark(await coloursAt(page, TIBET))).toBeGreaterThan(0.1);
+    // A border may touch a corner.
+    for (const place of Object.values(GROUND))
+      expect(dark(await coloursAt(page, place))).toBeLessThan(0.02);
+    const sea = middle(await coloursAt(page, [0, -25]));
+    expect(apart(sea, [185, 205, 216])).toBeLessThan(3);
+    // Nobody of the crowd has tuned in the air that −40 °C makes of a plain.
+    await night("-40");
+    expect(dark(await coloursAt(page, GROUND.siberia))).toBeGreaterThan(0.1);
+  });
+
+  test("a third look tells where one more tune would narrow the average's band, and so does a list", async () => {
+    const { page } = drawn;
+    const fit = await atlas.get<PublishedFit>("/fit");
+    const group = groupOf(fit, 5, "low");
+    await night("");
+    await look("wanted");
+    const legend = await legendOf(page);
+    for (const [lat, lon] of Object.values(GROUND)) {
+      const { elevation_m } = await atlas.get<ElevationAnswer>(`/elevation?lat=${lat}&lon=${lon}`);
+      const air = airAt(elevation_m, { temperature_C: standardTemperature(elevation_m) });
+      const { before, after } = oneMoreTune(group, air);
+      const colour = middle(await coloursAt(page, [lat, lon]));
+      expect(apart(colour, colourOn(legend, before - after)), `${elevation_m} m`).toBeLessThan(14);
+    }
+    const [first] = mostWanted(group);
+    const said = (await page.locator(".wanted li").first().textContent()) ?? "";
+    const [before = 0, after = 0] = [...said.matchAll(/±([\d.]+)/g)].map(([, width]) =>
+      Number(width),
+    );
+    expect(said).toContain(`${first?.elevation_m.toLocaleString("en")} m`);
+    expect(said).toContain(`${first?.temperature_C} °C`.replace("-", "−"));
+    expect(before).toBeCloseTo(first?.before ?? 0, 1);
+    expect(after).toBeCloseTo(first?.after ?? 0, 1);
+    expect(after).toBeLessThan(before);
+  });
+
+  // From here on the map may lie elsewhere.
+  test("a click on the map asks for that point, says how sure its elevation is, and takes a better one", async () => {
+    const { page } = drawn;
+    const { x, y } = await pointOnMap(page, ...GROUND.sahara);
+    await page.mouse.click(x, y);
+    await page.getByText(/^Estimated, ±/).waitFor();
+    const { lat, lon } = JSON.parse(
+      (await page.evaluate(() => localStorage.getItem("hypsotune.question"))) ?? "{}",
+    );
+    expect(lat).toBeCloseTo(GROUND.sahara[0], 0);
+    expect(lon).toBeCloseTo(GROUND.sahara[1], 0);
+    expect(await shownRates(page)).toEqual(await askedRates(atlas.get, { heat_kW: 5, lat, lon }));
+    await field(page, "site.elevation_m").fill("321");
+    await page.getByText(/^Estimated, ±/).waitFor({ state: "detached" });
+    expect(await shownRates(page)).toEqual(
+      await askedRates(atlas.get, { heat_kW: 5, elevation_m: 321 }),
+    );
+    await page.locator(".map-foot").getByRole("button", { name: mapWords.foot.close }).click();
   });
 
   test("axe finds nothing in the map; the dark theme draws it in colours of its own, in the same place", async () => {

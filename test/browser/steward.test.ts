@@ -30,10 +30,7 @@ function inFeet(n: number) {
 }
 
 beforeAll(async () => {
-  [browser, atlas] = await Promise.all([
-    plainBrowser(),
-    runAtlas([], { STEWARD_TOKEN: TOKEN }),
-  ]);
+  [browser, atlas] = await Promise.all([plainBrowser(), runAtlas([], { STEWARD_TOKEN: TOKEN })]);
   await atlas.load(inventedTunes(16));
 });
 
