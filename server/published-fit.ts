@@ -14,7 +14,7 @@ import { fingerprint } from "../model/fit/fingerprint.ts";
 import type { PublishedFit } from "../model/fit/group.ts";
 import { NUMERICS, SETTINGS } from "../model/fit/settings.ts";
 import type { Reason } from "../model/screen.ts";
-import type { Alarm } from "./contract.ts";
+import { type Alarm, publishedFit } from "./contract.ts";
 import { type Change, type FitMaker, fitsHere, type Trial } from "./fitted.ts";
 import { alarming, isOver, nameOf } from "./freeze.ts";
 import { countDue } from "./new-keys.ts";
@@ -23,6 +23,11 @@ import { CODE_VERSION } from "./version.ts";
 /** What made a version: another release, or another estimator, makes its own. */
 const MADE_BY = { code: CODE_VERSION, estimator: fingerprint() };
 const FIT_SETTINGS = { ...SETTINGS, ...NUMERICS };
+
+const isByThisEstimator = ({ estimator }: PublishedFit) => estimator === MADE_BY.estimator;
+const isOurs = (fit: PublishedFit) => fit.code === MADE_BY.code && isByThisEstimator(fit);
+const KEPT = publishedFit.omit({ safety: true });
+const isReadable = (fit: PublishedFit) => isOurs(fit) || KEPT.safeParse(fit).success;
 
 /** Before the first tune: physics alone. */
 const PRIOR_VERSION: PublishedFit = {
@@ -160,10 +165,8 @@ export class FitKeeper {
     this.#refusal = await findRefusal(this.#options.db);
     const newest = await newestFit(this.#options.db);
     this.#newest = (await greatestVersion(this.#options.db)) ?? PRIOR_VERSION.version;
-    // What other code published may lack what this code asks of a fit; the next refresh replaces it.
-    if (newest?.code === MADE_BY.code && newest.estimator === MADE_BY.estimator) {
-      this.#version = newest;
-    }
+    // What another release published answers until this one has made its own, unless it lacks what this one asks of a fit.
+    if (newest && isReadable(newest)) this.#version = newest;
     this.#read_at = this.#options.now().getTime();
   }
 
@@ -173,6 +176,7 @@ export class FitKeeper {
     await this.#read();
     await countDue(db, now(), newKeyDays);
     const before = this.#version;
+    const known = isOurs(before) ? before.rows_sha256 : null;
     const history = await this.#history();
     const refused = this.#refusal && !isOver(this.#refusal, now());
     const {
@@ -180,10 +184,10 @@ export class FitKeeper {
       tunes,
       fit: made,
     } = await this.#fits.fit({
-      known: [before.rows_sha256, refused ? this.#refused_rows : null],
+      known: [known, refused ? this.#refused_rows : null],
       before: history.map((version) => version.fit),
     });
-    if (rows_sha256 === before.rows_sha256) return this.#endRefusal();
+    if (rows_sha256 === known) return this.#endRefusal();
     // The rows of the newest refused version.
     if (!made) return;
     if (tunes === 0 && this.#newest === PRIOR_VERSION.version) return;
@@ -254,10 +258,14 @@ export class FitKeeper {
     await appendDecisions(db, [refusalDecision("accepted", over, today)]);
   }
 
-  /** The newest versions by this estimator, oldest first. */
+  /**
+   * The newest versions that a new one is measured against, oldest first: those by this estimator. While versions are held back
+   * by any, for a new estimator must not publish what the old one held back.
+   */
   async #history(): Promise<Version[]> {
     const newest = await newestVersions(this.#options.db, LOOKED_BACK);
-    return newest.filter(({ fit }) => fit.estimator === MADE_BY.estimator).reverse();
+    const isComparable = this.#refusal ? isReadable : isByThisEstimator;
+    return newest.filter(({ fit }) => isComparable(fit)).reverse();
   }
 }
 

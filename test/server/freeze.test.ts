@@ -1,4 +1,6 @@
+import { sql } from "drizzle-orm";
 import { afterEach, expect, test, vi } from "vitest";
+import { openDatabase } from "../../db/open.ts";
 import type { Tune } from "../../model/tune.ts";
 import * as answers from "../../server/contract.ts";
 import { HOUR_ms, openWith, submit } from "../study/poisoning/attack.ts";
@@ -41,6 +43,17 @@ async function openFrozen() {
   expect(warned).toHaveBeenCalledOnce();
   return { fit, liar };
 }
+
+/** Changes all published versions, while no atlas has the file open. */
+async function changeVersions(how: string): Promise<void> {
+  const { db, close } = await openDatabase(atlas.file);
+  await db.run(sql.raw(`update fits ${how}`));
+  close();
+}
+
+/** As if another release, or another estimator, had made them. */
+const madeByAnother = (changed: string) =>
+  changeVersions(`set fit = json_set(fit, '$.${changed}', 'another')`);
 
 const frozen = async () => (await json("/api/health")).frozen;
 
@@ -94,6 +107,47 @@ test("what nobody looks at for a week is published, also by an atlas that was st
   await pass(0.5);
   expect(await frozen()).toBe(false);
   expect((await json("/api/health")).fit).not.toBe(fit);
+});
+
+test("an upgrade during a freeze answers as before, holds the same back, and lets a steward publish it", async () => {
+  for (const changed of ["code", "estimator"]) {
+    const { fit } = await openFrozen();
+    const average = async () =>
+      (await json("/api/start?heat_kW=5&elevation_m=3000")).low.pump_Hz_exact;
+    const before = await average();
+    await atlas.stop();
+    await madeByAnother(changed);
+    const { file } = atlas;
+    const opened = "2026-12-02T12:00:00Z";
+    atlas = await openTestAtlas({ file, newKeyDays: 6, stewardToken: TOKEN, opened });
+    await atlas.fit.refresh();
+    expect(await json("/api/health"), changed).toMatchObject({ frozen: true, fit });
+    expect(await average(), changed).toBe(before);
+    await steward("publish", { reason: "Looked up: the owner is known to us." });
+    await atlas.fit.settle();
+    expect(await frozen(), changed).toBe(false);
+    expect(await average(), changed).not.toBe(before);
+    if (changed === "code") await atlas.close();
+    warned.mockClear();
+  }
+});
+
+test("after an upgrade the version before it answers until there is a new one, if it reads as one", async () => {
+  atlas = await openWith(10);
+  const { fit } = await json("/api/health");
+  const reopen = async () => {
+    atlas = await openTestAtlas({ file: atlas.file, newKeyDays: 6 });
+    return (await json("/api/health")).fit;
+  };
+  await atlas.stop();
+  await madeByAnother("code");
+  expect(await reopen()).toBe(fit);
+  await atlas.fit.refresh();
+  // Of the same tunes, but by this release.
+  expect((await atlas.fit.current()).version).not.toBe(fit);
+  await atlas.stop();
+  await changeVersions("set fit = json_remove(json_set(fit, '$.code', '0'), '$.groups[0].slope')");
+  expect(await reopen()).toBe("prior");
 });
 
 test("once the tune that did it is gone, nothing is held back", async () => {
