@@ -21,6 +21,8 @@ export interface OwnAside {
   /** Null where it is both. */
   end: End | null;
   code: string;
+  /** Path of the figure that looks mistyped, e.g. "low.pump_Hz". */
+  field?: string | undefined;
   sentence: string;
 }
 

@@ -110,10 +110,11 @@ function knownHeater(
   return {
     known: { low: endOf("low"), high: endOf("high") },
     set_aside: screened.flatMap(({ name, reasons }) =>
-      reasons.map(({ code, sentence }) => ({
+      reasons.map(({ code, field, sentence }) => ({
         tune: name,
         end: null,
         code,
+        field,
         sentence: `Own tune ${name} does not count. ${sentence}`,
       })),
     ),

@@ -181,6 +181,10 @@ export const ownStartTune = startTune.extend({
         tune: tuneNumber,
         end: end.nullable().describe("Null: both"),
         code: z.string(),
+        field: z
+          .string()
+          .optional()
+          .describe("Path of the figure that looks mistyped, such as low.pump_Hz"),
         sentence: z.string(),
       }),
     ),

@@ -160,6 +160,22 @@ export function entryOf(
   return { errors: Object.fromEntries(errorsOf(parsed.error).reverse()) };
 }
 
+/** The draft with suggestions taken; an elevation that is taken over is no estimate any more. */
+export function withSuggestions(
+  draft: EntryDraft,
+  suggestions: readonly { field: string; value: number }[],
+): EntryDraft {
+  let next = draft;
+  for (const { field, value } of suggestions) {
+    const [part, name] = field.split(".") as ["low" | "high" | "air" | "site", string];
+    next =
+      part === "site"
+        ? { ...next, elevation_m: value, elevation_sd_m: undefined }
+        : { ...next, [part]: { ...next[part], [name]: value } };
+  }
+  return next;
+}
+
 /** What a date-time field takes, in this device's time zone. */
 function localOf(at: string): string {
   const date = new Date(at);

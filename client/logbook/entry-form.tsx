@@ -2,6 +2,9 @@ import type { ComponentChildren } from "preact";
 import { useEffect, useRef, useState } from "preact/hooks";
 import { CO_READINGS } from "../../model/co-reading.ts";
 import { ENDS, type End } from "../../model/end.ts";
+import type { PublishedFit } from "../../model/fit/group.ts";
+import { slipsOfEntry } from "../app/heater/mistyped.ts";
+import type { LogbookHeater } from "../app/records/entry.ts";
 import { putEntry } from "../app/records/store.ts";
 import { nameOf } from "../base/question.ts";
 import { HighCo, highReading, highReadings } from "../share/high-co.tsx";
@@ -18,7 +21,10 @@ import { MeterKindField } from "../ui/meter-kind-field.tsx";
 import { NumberField, useUnit } from "../ui/number-field.tsx";
 import { PlaceSearch } from "../ui/place-search.tsx";
 import { PositionButton } from "../ui/position-button.tsx";
-import { type EndDraft, type EntryDraft, entryOf } from "./draft.ts";
+import { reasonSentence } from "../ui/reason-sentence.tsx";
+import { Slips, useSeen } from "../ui/slips.tsx";
+import { useTerrain } from "../ui/use-terrain.ts";
+import { type EndDraft, type EntryDraft, entryOf, withSuggestions } from "./draft.ts";
 import { scaledDown } from "./photo.ts";
 import type { Doing } from "./use-doing.tsx";
 
@@ -27,36 +33,46 @@ const words = logbookWords.entry;
 interface Fields {
   draft: EntryDraft;
   change: (part: Partial<EntryDraft>) => void;
-  errorOf: (field: string) => string | undefined;
+  errorOf: (field: string) => ComponentChildren;
 }
 
-/** A tune, a cleaning or a note, new or changed. */
+/** A tune, a cleaning or a note, new or changed; a slip must be seen before it can be kept. */
 export function LogbookEntryForm(props: {
+  fit: PublishedFit;
+  heater: LogbookHeater;
   draft: EntryDraft;
   onDraft: (draft: EntryDraft) => void;
   doing: Doing;
   onDone: () => void;
 }) {
-  const { draft, onDraft, doing, onDone } = props;
+  const { fit, heater, draft, onDraft, doing, onDone } = props;
   const [tried, setTried] = useState(false);
   const form = useRef<HTMLFormElement>(null);
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => goToHeading(heading.current), []);
+  const terrain = useTerrain(draft.lat, draft.lon);
+  const now = entryOf(draft, new Date());
   // Judged at every change once keeping was tried: what is put right is marked no more.
-  const now = tried ? entryOf(draft, new Date()) : null;
-  const errors: Record<string, string> = now && "errors" in now ? now.errors : {};
+  const errors: Record<string, string> = tried && "errors" in now ? now.errors : {};
+  const slips = "entry" in now ? slipsOfEntry(now.entry, heater.heat_kW, { fit, terrain }) : [];
+  const { unseen, see } = useSeen(slips);
+  const slipOf = (field: string) => slips.find((slip) => slip.field === field);
   const fields: Fields = {
     draft,
     change: (part) => onDraft({ ...draft, ...part }),
-    errorOf: (field) => errors[field],
+    errorOf: (field) => {
+      const slip = slipOf(field);
+      return errors[field] ?? (slip && reasonSentence(slip));
+    },
   };
   const keep = async () => {
     const made = entryOf(draft, new Date());
     setTried(true);
-    if ("errors" in made || hasUnread(form.current)) return goToFirstMarked(form.current);
+    see();
+    if ("errors" in made || unseen || hasUnread(form.current)) return goToFirstMarked(form.current);
     const kept = await doing(async () => {
       await putEntry(made.entry);
-      return { text: words.kept };
+      return { text: slips.length > 0 ? words.keptAside : words.kept };
     });
     if (kept) onDone();
   };
@@ -111,6 +127,12 @@ export function LogbookEntryForm(props: {
           </>
         )}
         <WordsAndPhoto {...fields} />
+        <Slips
+          title={words.looks}
+          anyway={words.anyway}
+          slips={slips}
+          onUse={(suggestions) => onDraft(withSuggestions(draft, suggestions))}
+        />
         {Object.keys(errors).length > 0 && (
           <p class="error" role="alert">
             {words.fix}
@@ -118,7 +140,7 @@ export function LogbookEntryForm(props: {
         )}
         <div class="row">
           <button type="submit" class="main">
-            {words.save}
+            {slips.length > 0 && !unseen ? words.saveAsIs : words.save}
           </button>
           <button type="button" onClick={onDone}>
             {words.cancel}
@@ -346,7 +368,7 @@ function Labelled(props: {
   id: string;
   label: string;
   hint?: string;
-  error?: string | undefined;
+  error?: ComponentChildren;
   children: ComponentChildren;
 }) {
   const { id, label, hint, error, children } = props;

@@ -1,5 +1,6 @@
 import { useEffect, useMemo, useRef, useState } from "preact/hooks";
 import type { PublishedFit } from "../../model/fit/group.ts";
+import { withoutSlips } from "../app/heater/mistyped.ts";
 import { chooseHeater, chosenHeater, myHeaters } from "../app/heater/my-heater.ts";
 import { type Logbook as Book, ENTRY_KINDS, type LogbookHeater } from "../app/records/entry.ts";
 import { forgetLoss } from "../app/records/store.ts";
@@ -31,12 +32,16 @@ export function LogbookView({ fit, onShared }: { fit: PublishedFit; onShared: ()
   };
   const heater = book?.heaters.find(({ id }) => id === chosen) ?? book?.heaters[0];
   const mine = useMemo(
-    () => (book && heater ? myHeaters(book, heater.id).mine : null),
-    [book, heater?.id],
+    () => (book && heater ? myHeaters(book, heater.id, fit).mine : null),
+    [book, heater?.id, fit],
   );
   const entries = useMemo(
     () => book?.entries.filter(({ heater_id }) => heater_id === heater?.id) ?? [],
     [book, heater?.id],
+  );
+  const sound = useMemo(
+    () => (heater ? withoutSlips(entries, heater.heat_kW, { fit }) : []),
+    [entries, heater, fit],
   );
   return (
     <div class="page wide-page logbook">
@@ -67,6 +72,8 @@ export function LogbookView({ fit, onShared }: { fit: PublishedFit; onShared: ()
           (draft ? (
             <LogbookEntryForm
               key={draft.id}
+              fit={fit}
+              heater={heater}
               draft={draft}
               onDraft={setDraft}
               doing={doing}
@@ -79,6 +86,7 @@ export function LogbookView({ fit, onShared }: { fit: PublishedFit; onShared: ()
             <NewEntry
               heater={heater}
               entries={entries}
+              sound={sound}
               onDraft={setDraft}
               landing={landing}
               onLanded={() => setLanding(null)}
@@ -87,7 +95,7 @@ export function LogbookView({ fit, onShared }: { fit: PublishedFit; onShared: ()
       </div>
       {heater && (
         <div class="stack written">
-          <LogbookDrift entries={entries} />
+          <LogbookDrift entries={sound} />
           {mine && <OwnSteps fit={fit} mine={mine} />}
           <LogbookEntries
             {...{ entries, heater, gone, fit, doing, onShared }}
@@ -99,7 +107,7 @@ export function LogbookView({ fit, onShared }: { fit: PublishedFit; onShared: ()
         </div>
       )}
       <div class="stack">
-        {heater && <LogbookSupply heater={heater} entries={entries} fit={fit} />}
+        {heater && <LogbookSupply heater={heater} entries={sound} fit={fit} />}
         {book && <LogbookFiles book={book} doing={doing} />}
       </div>
       <section class="sheet" aria-labelledby="logbook-cautions">
@@ -117,11 +125,13 @@ export function LogbookView({ fit, onShared }: { fit: PublishedFit; onShared: ()
 function NewEntry(props: {
   heater: LogbookHeater;
   entries: Book["entries"];
+  /** What a new one begins from: nothing that looks mistyped. */
+  sound: Book["entries"];
   onDraft: (draft: EntryDraft) => void;
   landing: Landing | null;
   onLanded: () => void;
 }) {
-  const { heater, entries, onDraft, landing, onLanded } = props;
+  const { heater, entries, sound, onDraft, landing, onLanded } = props;
   const first = useRef<HTMLButtonElement>(null);
   useEffect(() => {
     if (!landing || entries.some(({ id }) => id === landing.on)) return;
@@ -137,7 +147,7 @@ function NewEntry(props: {
           class={kind === "tune" ? "main" : undefined}
           onClick={() => {
             onLanded();
-            onDraft(newDraft(kind, heater, entries, new Date(), recall("question")));
+            onDraft(newDraft(kind, heater, sound, new Date(), recall("question")));
           }}
         >
           {words.entry.add[kind]}

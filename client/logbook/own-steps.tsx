@@ -4,6 +4,7 @@ import { ownStartTune } from "../../model/own-start.ts";
 import { bandByTune_pct } from "../../model/own-steps.ts";
 import type { StartQuestion } from "../../model/start.ts";
 import type { OwnTune } from "../../model/tune.ts";
+import { slipsOfEntry } from "../app/heater/mistyped.ts";
 import type { MyHeater } from "../app/heater/my-heater.ts";
 import { dayOf } from "../app/heater/own-words.ts";
 import { logbookWords } from "../texts/logbook.ts";
@@ -19,7 +20,7 @@ interface Step {
   said: string;
 }
 
-/** What each own tune did to the band of the answer, oldest first, asked at the site of the newest. */
+/** What each own tune did to the band of the answer, oldest first, asked at the site of the newest that does not look mistyped. */
 export function OwnSteps({ fit, mine }: { fit: PublishedFit; mine: MyHeater }) {
   const steps = useMemo(() => stepsOf(fit, mine), [fit, mine]);
   if (!steps) return null;
@@ -54,7 +55,7 @@ export function OwnSteps({ fit, mine }: { fit: PublishedFit; mine: MyHeater }) {
 function stepsOf(fit: PublishedFit, { heater, own_tunes, found_at }: MyHeater): Step[] | null {
   const tunes = own_tunes.toReversed();
   const dates = found_at.toReversed();
-  const newest = own_tunes[0];
+  const newest = own_tunes.find((tune) => slipsOfEntry(tune, heater.heat_kW, { fit }).length === 0);
   if (!newest) return null;
   const question = questionAt(newest, heater);
   try {

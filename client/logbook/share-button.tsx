@@ -6,9 +6,9 @@ import type { Submitted } from "../../server/contract.ts";
 import type { LogbookEntry, LogbookHeater } from "../app/records/entry.ts";
 import { countsFrom } from "../share/counts-from.ts";
 import { HighCo, highReadings } from "../share/high-co.tsx";
-import { reasonSentence } from "../share/reason-sentence.tsx";
 import { logbookWords } from "../texts/logbook.ts";
 import { shareWords } from "../texts/share.ts";
+import { reasonSentence } from "../ui/reason-sentence.tsx";
 import { formatIn, UNITS } from "../units.ts";
 import {
   doNotSend,

@@ -18,7 +18,7 @@ type Doing =
   | { is: "choosing" }
   | { is: "heater"; draft: LogbookHeater; thenSettings: boolean }
   | { is: "settings"; of: string }
-  | { is: "tune"; draft: EntryDraft };
+  | { is: "tune"; of: LogbookHeater; draft: EntryDraft };
 
 /** Choose another heater, add one, change it, or say what it is set to. */
 export function HeaterEditor(props: {
@@ -112,19 +112,22 @@ export function HeaterEditor(props: {
       )}
       {open && ofSettings && (
         <SettingsForm
+          fit={fit}
           heater={ofSettings}
           doing={doing}
           onTune={() => {
             const draft = newDraft("tune", ofSettings, [], new Date(), recall("question"));
-            go({ is: "tune", draft });
+            go({ is: "tune", of: ofSettings, draft });
           }}
           onDone={done}
         />
       )}
       {open && now.is === "tune" && (
         <LogbookEntryForm
+          fit={fit}
+          heater={now.of}
           draft={now.draft}
-          onDraft={(draft) => go({ is: "tune", draft })}
+          onDraft={(draft) => go({ ...now, draft })}
           doing={doing}
           onDone={done}
         />

@@ -27,11 +27,11 @@ export function MyHeaterLine(props: {
   const [wasOpen, setWasOpen] = useState(false);
   useEffect(
     () =>
-      followMyHeaters((now) => {
+      followMyHeaters(fit, (now) => {
         setMy(now);
         onHeaters(now);
       }),
-    [],
+    [fit],
   );
   if (!my) return <p class="my-heater-line">{t.loading}</p>;
   const show = (next: boolean) => {

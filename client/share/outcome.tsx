@@ -2,10 +2,10 @@ import { useEffect, useRef, useState } from "preact/hooks";
 import type { Submitted } from "../../server/contract.ts";
 import { shareWords } from "../texts/share.ts";
 import { goToHeading } from "../ui/go-to.ts";
+import { comparedSentence } from "../ui/reason-sentence.tsx";
+import { Reasons, type Suggestion } from "../ui/slips.tsx";
 import { countsFrom } from "./counts-from.ts";
 import { HighCo } from "./high-co.tsx";
-import { comparedSentence } from "./reason-sentence.tsx";
-import { Reasons, type Suggestion } from "./slips.tsx";
 
 /** What the atlas answered: verdict, reasons, comparison, and the receipt, shown this once. */
 export function Outcome(props: {

@@ -6,10 +6,10 @@ import { dropReceipt, type KeptReceipt, receiptsFile } from "../base/receipts.ts
 import { saveFile } from "../base/save-file.ts";
 import { shareWords } from "../texts/share.ts";
 import { whatWentWrong } from "../ui/in-english.tsx";
+import { reasonSentence } from "../ui/reason-sentence.tsx";
 import { format, formatRate } from "../units.ts";
 import { countsFrom } from "./counts-from.ts";
 import { HighCo } from "./high-co.tsx";
-import { reasonSentence } from "./reason-sentence.tsx";
 
 /** The tunes shared from this browser: look after them, revise, withdraw. */
 export function ReceiptList(props: {

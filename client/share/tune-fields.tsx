@@ -12,12 +12,12 @@ import { goToFirstMarked, hasUnread } from "../ui/first-marked.ts";
 import { FoundField } from "../ui/found-field.tsx";
 import { classesOf } from "../ui/heat-class-field.tsx";
 import { InEnglish, whatWentWrong } from "../ui/in-english.tsx";
+import { Slips, useSeen } from "../ui/slips.tsx";
 import { shownReadings, withValues } from "./draft.ts";
 import { EndFields } from "./end-fields.tsx";
 import { HeaterFields, MeterFields } from "./heater-fields.tsx";
 import { HighCo, highReadings } from "./high-co.tsx";
 import { SiteFields } from "./site-fields.tsx";
-import { Reasons } from "./slips.tsx";
 import type { TuneForm } from "./use-tune-form.tsx";
 
 interface TuneFieldsProps {
@@ -37,10 +37,8 @@ export function TuneFields({ form, fit, revising, mine, onSend, onCancel }: Tune
   const [tried, setTried] = useState(false);
   const [sending, setSending] = useState(false);
   const [problem, setProblem] = useState<ComponentChildren[]>([]);
-  const [slipsSeen, setSlipsSeen] = useState("");
   const element = useRef<HTMLFormElement>(null);
-  const slips = JSON.stringify(judged.slips);
-  const mustLook = judged.slips.length > 0 && slips !== slipsSeen;
+  const { unseen, see } = useSeen(judged.slips);
   const ready = judged.tune !== null && consent;
 
   // What the atlas refused was another tune than the one that stands here now.
@@ -49,8 +47,8 @@ export function TuneFields({ form, fit, revising, mine, onSend, onCancel }: Tune
   const submit = async () => {
     setTried(true);
     showMissing(true);
-    setSlipsSeen(slips);
-    if (!ready || mustLook || hasUnread(element.current)) return goToFirstMarked(element.current);
+    see();
+    if (!ready || unseen || hasUnread(element.current)) return goToFirstMarked(element.current);
     setSending(true);
     setProblem([]);
     try {
@@ -107,16 +105,12 @@ export function TuneFields({ form, fit, revising, mine, onSend, onCancel }: Tune
         <legend>{shareWords.meter}</legend>
         <MeterFields form={form} />
       </fieldset>
-      {judged.slips.length > 0 && (
-        <section class="warning slips" tabIndex={-1} aria-labelledby="slips">
-          <h3 id="slips">{shareWords.slips}</h3>
-          <Reasons
-            reasons={judged.slips}
-            onUse={(suggestions) => setDraft(withValues(draft, suggestions))}
-          />
-          <p>{shareWords.sendAnyway}</p>
-        </section>
-      )}
+      <Slips
+        title={shareWords.slips}
+        anyway={shareWords.sendAnyway}
+        slips={judged.slips}
+        onUse={(suggestions) => setDraft(withValues(draft, suggestions))}
+      />
       <label class="check">
         <input
           type="checkbox"
@@ -142,7 +136,7 @@ export function TuneFields({ form, fit, revising, mine, onSend, onCancel }: Tune
         <button type="submit" class="main" aria-disabled={sending}>
           {sending
             ? shareWords.sending
-            : judged.slips.length > 0 && !mustLook
+            : judged.slips.length > 0 && !unseen
               ? shareWords.sendAsIs
               : revising
                 ? shareWords.sendRevision

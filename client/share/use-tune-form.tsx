@@ -1,16 +1,13 @@
 import type { ComponentChildren } from "preact";
-import { useEffect, useState } from "preact/hooks";
+import { useState } from "preact/hooks";
 import type { PublishedFit } from "../../model/fit/group.ts";
-import { api } from "../base/answers/api.ts";
 import { monthHere } from "../base/clock.ts";
 import { recall, remember } from "../base/remember.ts";
 import { InEnglish } from "../ui/in-english.tsx";
+import { reasonSentence } from "../ui/reason-sentence.tsx";
+import { useTerrain } from "../ui/use-terrain.ts";
 import { type Draft, emptyDraft } from "./draft.ts";
 import { type Judged, judge } from "./judge.ts";
-import { reasonSentence } from "./reason-sentence.tsx";
-
-/** Ground at the stated place, for screening. */
-type Terrain = Parameters<typeof judge>[1]["terrain"];
 
 /** "2026-10": a month half typed is no error yet. */
 const MONTH_LETTERS = 7;
@@ -58,22 +55,4 @@ function whatIsWrong({ errors, refusals, slips }: Judged, field: string): Compon
   if (refusals[field]) return <InEnglish>{refusals[field]}</InEnglish>;
   const slip = slips.find((found) => found.field === field);
   return slip && reasonSentence(slip);
-}
-
-function useTerrain(lat: number | undefined, lon: number | undefined): Terrain {
-  const [terrain, setTerrain] = useState<Terrain>(null);
-  useEffect(() => {
-    setTerrain(null);
-    if (lat === undefined || lon === undefined) return;
-    let gone = false;
-    // Without it one check less is made here; the atlas makes it again.
-    api.elevation(lat, lon).then(
-      (found) => !gone && setTerrain(found),
-      () => {},
-    );
-    return () => {
-      gone = true;
-    };
-  }, [lat, lon]);
-  return terrain;
 }

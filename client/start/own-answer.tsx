@@ -2,7 +2,7 @@ import type { PublishedFit } from "../../model/fit/group.ts";
 import type { MyHeater } from "../app/heater/my-heater.ts";
 import { type OwnView, ownView } from "../app/heater/own-view.ts";
 import {
-  asideSentence,
+  asideSentences,
   basisSentence,
   bestSentence,
   contradictionSentence,
@@ -47,9 +47,9 @@ function OwnBasis({ view: { own, tune }, mine: { found_at } }: Said) {
     <>
       {own.tunes > 0 && <p class="own-basis">{basisSentence(own, tune.basis)}</p>}
       {own.best_Hz && <p class="own-best">{bestSentence(own.best_Hz)}</p>}
-      {own.set_aside.map((aside) => (
-        <p key={`${aside.tune} ${aside.end} ${aside.code}`} class="warning">
-          {asideSentence(aside, found_at)}
+      {asideSentences(own.set_aside, found_at).map((sentence) => (
+        <p key={sentence} class="warning">
+          {sentence}
         </p>
       ))}
       {own.contradictions.map((one) => (

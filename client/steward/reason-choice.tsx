@@ -1,7 +1,7 @@
 import { useId, useLayoutEffect, useRef, useState } from "preact/hooks";
 import { type StewardVerdict, USUAL_REASONS } from "../../model/steward-reasons.ts";
-import { reasonSentence } from "../share/reason-sentence.tsx";
 import { stewardWords as words } from "../texts/steward.ts";
+import { reasonSentence } from "../ui/reason-sentence.tsx";
 import { isReason, ReasonField } from "./reason-field.tsx";
 import type { Why } from "./steward-api.ts";
 

@@ -4,11 +4,11 @@ import { STEWARD_VERDICTS, type StewardVerdict } from "../../model/steward-reaso
 import type { RecordedDecision, StewardsTune } from "../../server/contract.ts";
 import { monthName } from "../base/month-name.ts";
 import { mapAddress } from "../base/tune-address.ts";
-import { reasonSentence } from "../share/reason-sentence.tsx";
 import { t } from "../texts/app.ts";
 import { stewardWords as words } from "../texts/steward.ts";
 import { coText } from "../ui/co-text.ts";
 import { FiguresTable } from "../ui/figures-table.tsx";
+import { reasonSentence } from "../ui/reason-sentence.tsx";
 import { format, formatOfRates, formatTenths } from "../units.ts";
 import { besideAverage, dayOrMonthOf } from "./shift-words.ts";
 import { KEYS } from "./shortcuts.ts";

@@ -4,6 +4,7 @@ import { t } from "../../client/texts/app.ts";
 import { heaterWords as words } from "../../client/texts/heater.ts";
 import { logbookWords } from "../../client/texts/logbook.ts";
 import { onsite } from "../../client/texts/onsite.ts";
+import { shareWords } from "../../client/texts/share.ts";
 import { trip } from "../../client/texts/trip.ts";
 import { formatFineRate, formatRate } from "../../client/units.ts";
 import type { Band } from "../../model/fit/bands.ts";
@@ -209,6 +210,54 @@ test("factory settings say how they would run and leave the answer as it is", as
   await page.goto(`${atlas.url}/#/logbook`);
   await page.getByText(words.settings.kept).waitFor({ state: "detached" });
   await page.getByText(logbookWords.entry.none).waitFor();
+  await close();
+});
+
+test("own figures that cannot be are asked about as they are typed; a press corrects them, a second one saves them as they are, and they answer nothing", async () => {
+  const { page, close } = await openAtPass();
+  await line(page).click();
+  await button(page, words.settings.add).click();
+  await fillHeater(page, "Van", {});
+  await button(page, words.settings.meter).click();
+  await fillFound(page, { "low.pump_Hz": "84" });
+  // The press has saved nothing: it shows what looks mistyped.
+  await inForm(page, "low.pump_Hz").and(page.locator(":focus")).waitFor();
+  expect(await inForm(page, "low.pump_Hz").getAttribute("aria-invalid")).toBe("true");
+  const slips = page.locator(".slips");
+  await slips.getByText(logbookWords.entry.looks).waitFor();
+  expect(await line(page).textContent()).toContain(words.line.own(0));
+  expect(await axeFinds(page)).toEqual([]);
+  expect(await sideways(page)).toBe(0);
+  await button(page, shareWords.use("1.4 Hz")).click();
+  await slips.waitFor({ state: "detached" });
+  expect(await inForm(page, "low.pump_Hz").inputValue()).toBe("1.4");
+
+  await inForm(page, "high.pump_Hz").fill("15");
+  await inForm(page, "high.fan_rpm").fill("450");
+  await slips.waitFor();
+  await button(page, logbookWords.entry.save).click();
+  await button(page, logbookWords.entry.saveAsIs).click();
+  await page.getByText(logbookWords.entry.keptAside).waitFor();
+  await expect.poll(() => line(page).textContent()).toContain(words.line.own(1));
+  // Neither its fans nor its settings say anything, and one sentence says why.
+  await expectShown(page, startAt([], {}));
+  expect(await page.locator(".lead, .own-basis").count()).toBe(0);
+  const said = page.locator(".answer .warning", { hasText: "does not count" });
+  expect(await said.count()).toBe(1);
+  expect(await said.textContent()).toContain(words.aside.figures.fan_rpm);
+
+  await line(page).click();
+  await button(page, words.settings.add).click();
+  await button(page, words.settings.guess).click();
+  await inForm(page, "settings.low.pump_Hz").fill("1.6");
+  await inForm(page, "settings.high.pump_Hz").fill("330");
+  await button(page, words.settings.keep).click();
+  await slips.waitFor();
+  await button(page, logbookWords.entry.saveAsIs).waitFor();
+  await button(page, shareWords.use("5.5 Hz")).click();
+  await button(page, words.settings.keep).click();
+  await page.getByText(words.settings.kept).waitFor();
+  await page.locator(".lead").waitFor();
   await close();
 });
 

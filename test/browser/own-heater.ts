@@ -25,7 +25,8 @@ export async function fillHeater(
   await button(page, logbookWords.heater.save).click();
 }
 
-export async function fillFound(page: Page): Promise<void> {
+/** With other figures in some fields where they are given. */
+export async function fillFound(page: Page, typed: Record<string, string> = {}): Promise<void> {
   const { site, air, low, high } = FOUND;
   const fields: Record<string, number | undefined> = {
     "site.elevation_m": site.elevation_m,
@@ -37,7 +38,8 @@ export async function fillFound(page: Page): Promise<void> {
     "high.fan_rpm": high.fan_rpm,
     "high.ppm": high.co_ppm,
   };
-  for (const [path, value] of Object.entries(fields)) await inForm(page, path).fill(`${value}`);
+  for (const [path, value] of Object.entries({ ...fields, ...typed }))
+    await inForm(page, path).fill(`${value}`);
   await button(page, logbookWords.entry.save).click();
 }
 

@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import type { MyHeater } from "../../client/app/heater/my-heater.ts";
 import { ownView } from "../../client/app/heater/own-view.ts";
 import {
-  asideSentence,
+  asideSentences,
   basisSentence,
   bestSentence,
   contradictionSentence,
@@ -108,19 +108,30 @@ test("what leaving it as it is would do: rich and lean by their consequences, al
 });
 
 test("mistaken and contradicting own tunes are said by their date, in words of the page", () => {
-  const slipped = { ...tuneAt(600, 10), low: { pump_Hz: 63, fan_rpm: 1650, co_ppm: 12 } };
+  const slipped = {
+    ...tuneAt(600, 10),
+    low: { pump_Hz: 63, fan_rpm: 1650, co_ppm: 12 },
+    high: { pump_Hz: 270, fan_rpm: 4400, co_ppm: 9 },
+  };
   const mine = heaterWith([tuneAt(1500, 0), slipped]);
   const own = ownView(FIT, HERE, mine)?.own;
   expect(own?.tunes).toBe(1);
-  const [aside] = own?.set_aside ?? [];
   const date = dayOf(mine.found_at[1] ?? "");
-  expect(aside && asideSentence(aside, mine.found_at)).toBe(
-    `${words.aside.of(date)} ${words.aside.slip}`,
-  );
-  const far = { tune: 1, end: "low", code: "far_richer", sentence: "" } as const;
-  expect(asideSentence(far, mine.found_at)).toBe(
-    `${words.aside.ofEnd(dayOf(mine.found_at[0] ?? ""), "lowest power")} ${words.aside.richer}`,
-  );
+  // One sentence for both figures.
+  expect(own?.set_aside.length).toBe(2);
+  expect(asideSentences(own?.set_aside ?? [], mine.found_at)).toEqual([
+    `Your tune of ${date} does not count. It looks mistyped: pump rate (lowest power), pump rate (highest power). Correct it in the logbook.`,
+  ]);
+  const first = dayOf(mine.found_at[0] ?? "");
+  const low = { tune: 1, end: "low", code: "far_richer", sentence: "" } as const;
+  const high = { ...low, end: "high" } as const;
+  const said = (...asides: Parameters<typeof asideSentences>[0]) =>
+    asideSentences(asides, mine.found_at);
+  expect(said(low)).toEqual([`${words.aside.ofEnd(first, "lowest power")} ${words.aside.richer}`]);
+  expect(said(low, high)).toEqual([`${words.aside.of(first)} ${words.aside.richer}`]);
+  expect(said(low, { ...high, code: "far_leaner" })).toEqual([
+    `${words.aside.of(first)} ${words.aside.apart}`,
+  ]);
   const contradiction = { tunes: [1, 2], end: "high", sentence: "" } as const;
   expect(contradictionSentence({ ...contradiction, tunes: [1, 2] }, mine.found_at)).toContain(
     `of ${dayOf(mine.found_at[0] ?? "")} and ${date} contradict each other at highest power`,

@@ -1,8 +1,10 @@
 import { expect, test } from "vitest";
+import { slipsOfEntry } from "../../client/app/heater/mistyped.ts";
 import type { LogbookEntry, LogbookHeater } from "../../client/app/records/entry.ts";
 import { FIRST_QUESTION, type Question } from "../../client/base/question.ts";
-import { draftOfEntry, entryOf, newDraft } from "../../client/logbook/draft.ts";
+import { draftOfEntry, entryOf, newDraft, withSuggestions } from "../../client/logbook/draft.ts";
 import { shareable } from "../../client/logbook/share-entry.ts";
+import { EMPTY_ATLAS } from "../model/invented-fit.ts";
 
 const NOW = new Date("2026-11-20T20:00:00Z");
 const heater: LogbookHeater = {
@@ -78,4 +80,29 @@ test("how it was found is shared with it, stays through the form, and is not sai
   expect(newDraft("tune", heater, [swept], NOW, undefined).found).toBeUndefined();
   const note = entryOf({ ...draftOfEntry(swept), kind: "note" }, NOW);
   expect("entry" in note && note.entry).not.toHaveProperty("found");
+});
+
+test("a slip is no error of the form's: pulses a minute and feet are asked about, and the suggestions put them right", () => {
+  const draft = draftOfEntry({
+    ...entry,
+    site: { ...entry.site, elevation_m: 9800, elevation_sd_m: 31 },
+    low: end(54, 1700),
+    high: end(222, 4500),
+  });
+  const made = entryOf(draft, NOW);
+  if (!("entry" in made)) throw new Error(JSON.stringify(made.errors));
+  const slips = slipsOfEntry(made.entry, heater.heat_kW, { fit: EMPTY_ATLAS });
+  expect(Object.fromEntries(slips.map(({ field, suggestion }) => [field, suggestion]))).toEqual({
+    "site.elevation_m": 2987,
+    "low.pump_Hz": 0.9,
+    "high.pump_Hz": 3.7,
+  });
+  const meant = slips.map(({ field, suggestion = 0 }) => ({ field, value: suggestion }));
+  const mended = entryOf(withSuggestions(draft, meant), NOW);
+  if (!("entry" in mended)) throw new Error(JSON.stringify(mended.errors));
+  expect(mended.entry).toMatchObject({ low: end(0.9, 1700), high: end(3.7, 4500) });
+  expect(mended.entry.site).toMatchObject({ elevation_m: 2987 });
+  // What was typed is no estimate.
+  expect(mended.entry.site?.elevation_sd_m).toBeUndefined();
+  expect(slipsOfEntry(mended.entry, heater.heat_kW, { fit: EMPTY_ATLAS })).toEqual([]);
 });

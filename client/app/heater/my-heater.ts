@@ -1,3 +1,4 @@
+import type { PublishedFit } from "../../../model/fit/group.ts";
 import type { OwnTune } from "../../../model/tune.ts";
 import { recall, remember } from "../../base/remember.ts";
 import type {
@@ -9,6 +10,7 @@ import type {
   LoggedSite,
 } from "../records/entry.ts";
 import { logbook, onLogbookChange } from "../records/store.ts";
+import { slipsOfEntry, slipsOfSettings } from "./mistyped.ts";
 
 /** A heater of the logbook as every view takes it: its facts, its own tunes, and what it is set to. */
 export interface MyHeater {
@@ -18,9 +20,9 @@ export interface MyHeater {
   own_tunes: OwnTune[];
   /** When each own tune was found, in the same order. */
   found_at: string[];
-  /** How many of the own tunes had CO seen to rise on both sides. */
+  /** How many of the own tunes had CO seen to rise on both sides; what looks mistyped is none of them. */
   bracketed: number;
-  /** What it was last known to be set to: by its newest tune, or without a meter. */
+  /** What it was last known to be set to: by its newest tune, or without a meter. Nothing that looks mistyped. */
   settings: HeaterSettings | undefined;
 }
 
@@ -50,7 +52,7 @@ export function chosenHeater(): string | undefined {
 }
 
 /** Tells the chosen heater now, and again whenever it, its entries or the choice change. @returns what ends it */
-export function followMyHeaters(tell: (now: MyHeaters) => void): () => void {
+export function followMyHeaters(fit: PublishedFit, tell: (now: MyHeaters) => void): () => void {
   let turn = 0;
   let ended = false;
   const look = async () => {
@@ -59,7 +61,7 @@ export function followMyHeaters(tell: (now: MyHeaters) => void): () => void {
     // Where storage is forbidden there is no heater; the logbook says so.
     const book = await logbook().catch((): Logbook => ({ heaters: [], entries: [] }));
     // A later look has begun: its answer is the one to tell.
-    if (mine === turn && !ended) tell(myHeaters(book, chosenHeater()));
+    if (mine === turn && !ended) tell(myHeaters(book, chosenHeater(), fit));
   };
   const onChange = () => void look();
   onChange();
@@ -76,24 +78,38 @@ export function followMyHeaters(tell: (now: MyHeaters) => void): () => void {
 }
 
 /** The chosen one of a logbook's heaters; the first where none was chosen, or the chosen one is gone. */
-export function myHeaters({ heaters, entries }: Logbook, chosen: string | undefined): MyHeaters {
+export function myHeaters(
+  { heaters, entries }: Logbook,
+  chosen: string | undefined,
+  fit: PublishedFit,
+): MyHeaters {
   if (chosen === NO_HEATER) return { heaters, mine: null };
   const heater = heaters.find(({ id }) => id === chosen) ?? heaters[0];
-  return { heaters, mine: heater ? myHeater(heater, entries) : null };
+  return { heaters, mine: heater ? myHeater(heater, entries, fit) : null };
 }
 
-function myHeater(heater: LogbookHeater, entries: readonly LogbookEntry[]): MyHeater {
+function myHeater(
+  heater: LogbookHeater,
+  entries: readonly LogbookEntry[],
+  fit: PublishedFit,
+): MyHeater {
+  const { heat_kW } = heater;
   const tunes = entries
     .filter(({ heater_id, kind }) => heater_id === heater.id && kind === "tune")
     .sort((p, q) => (p.at < q.at ? 1 : -1));
   const own = tunes.filter(isOwnTune).slice(0, MOST_OWN_TUNES);
-  const settings = newerOf(heater.settings, tunes[0]);
+  const isSound = (tune: LogbookEntry) => slipsOfEntry(tune, heat_kW, { fit }).length === 0;
+  const given = heater.settings;
+  const settings = newerOf(
+    given && slipsOfSettings(given, heat_kW, { fit }).length === 0 ? given : undefined,
+    tunes.find(isSound),
+  );
   const { low_fan_rpm = settings?.low.fan_rpm, high_fan_rpm = settings?.high.fan_rpm } = heater;
   return {
     heater: { ...heater, low_fan_rpm, high_fan_rpm },
     own_tunes: own.map(ownTuneOf),
     found_at: own.map(({ at }) => at),
-    bracketed: own.filter(({ found }) => found === "bracketed").length,
+    bracketed: own.filter((tune) => tune.found === "bracketed" && isSound(tune)).length,
     settings,
   };
 }

@@ -51,12 +51,34 @@ export function bestSentence(best_Hz: Record<End, Band>): string {
   return words.best(span(best_Hz.low), span(best_Hz.high));
 }
 
-/** Why an own tune does not count, by its code; `found_at` has when each was found. */
-export function asideSentence({ tune, end, code }: OwnAside, found_at: readonly string[]): string {
-  const date = dayOf(found_at[tune - 1] ?? "");
-  const which = end ? words.aside.ofEnd(date, t.endWord[end]) : words.aside.of(date);
-  const why = { far_richer: words.aside.richer, far_leaner: words.aside.leaner }[code];
-  return `${which} ${why ?? words.aside.slip}`;
+/** Why own tunes do not count, a sentence for each; `found_at` has when each was found. */
+export function asideSentences(
+  set_aside: readonly OwnAside[],
+  found_at: readonly string[],
+): string[] {
+  return [...new Set(set_aside.map(({ tune }) => tune))].map((one) => {
+    const asides = set_aside.filter(({ tune }) => tune === one);
+    const [first, second] = asides as [OwnAside, OwnAside?];
+    const date = dayOf(found_at[one - 1] ?? "");
+    const end = second ? null : first.end;
+    const which = end ? words.aside.ofEnd(date, t.endWord[end]) : words.aside.of(date);
+    return `${which} ${whyAside(asides)}`;
+  });
+}
+
+function whyAside(asides: readonly OwnAside[]): string {
+  const figures = new Set(asides.flatMap(({ field }) => (field ? [figureOf(field)] : [])));
+  if (figures.size > 0) return words.aside.slip([...figures].join(", "));
+  const codes = new Set(asides.map(({ code }) => code));
+  if (codes.size > 1) return words.aside.apart;
+  return codes.has("far_richer") ? words.aside.richer : words.aside.leaner;
+}
+
+/** "low.pump_Hz" in words. */
+function figureOf(field: string): string {
+  const [part, quantity] = field.split(".") as [string, keyof typeof words.aside.figures];
+  const name = words.aside.figures[quantity];
+  return part === "low" || part === "high" ? `${name} (${t.endWord[part]})` : name;
 }
 
 export function contradictionSentence(

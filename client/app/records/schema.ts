@@ -1,8 +1,7 @@
 import { z } from "zod";
-import { ELEVATION_RANGE_m } from "../../../model/air.ts";
 import { CO_READINGS } from "../../../model/co-reading.ts";
 import { FOUND } from "../../../model/fit/row.ts";
-import { METER_KINDS } from "../../../model/tune.ts";
+import { elevation_m, fan_rpm, METER_KINDS, pump_Hz, temperature_C } from "../../../model/tune.ts";
 import { logbookWords } from "../../texts/logbook.ts";
 import { format } from "../../units.ts";
 import { ENTRY_KINDS } from "./entry.ts";
@@ -20,6 +19,8 @@ const between = (least: number, most: number) => {
     issue.input === undefined ? check.missing : check.number;
   return z.number({ error: kind }).min(least, { error }).max(most, { error });
 };
+/** As wide as a shared tune's: a slip is no error, it is asked about with a sentence. */
+const as = ({ minValue, maxValue }: z.ZodNumber) => between(minValue ?? 0, maxValue ?? 0);
 const text = (most = LONGEST_TEXT) =>
   z.string({ error: check.text }).max(most, { error: check.text });
 const name = text(80).refine((value) => value.trim() !== "", { error: check.missing });
@@ -30,7 +31,7 @@ const when = z.iso
   .transform((written) => new Date(written).toISOString());
 const choice = { error: check.choice };
 
-const setting = z.strictObject({ pump_Hz: between(0.1, 20), fan_rpm: between(100, 20_000) });
+const setting = z.strictObject({ pump_Hz: as(pump_Hz), fan_rpm: as(fan_rpm) });
 
 export const heaterSchema = z.strictObject({
   id,
@@ -59,8 +60,8 @@ const sweep = z.strictObject({
 
 const end = z
   .strictObject({
-    pump_Hz: between(0.1, 20),
-    fan_rpm: between(100, 20_000),
+    pump_Hz: as(pump_Hz),
+    fan_rpm: as(fan_rpm),
     co_ppm: between(0, 10_000).optional(),
     co_below_ppm: between(1, 100).optional(),
     co_above_ppm: between(1, 10_000).optional(),
@@ -77,7 +78,7 @@ const end = z
 const site = z
   .strictObject({
     place: text(200).optional(),
-    elevation_m: between(...ELEVATION_RANGE_m),
+    elevation_m: as(elevation_m),
     elevation_sd_m: between(0, 2000).optional(),
     lat: between(-90, 90).optional(),
     lon: between(-180, 180).optional(),
@@ -89,7 +90,7 @@ const site = z
 
 const air = z
   .strictObject({
-    temperature_C: between(-60, 50).optional(),
+    temperature_C: as(temperature_C).optional(),
     pressure_hPa: between(400, 1150).optional(),
     qnh_hPa: between(850, 1100).optional(),
     humidity_pct: between(0, 100).optional(),

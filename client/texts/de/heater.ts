@@ -58,7 +58,17 @@ export const heaterWords = {
       "Sie ist viel fetter als erwartet. Pumpenfrequenz, Lüfterdrehzahl, Höhe und Heizungsgröße prüfen.",
     leaner:
       "Sie ist viel magerer als erwartet. Pumpenfrequenz, Lüfterdrehzahl, Höhe und Heizungsgröße prüfen.",
-    slip: "Sie sieht vertippt aus. Zahlen und Einheiten im Logbuch prüfen.",
+    apart:
+      "Sie ist bei einer Leistung viel fetter als erwartet, bei der anderen viel magerer. Pumpenfrequenzen, Lüfterdrehzahlen, Höhe und Heizungsgröße prüfen.",
+    slip: (figures: string) => `Sie sieht vertippt aus: ${figures}. Im Logbuch berichtigen.`,
+    figures: {
+      pump_Hz: "Pumpenfrequenz",
+      fan_rpm: "Lüfterdrehzahl",
+      elevation_m: "Höhe",
+      temperature_C: "Temperatur",
+      pressure_hPa: "Luftdruck",
+      dose_uL: "Kraftstoff je Takt",
+    },
     contradict: (dates: string, end: string) =>
       `Deine Abstimmungen vom ${dates} widersprechen sich bei: ${end}. Abstimmungen einer Heizung liegen selten so weit auseinander. Die Zahlen prüfen; bis eine weitere zeigt, welche stimmt, ist die Spanne breit.`,
     and: "und",

@@ -79,6 +79,10 @@ export const logbookWords: typeof import("../en/logbook.ts").logbookWords = {
     undone: "Ist wieder da.",
     kept: "In diesem Browser gespeichert.",
     fix: "Bitte die markierten Felder prüfen.",
+    looks: "Das sieht vertippt aus",
+    anyway: "Du kannst es so speichern: Antworten lassen es weg, bis es berichtigt ist.",
+    saveAsIs: "So speichern",
+    keptAside: "Gespeichert, aber Antworten lassen es weg: Es sieht vertippt aus.",
     setTo: (hz: string, rpm: string) => `${hz} Hz, ${rpm} U/min`,
     power: (setting: string) => `eingestellte Leistung ${setting}`,
     swept: (hz: string, lower: string, upper: string) =>

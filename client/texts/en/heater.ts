@@ -52,7 +52,17 @@ export const heaterWords = {
       "It is far richer than expected. Check its pump rate, fan speed and elevation, and the heater size.",
     leaner:
       "It is far leaner than expected. Check its pump rate, fan speed and elevation, and the heater size.",
-    slip: "It looks mistyped. Check its figures and units in the logbook.",
+    apart:
+      "One power is far richer than expected, the other far leaner. Check its pump rates, fan speeds and elevation, and the heater size.",
+    slip: (figures: string) => `It looks mistyped: ${figures}. Correct it in the logbook.`,
+    figures: {
+      pump_Hz: "pump rate",
+      fan_rpm: "fan speed",
+      elevation_m: "elevation",
+      temperature_C: "temperature",
+      pressure_hPa: "pressure",
+      dose_uL: "fuel per pulse",
+    },
     contradict: (dates: string, end: string) =>
       `Your tunes of ${dates} contradict each other at ${end}: one heater's tunes are rarely so far apart. Check their figures; until another tune tells which is right, the range is wide.`,
     and: "and",

@@ -75,6 +75,10 @@ export const logbookWords = {
     undone: "It is back.",
     kept: "Saved in this browser.",
     fix: "Check the marked fields.",
+    looks: "This looks mistyped",
+    anyway: "You can save it as it is: answers leave it out until it is corrected.",
+    saveAsIs: "Save it as it is",
+    keptAside: "Saved, but answers leave it out: it looks mistyped.",
     setTo: (hz: string, rpm: string) => `${hz} Hz, ${rpm} rpm`,
     power: (setting: string) => `power setting ${setting}`,
     swept: (hz: string, lower: string, upper: string) =>

@@ -54,7 +54,17 @@ export const heaterWords = {
       "Es mucho más rico de lo esperado. Revisa la bomba, el ventilador, la altitud y el tamaño del calefactor.",
     leaner:
       "Es mucho más pobre de lo esperado. Revisa la bomba, el ventilador, la altitud y el tamaño del calefactor.",
-    slip: "Parece mal tecleado. Revisa sus cifras y unidades en la bitácora.",
+    apart:
+      "En una potencia es mucho más rico de lo esperado y en la otra mucho más pobre. Revisa la bomba, el ventilador, la altitud y el tamaño del calefactor.",
+    slip: (figures: string) => `Parece mal tecleado: ${figures}. Corrígelo en la bitácora.`,
+    figures: {
+      pump_Hz: "frecuencia de la bomba",
+      fan_rpm: "velocidad del ventilador",
+      elevation_m: "altitud",
+      temperature_C: "temperatura",
+      pressure_hPa: "presión",
+      dose_uL: "combustible por pulso",
+    },
     contradict: (dates: string, end: string) =>
       `Tus ajustes del ${dates} se contradicen en: ${end}. Los ajustes de un calefactor rara vez difieren tanto. Revisa sus cifras; hasta que otro diga cuál es correcto, el intervalo es ancho.`,
     and: "y",

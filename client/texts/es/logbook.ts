@@ -79,6 +79,11 @@ export const logbookWords: typeof import("../en/logbook.ts").logbookWords = {
     undone: "Recuperado.",
     kept: "Guardado en este navegador.",
     fix: "Revisa los campos marcados.",
+    looks: "Esto parece mal tecleado",
+    anyway:
+      "Puedes guardarlo tal cual: las respuestas no lo tienen en cuenta hasta que lo corrijas.",
+    saveAsIs: "Guardarlo tal cual",
+    keptAside: "Guardado, pero las respuestas no lo tienen en cuenta: parece mal tecleado.",
     setTo: (hz: string, rpm: string) => `${hz} Hz, ${rpm} rpm`,
     power: (setting: string) => `nivel de potencia ${setting}`,
     swept: (hz: string, lower: string, upper: string) =>

@@ -3,8 +3,8 @@ import type { Compared } from "../../model/compare.ts";
 import type { Reason } from "../../server/contract.ts";
 import { t } from "../texts/app.ts";
 import { reasonWords } from "../texts/reasons.ts";
-import { InEnglish } from "../ui/in-english.tsx";
 import { format, formatPercent, formatRate } from "../units.ts";
+import { InEnglish } from "./in-english.tsx";
 
 const UNIT_OF: Record<string, [unit: string, decimals: number]> = {
   fan_rpm: [t.rpm, 0],
