@@ -180,6 +180,7 @@ function App() {
                 mine={mine}
                 onQuestion={ask}
                 onShared={() => void follow()}
+                onLogged={() => setLinked(null)}
               />
             )}
           </>
@@ -206,7 +207,7 @@ function App() {
 
 const VIEWS = { start: Start, trip: Trip, onsite: OnSite, logbook: Logbook, atlas: Atlas };
 
-function ViewOf({ place, ...props }: { place: Place } & ComponentProps<typeof Atlas>) {
+function ViewOf({ place, ...props }: { place: Place } & ComponentProps<typeof OnSite>) {
   const View = VIEWS[place];
   return <View {...props} />;
 }

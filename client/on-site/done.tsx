@@ -3,6 +3,7 @@ import { ENDS, type End } from "../../model/end.ts";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import { isHigh } from "../../model/sweep/common-practice.ts";
 import { judgeCheck } from "../../model/sweep/middle.ts";
+import type { LogbookHeater } from "../app/records/entry.ts";
 import { HighCo, highReadings } from "../share/high-co.tsx";
 import { t } from "../texts/app.ts";
 import { onsite as words } from "../texts/onsite.ts";
@@ -10,12 +11,13 @@ import { coInPpm } from "../ui/co-text.ts";
 import { format } from "../units.ts";
 import { Asked } from "./asked.tsx";
 import { decimalsOf, hz } from "./figures.ts";
-import { logSweep } from "./logged.ts";
+import { broughtBy, logSweep } from "./logged.ts";
 import { InNightAir } from "./night.tsx";
 import { type Run, runOf } from "./run.ts";
 import type { Session } from "./session.ts";
 import { ShareSweep } from "./share-found.tsx";
 import { expectationOf } from "./stage.ts";
+import { keptSession } from "./use-session.ts";
 
 /** Both ends found: the tune, kept in the logbook, and shared on a press. */
 export function Done(props: {
@@ -23,24 +25,32 @@ export function Done(props: {
   session: Session;
   onSession: (session: Session) => void;
   onShared: () => void;
+  onLogged: () => void;
   onAnew: () => void;
 }) {
   const { session, onSession } = props;
   const [failed, setFailed] = useState(false);
+  const [asked, setAsked] = useState<LogbookHeater[]>([]);
   const { results } = runOf(session);
   const isFound = ENDS.every((end) => results[end]?.sweep);
   const high = highReadings(results);
-  const log = async () => {
+  const log = async (swept: Session) => {
     try {
-      await logSweep(session, words.done.heaterName, new Date());
+      const alike = await logSweep(swept, words.done.heaterName, new Date());
       setFailed(false);
-      if (!session.logged) onSession({ ...session, logged: true });
+      setAsked(alike);
+      if (alike.length > 0 || swept.logged) return;
+      onSession({ ...swept, logged: true });
+      // A link was of another heater; but what only this page holds must not go with its answer.
+      if (!keptSession()?.logged) return;
+      history.replaceState(null, "", location.hash.split("?")[0]);
+      props.onLogged();
     } catch {
       setFailed(true);
     }
   };
   useEffect(() => {
-    if (!session.logged) void log();
+    if (!session.logged) void log(session);
   }, [session.logged]);
   return (
     <>
@@ -60,26 +70,63 @@ export function Done(props: {
         {failed && (
           <p class="warning">
             {words.done.notLogged}{" "}
-            <button type="button" onClick={() => void log()}>
+            <button type="button" onClick={() => void log(session)}>
               {words.done.retry}
             </button>
           </p>
         )}
-        <div class="row">
-          <a class="button-like" href="#/logbook">
-            {words.done.openLogbook}
-          </a>
-          <Asked
-            ask={words.done.anew}
-            sure={words.done.anew}
-            no={words.done.keepShown}
-            onSure={props.onAnew}
+        {asked.length > 0 && (
+          <WhoseSweep
+            heaters={asked}
+            onHeater={(heater_id) => {
+              const claimed = { ...session, plan: { ...session.plan, heater_id } };
+              onSession(claimed);
+              void log(claimed);
+            }}
+            brought={broughtBy(session)}
           />
-        </div>
+        )}
+        {asked.length === 0 && (
+          <div class="row">
+            <a class="button-like" href="#/logbook">
+              {words.done.openLogbook}
+            </a>
+            <Asked
+              ask={words.done.anew}
+              sure={words.done.anew}
+              no={words.done.keepShown}
+              onSure={props.onAnew}
+            />
+          </div>
+        )}
       </section>
       <InNightAir fit={props.fit} session={session} onSession={onSession} />
       <ShareSweep session={session} onSession={onSession} onShared={props.onShared} />
     </>
+  );
+}
+
+/** Which heater was swept, where it was begun for none that the logbook knows. */
+function WhoseSweep(props: {
+  heaters: readonly LogbookHeater[];
+  /** The id of one that is not listed. */
+  brought: string;
+  onHeater: (id: string) => void;
+}) {
+  const { heaters, brought, onHeater } = props;
+  const named = heaters.map(({ id, name }) => [id, name] as const);
+  return (
+    <fieldset class="whose">
+      <legend>{words.done.whose}</legend>
+      <p class="hint">{words.done.whoseWhy}</p>
+      <div class="row">
+        {[...named, [brought, words.done.whoseNew] as const].map(([id, name]) => (
+          <button key={id} type="button" onClick={() => onHeater(id)}>
+            {name}
+          </button>
+        ))}
+      </div>
+    </fieldset>
   );
 }
 

@@ -1,4 +1,5 @@
 import { ENDS, type End } from "../../model/end.ts";
+import { chooseHeater } from "../app/heater/my-heater.ts";
 import type { LogbookEntry, LogbookHeater, LoggedEnd } from "../app/records/entry.ts";
 import { logbook, putAll } from "../app/records/store.ts";
 import { foundIn, runOf } from "./run.ts";
@@ -7,27 +8,40 @@ import type { Session } from "./session.ts";
 /** What a heater gets called that the logbook does not know yet. */
 type Naming = (heat_kW: number) => string;
 
+/** The id of the heater that a sweep brings into the logbook: one that was not in it. */
+export const broughtBy = (session: Session): string => `heater-${session.id}`;
+
 /**
- * Puts a finished sweep into the logbook, in place of an earlier copy of the same sweep.
+ * Puts a finished sweep into the logbook, in place of an earlier copy of the same sweep. Its heater becomes the chosen one:
+ * that it was begun for, or a new one.
+ * @returns heaters of its size where it was begun for none: their owner is to say which, and nothing is kept until then
  * @throws NotKept when the browser does not keep it
  */
-export async function logSweep(session: Session, nameOf: Naming, now: Date): Promise<void> {
+export async function logSweep(
+  session: Session,
+  nameOf: Naming,
+  now: Date,
+): Promise<LogbookHeater[]> {
   const { heaters, entries } = await logbook();
+  const { heater_id, heater: swept } = session.plan;
   const earlier = entries.find(({ id }) => id === session.id);
-  const heater =
-    heaters.find(({ id }) => id === (earlier?.heater_id ?? session.plan.heater_id)) ??
-    heaters.find(({ heat_kW }) => heat_kW === session.plan.heater.heat_kW);
+  const heater = heaters.find(({ id }) => id === (earlier?.heater_id ?? heater_id));
+  const alike = heaters.filter(({ heat_kW }) => heat_kW === swept.heat_kW);
+  if (!heater && alike.length > 0 && heater_id !== broughtBy(session)) return alike;
   const made = heater ?? heaterOf(session, nameOf, now);
   await putAll({
     heaters: heater ? [] : [made],
     entries: [{ ...earlier, ...entryOf(session, made.id, now) }],
   });
+  if (!earlier) chooseHeater(made.id);
+  return [];
 }
 
-function heaterOf({ id, plan }: Session, nameOf: Naming, now: Date): LogbookHeater {
+function heaterOf(session: Session, nameOf: Naming, now: Date): LogbookHeater {
+  const { plan } = session;
   const { heat_kW, dose_uL, supply_V } = plan.heater;
   return {
-    id: `heater-${id}`,
+    id: broughtBy(session),
     name: nameOf(heat_kW),
     heat_kW,
     dose_uL,

@@ -35,6 +35,8 @@ export function OnSite(props: {
   mine: MyHeater | null | undefined;
   onQuestion: (question: Question) => void;
   onShared: () => void;
+  /** The tune is in the logbook, and its heater is the chosen one: what a link told of another has had its day. */
+  onLogged: () => void;
 }) {
   const { session, isKept, keep, drop } = useSession();
   const place = useRef<HTMLDivElement>(null);
@@ -102,8 +104,9 @@ function StageOf(props: {
   keep: (session: Session) => void;
   drop: () => void;
   onShared: () => void;
+  onLogged: () => void;
 }) {
-  const { session, stage, press, keep, drop, onShared } = props;
+  const { session, stage, press, keep, drop, onShared, onLogged } = props;
   const at = { session, press };
   switch (stage.is) {
     case "checklist":
@@ -125,6 +128,7 @@ function StageOf(props: {
           session={session}
           onSession={keep}
           onShared={onShared}
+          onLogged={onLogged}
           onAnew={drop}
         />
       );

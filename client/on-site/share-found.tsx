@@ -33,7 +33,7 @@ export function ShareSweep(props: {
 
   const settle = async (next: Session) => {
     onSession(next);
-    // The entry learns where its tune is; without a logbook the receipt is under Share all the same.
+    // The entry learns where its tune is; without one the receipt is under Share all the same.
     await logSweep(next, words.done.heaterName, new Date()).catch(() => {});
   };
   // What waited may have arrived since, with this view open or not.

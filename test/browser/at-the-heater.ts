@@ -1,6 +1,16 @@
 import type { Page } from "playwright-core";
-import { CHECKS } from "../../client/on-site/session.ts";
+import { FIRST_QUESTION } from "../../client/base/question.ts";
+import { firstPreparation, planOf } from "../../client/on-site/plan.ts";
+import {
+  CHECKS,
+  newSession,
+  type Press,
+  pressed,
+  type Session,
+} from "../../client/on-site/session.ts";
 import { onsite } from "../../client/texts/onsite.ts";
+import type { PublishedFit } from "../../model/fit/group.ts";
+import { startTune } from "../../model/start.ts";
 import type { SweepReading } from "../../model/sweep/setup.ts";
 import { seeded } from "../../seed-demo/random.ts";
 import { AtTheHeater } from "../study/sweep/at-the-heater.ts";
@@ -143,4 +153,32 @@ export async function asked(page: Page): Promise<{ rate: number; left_s: number 
     .getAttribute("data-value");
   const left = await page.locator("[data-left]").getAttribute("data-left");
   return { rate: Number(rate), left_s: Number(left) };
+}
+
+/** A sweep that is over, as the browser keeps it. */
+export function overIn(
+  fit: PublishedFit,
+  fans?: { low_fan_rpm: number; high_fan_rpm: number },
+): Session {
+  const here = {
+    ...FIRST_QUESTION,
+    site: { elevation_m: 2240, elevation_sd_m: 0, elevation_source: "given" as const },
+    air: { temperature_C: 12 },
+    ...fans,
+  };
+  const ready = { ...firstPreparation(), low_before_Hz: 1.4, high_before_Hz: 4.8 };
+  const result = (pump_Hz: number, co_ppm: number) => ({ pump_Hz, co_ppm, settled: 4 });
+  const presses: Omit<Press, "at">[] = [
+    { is: "lit" },
+    { is: "warm" },
+    { is: "accept", end: "low", result: result(1.1, 15) } as Press,
+    { is: "accept", end: "high", result: result(4, 10) } as Press,
+    { is: "skip" },
+    { is: "skip" },
+  ];
+  const begun = Date.UTC(2026, 10, 26, 12);
+  return presses.reduce<Session>(
+    (session, one, i) => pressed(session, { ...one, at: begun + i * 600_000 } as Press),
+    newSession(planOf(here, startTune(fit, here), ready, -14), "invented-session", begun),
+  );
 }

@@ -240,7 +240,8 @@ test("own figures that cannot be are asked about as they are typed; a press corr
   await page.getByText(logbookWords.entry.keptAside).waitFor();
   await expect.poll(() => line(page).textContent()).toContain(words.line.own(1));
   // Neither its fans nor its settings say anything, and one sentence says why.
-  await expectShown(page, startAt([], {}));
+  const mistyped = { ...FOUND, high: { pump_Hz: 15, fan_rpm: 450, co_ppm: 9 } };
+  await expectShown(page, startAt([mistyped], {}));
   expect(await page.locator(".lead, .own-basis").count()).toBe(0);
   const said = page.locator(".answer .warning", { hasText: "does not count" });
   expect(await said.count()).toBe(1);

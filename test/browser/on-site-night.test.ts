@@ -1,14 +1,11 @@
 import type { Browser, Page } from "playwright-core";
 import { beforeAll, expect, test } from "vitest";
-import { FIRST_QUESTION } from "../../client/base/question.ts";
-import { firstPreparation, planOf } from "../../client/on-site/plan.ts";
-import { newSession, type Press, pressed, type Session } from "../../client/on-site/session.ts";
+import type { Session } from "../../client/on-site/session.ts";
 import { t } from "../../client/texts/app.ts";
 import { onsite } from "../../client/texts/onsite.ts";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import { tuneAtNight } from "../../model/night-air.ts";
-import { startTune } from "../../model/start.ts";
-import { installClock, press, unfold } from "./at-the-heater.ts";
+import { installClock, overIn, press, unfold } from "./at-the-heater.ts";
 import { axeFinds, sideways } from "./faults.ts";
 import { field, openPage, openSite } from "./open-page.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
@@ -71,31 +68,6 @@ test("the air of the moment is On site's, the night's is the Atlas's: neither ov
   await page.locator('[name="now.temperature_C"]:focus').waitFor();
   await close();
 });
-
-/** A sweep that is over, as the browser keeps it. */
-function overIn(fit: PublishedFit, fans?: { low_fan_rpm: number; high_fan_rpm: number }): Session {
-  const here = {
-    ...FIRST_QUESTION,
-    site: { elevation_m: 2240, elevation_sd_m: 0, elevation_source: "given" as const },
-    air: { temperature_C: 12 },
-    ...fans,
-  };
-  const ready = { ...firstPreparation(), low_before_Hz: 1.4, high_before_Hz: 4.8 };
-  const result = (pump_Hz: number, co_ppm: number) => ({ pump_Hz, co_ppm, settled: 4 });
-  const presses: Omit<Press, "at">[] = [
-    { is: "lit" },
-    { is: "warm" },
-    { is: "accept", end: "low", result: result(1.1, 15) } as Press,
-    { is: "accept", end: "high", result: result(4, 10) } as Press,
-    { is: "skip" },
-    { is: "skip" },
-  ];
-  const begun = Date.UTC(2026, 10, 26, 12);
-  return presses.reduce<Session>(
-    (session, one, i) => pressed(session, { ...one, at: begun + i * 600_000 } as Press),
-    newSession(planOf(here, startTune(fit, here), ready, -14), "invented-session", begun),
-  );
-}
 
 /** The same, the flame having gone out at a rate beside the one an end was left at. */
 const outBeside = (session: Session, at: "low" | "high", flame_out_Hz: number): Session => ({

@@ -21,6 +21,7 @@ import { inventedTunes } from "./crowd.ts";
 import { axeFinds, sideways } from "./faults.ts";
 import { type Line, openLine } from "./line.ts";
 import { CUT_OFF, field, openPage } from "./open-page.ts";
+import { basisOf } from "./own-heater.ts";
 import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
 import { plainBrowser } from "./shared.ts";
 
@@ -74,7 +75,7 @@ async function faults(
   return [...found, ...small.map((html) => `${state}: too small: ${html.slice(0, 100)}`)];
 }
 
-test("both ends without a network, one by keyboard alone, a reload on the way: minima found, logged, shared once when the network is back", async () => {
+test("both ends without a network, one by keyboard alone, a reload on the way: minima found, logged, shared once when the network is back; the next answer is narrower", async () => {
   const { page, close } = await openPage(browser, `${line.url}/#/onsite`, {
     ...PHONE,
     serviceWorkers: "allow",
@@ -169,6 +170,15 @@ test("both ends without a network, one by keyboard alone, a reload on the way: m
   await page.locator(".onsite [data-verdict=accepted]").waitFor();
   expect(line.keys).toEqual([entry?.id]);
   expect(await tunes()).toBe(before + 1);
+
+  // It stands in the logbook, shared; and the next answer is this heater's own, narrower than any other's.
+  const nav = page.locator("nav.places");
+  await nav.getByRole("link", { name: t.places.logbook }).click();
+  await page.locator(`[data-entry="${entry?.id}"] .shared`).waitFor();
+  await nav.getByRole("link", { name: t.places.start }).click();
+  const [own, others] = await basisOf(page);
+  expect(own).toBeGreaterThan(0);
+  expect(own).toBeLessThan(others);
   await close(CUT_OFF);
 });
 

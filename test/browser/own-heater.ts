@@ -43,6 +43,14 @@ export async function fillFound(page: Page, typed: Record<string, string> = {}):
   await button(page, logbookWords.entry.save).click();
 }
 
+/** Adds a heater by its line, in English, with nothing known of it but its usual size. */
+export async function addHeater(page: Page, name: string): Promise<void> {
+  await line(page).click();
+  await button(page, logbookWords.heater.add).click();
+  await fillHeater(page, name, {});
+  await line(page).click();
+}
+
 /** Adds a heater by its line, in English, with present settings found with a meter. */
 export async function addFoundHeater(page: Page, name: string): Promise<void> {
   await line(page).click();
@@ -56,4 +64,11 @@ export async function addFoundHeater(page: Page, name: string): Promise<void> {
   await button(page, words.settings.meter).click();
   await fillFound(page);
   await page.locator(".own-basis").waitFor();
+}
+
+/** How sure the answer is with its own tunes, and would be without, ±%. */
+export async function basisOf(page: Page): Promise<[own: number, others: number]> {
+  const said = (await page.locator(".own-basis").textContent()) ?? "";
+  const [own = 0, others = 0] = [...said.matchAll(/±(\d+) %/g)].map(([, pct]) => Number(pct));
+  return [own, others];
 }

@@ -321,6 +321,9 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
     settled: "Messwerte",
     before: "Vor der Suche, Hz",
     logged: "Im Logbuch gespeichert.",
+    whose: "Welche Heizung hast du abgestimmt?",
+    whoseWhy: "Die Abstimmung kommt in ihr Logbuch, und die Antworten für sie werden genauer.",
+    whoseNew: "Eine, die hier nicht steht",
     notLogged:
       "Das konnte nicht im Logbuch gespeichert werden: Der Speicher ist vielleicht voll oder gesperrt.",
     retry: "Noch einmal versuchen",

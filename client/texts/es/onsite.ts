@@ -320,6 +320,9 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
     settled: "Lecturas",
     before: "Antes de la búsqueda, Hz",
     logged: "Guardado en la bitácora.",
+    whose: "¿Qué calefactor has ajustado?",
+    whoseWhy: "El ajuste entra en su bitácora, y las respuestas para él serán más precisas.",
+    whoseNew: "Uno que no está en la lista",
     notLogged:
       "No se pudo guardar en la bitácora: puede que el almacenamiento esté lleno o bloqueado.",
     retry: "Probar otra vez",
