@@ -1,6 +1,7 @@
 import { spawnSync } from "node:child_process";
 import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
+import { isFine } from "./licences.ts";
 
 // Whether what is installed may be used and is known to be sound: npm run check:packages. Needs the network, so no test calls it.
 
@@ -9,12 +10,6 @@ interface Locked {
   license?: string;
   dev?: boolean;
 }
-
-/** Licences that the project can live with; a package may offer one of several. */
-const LICENCES =
-  /\b(MIT|MIT-0|ISC|0BSD|BSD-[23]-Clause|Apache-2\.0|BlueOak-1\.0\.0|CC0-1\.0|CC-BY-[34]\.0|Unlicense|Python-2\.0|MPL-2\.0|OFL-1\.1|WTFPL|Zlib)\b/;
-/** Libraries linked at run time by tools of the build, in binaries of their own. */
-const OF_TOOLS = /^LGPL-3\.0-or-later$/;
 
 const { packages } = JSON.parse(readFileSync("package-lock.json", "utf8")) as {
   packages: Record<string, Locked>;
@@ -31,8 +26,8 @@ function licenceOf(folder: string, { license }: Locked): string {
 for (const [folder, locked] of Object.entries(packages)) {
   if (folder === "") continue;
   const licence = licenceOf(folder, locked);
-  const fits = LICENCES.test(licence) || (locked.dev && OF_TOOLS.test(licence));
-  if (!fits) said.push(`${folder} ${locked.version}: its licence is ${licence || "not said"}`);
+  if (!isFine(licence, locked.dev))
+    said.push(`${folder} ${locked.version}: its licence is ${licence || "not said"}`);
 }
 console.log(`Licences: ${Object.keys(packages).length - 1} packages, ${said.length} to look at.`);
 
