@@ -1,52 +1,34 @@
 import type { Context } from "hono";
+import { type InPieces, unpackedPart } from "./gzip-in-pieces.ts";
 
-/** An answer's bytes, ready to be sent. */
-export interface Packed {
-  bytes: Uint8Array<ArrayBuffer>;
-  /** Whether they are gzip (RFC 1952); plain otherwise. */
-  isGzip: boolean;
-}
+/** An answer's bytes, ready to be sent: gzip, or plain where there are no pieces. */
+export type Packed = InPieces | { bytes: Uint8Array<ArrayBuffer>; pieces: null };
 
 export const plain = (text: string): Packed => ({
   bytes: new TextEncoder().encode(text),
-  isGzip: false,
+  pieces: null,
 });
+
+const isGzip = (packed: Packed): packed is InPieces => packed.pieces !== null;
 
 /** Named, and not with a weight of 0 (RFC 9110, 12.5.3). */
 const TAKES_GZIP = /\bgzip\b(?!\s*;\s*q=0(\.0*)?\s*(,|$))/i;
 
 /** Whether the one who asks is sent these bytes as gzip. */
-export const isSentAsGzip = (c: Context, { isGzip }: Packed): boolean =>
-  isGzip && TAKES_GZIP.test(c.req.header("Accept-Encoding") ?? "");
+export const isSentAsGzip = (c: Context, packed: Packed): boolean =>
+  isGzip(packed) && TAKES_GZIP.test(c.req.header("Accept-Encoding") ?? "");
 
 /** Sends bytes as they are to whoever takes them so, unpacked to others. */
 export function sendPacked(c: Context, packed: Packed): Response {
-  const { bytes, isGzip } = packed;
-  if (!isGzip) return c.body(bytes);
+  if (!isGzip(packed)) return c.body(packed.bytes);
   c.header("Vary", "Accept-Encoding");
   if (isSentAsGzip(c, packed)) {
     c.header("Content-Encoding", "gzip");
-    return c.body(bytes);
+    return c.body(packed.bytes);
   }
-  return c.body(unpacked(packed));
-}
-
-function unpacked({ bytes }: Packed): ReadableStream {
-  return new Blob([bytes]).stream().pipeThrough(new DecompressionStream("gzip") as never);
+  return c.body(unpackedPart(packed, 0, Number.POSITIVE_INFINITY));
 }
 
 /** A part of what is unpacked, from a first to a last byte. */
-export function partOf(packed: Packed, first: number, last: number) {
-  if (!packed.isGzip) return packed.bytes.slice(first, last + 1);
-  let at = 0;
-  const cut = new TransformStream<Uint8Array, Uint8Array>({
-    transform: (chunk, to) => {
-      const part = chunk.subarray(Math.max(0, first - at), Math.max(0, last + 1 - at));
-      at += chunk.length;
-      if (part.length > 0) to.enqueue(part);
-      // The rest need not be unpacked.
-      if (at > last) to.terminate();
-    },
-  });
-  return unpacked(packed).pipeThrough(cut);
-}
+export const partOf = (packed: Packed, first: number, last: number) =>
+  isGzip(packed) ? unpackedPart(packed, first, last) : packed.bytes.slice(first, last + 1);

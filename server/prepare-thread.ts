@@ -1,10 +1,11 @@
 import { createHash } from "node:crypto";
 import { parentPort } from "node:worker_threads";
-import { createGzip } from "node:zlib";
 import { SqliteFile } from "../db/sqlite-file.ts";
 import type { PublishedFit } from "../model/fit/group.ts";
 import type { Cell } from "./contract.ts";
+import { PackingInPieces } from "./gzip-in-pieces.ts";
 import { cellsAnswer, type DocumentName, shownOf, summedCells } from "./open-documents.ts";
+import type { Packed } from "./packed.ts";
 import { makeRelease, type Packing, plainPacking, type Release } from "./release.ts";
 
 /** What the thread is asked to make. */
@@ -34,7 +35,7 @@ async function make(file: string, order: Order): Promise<unknown> {
     if (summed.state !== state) summed = { state, cells: await summedCells(db, fit) };
     const packing = gzipPacking();
     await packing.write(cellsAnswer(summed.cells, parent, demo));
-    return (await packing.end()).bytes;
+    return await packing.end();
   } finally {
     connection.abandon();
   }
@@ -44,41 +45,24 @@ async function make(file: string, order: Order): Promise<unknown> {
 const packingOf = (name: DocumentName) =>
   name === "tunes.parquet" ? plainPacking() : gzipPacking();
 
-/** Packs and hashes as it comes, and never holds the whole of it unpacked. */
+/** Packs and hashes as it comes. */
 function gzipPacking(): Packing {
-  const gzip = createGzip();
+  const packing = new PackingInPieces();
   const hash = createHash("sha256");
-  const parts: Buffer[] = [];
-  let size_bytes = 0;
-  gzip.on("data", (part: Buffer) => parts.push(part));
-  const ended = new Promise<void>((done, failed) => gzip.on("end", done).on("error", failed));
   return {
     write: async (chunk) => {
       const bytes = Buffer.from(chunk);
       hash.update(bytes);
-      size_bytes += bytes.length;
-      if (!gzip.write(bytes)) await new Promise((done) => gzip.once("drain", done));
+      packing.write(bytes);
     },
-    end: async () => {
-      gzip.end();
-      await ended;
-      // Of its own: it is handed over, not copied.
-      const bytes = new Uint8Array(parts.reduce((sum, { length }) => sum + length, 0));
-      let at = 0;
-      for (const part of parts) {
-        bytes.set(part, at);
-        at += part.length;
-      }
-      return { bytes, isGzip: true, size_bytes, sha256: hash.digest("hex") };
-    },
+    end: async () => ({ ...packing.end(), sha256: hash.digest("hex") }),
   };
 }
 
 /** What is handed over to the server's thread. */
 function handedOver(made: unknown): ArrayBuffer[] {
-  if (made instanceof Uint8Array) return [made.buffer as ArrayBuffer];
-  const { files } = made as Partial<Release>;
-  return (files ?? []).map(({ bytes }) => bytes.buffer);
+  const { bytes, files = [] } = made as Partial<Release & Packed>;
+  return [...(bytes ? [bytes.buffer] : []), ...files.map((file) => file.bytes.buffer)];
 }
 
 let before: Promise<void> = Promise.resolve();

@@ -96,10 +96,7 @@ export function preparedInThread(
       if (cells.size >= PARENTS_KEPT) cells.delete(cells.keys().next().value as string);
       cells.set(parent, answer);
       const order: Order = { make: "cells", fit, parent, demo, state: made_from };
-      const make = async () => ({
-        bytes: await threads.cells.make<Uint8Array<ArrayBuffer>>(order),
-        ...{ isGzip: true, made_from },
-      });
+      const make = async () => ({ ...(await threads.cells.make<Packed>(order)), made_from });
       return answer.get(made_from, make, revision > LARGE);
     },
     answers,

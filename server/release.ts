@@ -5,13 +5,13 @@ import { type Chunk, DOCUMENTS, type DocumentName, writeDocuments } from "./open
 import type { Packed } from "./packed.ts";
 
 /** One file of the open data, complete. */
-export interface ReleasedFile extends Packed {
+export type ReleasedFile = Packed & {
   name: DocumentName;
   /** Unpacked. */
   size_bytes: number;
   /** Of what is unpacked, hexadecimal. */
   sha256: string;
-}
+};
 
 /** The open data of one moment, named by what its files hold: the same data made again have the same name. */
 export interface Release {
@@ -24,7 +24,7 @@ export interface Release {
 /** Takes a file piece by piece. */
 export interface Packing {
   write: (chunk: Chunk) => Promise<void>;
-  end: () => Promise<Omit<ReleasedFile, "name">>;
+  end: () => Promise<Packed & Pick<ReleasedFile, "size_bytes" | "sha256">>;
 }
 
 /** Characters of a revision's name: among all revisions there will ever be, no two have the same 64 bits by chance. */
@@ -52,7 +52,7 @@ export function plainPacking(): Packing {
     write: async (chunk) => void parts.push(chunk),
     end: async () => {
       const bytes = new Uint8Array(await new Blob(parts).arrayBuffer());
-      return { bytes, isGzip: false, size_bytes: bytes.length, sha256: await sha256OfBytes(bytes) };
+      return { bytes, pieces: null, size_bytes: bytes.length, sha256: await sha256OfBytes(bytes) };
     },
   };
 }

@@ -72,7 +72,7 @@ function sendFile(c: Context, file: ReleasedFile): Response {
   c.header("Content-Type", MEDIA_TYPES[file.name]);
   c.header("Accept-Ranges", "bytes");
   c.header("Link", `<${LICENCE.url}>; rel="license", </api/data>; rel="index"`);
-  if (file.isGzip) c.header("Vary", "Accept-Encoding");
+  if (file.pieces) c.header("Vary", "Accept-Encoding");
   // Of the whole as it is unpacked (RFC 9530); a digest of what is packed would be another one.
   if (!isGzip) c.header("Repr-Digest", `sha-256=:${base64Of(file.sha256)}:`);
   if (!part) return sendPacked(c, file);
