@@ -5,11 +5,12 @@ import { fileURLToPath } from "node:url";
 import { sql } from "drizzle-orm";
 import { readMigrationFiles } from "drizzle-orm/migrator";
 import { migrate } from "drizzle-orm/sqlite-proxy/migrator";
+import { Ballast } from "./ballast.ts";
 import type { Database } from "./database.ts";
-import { requireUsable } from "./file-state.ts";
+import { ownPath, requireUsable } from "./file-state.ts";
 import { DatabaseRefused } from "./refused.ts";
 import { primaryCode, SQLITE, SqliteFile } from "./sqlite-file.ts";
-import { causesOf } from "./storage-trouble.ts";
+import { causesOf, StorageFull } from "./storage-trouble.ts";
 
 const migrationsFolder = fileURLToPath(new URL("./migrations", import.meta.url));
 /** Where the migrator keeps what it has applied. */
@@ -31,7 +32,7 @@ export class NewerDatabase extends DatabaseRefused {}
 export interface Room {
   /** The file grows no further, bytes. */
   most_bytes?: number | undefined;
-  /** No new tunes once the disk has less left than this, bytes. */
+  /** No new tunes once the disk has less left than this, bytes; and a ballast beside the file, for withdrawals when it has nothing left. */
   disk_reserve_bytes?: number | undefined;
 }
 
@@ -41,6 +42,8 @@ export interface Storage {
   isShort: () => Promise<boolean>;
   /** Whether the database takes writes at this moment: no other process holds it. */
   canWrite: () => boolean;
+  /** Runs a write, a withdrawal's, that must find room: where there is none the ballast is given up, and it runs again. */
+  findRoomFor: <T>(write: () => Promise<T>) => Promise<T>;
   /**
    * Sees that what was deleted or overwritten is nowhere in the files any more; where somebody reads what was there
    * before, a backup for example, as soon as they are done.
@@ -86,15 +89,20 @@ export async function openDatabase(file: string, room: Room = {}): Promise<OpenD
     connection.close();
     throw refusedIfDamaged(error, file);
   }
-  const forget = emptyingWal(connection);
+  const ballast =
+    file === ":memory:" || room.disk_reserve_bytes === undefined
+      ? undefined
+      : new Ballast(ownPath(file));
+  const forget = emptyingWal(connection, ballast);
   // A process that was killed may have left what was withdrawn in the WAL.
   await forget();
   return {
     db: connection.db,
     isNew,
     storage: {
-      isShort: roomOf(connection, file, room),
+      isShort: roomOf(connection, file, room, ballast),
       canWrite: () => connection.canWrite(),
+      findRoomFor: givingUp(ballast),
       forget,
     },
     close: () => connection.close(),
@@ -155,13 +163,15 @@ async function bringUpToDate(connection: SqliteFile, file: string): Promise<void
 }
 
 /** The WAL has pages as they were; moved into the file it is cut to nothing. Whoever asks meanwhile shares the next time. */
-function emptyingWal(connection: SqliteFile): Storage["forget"] {
+function emptyingWal(connection: SqliteFile, ballast: Ballast | undefined): Storage["forget"] {
   let [isWanted, retry]: [boolean, ReturnType<typeof setTimeout> | undefined] = [false, undefined];
   const empty = () => {
     if (!isWanted || connection.isClosed) return;
     clearTimeout(retry);
     isWanted = !connection.emptyWal();
     if (isWanted) retry = setTimeout(empty, EMPTY_AGAIN_ms).unref();
+    // What the withdrawal took is free again, and not for others.
+    else ballast?.keep();
   };
   return async () => {
     isWanted = true;
@@ -171,7 +181,29 @@ function emptyingWal(connection: SqliteFile): Storage["forget"] {
   };
 }
 
-function roomOf(connection: SqliteFile, file: string, room: Room): Storage["isShort"] {
+function givingUp(ballast: Ballast | undefined): Storage["findRoomFor"] {
+  return async (write) => {
+    try {
+      return await write();
+    } catch (error) {
+      if (!ballast || !causesOf(error).some((cause) => cause instanceof StorageFull)) throw error;
+      ballast.giveUp();
+    }
+    try {
+      return await write();
+    } catch (error) {
+      ballast.keep();
+      throw error;
+    }
+  };
+}
+
+function roomOf(
+  connection: SqliteFile,
+  file: string,
+  room: Room,
+  ballast: Ballast | undefined,
+): Storage["isShort"] {
   const pragma = (name: string) => (connection.read(`PRAGMA ${name}`) as [[number]])[0][0];
   const page_bytes = pragma("page_size");
   const most_pages = pragma("max_page_count");
@@ -183,6 +215,7 @@ function roomOf(connection: SqliteFile, file: string, room: Room): Storage["isSh
     if (performance.now() - disk.asked > DISK_ASKED_ms) {
       const { bavail, bsize } = await statfs(file);
       disk = { asked: performance.now(), isShort: bavail * bsize < room.disk_reserve_bytes };
+      if (!disk.isShort) ballast?.keep();
     }
     return disk.isShort;
   };

@@ -89,7 +89,7 @@ export function createApp(services: Services): Hono {
       headers: { Allow: methods.join(", ") },
     });
   });
-  app.onError((error, c) => renderProblem(c, asProblem(error)));
+  app.onError((error, c) => renderProblem(c, asProblem(error, c.req.method)));
   return app;
 }
 
@@ -104,7 +104,7 @@ function knownPaths(app: Hono): { method: string; pattern: RegExp }[] {
     }));
 }
 
-function asProblem(error: Error): RequestProblem {
+function asProblem(error: Error, method: string): RequestProblem {
   if (error instanceof RequestProblem) return error;
   if (error instanceof GeographyMissing) {
     return new RequestProblem(
@@ -115,7 +115,7 @@ function asProblem(error: Error): RequestProblem {
   if (error instanceof HTTPException) return new RequestProblem(error.status, error.message);
   const causes = causesOf(error);
   if (causes.some((cause) => cause instanceof StorageBusy)) return busy();
-  if (causes.some((cause) => cause instanceof StorageFull)) return full();
+  if (causes.some((cause) => cause instanceof StorageFull)) return full(method);
   // What wraps a cause may repeat a tune's figures, which belong in no log.
   console.error(causes.at(-1));
   return new RequestProblem(500, "The atlas failed on this request. It is not your mistake.");

@@ -81,7 +81,7 @@ const paths: Record<string, Record<string, Operation>> = {
       summary: "Withdraw a tune: gone from data, fit and export",
       bearer: "receipt",
       status: 204,
-      problems: [401, 404, 429, 503],
+      problems: [401, 404, 429, 503, 507],
     },
   },
   "/api/start": {

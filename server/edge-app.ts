@@ -31,7 +31,12 @@ export async function openAtEdge(env: Bindings): Promise<{ app: Hono; db: Databa
     db,
     // Requests do not share I/O at the edge: each commits its own.
     commit: async ([first, ...rest]) => void (first && (await db.batch([first, ...rest]))),
-    storage: { isShort: async () => false, canWrite: () => true, forget: async () => {} },
+    storage: {
+      isShort: async () => false,
+      canWrite: () => true,
+      findRoomFor: (write) => write(),
+      forget: async () => {},
+    },
     stopping: () => false,
     keys,
     // It reads what the fitter publishes, and makes a steward's trials.

@@ -68,11 +68,13 @@ export function busy(): RequestProblem {
   );
 }
 
-/** There is no room for what was to be stored (RFC 4918, 11.5). */
-export function full(): RequestProblem {
+/** There is no room for what a request of this method was to store (RFC 4918, 11.5). */
+export function full(method: string): RequestProblem {
   return new RequestProblem(
     507,
-    "The atlas has no room for new tunes until its operator makes some. Nothing was stored; keep the tune and send it again later. Withdrawing still works.",
+    method === "DELETE"
+      ? "The atlas's disk is full to the last byte. The tune is not withdrawn: keep the receipt and withdraw it again later, once the operator has made room."
+      : "The atlas has no room for new tunes until its operator makes some. Nothing was stored; keep the tune and send it again later. Withdrawing still works.",
     { headers: { "Retry-After": String(FULL_FOR_s) } },
   );
 }

@@ -56,7 +56,7 @@ export function takeBack(
         `No tune came with an import "${name}". An import has the name that --name gave it, or that of its file without the ending.`,
       );
     }
-    await db.batch([first, ...rest]);
+    await storage.findRoomFor(() => db.batch([first, ...rest]));
     await storage.forget();
     return gone.length;
   });

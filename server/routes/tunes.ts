@@ -37,7 +37,7 @@ export function tuneRoutes(services: Services): Hono {
 
   app.post("/tunes", async (c) => {
     await limits.write(clientAddress(c));
-    await requireRoom();
+    await requireRoom(c);
     const tune = await readTune(c);
     await limits.tune(tune, c.req.header("Proof-Of-Work"));
     const { answer, isNew } = await submit(services, newKeys, tune, {
@@ -55,7 +55,7 @@ export function tuneRoutes(services: Services): Hono {
 
   app.put("/tunes/:id", async (c) => {
     await limits.write(clientAddress(c));
-    await requireRoom();
+    await requireRoom(c);
     const sent = await authorised(c);
     const judged = await judge(services, await readTune(c));
     const { kept, answer } = keptOutBySteward(await decisionsOn(db, sent.id))
@@ -80,15 +80,15 @@ export function tuneRoutes(services: Services): Hono {
   app.delete("/tunes/:id", async (c) => {
     await limits.write(clientAddress(c));
     const sent = await authorised(c);
-    await commit(withdrawTune(db, sent, today()));
+    await storage.findRoomFor(() => commit(withdrawTune(db, sent, today())));
     prepared.forget();
     await storage.forget();
     afterWrite(c);
     return c.body(null, 204);
   });
 
-  async function requireRoom(): Promise<void> {
-    if (await storage.isShort()) throw full();
+  async function requireRoom(c: Context): Promise<void> {
+    if (await storage.isShort()) throw full(c.req.method);
   }
 
   /**

@@ -83,10 +83,15 @@ export async function openTestAtlas(
     onAlarms?: (news: AlarmNews) => void;
     /** The file grows no further, bytes. */
     most_bytes?: number;
+    /** What the disk must have left for new tunes, bytes; then there is a ballast, too. */
+    disk_reserve_bytes?: number;
   } = {},
 ): Promise<TestAtlas> {
   const file = options.file ?? join(mkdtempSync(join(tmpdir(), "hypsotune-")), "atlas.db");
-  const { db, storage, close } = await openDatabase(file, { most_bytes: options.most_bytes });
+  const { db, storage, close } = await openDatabase(file, {
+    most_bytes: options.most_bytes,
+    disk_reserve_bytes: options.disk_reserve_bytes,
+  });
   let time = Date.parse(options.opened ?? "2026-11-25T12:00:00Z");
   const now = () => new Date(time);
   const demo = options.demo ?? false;
