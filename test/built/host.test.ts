@@ -8,10 +8,16 @@ const ELSEWHERE = "127.0.0.2";
 const SECRET = { ATLAS_SECRET: "a secret for tests only" };
 
 test.each([
-  ["unset: this machine's own address alone", {}, false],
-  ["0.0.0.0: all addresses", { HOST: "0.0.0.0" }, true],
-] as const)("HOST %s", async (_, env, isReached) => {
-  const server = await ownServer(":memory:", { ...SECRET, ...env });
+  ["unset: this machine's own address alone", {}, [], false],
+  ["0.0.0.0: all addresses", { HOST: "0.0.0.0" }, [], true],
+  [
+    "0.0.0.0 of a demo: this machine's own address all the same",
+    { HOST: "0.0.0.0" },
+    ["--demo"],
+    false,
+  ],
+] as const)("HOST %s", async (_, env, options, isReached) => {
+  const server = await ownServer(":memory:", { ...SECRET, ...env }, ...options);
   const { port } = new URL(server.url);
   const health = (host: string) => fetch(`http://${host}:${port}/api/health`).then((r) => r.ok);
   expect(await health("127.0.0.1")).toBe(true);

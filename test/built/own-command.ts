@@ -16,9 +16,10 @@ export interface OwnServer {
 export async function ownServer(
   file: string,
   env: Record<string, string> = {},
+  ...options: string[]
 ): Promise<OwnServer> {
   await ensureGeography("data/geography", { log: () => {} });
-  const server = spawn("node_modules/.bin/node", ["server/node.ts"], {
+  const server = spawn("node_modules/.bin/node", ["server/node.ts", ...options], {
     env: {
       ...process.env,
       PORT: "0",
