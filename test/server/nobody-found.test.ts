@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import { parse } from "csv-parse/sync";
 import { sql } from "drizzle-orm";
 import { cellToChildren, cellToLatLng, cellToParent, getResolution, latLngToCell } from "h3-js";
@@ -174,6 +175,17 @@ test("all public answers of the demo together show nobody in two places, and wou
   // It does find where people are who have been nowhere else.
   expect(places.filter((own) => own.size === 1).length).toBeGreaterThan(50);
   expect(withTrail(places)).toBe(0);
+  // What remains, as docs/privacy.md says.
+  const csv = await (await atlas.app.request("/api/tunes.csv")).text();
+  const lines: Line[] = parse(csv, { columns: true });
+  const cellsOf = [...Map.groupBy(lines, ({ contributor }) => contributor).values()];
+  const wide = cellsOf
+    .map((own) => new Set(own.map(({ cell }) => cell ?? "")))
+    .filter((cells) => [...cells].some((cell) => cell && getResolution(cell) < PLACE));
+  expect(wide.every((cells) => cells.size > 1)).toBe(true);
+  const said = readFileSync("docs/privacy.md", "utf8").replaceAll("\n", " ");
+  expect(said).toContain(`In the demo ${wide.length} of ${cellsOf.length} contributors`);
+  expect(said).toContain(`each of the ${wide.length} shows two such cells or more`);
 
   await atlas.db.update(tunes).set({ several_places: false });
   await atlas.db.insert(decisions).values({

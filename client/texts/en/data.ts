@@ -32,7 +32,7 @@ export const dataWords = {
   methodLanguage: "",
   privacy: "Privacy",
   privacyText:
-    "No account, no name, no address. A position becomes a map cell of about 250 km² in your browser. Your key is random and stored only as a keyed hash. Kept are months, not dates, elevations to 10 m, air to 1 °C and 1 hPa, and no free text. Shown are elevations to 100 m and cells of five owners or more; fewer are shown within a larger cell. Whoever has tuned in several places is shown in cells of about 87,000 km² alone, with the year, so that nobody can see where they went. The pseudonym is random and goes with your last tune. Two things in the file tell a day and are shown to nobody: since when a new owner waits, and which fit a tune was compared with. Withdrawn means gone.",
+    "No account, no name, no address. A position becomes a map cell of about 250 km² in your browser. Your key is random and stored only as a keyed hash. Kept are months, not dates, elevations to 10 m, air to 1 °C and 1 hPa, and no free text. Shown are elevations to 100 m and cells of five owners or more; fewer are shown within a larger cell. Whoever has tuned in several places is shown in cells of about 87,000 km² alone, with the year: nobody can see finer than that where they went. The pseudonym is random and goes with your last tune. Two things in the file tell a day and are shown to nobody: since when a new owner waits, and which fit a tune was compared with. Withdrawn means gone.",
   licence: "Licences and credit",
   licences: [
     "Contributed tunes: CC0 1.0.",
