@@ -95,9 +95,14 @@ export function newDraft(
       fan_rpm: last?.high?.fan_rpm ?? heater.high_fan_rpm ?? usual.high_fan_rpm,
       reading: "co_ppm",
     },
-    meter: last?.meter ?? {},
+    meter: meterOf(heater.meter ?? last?.meter),
     notes: "",
   };
+}
+
+/** As much of a meter as an entry holds. */
+function meterOf({ name, kind, distance_m }: LoggedMeter = {}): LoggedMeter {
+  return { name, kind, distance_m };
 }
 
 /** A kept entry back in the form. */

@@ -5,7 +5,7 @@ import { ENDS, type End } from "../../model/end.ts";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import { slipsOfEntry } from "../app/heater/mistyped.ts";
 import type { LogbookHeater } from "../app/records/entry.ts";
-import { putEntry } from "../app/records/store.ts";
+import { putRead } from "../app/records/last-meter.ts";
 import { nameOf } from "../base/question.ts";
 import { HighCo, highReading, highReadings } from "../share/high-co.tsx";
 import { t } from "../texts/app.ts";
@@ -23,7 +23,6 @@ import { PlaceSearch } from "../ui/place-search.tsx";
 import { PositionButton } from "../ui/position-button.tsx";
 import { reasonSentence } from "../ui/reason-sentence.tsx";
 import { Slips, useSeen } from "../ui/slips.tsx";
-import { useTerrain } from "../ui/use-terrain.ts";
 import { type EndDraft, type EntryDraft, entryOf, withSuggestions } from "./draft.ts";
 import { scaledDown } from "./photo.ts";
 import type { Doing } from "./use-doing.tsx";
@@ -50,11 +49,11 @@ export function LogbookEntryForm(props: {
   const form = useRef<HTMLFormElement>(null);
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => goToHeading(heading.current), []);
-  const terrain = useTerrain(draft.lat, draft.lon);
   const now = entryOf(draft, new Date());
   // Judged at every change once keeping was tried: what is put right is marked no more.
   const errors: Record<string, string> = tried && "errors" in now ? now.errors : {};
-  const slips = "entry" in now ? slipsOfEntry(now.entry, heater.heat_kW, { fit, terrain }) : [];
+  // By what answers leave out, no more: the place may be Start's still, and the tune found elsewhere.
+  const slips = "entry" in now ? slipsOfEntry(now.entry, heater.heat_kW, { fit }) : [];
   const { unseen, see } = useSeen(slips);
   const slipOf = (field: string) => slips.find((slip) => slip.field === field);
   const fields: Fields = {
@@ -71,7 +70,7 @@ export function LogbookEntryForm(props: {
     see();
     if ("errors" in made || unseen || hasUnread(form.current)) return goToFirstMarked(form.current);
     const kept = await doing(async () => {
-      await putEntry(made.entry);
+      await putRead(made.entry);
       return { text: slips.length > 0 ? words.keptAside : words.kept };
     });
     if (kept) onDone();

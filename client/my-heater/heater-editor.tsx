@@ -29,7 +29,12 @@ export function HeaterEditor(props: {
 }) {
   const { fit, my, open, onClose } = props;
   const { heaters, mine } = my;
-  const [now, go] = useState<Doing>({ is: "choosing" });
+  const [at, go] = useState<Doing>({ is: "choosing" });
+  const [first] = useState(newHeater);
+  // There is nothing to choose from: what the line says is what its press begins.
+  const isNew = heaters.length === 0;
+  const now: Doing =
+    isNew && at.is === "choosing" ? { is: "heater", draft: first, thenSettings: true } : at;
   const { doing, said } = useDoing();
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => {
@@ -98,11 +103,16 @@ export function HeaterEditor(props: {
       )}
       {open && now.is === "heater" && (
         <section class="sheet" aria-label={words.line.mine}>
+          {isNew && <p class="hint">{words.line.intro}</p>}
           <HeaterForm
             draft={now.draft}
             fit={fit}
             doing={doing}
-            onDraft={(draft) => go(draft ? { ...now, draft } : { is: "choosing" })}
+            onDraft={(draft) => {
+              if (draft) go({ ...now, draft });
+              else if (isNew) done();
+              else go({ is: "choosing" });
+            }}
             onKept={(id) => {
               chooseHeater(id);
               go(now.thenSettings ? { is: "settings", of: id } : { is: "choosing" });
@@ -116,7 +126,8 @@ export function HeaterEditor(props: {
           heater={ofSettings}
           doing={doing}
           onTune={() => {
-            const draft = newDraft("tune", ofSettings, [], new Date(), recall("question"));
+            const known = mine?.heater.id === ofSettings.id ? mine.heater : ofSettings;
+            const draft = newDraft("tune", known, [], new Date(), recall("question"));
             go({ is: "tune", of: ofSettings, draft });
           }}
           onDone={done}

@@ -39,10 +39,10 @@ export function MyHeaterLine(props: {
     setWasOpen(wasOpen || next);
   };
   const { mine } = my;
-  const line = (
-    <>
-      <strong>{mine ? words.mine : words.none}</strong> {facts(mine, heat_kW)}
-    </>
+  const line = mine ? (
+    <Facts mine={mine} />
+  ) : (
+    <NoHeater heat_kW={heat_kW} isNew={my.heaters.length === 0} />
   );
   if (!opens) return <p class="my-heater-line">{line}</p>;
   return (
@@ -62,26 +62,38 @@ export function MyHeaterLine(props: {
   );
 }
 
-/** Name, size, fans, dose, how many own tunes; without a heater what is taken in their place. */
-function facts(mine: MyHeater | null, heat_kW: number): string {
-  if (!mine) {
-    const { low_fan_rpm, high_fan_rpm } = usualFans(heat_kW);
-    return words.usual(format(low_fan_rpm), format(high_fan_rpm));
-  }
-  const { heater, own_tunes } = mine;
-  const usual = usualFans(heater.heat_kW);
-  const [low, high] = [
-    heater.low_fan_rpm ?? usual.low_fan_rpm,
-    heater.high_fan_rpm ?? usual.high_fan_rpm,
-  ].map((rpm) => format(rpm)) as [string, string];
-  const isUsual = heater.low_fan_rpm === undefined && heater.high_fan_rpm === undefined;
-  return [
-    heater.name,
-    t.heater.heatOption(heater.heat_kW),
-    isUsual ? words.usual(low, high) : words.fans(low, high),
-    heater.dose_uL !== undefined && `${format(heater.dose_uL)} µL`,
+/** Name, size, dose, own tunes; where there is room, fans and meter too. */
+function Facts({ mine: { heater, own_tunes } }: { mine: MyHeater }) {
+  const { name, heat_kW, low_fan_rpm, high_fan_rpm, dose_uL, meter } = heater;
+  const usual = usualFans(heat_kW);
+  const fans = [low_fan_rpm ?? usual.low_fan_rpm, high_fan_rpm ?? usual.high_fan_rpm];
+  const [low, high] = fans.map((rpm) => format(rpm)) as [string, string];
+  const isUsual = low_fan_rpm === undefined && high_fan_rpm === undefined;
+  const first = [
+    name,
+    t.heater.heatOption(heat_kW),
+    dose_uL !== undefined && `${format(dose_uL)} µL`,
     words.own(own_tunes.length),
-  ]
-    .filter(Boolean)
-    .join(", ");
+  ];
+  const more = ["", isUsual ? words.usual(low, high) : words.fans(low, high), meter?.name];
+  return (
+    <>
+      <strong class="on-wide">{words.mine}</strong> {first.filter(Boolean).join(", ")}
+      <span class="on-wide">{more.filter((one) => one !== undefined).join(", ")}</span>
+    </>
+  );
+}
+
+/** Without a heater: what a newcomer does first, and what is taken meanwhile. */
+function NoHeater({ heat_kW, isNew }: { heat_kW: number; isNew: boolean }) {
+  const { low_fan_rpm, high_fan_rpm } = usualFans(heat_kW);
+  return (
+    <>
+      {isNew && <strong>{heaterWords.settings.add}</strong>}{" "}
+      {isNew ? words.none : <strong>{words.none}</strong>}
+      <span class={isNew ? "on-wide" : undefined}>
+        {`: ${words.usual(format(low_fan_rpm), format(high_fan_rpm))}`}
+      </span>
+    </>
+  );
 }

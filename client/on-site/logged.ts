@@ -1,6 +1,7 @@
 import { ENDS, type End } from "../../model/end.ts";
 import { chooseHeater } from "../app/heater/my-heater.ts";
 import type { LogbookEntry, LogbookHeater, LoggedEnd } from "../app/records/entry.ts";
+import { withMeter } from "../app/records/last-meter.ts";
 import { logbook, putAll } from "../app/records/store.ts";
 import { foundIn, runOf } from "./run.ts";
 import type { Session } from "./session.ts";
@@ -28,9 +29,9 @@ export async function logSweep(
   const heater = heaters.find(({ id }) => id === (earlier?.heater_id ?? heater_id));
   const alike = heaters.filter(({ heat_kW }) => heat_kW === swept.heat_kW);
   if (!heater && alike.length > 0 && heater_id !== broughtBy(session)) return alike;
-  const made = heater ?? heaterOf(session, nameOf, now);
+  const made = withMeter(heater ?? heaterOf(session, nameOf, now), session.plan.meter, now);
   await putAll({
-    heaters: heater ? [] : [made],
+    heaters: made === heater ? [] : [made],
     entries: [{ ...earlier, ...entryOf(session, made.id, now) }],
   });
   if (!earlier) chooseHeater(made.id);
@@ -82,7 +83,7 @@ export function entryOf(session: Session, heater_id: string, now: Date): Logbook
     low,
     high,
     found: foundIn(run),
-    meter: { kind: meter.kind, distance_m: meter.distance_m },
+    meter: { name: meter.name, kind: meter.kind, distance_m: meter.distance_m },
     ...(shared === "waits" && { shared: { key: id } }),
     ...(shared !== undefined &&
       shared !== "waits" && { shared: { id: shared.id, receipt: shared.receipt } }),

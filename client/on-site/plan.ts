@@ -7,10 +7,13 @@ import { COMMON_PRACTICE } from "../../model/sweep/common-practice.ts";
 import type { SweepSetup } from "../../model/sweep/setup.ts";
 import type { MeterKind } from "../../model/tune.ts";
 import type { MyHeater } from "../app/heater/my-heater.ts";
+import type { HeaterMeter } from "../app/records/entry.ts";
 import type { Question } from "../base/question.ts";
 
 /** What the meter at the exhaust can show. */
 export interface MeterChoice {
+  /** What its owner calls it, as the logbook knows it. */
+  name?: string | undefined;
   kind: MeterKind;
   resolution_ppm: number;
   floor_ppm: number;
@@ -23,6 +26,8 @@ export interface MeterChoice {
 export interface Preparation {
   /** The logbook's heater whose rates these are. */
   heater_id?: string | undefined;
+  /** What was known of the heater when rates and meter were typed: once more is known, that stands in their place. */
+  typed_over?: string | undefined;
   low_before_Hz: number | undefined;
   high_before_Hz: number | undefined;
   step_Hz: number | undefined;
@@ -82,15 +87,28 @@ export function firstPreparation(): Preparation {
 export function preparationFor(typed: Preparation, mine: MyHeater | null | undefined): Preparation {
   if (!mine) return { ...typed, heater_id: undefined };
   const { heater, settings } = mine;
-  const isItsOwn = typed.heater_id === heater.id;
+  const known = JSON.stringify([heater.id, settings?.at, heater.meter]);
+  const isItsOwn = typed.typed_over === known;
   return {
     ...typed,
     heater_id: heater.id,
+    typed_over: known,
+    meter: isItsOwn ? typed.meter : knownMeter(heater.meter, typed.meter),
     low_before_Hz: isItsOwn ? typed.low_before_Hz : settings?.low.pump_Hz,
     high_before_Hz: isItsOwn ? typed.high_before_Hz : settings?.high.pump_Hz,
     step_Hz: heater.step_Hz ?? typed.step_Hz,
     supply_V: heater.supply_V ?? typed.supply_V,
   };
+}
+
+/** The heater's own meter, with what such meters usually show where that was never asked. */
+function knownMeter(
+  known: HeaterMeter | undefined,
+  typed: Preparation["meter"],
+): Preparation["meter"] {
+  if (!known) return typed;
+  const { kind } = known;
+  return { ...(kind ? usualMeter(kind) : typed), ...known, kind: kind ?? typed.kind };
 }
 
 /** What is kept of it: the heater's own step and supply stay in the logbook. */

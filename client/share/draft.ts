@@ -32,6 +32,8 @@ export interface Draft {
   high: DraftEnd;
   found?: Found | undefined;
   meter: { kind?: MeterKind | undefined; distance_m?: number | undefined };
+  /** What was known of the heater's meter when this one was filled in: once another is known, that stands in its place. */
+  meter_over?: string | undefined;
   tuned_on?: string | undefined;
 }
 
@@ -51,17 +53,21 @@ export function emptyDraft(): Draft {
 }
 
 /** The same heater and meter at another place. */
-export function nextDraft({ heater, meter }: Draft): Draft {
-  return { ...emptyDraft(), heater, meter };
+export function nextDraft({ heater, meter, meter_over }: Draft): Draft {
+  return { ...emptyDraft(), heater, meter, meter_over };
 }
 
-/** The draft for my heater: its facts, and its fan speeds where none is typed yet. */
+/** The draft for my heater: its facts and its meter, and its fan speeds where none is typed yet. */
 export function draftFor(draft: Draft, { heater }: MyHeater): Draft {
   const { heat_kW, dose_uL, supply_V, low_fan_rpm, high_fan_rpm } = heater;
   const { low, high } = draft;
+  const { kind, distance_m } = heater.meter ?? {};
+  const known = JSON.stringify([heater.id, kind, distance_m]);
+  const isNews = heater.meter && draft.meter_over !== known;
   return {
     ...draft,
     heater: { heat_kW, dose_uL, supply_V },
+    ...(isNews && { meter: { kind, distance_m }, meter_over: known }),
     low: { ...low, fan_rpm: low.fan_rpm ?? low_fan_rpm },
     high: { ...high, fan_rpm: high.fan_rpm ?? high_fan_rpm },
   };

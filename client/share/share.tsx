@@ -5,6 +5,7 @@ import type { Tune } from "../../model/tune.ts";
 import type { Submitted } from "../../server/contract.ts";
 import type { MyHeater } from "../app/heater/my-heater.ts";
 import { type Sent, send as sendTune } from "../app/offline/deliver.ts";
+import { keepMeter } from "../app/records/last-meter.ts";
 import { api } from "../base/answers/api.ts";
 import { WAITING_CHANGED } from "../base/answers/cache-names.ts";
 import { type KeptReceipt, keepReceipt, keptReceipts, receiptOf } from "../base/receipts.ts";
@@ -82,6 +83,8 @@ export function Share(props: {
     setSaid("");
     setOutcome(revising ? await sendRevision(tune, revising) : outcomeOf(await sendNew(tune)));
     forgetSendingKey();
+    // What was sent is sent, whether the meter is kept or not.
+    if (ofMine) await keepMeter(ofMine.heater.id, draft.meter).catch(() => {});
     setRevising(null);
     setDraft(nextDraft(draft));
     refresh();

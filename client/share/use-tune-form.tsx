@@ -5,9 +5,9 @@ import { monthHere } from "../base/clock.ts";
 import { recall, remember } from "../base/remember.ts";
 import { InEnglish } from "../ui/in-english.tsx";
 import { reasonSentence } from "../ui/reason-sentence.tsx";
-import { useTerrain } from "../ui/use-terrain.ts";
 import { type Draft, emptyDraft } from "./draft.ts";
 import { type Judged, judge } from "./judge.ts";
+import { useTerrain } from "./use-terrain.ts";
 
 /** "2026-10": a month half typed is no error yet. */
 const MONTH_LETTERS = 7;

@@ -1,5 +1,6 @@
 import type { Browser, Page } from "playwright-core";
 import { beforeAll, expect, test } from "vitest";
+import { LANGUAGES } from "../../client/language.ts";
 import { t } from "../../client/texts/app.ts";
 import { heaterWords as words } from "../../client/texts/heater.ts";
 import { logbookWords } from "../../client/texts/logbook.ts";
@@ -24,7 +25,15 @@ import {
   openTripHeater,
   shownRates,
 } from "./open-page.ts";
-import { button, FOUND, fillFound, fillHeater, inForm, line } from "./own-heater.ts";
+import {
+  addFoundHeater,
+  button,
+  FOUND,
+  fillFound,
+  fillHeater,
+  inForm,
+  line,
+} from "./own-heater.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
 import { demoAtlas, plainBrowser } from "./shared.ts";
 
@@ -70,10 +79,9 @@ test("present settings found with a meter narrow and move the answer; Trip, Card
 
   await page.evaluate(() => scrollTo(0, 0));
   await line(page).click();
-  // It opens in place: the heading is in focus, and nothing has moved.
-  await page.locator("#my-heater:focus").waitFor();
+  // It opens in place: the first field is in focus, and nothing has moved.
+  await page.locator('[name="heater.name"]:focus').waitFor();
   expect(await page.evaluate(() => scrollY)).toBe(0);
-  await button(page, words.settings.add).click();
   const facts = { "heater.dose_uL": "22", "heater.low_fan_rpm": "1700", "heater.step_Hz": "0.05" };
   await fillHeater(page, "Van", { ...facts, "heater.high_fan_rpm": "4500" });
   await page.getByText(words.settings.meterWhy).waitFor();
@@ -192,7 +200,6 @@ test("present settings found with a meter narrow and move the answer; Trip, Card
 test("factory settings say how they would run and leave the answer as it is", async () => {
   const { page, close } = await openAtPass();
   await line(page).click();
-  await button(page, words.settings.add).click();
   await fillHeater(page, "Hut", {});
   await button(page, words.settings.guess).click();
   await button(page, words.settings.keep).click();
@@ -216,7 +223,6 @@ test("factory settings say how they would run and leave the answer as it is", as
 test("own figures that cannot be are asked about as they are typed; a press corrects them, a second one saves them as they are, and they answer nothing", async () => {
   const { page, close } = await openAtPass();
   await line(page).click();
-  await button(page, words.settings.add).click();
   await fillHeater(page, "Van", {});
   await button(page, words.settings.meter).click();
   await fillFound(page, { "low.pump_Hz": "84" });
@@ -259,6 +265,51 @@ test("own figures that cannot be are asked about as they are typed; a press corr
   await button(page, words.settings.keep).click();
   await page.getByText(words.settings.kept).waitFor();
   await page.locator(".lead").waitFor();
+  await close();
+});
+
+test("on a phone the line says size, dose and own tunes in every language, and offers a newcomer to add theirs first; nothing is cut off", async () => {
+  const { page, close } = await openPage(browser, atlas.url, PHONE);
+  await line(page).waitFor();
+  /** What of the line is seen, and what of it runs out of its box. */
+  const seen = () =>
+    line(page).evaluate((button) => {
+      const parts = document.createTreeWalker(button, NodeFilter.SHOW_TEXT);
+      const box = button.getBoundingClientRect();
+      const seen = { said: "", cut: [] as string[], height: box.height };
+      for (let part = parts.nextNode(); part; part = parts.nextNode()) {
+        const around = part.parentElement as HTMLElement;
+        if (around.closest(".on-wide")?.getBoundingClientRect().width === 1) continue;
+        const range = document.createRange();
+        range.selectNodeContents(part);
+        seen.said += part.textContent;
+        if (part.textContent?.trim() === "") continue;
+        const { left, right, top, bottom } = range.getBoundingClientRect();
+        const isIn = left >= box.left && right <= box.right && top >= box.top;
+        const { scrollWidth, clientWidth } = around.closest("button > span") ?? around;
+        if (!isIn || bottom > box.bottom || scrollWidth > clientWidth) seen.cut.push(seen.said);
+      }
+      return seen;
+    });
+  for (const whose of ["nobody", "the van"]) {
+    if (whose === "the van") await addFoundHeater(page, "Van");
+    for (const language of LANGUAGES) {
+      const { heaterWords: said } = await import(`../../client/texts/${language}/heater.ts`);
+      await page.evaluate((code) => localStorage.setItem("hypsotune.language", code), language);
+      await page.reload();
+      await line(page).waitFor();
+      const first = whose === "nobody" ? said.settings.add : "Van, 5 kW, 22 µL, ";
+      const last = whose === "nobody" ? said.line.none : said.line.own(1);
+      const { said: shown, cut, height } = await seen();
+      expect(shown.trim().startsWith(first), `${language}: ${shown}`).toBe(true);
+      expect(shown, language).toContain(last);
+      expect(cut, language).toEqual([]);
+      // Two lines at most, where the answer begins as high as with one.
+      expect(height, `${language}: ${shown}`).toBeLessThanOrEqual(46);
+    }
+    await page.evaluate(() => localStorage.setItem("hypsotune.language", "en"));
+    await page.reload();
+  }
   await close();
 });
 

@@ -43,18 +43,16 @@ export async function fillFound(page: Page, typed: Record<string, string> = {}):
   await button(page, logbookWords.entry.save).click();
 }
 
-/** Adds a heater by its line, in English, with nothing known of it but its usual size. */
+/** Adds the first heater by its line, in English, with nothing known of it but its usual size. */
 export async function addHeater(page: Page, name: string): Promise<void> {
   await line(page).click();
-  await button(page, logbookWords.heater.add).click();
   await fillHeater(page, name, {});
-  await line(page).click();
+  await button(page, logbookWords.entry.cancel).click();
 }
 
-/** Adds a heater by its line, in English, with present settings found with a meter. */
+/** Adds the first heater by its line, in English, with present settings found with a meter. */
 export async function addFoundHeater(page: Page, name: string): Promise<void> {
   await line(page).click();
-  await button(page, words.settings.add).click();
   await fillHeater(page, name, {
     "heater.dose_uL": "22",
     "heater.low_fan_rpm": "1700",

@@ -47,6 +47,15 @@ const heater = record({
   step_Hz: maybe(figure(0.01, 0.5)),
   step_rpm: maybe(figure(1, 500)),
   settings: maybe(record({ at: when, low: setting, high: setting })),
+  meter: maybe(
+    record({
+      kind: constantFrom(...METER_KINDS),
+      name: maybe(text),
+      distance_m: maybe(figure(0.01, 10)),
+      floor_ppm: maybe(figure(0, 100)),
+      lag_s: maybe(figure(1, 300)),
+    }),
+  ),
   hours: maybe(figure(0, 1e6)),
   changed_at: when,
 });

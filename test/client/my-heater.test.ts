@@ -1,10 +1,18 @@
 import { expect, test } from "vitest";
 import { askedFor, keptOf } from "../../client/app/heater/facts.ts";
 import { slipsOfEntry, slipsOfSettings, withoutSlips } from "../../client/app/heater/mistyped.ts";
-import { MOST_OWN_TUNES, myHeaters, NO_HEATER } from "../../client/app/heater/my-heater.ts";
+import {
+  MOST_OWN_TUNES,
+  type MyHeater,
+  myHeaters,
+  NO_HEATER,
+} from "../../client/app/heater/my-heater.ts";
 import { withMine } from "../../client/app/heater/with-mine.ts";
 import type { LogbookEntry, LogbookHeater } from "../../client/app/records/entry.ts";
+import { withMeter } from "../../client/app/records/last-meter.ts";
 import { FIRST_QUESTION } from "../../client/base/question.ts";
+import { firstPreparation, preparationFor, usualMeter } from "../../client/on-site/plan.ts";
+import { draftFor, emptyDraft } from "../../client/share/draft.ts";
 import { MOST_OWN_ROWS } from "../../model/own-heater.ts";
 import { ownTuneSchema } from "../../model/tune.ts";
 import { EMPTY_ATLAS } from "../model/invented-fit.ts";
@@ -132,6 +140,46 @@ test("what looks mistyped lends neither fans nor settings, and its fuel counts a
   );
   expect(guessed.mine?.settings).toBeUndefined();
   expect(guessed.mine?.heater.low_fan_rpm).toBeUndefined();
+});
+
+test("the meter read with last stays with the heater; before it was kept there it is that of the newest tune that has one", () => {
+  const meter = { name: "Blue", kind: "portable meter" as const, distance_m: 0.3 };
+  const now = new Date("2026-11-20T20:00:00Z");
+  const van = withMeter(VAN, { ...meter, floor_ppm: 5 }, now);
+  expect(van).toEqual({
+    ...VAN,
+    meter: { ...meter, floor_ppm: 5 },
+    changed_at: now.toISOString(),
+  });
+  // The same one says nothing new, and what a form does not ask stays; another kind's figures are its own.
+  expect(withMeter(van, meter, new Date())).toBe(van);
+  expect(withMeter(van, {}, new Date())).toBe(van);
+  const other = { kind: "room alarm" as const, distance_m: 0.5 };
+  expect(withMeter(van, other, now).meter).toEqual(other);
+  const mineOf = (heater: LogbookHeater, ...entries: LogbookEntry[]) =>
+    myHeaters({ heaters: [heater], entries }, VAN.id, EMPTY_ATLAS).mine;
+  const entries = [tune(3, { meter }), tune(1, { meter: other }), tune(5)];
+  expect(mineOf(VAN, ...entries)?.heater.meter).toEqual(meter);
+  expect(mineOf(withMeter(VAN, other, now), ...entries)?.heater.meter).toEqual(other);
+
+  // On site takes it until something else is typed, and again once more is known.
+  const first = firstPreparation();
+  const known = preparationFor(first, mineOf(van));
+  expect(known.meter).toEqual({ ...usualMeter("portable meter"), ...meter, floor_ppm: 5 });
+  const typed = { ...known, meter: { ...known.meter, lag_s: 60 } };
+  expect(preparationFor(typed, mineOf(van)).meter.lag_s).toBe(60);
+  expect(preparationFor(typed, mineOf(withMeter(van, other, now))).meter).toEqual({
+    ...usualMeter("room alarm"),
+    ...other,
+  });
+  // So does Share, which sends its kind and its distance.
+  const mine = mineOf(van) as MyHeater;
+  const draft = draftFor(emptyDraft(), mine);
+  expect(draft.meter).toEqual({ kind: meter.kind, distance_m: 0.3 });
+  const changed = { ...draft, meter: { kind: "other" as const } };
+  expect(draftFor(changed, mine).meter).toEqual({ kind: "other" });
+  const next = mineOf(withMeter(van, other, now)) as MyHeater;
+  expect(draftFor(changed, next).meter).toEqual(other);
 });
 
 test("views take the heater's facts, and what was typed for the average heater stays as it was", () => {

@@ -14,7 +14,7 @@ import { slipsOfEntry, slipsOfSettings } from "./mistyped.ts";
 
 /** A heater of the logbook as every view takes it: its facts, its own tunes, and what it is set to. */
 export interface MyHeater {
-  /** With the fan speeds it is set to, where it was not told any. */
+  /** With the fan speeds it is set to, where it was not told any, and the meter it was last read with. */
   heater: LogbookHeater;
   /** Found with a CO meter at both ends, newest first, at most {@link MOST_OWN_TUNES}. */
   own_tunes: OwnTune[];
@@ -105,8 +105,10 @@ function myHeater(
     tunes.find(isSound),
   );
   const { low_fan_rpm = settings?.low.fan_rpm, high_fan_rpm = settings?.high.fan_rpm } = heater;
+  // Logbooks from before meters were kept with their heaters have them with their tunes.
+  const meter = heater.meter ?? tunes.find((tune) => tune.meter)?.meter;
   return {
-    heater: { ...heater, low_fan_rpm, high_fan_rpm },
+    heater: { ...heater, low_fan_rpm, high_fan_rpm, ...(meter && { meter }) },
     own_tunes: own.map(ownTuneOf),
     found_at: own.map(({ at }) => at),
     bracketed: own.filter((tune) => tune.found === "bracketed" && isSound(tune)).length,

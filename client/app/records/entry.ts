@@ -25,6 +25,8 @@ export interface LogbookHeater {
   step_rpm?: number | undefined;
   /** What it is set to, where no meter found it: a tune is an entry. */
   settings?: HeaterSettings | undefined;
+  /** Its CO was last read with. */
+  meter?: HeaterMeter | undefined;
   /** Running hours before the first entry, where it has no counter of its own. */
   hours?: number | undefined;
   /** Of the last edit: when two copies meet, the newer one stays. */
@@ -79,6 +81,14 @@ export interface LoggedMeter {
   kind?: MeterKind | undefined;
   /** From the exhaust's mouth. */
   distance_m?: number | undefined;
+}
+
+/** A heater's last meter, with what such a meter shows where a sweep has asked. */
+export interface HeaterMeter extends LoggedMeter {
+  resolution_ppm?: number | undefined;
+  floor_ppm?: number | undefined;
+  ceiling_ppm?: number | undefined;
+  lag_s?: number | undefined;
 }
 
 /** Where a shared tune is: on its way under its Idempotency-Key, or arrived, with the receipt that rules it. */

@@ -33,6 +33,12 @@ const choice = { error: check.choice };
 
 const setting = z.strictObject({ pump_Hz: as(pump_Hz), fan_rpm: as(fan_rpm) });
 
+const meter = z.strictObject({
+  name: text(80).optional(),
+  kind: z.enum(METER_KINDS, choice).optional(),
+  distance_m: between(0.01, 10).optional(),
+});
+
 export const heaterSchema = z.strictObject({
   id,
   name,
@@ -45,6 +51,14 @@ export const heaterSchema = z.strictObject({
   step_Hz: between(0.01, 0.5).optional(),
   step_rpm: between(1, 500).optional(),
   settings: z.strictObject({ at: when, low: setting, high: setting }).optional(),
+  meter: meter
+    .extend({
+      resolution_ppm: between(0.1, 20).optional(),
+      floor_ppm: between(0, 100).optional(),
+      ceiling_ppm: between(50, 10_000).optional(),
+      lag_s: between(1, 300).optional(),
+    })
+    .optional(),
   hours: between(0, 1e6).optional(),
   changed_at: when,
 });
@@ -116,13 +130,7 @@ export const entrySchema = z
     low: end.optional(),
     high: end.optional(),
     found: z.enum(FOUND, choice).optional(),
-    meter: z
-      .strictObject({
-        name: text(80).optional(),
-        kind: z.enum(METER_KINDS, choice).optional(),
-        distance_m: between(0.01, 10).optional(),
-      })
-      .optional(),
+    meter: meter.optional(),
     hours: between(0, 1e6).optional(),
     fuel_L: between(0, 10_000).optional(),
     notes: text().optional(),
