@@ -1,7 +1,7 @@
-import { and, asc, desc, eq, inArray, notExists, sql } from "drizzle-orm";
+import { asc, desc, eq, inArray, notExists, sql } from "drizzle-orm";
 import type { PublishedFit } from "../model/fit/group.ts";
 import type { Database } from "./database.ts";
-import { fits, tunes } from "./schema.ts";
+import { fits, judgedBeside, tunes } from "./schema.ts";
 
 /** D1 allows 100 bound parameters a statement. */
 const NUMBERS_AT_ONCE = 90;
@@ -69,14 +69,25 @@ export function versionNames(db: Database): Promise<{ number: number; version: s
   return db.select({ number, version }).from(fits).orderBy(asc(number));
 }
 
-/** Drops these versions, but for those that a tune was judged beside. */
+/** Drops these versions. Of those that tunes were judged beside the groups of these tunes' sizes stay, for as long as the tunes do. */
 export async function dropVersions(db: Database, numbers: readonly number[]): Promise<void> {
-  const judgedBeside = db
+  for (let i = 0; i < numbers.length; i += NUMBERS_AT_ONCE) {
+    const these = inArray(fits.number, numbers.slice(i, i + NUMBERS_AT_ONCE));
+    const judged = await db
+      .selectDistinct({ version: fits.version, fit: fits.fit, heat_kW: tunes.heat_kW })
+      .from(fits)
+      .innerJoin(tunes, eq(tunes.judged_version, fits.version))
+      .where(these);
+    const kept = [...Map.groupBy(judged, ({ version }) => version)].map(([version, sizes]) => {
+      const { groups } = JSON.parse(sizes[0]?.fit ?? "") as PublishedFit;
+      const ofThem = groups.filter((g) => sizes.some(({ heat_kW }) => heat_kW === g.heat_kW));
+      return db.insert(judgedBeside).values({ version, groups: JSON.stringify(ofThem) });
+    });
+    await db.batch([db.delete(fits).where(these), ...kept]);
+  }
+  const judged = db
     .select({ one: sql`1` })
     .from(tunes)
-    .where(eq(tunes.judged_version, fits.version));
-  for (let i = 0; i < numbers.length; i += NUMBERS_AT_ONCE) {
-    const part = numbers.slice(i, i + NUMBERS_AT_ONCE);
-    await db.delete(fits).where(and(inArray(fits.number, part), notExists(judgedBeside)));
-  }
+    .where(eq(tunes.judged_version, judgedBeside.version));
+  await db.delete(judgedBeside).where(notExists(judged));
 }

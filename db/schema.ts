@@ -131,6 +131,13 @@ export const fits = sqliteTable("fits", {
   let_through: integer({ mode: "boolean" }).notNull().default(false),
 });
 
+/** Of a version that was thinned out, what reproduces the judgement of tunes that were judged beside it. */
+export const judgedBeside = sqliteTable("judged_beside", {
+  version: text().primaryKey(),
+  /** Its groups of those tunes' heater sizes, JSON. */
+  groups: text().notNull(),
+});
+
 /** One row while newer versions are not published, and none otherwise. */
 export const refusedFits = sqliteTable("refused_fits", {
   /** Always 1. */

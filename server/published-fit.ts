@@ -68,7 +68,7 @@ export interface AlarmNews {
 const SETTLE_ms = 150;
 /** … and at least so many times as long as the last refresh took, so that refreshing never takes over. */
 const REST_SHARE = 5;
-/** After so many versions in a day the next ones come once a minute: each that a tune was judged beside is kept. */
+/** After so many versions in a day the next ones come once a minute: of each that a tune was judged beside something is kept. */
 const MANY_A_DAY = 200;
 const SELDOM_ms = 60_000;
 /** After a refresh that failed (another process holds the database, the disk is full) it is tried again, ms. */

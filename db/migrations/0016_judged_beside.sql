@@ -1,0 +1,4 @@
+CREATE TABLE `judged_beside` (
+	`version` text PRIMARY KEY NOT NULL,
+	`groups` text NOT NULL
+);
