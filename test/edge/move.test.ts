@@ -9,6 +9,7 @@ import { sumsOf, TABLES } from "../../db/contents.ts";
 import { publishFit } from "../../db/fits.ts";
 import { openDatabase } from "../../db/open.ts";
 import { keepRefusal } from "../../db/refusal.ts";
+import { judgedBeside } from "../../db/schema.ts";
 import { appendDecisions } from "../../db/tunes.ts";
 import { openKeys } from "../../server/keys.ts";
 import { moveFromEdge, moveToEdge } from "../../server/move.ts";
@@ -84,6 +85,8 @@ async function filledAtlas() {
     version: "2026-11-25.1",
     rows_sha256: "'é測;\n".repeat(30_000),
   });
+  const groups = JSON.stringify(fit.groups);
+  await atlas.db.insert(judgedBeside).values({ version: "2026-10-01.1", groups });
   await atlas.stop();
   // Stopping makes a fit, which would end it.
   const { db, close } = await openDatabase(atlas.file);
