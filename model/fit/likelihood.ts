@@ -1,13 +1,10 @@
 import { exp, ln } from "../numerics/ln-exp.ts";
 import type { Matrix } from "../numerics/matrix.ts";
-import { NODES, nodeWeights } from "./nodes.ts";
+import { MOST_NODES, type Nodes, weightedNodes } from "./nodes.ts";
 import { AT, ONE_CROWD, type Parameter, parameter } from "./parameters.ts";
 import type { Sample } from "./sample.ts";
 import { MISTAKEN, NUMERICS, SETTINGS } from "./settings.ts";
 
-const Q = NODES.length;
-const STEP = NUMERICS.node_step;
-const FIRST_NODE = NODES[0] as number;
 const INV_ROOT_2PI = 0.398_942_280_401_432_7;
 const MOST = NUMERICS.rows_of_one;
 
@@ -27,14 +24,14 @@ const rowS = new Float64Array(MOST);
 const rowOdds = new Float64Array(MOST);
 const rowCrowd = new Float64Array(MOST);
 // By row and node: density of a good row, of one in feet, of an honest owner's row of any kind; the same of one never re-tuned.
-const good = new Float64Array(MOST * Q);
-const inFeet = new Float64Array(MOST * Q);
-const honestRow = new Float64Array(MOST * Q);
-const never = new Float64Array(MOST * Q);
-const neverRow = new Float64Array(MOST * Q);
+const good = new Float64Array(MOST * MOST_NODES);
+const inFeet = new Float64Array(MOST * MOST_NODES);
+const honestRow = new Float64Array(MOST * MOST_NODES);
+const never = new Float64Array(MOST * MOST_NODES);
+const neverRow = new Float64Array(MOST * MOST_NODES);
 /** By node: the product over the rows, times the node's weight. */
-const honestAt = new Float64Array(Q);
-const neverAt = new Float64Array(Q);
+const honestAt = new Float64Array(MOST_NODES);
+const neverAt = new Float64Array(MOST_NODES);
 /** Posterior moments 0–2 of z = u/τ over the nodes, of one row's being of one kind. */
 const moment = new Float64Array(3);
 
@@ -69,7 +66,7 @@ export function logLikelihood(t: Float64Array, sample: Sample, asked: Asked = {}
   const [logitCrowd, crowdOdds] = [value("logit_crowd"), value("crowd_odds")];
   const [shift, tilt] = [value("crowd_shift"), value("crowd_tilt")];
   const crowd2 = exp(2 * value("ln_crowd"));
-  const nodes = nodeWeights(value("ln_tail"));
+  const nodesOf = weightedNodes(value("ln_tail"));
   const score = new Float64Array(t.length);
   const add = (p: number, v: number) => {
     score[p] = (score[p] as number) + v;
@@ -89,7 +86,9 @@ export function logLikelihood(t: Float64Array, sample: Sample, asked: Asked = {}
     const offset = a - (dosed ? (sample.ln_dose[i] as number) - lnDose : 0);
     const tau2 = b2 + (dosed ? 0 : dose2);
     const tau = Math.sqrt(tau2);
-    const step = STEP * tau;
+    const nodes = nodesOf(n);
+    const count = nodes.at.length;
+    const step = nodes.step * tau;
     const oddsCrowd = two ? exp(logitCrowd + crowdOdds * (sample.standing[i] as number)) : 0;
     const all = 1 + several * oddsNever + oddsOther + oddsCrowd;
     honestAt.set(nodes.weight);
@@ -97,7 +96,7 @@ export function logLikelihood(t: Float64Array, sample: Sample, asked: Asked = {}
     let crowd = 1;
     for (let j = 0; j < n; j++) {
       const row = from + j;
-      const at = j * Q;
+      const at = j * count;
       const xj = (x[row] as number) + night * (assumed[row] as number);
       const s = s2 + (variance[row] as number) + own2 * xj * xj;
       const odds = exp(logitFeet - rise * ((x[row] as number) - sample.x_mean));
@@ -107,24 +106,17 @@ export function logLikelihood(t: Float64Array, sample: Sample, asked: Asked = {}
       const r = (y[row] as number) - offset - b * xj;
       const height = top / Math.sqrt(s);
       const bend = exp((-step * step) / s);
-      bell(good, at, r, tau, s, height / (1 + odds), bend);
-      bell(
-        inFeet,
-        at,
-        r - b * (feet_shift[row] as number),
-        tau,
-        s,
-        (height * odds) / (1 + odds),
-        bend,
-      );
-      for (let q = 0; q < Q; q++) {
+      const feet = r - b * (feet_shift[row] as number);
+      bell(good, at, nodes, r, tau, s, height / (1 + odds), bend);
+      bell(inFeet, at, nodes, feet, tau, s, (height * odds) / (1 + odds), bend);
+      for (let q = 0; q < count; q++) {
         const m = (good[at + q] as number) + (inFeet[at + q] as number) + slipped;
         honestRow[at + q] = m;
         honestAt[q] = (honestAt[q] as number) * m;
       }
       if (several) {
-        bell(never, at, (y[row] as number) - offset - neverLevel, tau, s, height, bend);
-        for (let q = 0; q < Q; q++) {
+        bell(never, at, nodes, (y[row] as number) - offset - neverLevel, tau, s, height, bend);
+        for (let q = 0; q < count; q++) {
           const m = (never[at + q] as number) + slipped;
           neverRow[at + q] = m;
           neverAt[q] = (neverAt[q] as number) * m;
@@ -138,8 +130,8 @@ export function logLikelihood(t: Float64Array, sample: Sample, asked: Asked = {}
         crowd *= density + slipped;
       }
     }
-    const honest = sumOf(honestAt);
-    const lazy = several * sumOf(neverAt);
+    const honest = sumOf(honestAt, count);
+    const lazy = several * sumOf(neverAt, count);
     const other = exp(n * LN_MISTAKEN);
     const like = honest + oddsNever * lazy + oddsOther * other + oddsCrowd * crowd;
     const w = sample.weight[i] as number;
@@ -162,7 +154,7 @@ export function logLikelihood(t: Float64Array, sample: Sample, asked: Asked = {}
       add(AT.crowd_odds, (pCrowd - oddsCrowd / all) * (sample.standing[i] as number));
     }
     const ofNever = several * oddsNever;
-    for (let q = 0; q < Q; q++) {
+    for (let q = 0; q < count; q++) {
       // From here on these are the posterior probabilities of the nodes.
       honestAt[q] = (honestAt[q] as number) / like;
       neverAt[q] = (ofNever * (neverAt[q] as number)) / like;
@@ -173,7 +165,7 @@ export function logLikelihood(t: Float64Array, sample: Sample, asked: Asked = {}
     }
     for (let j = 0; j < n; j++) {
       const row = from + j;
-      const at = j * Q;
+      const at = j * count;
       const xj = rowX[j] as number;
       const s = rowS[j] as number;
       const odds = rowOdds[j] as number;
@@ -195,16 +187,16 @@ export function logLikelihood(t: Float64Array, sample: Sample, asked: Asked = {}
         byTau += (tau * e * m1 - tau2 * m2) / s;
         return byLevel;
       };
-      moments(good, honestRow, honestAt, at);
+      moments(good, honestRow, honestAt, at, nodes);
       const isGood = moment[0] as number;
       addKind(r, xj);
-      moments(inFeet, honestRow, honestAt, at);
+      moments(inFeet, honestRow, honestAt, at, nodes);
       const isInFeet = moment[0] as number;
       addKind(r - b * byFeet, xj + byFeet);
       let onNight = level * b;
       let isNever = 0;
       if (several) {
-        moments(never, neverRow, neverAt, at);
+        moments(never, neverRow, neverAt, at, nodes);
         isNever = moment[0] as number;
         add(AT.never_level, addKind((y[row] as number) - offset - neverLevel, 0));
       }
@@ -251,9 +243,9 @@ export function logistic(l: number): number {
   return 1 / (1 + exp(-l));
 }
 
-function sumOf(values: Float64Array): number {
+function sumOf(values: Float64Array, count: number): number {
   let sum = 0;
-  for (let q = 0; q < values.length; q++) sum += values[q] as number;
+  for (let q = 0; q < count; q++) sum += values[q] as number;
   return sum;
 }
 
@@ -264,13 +256,19 @@ function addTimes(to: Float64Array, values: Float64Array, factor: number): void 
 }
 
 /** Fills {@link moment} for the kind of row whose densities by node are `of`, among `all` of that row. */
-function moments(of: Float64Array, all: Float64Array, node: Float64Array, at: number): void {
+function moments(
+  of: Float64Array,
+  all: Float64Array,
+  node: Float64Array,
+  at: number,
+  { at: nodes }: Nodes,
+): void {
   let m0 = 0;
   let m1 = 0;
   let m2 = 0;
-  for (let q = 0; q < Q; q++) {
+  for (let q = 0; q < nodes.length; q++) {
     const p = ((node[q] as number) * (of[at + q] as number)) / (all[at + q] as number);
-    const z = NODES[q] as number;
+    const z = nodes[q] as number;
     m0 += p;
     m1 += p * z;
     m2 += p * z * z;
@@ -287,20 +285,23 @@ function moments(of: Float64Array, all: Float64Array, node: Float64Array, at: nu
 function bell(
   out: Float64Array,
   at: number,
+  { at: nodes, step: spacing }: Nodes,
   r: number,
   tau: number,
   s: number,
   height: number,
   bend: number,
 ): void {
-  const step = STEP * tau;
-  const nearest = Math.max(0, Math.min(Q - 1, Math.round((r / tau - FIRST_NODE) / STEP)));
-  const e = r - tau * (NODES[nearest] as number);
+  const step = spacing * tau;
+  const count = nodes.length;
+  const lowest = nodes[0] as number;
+  const nearest = Math.max(0, Math.min(count - 1, Math.round((r / tau - lowest) / spacing)));
+  const e = r - tau * (nodes[nearest] as number);
   const peak = height * exp((-0.5 * e * e) / s);
   const first = exp((e * step - 0.5 * step * step) / s);
   let v = peak;
   let ratio = first;
-  for (let q = nearest; q < Q; q++) {
+  for (let q = nearest; q < count; q++) {
     out[at + q] = v;
     v *= ratio;
     ratio *= bend;

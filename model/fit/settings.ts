@@ -45,7 +45,7 @@ export const SETTINGS = {
 
 /** Numbers of the computation: finer ones change no published digit that matters (a test says which). */
 export const NUMERICS = {
-  /** Nodes of the quadrature over a heater's own level: spacing and reach in standard deviations. */
+  /** Nodes of the quadrature over a heater's own level: spacing for one row and reach, in standard deviations. */
   node_step: 0.4,
   node_reach: 5.6,
   /** Of one owner's rows so many are taken at most. */

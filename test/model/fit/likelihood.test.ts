@@ -47,37 +47,52 @@ test.each([ONE_CROWD, TWO_CROWDS])(
   },
 );
 
-test("the integral over a heater's own level is that of the multivariate normal, where rows are good", () => {
-  // Closed form: y ~ N(a + bx, τ²J + σ²I); no mistakes, no heavy tails, own slopes or errors of the air.
-  const t = somewhere.slice(0, ONE_CROWD);
-  const set = (name: (typeof PARAMETERS)[number], value: number) => {
-    t[PARAMETERS.indexOf(name)] = value;
-  };
-  for (const odds of ["logit_never", "logit_other", "logit_feet", "logit_slip"] as const)
-    set(odds, -40);
-  set("ln_own_slope", -20);
-  set("ln_tail", 18);
-  const plain = rows.slice(0, 3).map((row, k) => ({
-    ...row,
-    row: k,
-    contributor: "one",
-    density_kg_m3: 1 + 0.1 * k,
-    // In no steps.
-    pump_Hz: Math.SQRT2 * (0.7 + 0.09 * k),
-    temperature_assumed: false,
-    ln_density_sd: 0,
-    co_ppm: undefined,
-    dose_uL: undefined,
-    found: undefined,
-  }));
-  const own = sampleOf(plain);
-  const [a, b, tau2, sigma2] = [-0.4, 0.85, 0.09 ** 2, 0.055 ** 2];
-  const r = Array.from(own.y, (y, j) => y - a - b * (own.x[j] as number));
-  const n = r.length;
-  const sum = r.reduce((s, v) => s + v, 0);
-  const squares = r.reduce((s, v) => s + v * v, 0);
-  const exponent = (squares - (tau2 / (sigma2 + n * tau2)) * sum * sum) / sigma2;
-  const determinant = sigma2 ** (n - 1) * (sigma2 + n * tau2);
-  const closed = -0.5 * (exponent + Math.log(determinant) + n * Math.log(2 * Math.PI));
-  expect(logLikelihood(t, own)).toBeCloseTo(closed, 3);
-});
+// One, three, and as many as count of one owner, who tunes carefully: then all of them together are narrow beside how heaters differ.
+test.each([
+  [1, 0.055],
+  [3, 0.055],
+  [3, 0.02],
+  [8, 0.02],
+])(
+  "the integral over a heater's own level is that of the multivariate normal: %i good rows, ± %f",
+  (count, sigma) => {
+    // Closed form: y ~ N(a + bx, τ²J + σ²I); no mistakes, no heavy tails, own slopes or errors of the air.
+    const t = somewhere.slice(0, ONE_CROWD);
+    const set = (name: (typeof PARAMETERS)[number], value: number) => {
+      t[PARAMETERS.indexOf(name)] = value;
+    };
+    for (const odds of ["logit_never", "logit_other", "logit_feet", "logit_slip"] as const)
+      set(odds, -40);
+    set("ln_within", Math.log(sigma));
+    set("ln_own_slope", -20);
+    set("ln_tail", 18);
+    const own = sampleOf(
+      rows.slice(0, count).map((row, k) => ({
+        ...row,
+        row: k,
+        contributor: "one",
+        density_kg_m3: 1 + 0.03 * k,
+        // In no steps.
+        pump_Hz: Math.SQRT2 * (0.7 + 0.021 * k),
+        temperature_assumed: false,
+        ln_density_sd: 0,
+        co_ppm: undefined,
+        dose_uL: undefined,
+        found: undefined,
+      })),
+    );
+    const [b, tau2, sigma2] = [0.85, 0.09 ** 2, sigma ** 2];
+    // Wherever the rows lie between two nodes.
+    for (const a of [-0.4, -0.39, -0.38, -0.37]) {
+      set("level", a);
+      const r = Array.from(own.y, (y, j) => y - a - b * (own.x[j] as number));
+      const n = r.length;
+      const sum = r.reduce((s, v) => s + v, 0);
+      const squares = r.reduce((s, v) => s + v * v, 0);
+      const exponent = (squares - (tau2 / (sigma2 + n * tau2)) * sum * sum) / sigma2;
+      const determinant = sigma2 ** (n - 1) * (sigma2 + n * tau2);
+      const closed = -0.5 * (exponent + Math.log(determinant) + n * Math.log(2 * Math.PI));
+      expect(logLikelihood(t, own)).toBeCloseTo(closed, 2);
+    }
+  },
+);
