@@ -102,6 +102,9 @@ export const waiting = sqliteTable(
   (t) => [index("waiting_in_turn").on(t.crowded, t.since, t.contributor)],
 );
 
+/** Heater sizes whose tunes do not count yet, for too few owners of them do. */
+export const waitingSizes = sqliteTable("waiting_sizes", { heat_kW: real().primaryKey() });
+
 /** Who or what decided on a tune, and why: append-only while the tune exists. */
 export const decisions = sqliteTable(
   "decisions",

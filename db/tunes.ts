@@ -15,7 +15,7 @@ import {
 import type { FitRow } from "../model/fit/row.ts";
 import type { Database, Statement } from "./database.ts";
 import { decisions, idempotencyKeys, tunes, waiting } from "./schema.ts";
-import { counts, forgetWithoutTunes, ofNobodyWaiting } from "./waiting.ts";
+import { counts, forgetWithoutTunes, sizeWaits, waitsForNothing } from "./waiting.ts";
 
 export type TuneRow = typeof tunes.$inferSelect;
 export type DecisionRow = typeof decisions.$inferSelect;
@@ -102,7 +102,7 @@ export function withdrawTune(
           sql`${cell} is not null and not exists (${sameCell})`,
         ),
       ),
-    forgetWithoutTunes(db, contributor),
+    ...forgetWithoutTunes(db, contributor),
     db.delete(decisions).where(eq(decisions.tune, id)),
     db
       .update(idempotencyKeys)
@@ -422,9 +422,9 @@ export async function tunesTogether(db: Database, where: ShownTogether, most: nu
   return { all: all as NonNullable<typeof all>, tunes: newest };
 }
 
-/** Tunes of one heat class, accepted and held, of contributors who do not wait. */
+/** Tunes of one heat class, accepted and held, that wait for nothing. */
 const ofClass = (db: Database, heat_kW: number) =>
-  and(eq(tunes.heat_kW, heat_kW), ne(tunes.verdict, "removed"), ofNobodyWaiting(db));
+  and(eq(tunes.heat_kW, heat_kW), ne(tunes.verdict, "removed"), waitsForNothing(db));
 
 /** At most so many of them, in an even sample by id (ids are random). */
 export function tunesOfClass(db: Database, heat_kW: number, most: number): Promise<PointRow[]> {
@@ -441,6 +441,7 @@ export type PointRow = Pick<TuneRow, FitColumn | "verdict" | "elevation_m">;
 
 /** How many of those there are in all. Who waits is counted apart: asked of each of very many tunes it would take a second. */
 export async function countOfClass(db: Database, heat_kW: number): Promise<number> {
+  if (await sizeWaits(db, heat_kW)) return 0;
   const shown = inArray(tunes.verdict, ["accepted", "held"]);
   const all = await db.$count(tunes, and(eq(tunes.heat_kW, heat_kW), shown));
   const waits = inArray(tunes.contributor, db.select({ who: waiting.contributor }).from(waiting));

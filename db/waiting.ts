@@ -14,7 +14,7 @@ import {
   sql,
 } from "drizzle-orm";
 import type { Database, Statement } from "./database.ts";
-import { decisions, tunes, waiting } from "./schema.ts";
+import { decisions, tunes, waiting, waitingSizes } from "./schema.ts";
 
 /** A new contributor whose tunes do not count yet. */
 export type Waiting = typeof waiting.$inferSelect;
@@ -50,11 +50,70 @@ export function beginWaiting(db: Database, row: Waiting): Statement {
   return db.insert(waiting).values(row).onConflictDoNothing();
 }
 
-/** Forgets somebody who waits once no tune of theirs is left, for withdrawn means gone. */
-export function forgetWithoutTunes(db: Database, contributor: string): Statement {
-  return db
-    .delete(waiting)
-    .where(and(eq(waiting.contributor, contributor), notExists(tunesOf(db))));
+/** Forgets somebody who waits once no tune of theirs is left, and a size once none of it is, for withdrawn means gone. */
+export function forgetWithoutTunes(db: Database, contributor: string): [Statement, Statement] {
+  const ofSize = db
+    .select({ one: sql`1` })
+    .from(tunes)
+    .where(eq(tunes.heat_kW, waitingSizes.heat_kW));
+  return [
+    db.delete(waiting).where(and(eq(waiting.contributor, contributor), notExists(tunesOf(db)))),
+    db.delete(waitingSizes).where(notExists(ofSize)),
+  ];
+}
+
+/** Whether tunes of a heater size wait until more owners of it count. */
+export async function sizeWaits(db: Database, heat_kW: number): Promise<boolean> {
+  return (await db.$count(waitingSizes, eq(waitingSizes.heat_kW, heat_kW))) > 0;
+}
+
+/** Whether a tune of a heater size counts. */
+export async function sizeCounts(db: Database, heat_kW: number): Promise<boolean> {
+  const found = await db
+    .select({ id: tunes.id })
+    .from(tunes)
+    .where(and(eq(tunes.heat_kW, heat_kW), counts(db)))
+    .limit(1);
+  return found.length > 0;
+}
+
+/** Two first tunes of a size may arrive together. */
+export function beginSizeWaiting(db: Database, heat_kW: number): Statement {
+  return db.insert(waitingSizes).values({ heat_kW }).onConflictDoNothing();
+}
+
+/**
+ * Lets the tunes of those heater sizes count of which so many owners count otherwise.
+ * @param owners 0: all sizes
+ */
+export async function letSizesCount(
+  db: Database,
+  owners: number,
+  decided_on: string,
+): Promise<void> {
+  const sizes = await db.select().from(waitingSizes);
+  if (sizes.length === 0) return;
+  const ofWaitingSize = inArray(
+    tunes.heat_kW,
+    db.select({ heat_kW: waitingSizes.heat_kW }).from(waitingSizes),
+  );
+  const enough =
+    owners === 0
+      ? sizes
+      : await db
+          .select({ heat_kW: tunes.heat_kW })
+          .from(tunes)
+          .where(and(ofWaitingSize, eq(tunes.verdict, "accepted"), ofNobodyWaiting(db)))
+          .groupBy(tunes.heat_kW)
+          .having(gte(sql`count(distinct ${tunes.contributor})`, owners));
+  for (const { heat_kW } of enough) {
+    const sentence = `Enough owners of ${heat_kW} kW heaters have sent tunes: they count.`;
+    const reasons = JSON.stringify([{ code: "size_counts", field: "heat_kW", sentence }]);
+    await db.batch([
+      db.delete(waitingSizes).where(eq(waitingSizes.heat_kW, heat_kW)),
+      db.insert(decisions).values({ tune: "", by: "fit", verdict: "accepted", reasons, decided_on }),
+    ]);
+  }
 }
 
 /** How many of those who wait came on some day. */
@@ -73,13 +132,19 @@ export async function countCounted(db: Database): Promise<number> {
 }
 
 /** A tune of somebody who does not wait, whatever its verdict. */
-export function ofNobodyWaiting(db: Database) {
+function ofNobodyWaiting(db: Database) {
   return notInArray(tunes.contributor, db.select({ who: waiting.contributor }).from(waiting));
 }
 
-/** An accepted tune of somebody who does not wait: it is in the fit and in the open data. */
+/** A tune for which nobody waits: neither for its contributor nor for more owners of its heater size. */
+export function waitsForNothing(db: Database) {
+  const sizes = db.select({ heat_kW: waitingSizes.heat_kW }).from(waitingSizes);
+  return and(ofNobodyWaiting(db), notInArray(tunes.heat_kW, sizes));
+}
+
+/** An accepted tune that waits for nothing: it is in the fit and in the open data. */
 export function counts(db: Database) {
-  return and(eq(tunes.verdict, "accepted"), ofNobodyWaiting(db));
+  return and(eq(tunes.verdict, "accepted"), waitsForNothing(db));
 }
 
 /**
@@ -177,13 +242,17 @@ export async function waitingByPseudonym(
 /** Said where a steward lets somebody count: that is not taken back, for since when they waited is forgotten. */
 export const COUNTED_BY_STEWARD = "counted_by_steward";
 
-/** A steward lets a contributor count now: the decision stands with each accepted tune, to be run in one batch. */
+/**
+ * A steward lets a contributor count now, and the heater sizes of their accepted tunes with them: the decision stands with each of
+ * these, to be run in one batch.
+ */
 export function letCountBySteward(
   db: Database,
   contributor: string,
   reasons: string,
   decided_on: string,
-): [Statement, Statement] {
+): [Statement, Statement, Statement] {
+  const theirs = and(eq(tunes.contributor, contributor), eq(tunes.verdict, "accepted"));
   return [
     db.insert(decisions).select(
       db
@@ -196,8 +265,13 @@ export function letCountBySteward(
           decided_on: sql<string>`${decided_on.slice(0, "YYYY-MM".length)}`.as("decided_on"),
         })
         .from(tunes)
-        .where(and(eq(tunes.contributor, contributor), eq(tunes.verdict, "accepted"))),
+        .where(theirs),
     ),
     db.delete(waiting).where(eq(waiting.contributor, contributor)),
+    db
+      .delete(waitingSizes)
+      .where(
+        inArray(waitingSizes.heat_kW, db.select({ size: tunes.heat_kW }).from(tunes).where(theirs)),
+      ),
   ];
 }

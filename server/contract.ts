@@ -79,6 +79,12 @@ const countsFrom = z.iso
   .describe(
     "A new contributor's tunes wait: the day from which they are expected to count if accepted. Null: at once",
   );
+const ownersNeeded = z
+  .int()
+  .nullable()
+  .describe(
+    "Tunes of a heater size wait until so many owners of it count, or a steward lets one of them; its starting settings rest on physics until then. Null: they do not wait",
+  );
 
 export const submitted = z.object({
   id: z.string(),
@@ -89,6 +95,7 @@ export const submitted = z.object({
   verdict,
   reasons: z.array(reason),
   counts_from: countsFrom,
+  owners_needed: ownersNeeded,
   advice: adviceList,
   air,
   compared: z.array(compared),
@@ -118,6 +125,7 @@ export const keptTune = z.object({
     .describe("Removed by a steward: nobody else sees it; revised, it is looked at again"),
   reasons: z.array(reason),
   counts_from: countsFrom,
+  owners_needed: ownersNeeded,
   advice: adviceList,
   fit: z.object({ version: z.string(), low: standing, high: standing }),
   air,

@@ -1,7 +1,6 @@
 import type { Version } from "../db/fits.ts";
 import type { Refusal } from "../db/refusal.ts";
 import { STANDARD_DENSITY_kg_m3 } from "../model/air.ts";
-import { ENOUGH } from "../model/alarms.ts";
 import { averageAt } from "../model/fit/bands.ts";
 import type { Alarm as AlarmCode, GroupFit, PublishedFit } from "../model/fit/group.ts";
 import { exp, ln } from "../model/numerics/ln-exp.ts";
@@ -15,7 +14,10 @@ import type { Alarm } from "./contract.ts";
 
 /** Alarms that somebody's doing may set off; a curve that bends is the model's own trouble as often. */
 const FREEZING: readonly AlarmCode["code"][] = ["drift", "second_crowd", "copies"];
-/** An average tune moves no further in a week by itself: a patient liar among ten owners moves it by more. */
+/**
+ * An average of ten owners moves no further in a week by itself: a patient liar among them moves it by more. Among fewer owners an
+ * honest one may move it by more as well, and a liar by much more.
+ */
 const MOST_MOVED = 0.02;
 /** Where in x = ln(density/1.225): the average is a line, so it moves most at one end of what is published. */
 const LOOKED_AT = [DENSEST_kg_m3, THINNEST_kg_m3].map((density_kg_m3) =>
@@ -57,8 +59,9 @@ function moved(fit: PublishedFit, week: readonly PublishedFit[]): Alarm[] {
   return fit.groups.flatMap((group) => {
     const { heat_kW, end } = group;
     const before = week
-      .flatMap(({ groups }) => groups.filter((g) => g.heat_kW === heat_kW && g.end === end))
-      .find(({ contributors }) => contributors >= ENOUGH);
+      .flatMap(({ groups }) => groups)
+      .find((g) => g.heat_kW === heat_kW && g.end === end);
+    // Its size has just left the prior: whatever its owners found is far from that.
     if (!before) return [];
     const change = mostMoved(before, group);
     if (Math.abs(change) < MOST_MOVED) return [];

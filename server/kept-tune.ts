@@ -18,10 +18,10 @@ export async function keptTune(
   const tune: KeptTune["tune"] = JSON.parse(row.sent);
   const history = await decisionsOn(db, row.id);
   const stands = inForce(history).at(-1);
-  const counts_from = await newKeys.countsFrom(row.contributor);
+  const { counts_from, owners_needed } = await newKeys.waitsFor(row);
   const standing = (end: FitRow) => {
     const group = fit.groups.find((g) => g.heat_kW === row.heat_kW && g.end === end.end);
-    if (row.verdict !== "accepted" || counts_from || !group) return "not in it";
+    if (row.verdict !== "accepted" || counts_from || owners_needed || !group) return "not in it";
     return asideOf(group, end) === null ? "kept" : "rejected";
   };
   const [low, high] = fitRows(row).map(standing) as [
@@ -35,6 +35,7 @@ export async function keptTune(
     verdict: row.verdict,
     reasons: stands ? reasonsOf(stands) : [],
     counts_from,
+    owners_needed,
     fit: { version: fit.version, low, high },
     ...beside(fit, tune, possibleAir(row.elevation_m, tune.air ?? {}, row.elevation_sd_m ?? 0)),
     decisions: history.map((d) => ({

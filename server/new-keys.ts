@@ -1,5 +1,6 @@
 import type { Database, Statement } from "../db/database.ts";
 import {
+  beginSizeWaiting,
   beginWaiting,
   countCounted,
   countNewOn,
@@ -7,6 +8,9 @@ import {
   findWaiting,
   hasTunes,
   letCount,
+  letSizesCount,
+  sizeCounts,
+  sizeWaits,
   type Waiting,
   waitingInTurn,
 } from "../db/waiting.ts";
@@ -22,6 +26,11 @@ import type { Keys } from "./keys.ts";
 export const NEW_KEY_DAYS = 6;
 /** Days until a contributor counts who came in a crowd, at least. */
 const CROWDED_DAYS = 30;
+/**
+ * Tunes of a heater size count once so many owners of it do, where new ones wait. Alone, somebody would say what its average is;
+ * beside two others they are outvoted, or seen to be far off.
+ */
+const OWNERS_OF_SIZE = 3;
 /** Below so many counted contributors one more weighs much: networks are remembered for a week, and of a crowd one a week may count. */
 const ENOUGH = 30;
 /** Share of the counted contributors that may come to count in a week, and above which a day's new ones are a surge … */
@@ -72,10 +81,15 @@ export function turnOf(
 }
 
 /**
- * Lets those count whose days are over.
+ * Lets those count whose days are over, and the heater sizes of which there are owners enough.
  * @param days that new contributors wait; 0: all who still do count at once
  */
 export async function countDue(db: Database, now: Date, days: number): Promise<void> {
+  await countContributors(db, now, days);
+  await letSizesCount(db, days === 0 ? 0 : OWNERS_OF_SIZE, dayOf(now));
+}
+
+async function countContributors(db: Database, now: Date, days: number): Promise<void> {
   const today = dayOf(now);
   const queue = await waitingInTurn(db, QUEUE_MOST);
   if (queue.length === 0) return;
@@ -87,6 +101,18 @@ export async function countDue(db: Database, now: Date, days: number): Promise<v
   const mayCount = (row: Waiting, n: number) => recent.length + n < mostAWeek(counted, row);
   const now_counted = (days === 0 ? due : due.filter(mayCount)).map((row) => row.contributor);
   await letCount(db, now_counted, today);
+}
+
+/** What of a tune says whether it waits. */
+interface OfTune {
+  contributor: string;
+  heat_kW: number;
+}
+
+/** From when a tune's contributor counts, null for now; and how many owners of its heater size must, null where enough do. */
+interface WaitsFor {
+  counts_from: string | null;
+  owners_needed: number | null;
 }
 
 interface Options {
@@ -108,13 +134,21 @@ export class NewKeys {
     this.#options = options;
   }
 
-  /** What to write with a contributor's tune, and from when it counts: null for now. */
-  async arrival(
-    contributor: string,
-    address: string,
-  ): Promise<{ statements: Statement[]; counts_from: string | null }> {
-    const { db, now, days } = this.#options;
-    if (days === 0) return { statements: [], counts_from: null };
+  /** What to write with a tune, and what it waits for. */
+  async arrival(tune: OfTune, address: string): Promise<{ statements: Statement[] } & WaitsFor> {
+    const { db, days } = this.#options;
+    if (days === 0) return { statements: [], counts_from: null, owners_needed: null };
+    const { statements, counts_from } = await this.#arrivalOf(tune.contributor, address);
+    if (await sizeCounts(db, tune.heat_kW)) return { statements, counts_from, owners_needed: null };
+    return {
+      statements: [...statements, beginSizeWaiting(db, tune.heat_kW)],
+      counts_from,
+      owners_needed: OWNERS_OF_SIZE,
+    };
+  }
+
+  async #arrivalOf(contributor: string, address: string) {
+    const { db, now } = this.#options;
     const waits = await findWaiting(db, contributor);
     if (waits) return { statements: [], counts_from: await this.#turn(waits) };
     if (await hasTunes(db, contributor)) return { statements: [], counts_from: null };
@@ -124,11 +158,15 @@ export class NewKeys {
     return { statements: [beginWaiting(db, row)], counts_from: await this.#turn(row) };
   }
 
-  /** From when a contributor's tunes count; null for now. */
-  async countsFrom(contributor: string): Promise<string | null> {
+  /** What a tune waits for that is kept. */
+  async waitsFor({ contributor, heat_kW }: OfTune): Promise<WaitsFor> {
     const { db, days } = this.#options;
-    const waits = days === 0 ? undefined : await findWaiting(db, contributor);
-    return waits ? this.#turn(waits) : null;
+    if (days === 0) return { counts_from: null, owners_needed: null };
+    const waits = await findWaiting(db, contributor);
+    return {
+      counts_from: waits ? await this.#turn(waits) : null,
+      owners_needed: (await sizeWaits(db, heat_kW)) ? OWNERS_OF_SIZE : null,
+    };
   }
 
   /**

@@ -26,7 +26,7 @@ export type Judging = Pick<Services, "fit" | "gazetteer" | "keys" | "now">;
 /** A tune judged: what is kept of it, and what its sender is told. */
 export interface Judged {
   kept: Omit<TuneRow, "id" | "receipt_sha256" | "imported">;
-  answer: Omit<Submitted, "id" | "receipt" | "counts_from">;
+  answer: Omit<Submitted, "id" | "receipt" | "counts_from" | "owners_needed">;
 }
 
 /** The first clocks to reach a new month are 14 h ahead of UTC; a tune made there has come already. */

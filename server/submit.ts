@@ -49,8 +49,8 @@ export async function submit(
   const { kept, answer: judged } = await judge(services, tune);
   const receipt_sha256 = await sha256(receipt);
   const row: TuneRow = { id, receipt_sha256, ...kept, imported: imported ?? null };
-  const { statements, counts_from } = await newKeys.arrival(row.contributor, address);
-  const answer = { ...judged, counts_from };
+  const { statements, ...waits } = await newKeys.arrival(row, address);
+  const answer = { ...judged, ...waits };
   const decision = screeningDecision(id, answer, now());
   const used = key && {
     key: key.hash,
@@ -124,7 +124,10 @@ async function answeredBefore(
     ...(used.answer === ""
       ? await answerAnew(services, newKeys, row)
       : // An answer kept by an earlier version has neither of these.
-        { advice: adviceOn(tune), counts_from: null, ...JSON.parse(used.answer) }),
+        {
+          ...{ advice: adviceOn(tune), counts_from: null, owners_needed: null },
+          ...JSON.parse(used.answer),
+        }),
   };
 }
 
@@ -134,11 +137,11 @@ async function answerAnew(
   newKeys: NewKeys,
   row: TuneRow,
 ): Promise<Omit<Submitted, "id" | "receipt">> {
-  const { verdict, reasons, counts_from, advice, air, compared, accepted_means, safety } =
-    await keptTune(services, newKeys, row);
+  const { counts_from, owners_needed, ...kept } = await keptTune(services, newKeys, row);
+  const { verdict, reasons, advice, air, compared, accepted_means, safety } = kept;
   return {
     // A submission is answered with one of the two; reading the tune tells more.
     verdict: verdict === "accepted" ? verdict : "held",
-    ...{ reasons, counts_from, advice, air, compared, accepted_means, safety },
+    ...{ reasons, counts_from, owners_needed, advice, air, compared, accepted_means, safety },
   };
 }

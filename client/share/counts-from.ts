@@ -5,11 +5,16 @@ import { shareWords } from "../texts/share.ts";
 /** Days come without a zone. */
 const day = new Intl.DateTimeFormat(locale, { dateStyle: "long", timeZone: "UTC" });
 
-/** From when an accepted tune counts that has to wait; nothing of one that counts or is held. */
+/** What an accepted tune waits for before it counts; nothing of one that counts or is held. */
 export function countsFrom({
   verdict,
   counts_from,
-}: Pick<KeptTune, "verdict" | "counts_from">): string | null {
-  if (verdict !== "accepted" || !counts_from) return null;
-  return shareWords.countsFrom(day.format(new Date(counts_from)));
+  owners_needed,
+}: Pick<KeptTune, "verdict" | "counts_from" | "owners_needed">): string | null {
+  if (verdict !== "accepted") return null;
+  const waits = [
+    counts_from && shareWords.countsFrom(day.format(new Date(counts_from))),
+    owners_needed && shareWords.countsOnce(owners_needed),
+  ].filter(Boolean);
+  return waits.join(" ") || null;
 }

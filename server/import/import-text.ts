@@ -12,7 +12,7 @@ const VERDICTS: readonly RowVerdict["verdict"][] = [
 
 /** What came of an import, for whoever runs it: a line for each row, then the sum of it and what to do next. */
 export function importText(
-  { rows, contributors, stored, counts_from, hasGround }: Imported,
+  { rows, contributors, stored, counts_from, sizes_waiting, hasGround }: Imported,
   { columns }: Pick<Spreadsheet, "columns">,
   { fields, contributor }: Mapping,
   { name, write }: { name: string; write: boolean },
@@ -44,20 +44,28 @@ export function importText(
           "Elevations were not held against the ground at the places given: run npm run geography first.",
         ]
       : []),
-    ...(write ? writtenText(name, stored, counts_from) : [DRY_RUN]),
+    ...(write ? writtenText(name, { stored, counts_from, sizes_waiting }) : [DRY_RUN]),
   ].join("\n");
 }
 
 const DRY_RUN =
   "Nothing was stored: this was a dry run. Accepted means plausible, not safe. To store it, stop the atlas and add --write.";
 
-function writtenText(name: string, stored: number, counts_from: string | null): string[] {
+function writtenText(
+  name: string,
+  { stored, counts_from, sizes_waiting }: Pick<Imported, "stored" | "counts_from" | "sizes_waiting">,
+): string[] {
   if (stored === 0) return ["Nothing was stored: all that can be is there already."];
   return [
     `Stored: ${count(stored, "tune")} as import "${name}". To take all of it back: npm run import -- --undo "${name}"`,
     ...(counts_from
       ? [
           `Their owners are new and wait; the last is expected to count from ${counts_from}. Those you know count at once with --counts-now.`,
+        ]
+      : []),
+    ...(sizes_waiting.length > 0
+      ? [
+          `New sizes: ${sizes_waiting.map((kW) => `${kW} kW`).join(", ")}. Tunes of a new size count once three of its owners do.`,
         ]
       : []),
   ];

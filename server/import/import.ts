@@ -33,6 +33,8 @@ export interface Imported {
   stored: number;
   /** Day from which the last of them is expected to count; null for now. */
   counts_from: string | null;
+  /** Heater sizes whose tunes wait for more owners of them. */
+  sizes_waiting: number[];
   /** Whether elevations could be held against the ground at stated places. */
   hasGround: boolean;
 }
@@ -87,6 +89,7 @@ export async function importSheet(
   const first = new Map<string, number>();
   const rows: RowVerdict[] = [];
   const waits: string[] = [];
+  const sizes = new Set<number>();
   let stored = 0;
   for (const [i, { line, tune, key }] of tunes.entries()) {
     const before = first.get(key);
@@ -106,6 +109,7 @@ export async function importSheet(
     stored,
     hasGround: await services.gazetteer.ready(),
     counts_from: countsNow ? null : (waits.toSorted().at(-1) ?? null),
+    sizes_waiting: [...sizes].toSorted((a, b) => a - b),
   };
 
   async function verdictOn(tune: Tune, idempotencyKey: string): Promise<Omit<RowVerdict, "line">> {
@@ -136,6 +140,7 @@ export async function importSheet(
     const { answer } = await submit(services, newKeys, tune, options);
     stored++;
     if (answer.counts_from) waits.push(answer.counts_from);
+    if (answer.owners_needed) sizes.add(tune.heater.heat_kW);
     return answer;
   }
 }

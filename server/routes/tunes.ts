@@ -64,17 +64,17 @@ export function tuneRoutes(services: Services): Hono {
     const { id } = sent;
     const { receipt_sha256, imported } = sent;
     const row = { id, receipt_sha256, imported, ...kept, ...asFirstSent(sent, kept) };
-    const { statements, counts_from } = await newKeys.arrival(row.contributor, clientAddress(c));
+    const { statements, ...waits } = await newKeys.arrival(row, clientAddress(c));
     await commit([
       ...reviseTune(db, row, screeningDecision(id, answer, now())),
       ...statements,
       // It may come under another key.
-      forgetWithoutTunes(db, sent.contributor),
+      ...forgetWithoutTunes(db, sent.contributor),
     ]);
     prepared.forget();
     await storage.forget();
     afterWrite(c);
-    return c.json({ id, ...answer, counts_from } satisfies Submitted);
+    return c.json({ id, ...answer, ...waits } satisfies Submitted);
   });
 
   app.delete("/tunes/:id", async (c) => {

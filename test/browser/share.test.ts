@@ -96,7 +96,7 @@ test("a slip is caught before sending and mended; verdict, comparison and receip
   await close();
 });
 
-test("a new owner reads from when the tune counts, beside the receipt and when asking for it", async () => {
+test("a new owner reads from when the tune counts and what its size waits for, beside the receipt and when asking for it", async () => {
   const careful = await runAtlas([], { NEW_KEY_DAYS: "6" });
   const { page, close } = await openPage(browser, `${careful.url}/#/share`);
   await choosePlace(page, "Leadville", /Leadville, Colorado/);
@@ -106,7 +106,11 @@ test("a new owner reads from when the tune counts, beside the receipt and when a
   await button(page, shareWords.send).click();
   const { counts_from } = (await (await answered).json()) as Submitted;
   const day = new Intl.DateTimeFormat(locale, { dateStyle: "long", timeZone: "UTC" });
-  const sentence = shareWords.countsFrom(day.format(new Date(counts_from as string)));
+  // Nobody has shared a tune of this size before.
+  const sentence = [
+    shareWords.countsFrom(day.format(new Date(counts_from as string))),
+    shareWords.countsOnce(3),
+  ].join(" ");
   await page.locator(".outcome").getByText(sentence).waitFor();
   await button(page, shareWords.check).click();
   await page.locator(".receipts li").getByText(`${shareWords.accepted}; ${sentence}`).waitFor();

@@ -67,6 +67,8 @@ export const shareWords: typeof import("../en/share.ts").shareWords = {
     "Angenommen heißt: plausibel neben anderen Abstimmungen. Es heißt nicht: ungefährlich.",
   countsFrom: (day: string) =>
     `Zählt voraussichtlich ab ${day}: Wer neu ist, wartet ein paar Tage, damit niemand den Atlas überschwemmen kann.`,
+  countsOnce: (owners: number) =>
+    `Sie zählt, sobald ${owners} Besitzer dieser Heizungsgröße Abstimmungen geteilt haben, damit niemand allein den Durchschnitt bestimmt.`,
   heldMeans:
     "Sie ist gespeichert, zählt aber nicht. Einen Vorschlag übernehmen oder sie in der Liste unten berichtigen.",
   insideBand: "Das liegt in der Spanne von 95 von 100 Heizungen.",

@@ -66,6 +66,8 @@ export const shareWords = {
   acceptedMeans: "Accepted means plausible beside other tunes. It does not mean safe.",
   countsFrom: (day: string) =>
     `Expected to count from ${day}: a new owner's tunes wait a few days, so that nobody can flood the atlas.`,
+  countsOnce: (owners: number) =>
+    `It counts once ${owners} owners of this heater size have shared tunes, so that none of them sets the average alone.`,
   heldMeans: "It is saved, but not counted. Use a suggestion, or correct it in the list below.",
   insideBand: "That is inside the band of 95 in 100 heaters.",
   outsideBand: "That is outside the band of 95 in 100 heaters.",

@@ -10,10 +10,18 @@ const WRITE_LIMIT = 30;
 /** Where the average tune is looked at, m: lies told high up move it most there. */
 const LOOKED_AT_m = [0, 1500, 3000, 4500, 6000];
 
-/** An atlas whose honest owners count already, longer ago than a week, so that it is used to them. */
-export async function openWith(honest: number, newKeyDays = 6, seed = 1): Promise<TestAtlas> {
+/**
+ * An atlas whose honest owners count already, longer ago than a week, so that it is used to them.
+ * @param others tunes of further ones, of other heater sizes perhaps
+ */
+export async function openWith(
+  honest: number,
+  newKeyDays = 6,
+  seed = 1,
+  others: readonly Tune[] = [],
+): Promise<TestAtlas> {
   const before = await openTestAtlas({ opened: "2026-11-10T12:00:00Z" });
-  for (const tune of honestCrowd(honest, seed)) await post(before.app, tune);
+  for (const tune of [...honestCrowd(honest, seed), ...others]) await post(before.app, tune);
   await before.stop();
   const { file } = before;
   const atlas = await openTestAtlas({
@@ -33,11 +41,13 @@ export async function submit({ app }: TestAtlas, tune: Tune, client: string) {
   return sent as { id: string; receipt: string; verdict: string; counts_from: string | null };
 }
 
+const SIZE_kW = 5;
+
 /** The pump rates of the average heater, both powers, at each elevation, Hz. */
-async function averages({ app }: TestAtlas): Promise<number[]> {
+async function averages({ app }: TestAtlas, heat_kW: number): Promise<number[]> {
   const rates: number[] = [];
   for (const elevation_m of LOOKED_AT_m) {
-    const response = await app.request(`/api/start?heat_kW=5&elevation_m=${elevation_m}`);
+    const response = await app.request(`/api/start?heat_kW=${heat_kW}&elevation_m=${elevation_m}`);
     const { low, high } = await response.json();
     rates.push(low.pump_Hz_exact, high.pump_Hz_exact);
   }
@@ -50,6 +60,8 @@ export interface Attack {
   keys: number;
   /** Each of a network of its own, in turn. */
   clients: number;
+  /** The heater size that is lied about, and looked at; the honest crowd's otherwise. */
+  heat_kW?: number;
 }
 
 /** What is told: so many times the right pump rate, from that elevation on. */
@@ -58,8 +70,14 @@ export interface Lie {
   elevation_m: number;
 }
 
-const lieOf = (n: number, { keys }: Attack, { times, elevation_m }: Lie): Tune =>
-  tuneAt(elevation_m + 10 * (n % 20), times, `attacker-key-${1000 + (n % keys)}`);
+const lieOf = (
+  n: number,
+  { keys, heat_kW = SIZE_kW }: Attack,
+  { times, elevation_m }: Lie,
+): Tune => ({
+  ...tuneAt(elevation_m + 10 * (n % 20), times, `attacker-key-${1000 + (n % keys)}`),
+  heater: { heat_kW },
+});
 
 /** The tunes of an attack that are due by an hour of it: evenly over its days. */
 export async function sendDue(
@@ -85,7 +103,8 @@ export async function suffer(
   attack: Attack,
   lie: Lie,
 ): Promise<{ moved_pct: number; held_back: boolean }> {
-  const before = await averages(atlas);
+  const { heat_kW = SIZE_kW } = attack;
+  const before = await averages(atlas, heat_kW);
   let [version, sent, moved_pct, held_back] = ["", 0, 0, false];
   for (let hour = 0; hour <= attack.days * DAY_h; hour++) {
     sent = await sendDue(atlas, attack, lie, sent, hour);
@@ -94,7 +113,7 @@ export async function suffer(
     const now = await atlas.fit.current();
     if (now.version !== version) {
       version = now.version;
-      const rates = await averages(atlas);
+      const rates = await averages(atlas, heat_kW);
       const moves = rates.map((Hz, k) => Math.abs(100 * (Hz / (before[k] as number) - 1)));
       moved_pct = Math.max(moved_pct, ...moves);
     }

@@ -1,0 +1,3 @@
+CREATE TABLE `waiting_sizes` (
+	`heat_kW` real PRIMARY KEY NOT NULL
+);
