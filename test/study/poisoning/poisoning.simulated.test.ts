@@ -25,6 +25,21 @@ test("in the published report every goal is kept, and without waiting the same l
   expect(goals.map(({ id }) => id)).toEqual(["fresh keys", "one key", "many keys", "hundred"]);
 });
 
+test("in the published report honest newcomers are in the fit within a week, but for a few, unless a hundred lie meanwhile", () => {
+  const quiet = published.newcomers.filter(({ attackers }) => attackers < 100);
+  expect(quiet.map(({ honest, attackers }) => [honest, attackers])).toEqual([
+    [10, 0],
+    [10, 0],
+    [30, 0],
+    [200, 0],
+    [10, 1],
+  ]);
+  for (const { newcomers, median_days, within_a_week, honest, a_week } of quiet) {
+    expect(median_days, `${honest} owners, ${a_week} a week`).toBeLessThanOrEqual(7);
+    expect(within_a_week / newcomers, `${honest} owners, ${a_week} a week`).toBeGreaterThan(0.95);
+  }
+});
+
 test("the page for operators shows the report's figures", () => {
   const page = readFileSync(POISONING_PAGE, "utf8");
   expect(withPoisoningFigures(page, published)).toBe(page);
