@@ -111,7 +111,9 @@ export async function letSizesCount(
     const reasons = JSON.stringify([{ code: "size_counts", field: "heat_kW", sentence }]);
     await db.batch([
       db.delete(waitingSizes).where(eq(waitingSizes.heat_kW, heat_kW)),
-      db.insert(decisions).values({ tune: "", by: "fit", verdict: "accepted", reasons, decided_on }),
+      db
+        .insert(decisions)
+        .values({ tune: "", by: "fit", verdict: "accepted", reasons, decided_on }),
     ]);
   }
 }

@@ -1,5 +1,8 @@
 import { setTimeout } from "node:timers/promises";
 import type { AlarmNews } from "./published-fit.ts";
+import type { TroubleNews } from "./trouble.ts";
+
+type News = AlarmNews | TroubleNews;
 
 /** An answer is waited for so long, ms. */
 const ANSWER_ms = 10_000;
@@ -14,7 +17,7 @@ interface Options {
 }
 
 /**
- * Tells an address of alarms by POST, one after another, while everything else goes on. Alarms are about fits: nothing that
+ * Tells an address of alarms and troubles by POST, one after another, while everything else goes on. Nothing that
  * is sent is about a person, and the address may hold a secret, so neither it nor an answer is written to the log.
  */
 export class AlarmWebhook {
@@ -22,7 +25,7 @@ export class AlarmWebhook {
   readonly #again_ms: readonly number[];
   readonly #answer_ms: number;
   readonly #stop = new AbortController();
-  readonly #waiting: AlarmNews[] = [];
+  readonly #waiting: News[] = [];
   #sending: Promise<void> | undefined;
 
   /** @throws Error when the address is none of HTTP */
@@ -36,7 +39,7 @@ export class AlarmWebhook {
   }
 
   /** Sends news as soon as it can; never fails and waits for nothing. */
-  readonly tell = (news: AlarmNews): void => {
+  readonly tell = (news: News): void => {
     if (this.#stop.signal.aborted) return;
     this.#waiting.push(news);
     if (this.#waiting.length > WAITING_MOST) this.#waiting.shift();
@@ -67,7 +70,7 @@ export class AlarmWebhook {
       why = await this.#try(body);
       if (why === "") return;
     }
-    console.error("ALARM_WEBHOOK was not told of an alarm:", why);
+    console.error("ALARM_WEBHOOK was not told of something:", why);
   }
 
   /** @returns why it was not taken; empty when it was */

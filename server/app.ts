@@ -6,7 +6,7 @@ import { causesOf, StorageBusy, StorageFull } from "../db/storage-trouble.ts";
 import type { Services } from "./context.ts";
 import { describeApi } from "./description.ts";
 import { GeographyMissing } from "./geography/geography.ts";
-import { busy, full, RequestProblem, renderProblem } from "./problem.ts";
+import { busy, full, RequestProblem, renderProblem, STORAGE_SHORT } from "./problem.ts";
 import { aboutRoutes } from "./routes/about.ts";
 import { cellRoutes } from "./routes/cells.ts";
 import { dataRoutes } from "./routes/data.ts";
@@ -89,7 +89,11 @@ export function createApp(services: Services): Hono {
       headers: { Allow: methods.join(", ") },
     });
   });
-  app.onError((error, c) => renderProblem(c, asProblem(error, c.req.method)));
+  app.onError((error, c) => {
+    const problem = asProblem(error, c.req.method);
+    if (problem.status === STORAGE_SHORT) services.onTrouble("storage short");
+    return renderProblem(c, problem);
+  });
   return app;
 }
 

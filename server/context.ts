@@ -6,6 +6,7 @@ import type { Keys } from "./keys.ts";
 import type { Limits } from "./limits.ts";
 import type { Prepared } from "./prepared.ts";
 import type { FitKeeper } from "./published-fit.ts";
+import type { Trouble } from "./trouble.ts";
 
 /** Places and elevations, wherever their files are read from. Throws GeographyMissing when they are not there. */
 export interface Gazetteer {
@@ -40,6 +41,8 @@ export interface Services {
   stewardToken?: string | undefined;
   /** Called after every write: starts a refresh of the fit without making anyone wait. */
   afterWrite: (c: Context) => void;
+  /** Told of what whoever runs the atlas should know, however often it is met. It must not fail or take long. */
+  onTrouble: (trouble: Trouble) => void;
   /** What the page needs to know of the configuration. */
   map: MapConfiguration;
 }

@@ -45,6 +45,8 @@ export async function openAtEdge(env: Bindings): Promise<{ app: Hono; db: Databa
     gazetteer: openGeography(readAsset, tiles),
     now,
     demo: false,
+    // It tells nobody.
+    onTrouble: () => {},
     limits: sharedLimits(env.LIMITS, limitsHere(limitsOf(env), keys, now)),
     newKeyDays,
     stewardToken: env.STEWARD_TOKEN,

@@ -24,9 +24,10 @@ const USED_MOST = 50_000;
  * with one tune a moment and somebody with ten thousand some hours. Challenges are signed and
  * not kept; proofs that were used are, in memory, for as long as they would hold.
  * @param most tunes within five minutes that are taken without; 0 for any number
+ * @param onFlood told of each tune that comes beyond
  * @throws a 429 with a challenge, where a proof is needed and there is none that holds
  */
-export function floodGate(most: number, keys: Keys, now: () => Date) {
+export function floodGate(most: number, keys: Keys, now: () => Date, onFlood = () => {}) {
   const arrivals = new Map<number, number>();
   const used = new Map<string, number>();
   const now_s = () => Math.floor(now().getTime() / 1000);
@@ -75,6 +76,7 @@ export function floodGate(most: number, keys: Keys, now: () => Date) {
 
   return async (tune: Tune, sent: string | undefined): Promise<void> => {
     if (most === 0 || arrived() <= most) return;
+    onFlood();
     const hash = await sha256(JSON.stringify(tune));
     const why = sent === undefined ? undefined : await whyNot(sent, hash);
     if (sent !== undefined && why === undefined) return;

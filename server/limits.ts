@@ -14,14 +14,16 @@ export interface Limits {
 /**
  * Limits that this process counts, in memory.
  * @param most writes a minute per client, and tunes within five minutes from which on each needs a proof of work; 0 for no limit
+ * @param onFlood told of each tune beyond those
  */
 export function limitsHere(
   most: { writes: number; tunes: number },
   keys: Keys,
   now: () => Date,
+  onFlood?: () => void,
 ): Limits {
   return {
     write: writeLimit(most.writes, keys, now),
-    tune: floodGate(most.tunes, keys, now),
+    tune: floodGate(most.tunes, keys, now, onFlood),
   };
 }

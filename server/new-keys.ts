@@ -121,6 +121,8 @@ interface Options {
   now: () => Date;
   /** Days that a new contributor waits; 0 for none. */
   days: number;
+  /** Told of each who comes in a surge. */
+  onSurge?: () => void;
 }
 
 /** Receives contributors: who is new, who came in a crowd, and from when each counts. */
@@ -180,7 +182,9 @@ export class NewKeys {
     if (first !== undefined && first !== contributor) return true;
     await this.#remember(networkOf(address), contributor, today);
     const arrived = await countNewOn(this.#options.db, today);
-    return arrived >= SURGE_LEAST && arrived >= SHARE * counted;
+    const isSurge = arrived >= SURGE_LEAST && arrived >= SHARE * counted;
+    if (isSurge) this.#options.onSurge?.();
+    return isSurge;
   }
 
   /** The first new contributor of a network since a day. */

@@ -30,6 +30,7 @@ import { keptSecret } from "./secret.ts";
 import { requireOwnSecret } from "./secret-check.ts";
 import { LOOPBACK, type Settings, settingsFrom } from "./settings.ts";
 import { servePage } from "./static-files.ts";
+import { oncePerDay } from "./trouble.ts";
 
 export interface Atlas {
   app: Hono;
@@ -78,11 +79,13 @@ async function openClaimed(settings: Settings, letGo: () => void): Promise<Atlas
   // This process alone publishes, so what it holds is the newest.
   const believe_ms = Number.POSITIVE_INFINITY;
   const { demo, newKeyDays } = settings;
+  const onTrouble = oncePerDay((news) => webhook?.tell(news), now);
   // A database in memory is this thread's alone.
   const fits = settings.database === ":memory:" ? undefined : fitsInThread(settings.database);
   const fit = new FitKeeper({
     ...{ db, now, demo, believe_ms, newKeyDays },
     ...(fits && { fits }),
+    onFailing: () => onTrouble("fit failing"),
     ...(webhook && { onAlarms: webhook.tell }),
   });
   const prepared =
@@ -101,7 +104,10 @@ async function openClaimed(settings: Settings, letGo: () => void): Promise<Atlas
     gazetteer: openGeography(readFrom(settings.geographyDir), tiles),
     now,
     demo,
-    limits: limitsHere({ writes: settings.writeLimit, tunes: settings.floodLimit }, keys, now),
+    onTrouble,
+    limits: limitsHere({ writes: settings.writeLimit, tunes: settings.floodLimit }, keys, now, () =>
+      onTrouble("flood"),
+    ),
     newKeyDays: settings.newKeyDays,
     stewardToken: settings.stewardToken,
     clientAddress: (c) =>

@@ -68,10 +68,13 @@ export function busy(): RequestProblem {
   );
 }
 
-/** There is no room for what a request of this method was to store (RFC 4918, 11.5). */
+/** Insufficient storage (RFC 4918, 11.5). */
+export const STORAGE_SHORT = 507;
+
+/** There is no room for what a request of this method was to store. */
 export function full(method: string): RequestProblem {
   return new RequestProblem(
-    507,
+    STORAGE_SHORT,
     method === "DELETE"
       ? "The atlas's disk is full to the last byte. The tune is not withdrawn: keep the receipt and withdraw it again later, once the operator has made room."
       : "The atlas has no room for new tunes until its operator makes some. Nothing was stored; keep the tune and send it again later. Withdrawing still works.",

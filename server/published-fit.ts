@@ -53,6 +53,8 @@ export interface FitKeeperOptions {
   fits?: FitMaker;
   /** Told of alarms that the version before had not, and of those that hold versions back. It must not fail or take long. */
   onAlarms?: (news: AlarmNews) => void;
+  /** Told of each refresh that fails when none has succeeded for a while. It must not fail or take long. */
+  onFailing?: () => void;
 }
 
 /** What a steward is told of without asking. */
@@ -73,6 +75,8 @@ const MANY_A_DAY = 200;
 const SELDOM_ms = 60_000;
 /** After a refresh that failed (another process holds the database, the disk is full) it is tried again, ms. */
 const TRY_AGAIN_ms = 10_000;
+/** Failing for so long it does not come right by itself, ms. */
+const FAILING_ms = 600_000;
 
 /** Holds the published version that answers are made from, and publishes new ones. */
 export class FitKeeper {
@@ -89,6 +93,8 @@ export class FitKeeper {
   #again = false;
   #soon: ReturnType<typeof setTimeout> | undefined;
   #lasted_ms = 0;
+  /** When the first of the refreshes failed of which none has succeeded since. */
+  #fails_since: number | undefined;
 
   constructor(options: FitKeeperOptions) {
     this.#options = options;
@@ -147,13 +153,25 @@ export class FitKeeper {
       this.#again = true;
       return this.#refreshing;
     }
-    this.#refreshing = this.#refresh().finally(() => {
+    this.#refreshing = this.#watched().finally(() => {
       this.#refreshing = null;
       if (!this.#again) return undefined;
       this.#again = false;
       return this.refresh();
     });
     return this.#refreshing;
+  }
+
+  async #watched(): Promise<void> {
+    const { now, onFailing } = this.#options;
+    try {
+      await this.#refresh();
+      this.#fails_since = undefined;
+    } catch (error) {
+      this.#fails_since ??= now().getTime();
+      if (now().getTime() - this.#fails_since >= FAILING_ms) onFailing?.();
+      throw error;
+    }
   }
 
   /** The fit of all accepted tunes, those held back included, without some; nothing is published. */

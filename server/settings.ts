@@ -19,7 +19,7 @@ export interface Settings {
   proxies: number;
   /** Opens the steward's routes; without it there are none. */
   stewardToken?: string | undefined;
-  /** Told of alarms by POST; nobody is without it. */
+  /** Told of alarms and troubles by POST; nobody is without it. */
   alarmWebhook?: string | undefined;
   elevationTiles?: string | undefined;
   basemapStyle?: string | undefined;

@@ -53,7 +53,11 @@ const DRY_RUN =
 
 function writtenText(
   name: string,
-  { stored, counts_from, sizes_waiting }: Pick<Imported, "stored" | "counts_from" | "sizes_waiting">,
+  {
+    stored,
+    counts_from,
+    sizes_waiting,
+  }: Pick<Imported, "stored" | "counts_from" | "sizes_waiting">,
 ): string[] {
   if (stored === 0) return ["Nothing was stored: all that can be is there already."];
   return [

@@ -28,7 +28,10 @@ const notKept: MiddlewareHandler = (c, next) => {
 /** Submit, read, revise, withdraw. */
 export function tuneRoutes(services: Services): Hono {
   const { db, commit, storage, prepared, keys, now, limits, clientAddress, afterWrite } = services;
-  const newKeys = new NewKeys({ db, keys, now, days: services.newKeyDays });
+  const newKeys = new NewKeys({
+    ...{ db, keys, now, days: services.newKeyDays },
+    onSurge: () => services.onTrouble("surge"),
+  });
   const today = () => now().toISOString().slice(0, 10);
   const app = new Hono();
 

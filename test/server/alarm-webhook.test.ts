@@ -1,11 +1,10 @@
-import { once } from "node:events";
-import { createServer, type IncomingMessage, type ServerResponse } from "node:http";
-import type { AddressInfo } from "node:net";
+import type { ServerResponse } from "node:http";
 import { afterEach, expect, test, vi } from "vitest";
 import { AlarmWebhook } from "../../server/alarm-webhook.ts";
 import type { AlarmNews } from "../../server/published-fit.ts";
 import { settingsFrom } from "../../server/settings.ts";
 import { WAIT_ms } from "../limits.ts";
+import { listening } from "./listening.ts";
 
 const news: AlarmNews = {
   event: "held back",
@@ -15,12 +14,6 @@ const news: AlarmNews = {
   ],
 };
 
-interface Taken {
-  method: string | undefined;
-  headers: IncomingMessage["headers"];
-  body: string;
-}
-
 const closing: (() => Promise<void>)[] = [];
 const failed = vi.spyOn(console, "error").mockImplementation(() => {});
 afterEach(async () => {
@@ -28,25 +21,8 @@ afterEach(async () => {
   failed.mockClear();
 });
 
-/** A real HTTP server that answers as it is told. */
-async function listen(answer: (response: ServerResponse, n: number) => void) {
-  const taken: Taken[] = [];
-  const server = createServer(async (request, response) => {
-    let body = "";
-    for await (const part of request) body += part;
-    taken.push({ method: request.method, headers: request.headers, body });
-    answer(response, taken.length);
-  });
-  server.listen(0, "127.0.0.1");
-  await once(server, "listening");
-  closing.push(async () => {
-    server.closeAllConnections();
-    server.close();
-    await once(server, "close");
-  });
-  const url = `http://127.0.0.1:${(server.address() as AddressInfo).port}/a-secret-path`;
-  return { url, taken };
-}
+const listen = (answer: (response: ServerResponse, n: number) => void) =>
+  listening(answer, closing);
 
 function webhookTo(url: string, again_ms: number[] = [], answer_ms = WAIT_ms): AlarmWebhook {
   const webhook = new AlarmWebhook(url, { again_ms, answer_ms });

@@ -16,6 +16,7 @@ import { limitsHere } from "../../server/limits.ts";
 import { preparedHere } from "../../server/prepared.ts";
 import { preparedInThread } from "../../server/prepared-in-thread.ts";
 import { type AlarmNews, FitKeeper } from "../../server/published-fit.ts";
+import { oncePerDay, type TroubleNews } from "../../server/trouble.ts";
 
 /** Flat invented country at 1,300 m with one town, so that server tests need no built geography. */
 export const flatCountry: Gazetteer = {
@@ -81,6 +82,8 @@ export async function openTestAtlas(
     fits?: (here: FitMaker) => FitMaker;
     /** Told of alarms. */
     onAlarms?: (news: AlarmNews) => void;
+    /** Told of other troubles. */
+    onTrouble?: (news: TroubleNews) => void;
     /** The file grows no further, bytes. */
     most_bytes?: number;
     /** What the disk must have left for new tunes, bytes; then there is a ballast, too. */
@@ -97,12 +100,14 @@ export async function openTestAtlas(
   const demo = options.demo ?? false;
   const newKeyDays = options.newKeyDays ?? 0;
   const believe_ms = Number.POSITIVE_INFINITY;
+  const onTrouble = oncePerDay(options.onTrouble ?? (() => {}), now);
   const { onAlarms, fits = (here: FitMaker) => here } = options;
   const maker = fits(fitsHere(db));
   let isOver = false;
   const fit = new FitKeeper({
     ...{ db, now, demo, believe_ms, newKeyDays },
     ...(onAlarms && { onAlarms }),
+    onFailing: () => onTrouble("fit failing"),
     fits: {
       fit: async (order) =>
         isOver ? { rows_sha256: order.known[0] ?? "", tunes: 0, fit: null } : maker.fit(order),
@@ -124,10 +129,12 @@ export async function openTestAtlas(
     gazetteer: options.gazetteer ?? flatCountry,
     now,
     demo,
+    onTrouble,
     limits: limitsHere(
       { writes: options.writeLimit ?? 0, tunes: options.floodLimit ?? 0 },
       keys,
       now,
+      () => onTrouble("flood"),
     ),
     newKeyDays,
     stewardToken: options.stewardToken,

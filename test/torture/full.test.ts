@@ -20,7 +20,11 @@ const withdraw = async (app: TestAtlas["app"], { id, receipt }: Taken) =>
   });
 
 test("no room left: new tunes are told so and lost by nobody, withdrawing works, readiness says it, and with room again tunes are taken", async () => {
-  const atlas = await openTestAtlas({ most_bytes: MOST_bytes });
+  const told: string[] = [];
+  const atlas = await openTestAtlas({
+    most_bytes: MOST_bytes,
+    onTrouble: ({ event }) => told.push(event),
+  });
   const { app } = atlas;
   const ready = () => app.request("/api/ready");
   expect(answers.ready.parse(await (await ready()).json())).toEqual({ ready: true });
@@ -34,6 +38,9 @@ test("no room left: new tunes are told so and lost by nobody, withdrawing works,
   }
   expect(taken.length).toBeGreaterThan(50);
   expect(refused.status).toBe(507);
+  expect((await post(app, goodTune(0))).status).toBe(507);
+  // Whoever runs it is, too, once.
+  expect(told).toEqual(["storage short"]);
   expect(Number(refused.headers.get("Retry-After"))).toBeGreaterThan(0);
   expect(answers.problem.parse(await refused.json()).detail).toMatch(/Nothing was stored/);
   const not = await ready();
