@@ -4,7 +4,7 @@ const SENTENCES = {
     "Many more new contributors came today than usual. They wait thirty days; a steward may let those count who are known.",
   flood: "Far more tunes come in than usual. Each needs a proof of work until fewer come.",
   "storage short":
-    "There is too little room for new tunes, so they are refused. Reading and withdrawing still work.",
+    "There is too little room for new tunes, so they are refused until somebody makes more.",
   "fit failing":
     "No fit could be made for ten minutes or longer. The last published one answers; the log says what went wrong.",
 };
