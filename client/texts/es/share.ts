@@ -70,7 +70,7 @@ export const shareWords: typeof import("../en/share.ts").shareWords = {
   countsFrom: (day: string) =>
     `Contará previsiblemente a partir del ${day}: los ajustes de quien empieza esperan unos días, para que nadie pueda inundar el atlas.`,
   countsOnce: (owners: number) =>
-    `Contará cuando ${owners} propietarios de este tamaño de calefactor hayan compartido ajustes, para que nadie fije la media por su cuenta.`,
+    `Contará cuando ${owners} propietarios de este tamaño de calefactor hayan compartido ajustes, para que la media no dependa de uno solo.`,
   heldMeans: "Se guarda, pero no cuenta. Usa una sugerencia o corrígelo en la lista de abajo.",
   insideBand: "Eso queda dentro del intervalo de 95 de cada 100 calefactores.",
   outsideBand: "Eso queda fuera del intervalo de 95 de cada 100 calefactores.",
