@@ -176,13 +176,3 @@ export function openRecord(tune: TuneRow, shown: ReadonlyMap<string, string>): O
   };
   return Object.fromEntries(COLUMNS.map(({ name }) => [name, values[name] ?? null]));
 }
-
-/** One line of CSV (RFC 4180). Numbers at full precision: the fit can be reproduced to the last digit. */
-export function csvLine(values: readonly (string | number | null | undefined)[]): string {
-  return `${values.map(csvField).join(",")}\r\n`;
-}
-
-function csvField(value: string | number | null | undefined): string {
-  const text = value === null || value === undefined ? "" : String(value);
-  return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
-}

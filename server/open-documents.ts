@@ -2,6 +2,7 @@ import { cellToParent, getResolution } from "h3-js";
 import { median, sum } from "simple-statistics";
 import type { Database } from "../db/database.ts";
 import { acceptedTunes, cellContributors, shownElevation, type TuneRow } from "../db/tunes.ts";
+import { csvLine } from "../model/csv.ts";
 import { ENDS, type End } from "../model/end.ts";
 import { bandsAt } from "../model/fit/bands.ts";
 import type { PublishedFit } from "../model/fit/group.ts";
@@ -11,7 +12,7 @@ import { SAFETY } from "../model/safety.ts";
 import { groupOf } from "../model/start.ts";
 import { centre, PLACE_RESOLUTION, shownCellOf, shownCells } from "./cells.ts";
 import type { Cell, CellsAnswer } from "./contract.ts";
-import { COLUMNS, csvLine, LICENCE, type OpenRecord, openRecord } from "./dictionary.ts";
+import { COLUMNS, LICENCE, type OpenRecord, openRecord } from "./dictionary.ts";
 import { ParquetRows } from "./parquet.ts";
 
 /** What is made of all accepted tunes: it takes long where there are many, so it is made where nobody waits for it. */

@@ -1,5 +1,6 @@
 import { CsvError, parse } from "csv-parse/browser/esm/sync";
 import type { z } from "zod";
+import { unmarked } from "../../model/csv.ts";
 import { ENTRY_KINDS, type Logbook } from "../app/records/entry.ts";
 import { entrySchema, errorsOf, heaterSchema } from "../app/records/schema.ts";
 import { Refused } from "../base/refused.ts";
@@ -124,7 +125,7 @@ function fieldsOf(cells: Map<string, string>, is: "heater" | "entry", delimiter:
       part[step] ??= {};
       part = part[step] as Record<string, unknown>;
     }
-    part[path.at(-1) as string] = text ? cell.replace(/^'/, "") : numberOf(cell, delimiter);
+    part[path.at(-1) as string] = text ? unmarked(cell) : numberOf(cell, delimiter);
   }
   return fields;
 }

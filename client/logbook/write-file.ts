@@ -1,5 +1,6 @@
+import type { Cell } from "../../model/csv.ts";
 import type { Logbook, LogbookEntry, LogbookHeater } from "../app/records/entry.ts";
-import { CAUTION_COLUMN, caution } from "../base/csv.ts";
+import { caution, csvWithCaution } from "../base/csv.ts";
 import { COLUMNS, DENSITY_COLUMN } from "./columns.ts";
 import { densityOf } from "./density.ts";
 import { dataUrlOf } from "./photo.ts";
@@ -24,33 +25,24 @@ export async function jsonOfLogbook({ heaters, entries }: Logbook): Promise<stri
 
 /** All of it but the photos, by RFC 4180; the cautions go along in every row, as whoever copies one copies settings. */
 export function csvOfLogbook({ heaters, entries }: Logbook): string {
-  const head = ["kind", ...COLUMNS.map(({ name }) => name), DENSITY_COLUMN, CAUTION_COLUMN];
-  const said = caution();
-  const rows = [
-    ...heaters.map((heater) => ["heater", ...cells(heater, "heater"), "", said]),
-    ...entries.map((entry) => [entry.kind, ...cells(entry, "entry"), density(entry), said]),
-  ];
-  return [head, ...rows].map((row) => `${row.map(quoted).join(",")}\r\n`).join("");
+  return csvWithCaution(
+    ["kind", ...COLUMNS.map(({ name }) => name), DENSITY_COLUMN],
+    [
+      ...heaters.map((heater) => ["heater", ...cells(heater, "heater"), undefined]),
+      ...entries.map((entry) => [entry.kind, ...cells(entry, "entry"), density(entry)]),
+    ],
+  );
 }
 
-function cells(record: LogbookHeater | LogbookEntry, is: "heater" | "entry"): string[] {
+function cells(record: LogbookHeater | LogbookEntry, is: "heater" | "entry"): Cell[] {
   return COLUMNS.map(({ path, of }) => {
-    if (of !== is && of !== "both") return "";
+    if (of !== is && of !== "both") return undefined;
     let value: unknown = record;
     for (const step of path) value = (value as Record<string, unknown> | undefined)?.[step];
-    return value === undefined ? "" : typeof value === "string" ? harmless(value) : String(value);
+    return value as Cell;
   });
 }
 
-function density(entry: LogbookEntry): string {
-  return densityOf(entry)?.toFixed(4) ?? "";
-}
-
-/** No spreadsheet must take a text for a formula; reading takes the mark off again. */
-function harmless(text: string): string {
-  return /^[=+\-@'\t\r]/.test(text) ? `'${text}` : text;
-}
-
-function quoted(cell: string): string {
-  return /[",;\r\n\t ]/.test(cell) ? `"${cell.replaceAll('"', '""')}"` : cell;
+function density(entry: LogbookEntry): Cell {
+  return densityOf(entry)?.toFixed(4);
 }

@@ -63,7 +63,7 @@ export function csvOfTrip(trip: Trip, answer: TripAnswer): string {
   const rows = answer.stops.map(({ stop, air, start, night, needs, shift_95_pct }, i) => {
     const leg = answer.legs.findIndex(({ last }) => i <= last);
     return [
-      harmless(stop.name),
+      stop.name,
       stop.elevation_m,
       toStep(air.temperature_C, 0.1),
       stop.lat ?? "",
@@ -116,9 +116,4 @@ export function jsonOfTrip(trip: Trip, answer: TripAnswer, fit: string): string 
   const { expected: _, ...told } = answer;
   const cautions = [caution(), ...words.cautions.lines];
   return `${JSON.stringify({ cautions, fit, trip, answer: told }, null, 2)}\n`;
-}
-
-/** A name may have come with a link: no spreadsheet must take it for a formula. */
-function harmless(name: string): string {
-  return /^[=+\-@]/.test(name) ? `'${name}` : name;
 }

@@ -1,4 +1,5 @@
 import { CsvError, parse } from "csv-parse/browser/esm/sync";
+import { unmarked } from "../../model/csv.ts";
 import { Refused } from "../base/refused.ts";
 import { trip } from "../texts/trip.ts";
 import { parseNumber } from "../units.ts";
@@ -66,7 +67,7 @@ function fieldsOf(names: (string | undefined)[], record: string[], line: number)
   for (const [i, name] of names.entries()) {
     const text = record[i] ?? "";
     if (!name || text === "") continue;
-    const value = name === "name" ? text : parseNumber(text);
+    const value = name === "name" ? unmarked(text) : parseNumber(text);
     if (value === null) throw new Refused(trip.refused.notNumber(name, text.slice(0, 30)), line);
     fields[name] = value;
   }

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { z } from "zod";
 import { tuneSchema } from "../../model/tune.ts";
-import { COLUMNS, csvLine } from "../../server/dictionary.ts";
+import { COLUMNS } from "../../server/dictionary.ts";
 
 /** Names of all leaves of the tune schema as the export writes them: low.pump_Hz is low_pump_Hz. */
 function leaves(schema: z.core.JSONSchema.BaseSchema, path: string[] = []): string[] {
@@ -19,10 +19,4 @@ test("every field of the tune schema has its column; a position is its cell", ()
     .map((name) => (name === "lat" || name === "lon" ? "cell" : name));
   expect(fields.length).toBeGreaterThan(20);
   expect(fields.filter((name) => !columns.has(name))).toEqual([]);
-});
-
-test("a line of CSV by RFC 4180: missing is empty, never 0; quotes doubled", () => {
-  expect(csvLine([1.1166284971982636, null, 'a "b", c', 0])).toBe(
-    '1.1166284971982636,,"a ""b"", c",0\r\n',
-  );
 });

@@ -1,4 +1,4 @@
-import { csvOf } from "../../base/csv.ts";
+import { csvOf } from "../../../model/csv.ts";
 import { BANDS, coverageOf, ownResult, widthOf } from "./off-claim.ts";
 import type { StudyReport, StudyScenario } from "./report.ts";
 
