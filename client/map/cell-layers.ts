@@ -1,4 +1,5 @@
 import type { StyleSpecification } from "maplibre-gl";
+import { LETTERS } from "./letters.ts";
 import type { Palette } from "./palette.ts";
 
 /** Zoom from which a cell of about 250 km² is wider than its disc: none are counted together any more. */
@@ -60,8 +61,7 @@ export function cellDiscs({ mark }: Palette): StyleSpecification["layers"] {
       source: "cell-centres",
       layout: {
         "text-field": ["to-string", ["get", "tunes"]],
-        "text-font": ["Noto Sans"],
-        "text-size": 12,
+        ...LETTERS,
         "text-overlap": "always",
         "text-padding": DISC_px,
       },

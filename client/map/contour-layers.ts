@@ -1,6 +1,7 @@
 import type { LayerSpecification, SourceSpecification } from "maplibre-gl";
 import { locale } from "../language.ts";
 import { CONTOUR_LAYER } from "./contour.ts";
+import { LETTERS } from "./letters.ts";
 import type { Palette } from "./palette.ts";
 
 /** Name of the lines' source. */
@@ -40,8 +41,7 @@ export function contourLabels({ text, halo }: Palette): LayerSpecification {
         ["number-format", ["get", "pump_Hz"], { locale, "min-fraction-digits": 1 }],
         " Hz",
       ],
-      "text-font": ["Noto Sans"],
-      "text-size": 12,
+      ...LETTERS,
       "text-padding": 2,
       "text-max-angle": 66,
     },

@@ -1,6 +1,7 @@
 import type { ExpressionSpecification, StyleSpecification } from "maplibre-gl";
 import { locale } from "../language.ts";
 import type { Unit } from "../units.ts";
+import { LETTERS } from "./letters.ts";
 import { NEAR_ZOOM } from "./near.ts";
 import type { Palette } from "./palette.ts";
 
@@ -27,8 +28,7 @@ export function nameLayers({ text, halo }: Palette): StyleSpecification["layers"
   const both = {
     type: "symbol" as const,
     layout: {
-      "text-font": ["Noto Sans"],
-      "text-size": 12,
+      ...LETTERS,
       "text-anchor": "top" as const,
       "text-offset": [0, 0.3] as [number, number],
       "icon-image": ["step", ["zoom"], "", DOTS_FROM_ZOOM, DOT] as ExpressionSpecification,

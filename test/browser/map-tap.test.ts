@@ -240,6 +240,9 @@ describe("a map beside the answer", () => {
       const says = Number(number) * metres;
       expect(Math.abs((width * metres_a_px) / says - 1)).toBeLessThan(0.03);
     }
+    expect(
+      await scale.evaluate((bar) => Number.parseFloat(getComputedStyle(bar).fontSize)),
+    ).toBeGreaterThanOrEqual(13);
   });
 
   test("a drag moves the map as far as the mouse and asks for nothing; the keyboard goes on from there", async () => {

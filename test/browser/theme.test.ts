@@ -75,14 +75,14 @@ function smallPrint(page: Page): Promise<string[]> {
     while (words.nextNode()) {
       const text = words.currentNode.textContent?.trim();
       const element = words.currentNode.parentElement;
-      if (!text || !element || element.closest(".card-papers, .maplibregl-map, sub, sup")) continue;
+      if (!text || !element || element.closest(".card-papers, sub, sup")) continue;
       const { width } = element.getBoundingClientRect();
       if (width < 2) continue;
       const style = getComputedStyle(element);
       const drawing = element.closest("svg");
       const scale = drawing ? (drawing.getScreenCTM()?.a ?? 1) : 1;
       const size = Number.parseFloat(style.fontSize) * scale;
-      const least = drawing || element.closest(".axis-title, .chart") ? 13 : 16;
+      const least = drawing || element.closest(".axis-title, .chart, .maplibregl-ctrl") ? 13 : 16;
       if (size < least - 0.1) found.add(`${size.toFixed(1)} px: ${text.slice(0, 60)}`);
       const isCode = element.closest("code, pre, kbd");
       if (!isCode && !style.fontFamily.includes("Noto Sans"))
