@@ -1,18 +1,32 @@
+import { useState } from "preact/hooks";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import type { TripAnswer } from "../../model/trip/trip.ts";
+import type { MyHeater } from "../app/heater/my-heater.ts";
 import { useSending } from "../app/link/use-sending.ts";
 import { saveFile } from "../base/save-file.ts";
+import { linkWords } from "../texts/link.ts";
 import { trip as words } from "../texts/trip.ts";
 import { csvOfTrip, jsonOfTrip } from "./exports.ts";
+import { textOf } from "./link.ts";
+import type { TripUnits } from "./trip-units.ts";
 import { linkTo, type TripState } from "./use-trip.ts";
 import { geoJsonOfStops, gpxOfStops, withoutPosition } from "./waypoints.ts";
 
 /** Kept here, shared as a link, printed, saved as files. */
-export function TripKeep(props: { answer: TripAnswer; state: TripState; fit: PublishedFit }) {
-  const { answer, state, fit } = props;
+export function TripKeep(props: {
+  answer: TripAnswer;
+  state: TripState;
+  fit: PublishedFit;
+  /** Whose own tunes may go along. */
+  mine: MyHeater | null | undefined;
+  units: TripUnits;
+}) {
+  const { answer, state, fit, mine, units } = props;
+  const [withOwn, setWithOwn] = useState(false);
+  const own = mine?.own_tunes.length ?? 0;
   const { stops } = state.trip;
   const unplaced = withoutPosition(stops);
-  const link = linkTo(state.trip);
+  const link = linkTo(textOf(state.trip, { units, mine: withOwn ? mine : null }));
   const { hasSheet, send, copy, said } = useSending(() => link, words.keep.title);
   return (
     <section class="sheet keep" aria-labelledby="keep">
@@ -61,6 +75,19 @@ export function TripKeep(props: { answer: TripAnswer; state: TripState; fit: Pub
           {words.keep.json}
         </button>
       </div>
+      {own > 0 && (
+        <label class="check">
+          <input
+            type="checkbox"
+            name="link.own"
+            checked={withOwn}
+            onChange={(e) => setWithOwn(e.currentTarget.checked)}
+          />
+          <span>
+            {linkWords.ownTunes(own)} <span class="note">{linkWords.withoutOwn}</span>
+          </span>
+        </label>
+      )}
       {unplaced > 0 && <p class="hint">{words.keep.unplaced(unplaced)}</p>}
       <p class="hint" aria-live="polite">
         {said}

@@ -1,6 +1,10 @@
 import { z } from "zod";
 import { SUPPLIES_V } from "../../model/trip/nights.ts";
+import type { MyHeater } from "../app/heater/my-heater.ts";
+import { linkedHeater, ownTunes } from "../app/link/own-in.ts";
 import { packed, unpacked } from "../app/link/packed.ts";
+import { type UnitNames, units } from "../app/link/units-in.ts";
+import { ownTunesOf, to, unitsText } from "../app/link/write-values.ts";
 import { Refused } from "../base/refused.ts";
 import {
   elevation_m,
@@ -12,7 +16,8 @@ import {
   temperature_C,
   tidyName,
 } from "../base/stop-schema.ts";
-import { trip } from "../texts/trip.ts";
+import { trip as words } from "../texts/trip.ts";
+import type { Unit } from "../units.ts";
 import { BATTERY_Ah, NEW_TRIP, STEP_Hz, TANK_L, type Trip } from "./trip.ts";
 
 /**
@@ -48,11 +53,13 @@ const stop = fieldsOf([
   orNull(elevation_sd_m),
   orNull(nights),
 ]);
-const form = z.tuple([
+const form = fieldsOf([
   heater,
   z.tuple([z.number().min(0).max(100), z.number().min(0).max(90)]),
   z.tuple([z.number().min(0.1).max(24), z.number().min(0).max(1)]),
   z.array(stop).max(MOST_STOPS),
+  orNull(units),
+  orNull(ownTunes),
 ]);
 
 /** A list of fields; those made before its last ones came are shorter. */
@@ -64,9 +71,17 @@ function fieldsOf<T extends [z.ZodType, ...z.ZodType[]]>(fields: T) {
     .pipe(z.tuple(fields));
 }
 
-/** The last step of the trip's address. */
-export function textOf({ heater, window, night, stops }: Trip): string {
-  const list = [
+/** What a link holds beside the trip, for it to give the same answer elsewhere. */
+interface Along {
+  /** In which the trip is shown. */
+  units: { elevation: Unit; temperature: Unit };
+  /** The heater whose own tunes go along. */
+  mine: MyHeater | null | undefined;
+}
+
+/** The last step of the trip's address; without more, what this browser keeps of it. */
+export function textOf({ heater, window, night, stops }: Trip, along?: Along): string {
+  const list = shortened([
     shortened([
       heater.heat_kW,
       heater.low_fan_rpm,
@@ -90,31 +105,43 @@ export function textOf({ heater, window, night, stops }: Trip): string {
         s.nights === 1 ? undefined : s.nights,
       ]),
     ),
-  ];
+    along && unitsText(along.units.elevation, along.units.temperature),
+    along?.mine?.own_tunes.length ? ownTunesOf(along.mine) : undefined,
+  ]);
   return `${FORM}.${packed(list)}`;
 }
 
+/** A trip with what its link holds beside it. */
+export interface LinkedTrip {
+  trip: Trip;
+  units: UnitNames | undefined;
+  /** The heater whose own tunes came along; null for the average one with the trip's facts. */
+  mine: MyHeater | null;
+}
+
 /** @throws Refused in words when the text holds no trip this page can read */
-export function tripOf(text: string): Trip {
-  if (text.length > LONGEST) throw new Refused(trip.refused.linkLong);
+export function tripOf(text: string): LinkedTrip {
+  if (text.length > LONGEST) throw new Refused(words.refused.linkLong);
   const [version, payload] = text.split(".", 2);
   if (payload === undefined || !/^\d{1,3}$/.test(version ?? "")) {
-    throw new Refused(trip.refused.linkNone);
+    throw new Refused(words.refused.linkNone);
   }
   if (version !== FORM) {
-    throw new Refused(trip.refused.linkNewer);
+    throw new Refused(words.refused.linkNewer);
   }
   const parsed = form.safeParse(listOf(payload));
   if (!parsed.success) {
-    throw new Refused(trip.refused.linkFigures);
+    throw new Refused(words.refused.linkFigures);
   }
   const [
     [heat_kW, low_fan_rpm, high_fan_rpm, dose_uL, supply_V, tank, step, battery],
     [rich_pct, lean_pct],
     night,
     stops,
+    unitNames,
+    own,
   ] = parsed.data;
-  return {
+  const trip: Trip = {
     heater: {
       ...{ heat_kW, low_fan_rpm, high_fan_rpm, dose_uL, supply_V },
       ...{ tank_L: tank, step_Hz: step, battery_Ah: battery },
@@ -131,12 +158,13 @@ export function tripOf(text: string): Trip {
       nights: slept,
     })),
   };
+  return { trip, units: unitNames, mine: own ? linkedHeater(trip.heater, own) : null };
 }
 
 /** What this browser kept, if it still reads as a trip: storage is no more to be trusted than a link. */
 export function tripKept(text: string | undefined): Trip {
   try {
-    return text === undefined ? NEW_TRIP : tripOf(text);
+    return text === undefined ? NEW_TRIP : tripOf(text).trip;
   } catch {
     return NEW_TRIP;
   }
@@ -146,7 +174,7 @@ function listOf(payload: string): unknown {
   try {
     return unpacked(payload);
   } catch {
-    throw new Refused(trip.refused.linkDamaged);
+    throw new Refused(words.refused.linkDamaged);
   }
 }
 
@@ -154,6 +182,3 @@ function listOf(payload: string): unknown {
 function shortened(values: unknown[]): unknown[] {
   return values.slice(0, 1 + values.findLastIndex((value) => value !== undefined));
 }
-
-const to = (value: number | undefined, decimals: number) =>
-  value === undefined ? undefined : Number(value.toFixed(decimals));

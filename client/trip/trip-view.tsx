@@ -4,7 +4,6 @@ import { planTrip, type TripAnswer } from "../../model/trip/trip.ts";
 import type { MyHeater } from "../app/heater/my-heater.ts";
 import { atStop, type Question } from "../base/question.ts";
 import { ChoiceField } from "../ui/choice-field.tsx";
-import { useUnit } from "../ui/number-field.tsx";
 import "./trip.css";
 import "./trip-print.css";
 import { t } from "../texts/app.ts";
@@ -17,8 +16,9 @@ import { ownAt, ownBasis, widestStop } from "./own-along.ts";
 import { ProfileKey, TripProfile } from "./profile.tsx";
 import { planShown, type SetNow, type Shown, shownStill } from "./shown-plan.ts";
 import { TripSupply } from "./supply.tsx";
-import { keptTrip, type Trip, tripFor } from "./trip.ts";
+import { keptTrip, type Trip, tripFor, withoutOwnTunes } from "./trip.ts";
 import { TripHeaterFields } from "./trip-heater.tsx";
+import { useTripUnits } from "./trip-units.ts";
 import { useTrip } from "./use-trip.ts";
 import { TripVerdict } from "./verdict.tsx";
 
@@ -33,17 +33,17 @@ export function TripView(props: {
   onQuestion: (question: Question) => void;
 }) {
   const { fit } = props;
-  const [state, keep] = useTrip();
+  const [state, keep, showIn] = useTrip();
   const [last, setLast] = useState<Trip | null>(null);
   const [chosen, setChosen] = useState<Shown | null>(null);
   const [opened, setOpened] = useState<number | null>(null);
-  const [unit, chooseUnit] = useUnit("elevation", "trip.elevation");
-  const [temperature, chooseTemperature] = useUnit("temperature", "trip.temperature");
+  const units = useTripUnits(state.units, showIn);
   // A link is for the heater it was made for.
-  const mine = state.from === "link" ? null : props.mine;
+  const isLinked = state.from === "link";
+  const mine = isLinked ? state.mine : props.mine;
   const trip = tripFor(state.trip, mine);
-  const change = (next: Trip) => keep(keptTrip(next, state.trip, mine));
-  const units = { elevation: unit, temperature, chooseUnit, chooseTemperature };
+  const change = (next: Trip) =>
+    keep(isLinked ? withoutOwnTunes(next) : keptTrip(next, state.trip, mine));
   const answer = answerTo(fit, trip);
   const now = mine?.settings;
   const answered =
@@ -112,7 +112,7 @@ export function TripView(props: {
         )}
         <div class="trip-entry">
           <TripAdd fit={fit} trip={trip} units={units} onTrip={change} />
-          <TripHeaterFields fit={fit} trip={trip} mine={mine} onTrip={change} />
+          <TripHeaterFields {...{ fit, trip }} mine={isLinked ? null : mine} onTrip={change} />
           <div class="row">
             {trip.stops.length > 0 && (
               <button
@@ -148,7 +148,7 @@ export function TripView(props: {
           <div class="onward">
             <a href="#/card">{t.answer.printCard}</a>
           </div>
-          <TripKeep answer={answered.answer} state={{ ...state, trip }} fit={fit} />
+          <TripKeep answer={answered.answer} state={{ ...state, trip }} {...{ fit, mine, units }} />
         </>
       )}
       <section class="sheet road" aria-labelledby="on-the-road">
@@ -187,6 +187,7 @@ function TripNotes({ state }: { state: ReturnType<typeof useTrip>[0] }) {
   return (
     <p class="note opened">
       {words.keep.opened(state.trip.stops.length)}{" "}
+      {state.mine ? words.keep.openedOwn(state.mine.own_tunes.length) : words.keep.openedAverage}{" "}
       {state.isKept && (
         <a class="button-like" href="#/trip">
           {words.keep.back}

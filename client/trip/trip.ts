@@ -38,6 +38,11 @@ export function keptTrip(next: Trip, before: Trip, mine: MyHeater | null | undef
   return { ...next, heater: withoutMine(next.heater, before.heater, mine, known) };
 }
 
+/** The trip for its reader, who keeps it: the tunes that came with a link are somebody else's. */
+export function withoutOwnTunes({ heater: { own_tunes: _, ...heater }, ...trip }: Trip): Trip {
+  return { ...trip, heater };
+}
+
 function knownOf({ heater, own_tunes }: MyHeater) {
   const { supply_V, tank_L, step_Hz } = heater;
   const near = supply_V === undefined ? undefined : supplyNear(supply_V);

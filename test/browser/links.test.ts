@@ -6,6 +6,9 @@ import { t } from "../../client/texts/app.ts";
 import { cardWords } from "../../client/texts/card.ts";
 import { linkWords as words } from "../../client/texts/link.ts";
 import { logbookWords } from "../../client/texts/logbook.ts";
+import { trip } from "../../client/texts/trip.ts";
+import { textOf } from "../../client/trip/link.ts";
+import { NEW_TRIP } from "../../client/trip/trip.ts";
 import { axeFinds, sideways } from "./faults.ts";
 import { choosePlace, field, leave, openFiner, openPage, shownRates } from "./open-page.ts";
 import { button, fillHeater, line } from "./own-heater.ts";
@@ -204,15 +207,19 @@ const FOUND = {
   changed_at: "2026-11-01T00:00:00.000Z",
 };
 
-test("own tunes are in a link only when asked for: with them it opens as my answer, without as the average one; it stays on the way to the heater", async () => {
-  const { page, close } = await openPage(browser, `${atlas.url}/#/logbook`, ALONE);
-  await listen(page);
+function logbookFile() {
   const file = { format: "hypsotune logbook", version: 1, heaters: [VAN], entries: [FOUND] };
-  await page.locator("#logbook-file").setInputFiles({
+  return {
     name: "invented.json",
     mimeType: "text/plain",
     buffer: Buffer.from(JSON.stringify(file)),
-  });
+  };
+}
+
+test("own tunes are in a link only when asked for: with them it opens as my answer, without as the average one; it stays on the way to the heater", async () => {
+  const { page, close } = await openPage(browser, `${atlas.url}/#/logbook`, ALONE);
+  await listen(page);
+  await page.locator("#logbook-file").setInputFiles(logbookFile());
   await page.locator(".own-steps").waitFor();
   await page.goto(`${atlas.url}/#/`);
   await page.locator(".own-basis").waitFor();
@@ -244,5 +251,58 @@ test("own tunes are in a link only when asked for: with them it opens as my answ
   await field(elsewhere.page, "low_before_Hz").waitFor();
   await elsewhere.page.getByText(words.opened).waitFor();
   expect(await field(elsewhere.page, "low.fan_rpm").inputValue()).toBe("1700");
+  await elsewhere.close();
+});
+
+/** Elevations, rates, bands and shifts at every stop. */
+async function tripShown(page: Page): Promise<string> {
+  const figures = await page.locator(".trip-table, .profile-stops, .verdict").allTextContents();
+  return figures.join("\n");
+}
+
+test("a trip's link opens elsewhere with the same answer in the same units: with own tunes where they were asked for, else it says whose it is", async () => {
+  const { page, close } = await openPage(browser, `${atlas.url}/#/logbook`, ALONE);
+  await listen(page);
+  await page.locator("#logbook-file").setInputFiles(logbookFile());
+  await page.locator(".own-steps").waitFor();
+  const stops = [
+    { name: "Harbour", elevation_m: 5, temperature_C: 10 },
+    { name: "Hut", elevation_m: 2600, temperature_C: -6 },
+  ];
+  await page.evaluate(
+    (kept) => {
+      for (const [name, value] of Object.entries(kept))
+        localStorage.setItem(`hypsotune.${name}`, JSON.stringify(value));
+    },
+    {
+      trip: textOf({ ...NEW_TRIP, stops }),
+      "unit.trip.elevation": "ft",
+      "unit.trip.temperature": "°F",
+    },
+  );
+  await page.goto(`${atlas.url}/#/trip`);
+  await page.locator(".trip .own-basis").waitFor();
+  const mine = await tripShown(page);
+  expect(mine).toContain("ft");
+  const links: string[] = [];
+  for (const withOwn of [false, true]) {
+    await field(page, "link.own").setChecked(withOwn);
+    await page.getByRole("button", { name: trip.keep.link, exact: true }).click();
+    await expect
+      .poll(async () => links.push(...((await handed(page)) as string[])))
+      .toBe(withOwn ? 2 : 1);
+  }
+  await close();
+
+  const [average = "", own = ""] = links;
+  const elsewhere = await openPage(browser, own, LAPTOP);
+  await elsewhere.page.locator(".trip .own-basis").waitFor();
+  await elsewhere.page.getByText(trip.keep.openedOwn(1)).waitFor();
+  expect(await tripShown(elsewhere.page)).toBe(mine);
+  await elsewhere.page.goto(average);
+  await elsewhere.page.getByText(trip.keep.openedAverage).waitFor();
+  expect(await elsewhere.page.locator(".trip .own-basis").count()).toBe(0);
+  expect(await tripShown(elsewhere.page)).not.toBe(mine);
+  expect(await tripShown(elsewhere.page)).toContain("ft");
   await elsewhere.close();
 });

@@ -1,10 +1,13 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import type { MyHeater } from "../../client/app/heater/my-heater.ts";
 import { Refused } from "../../client/base/refused.ts";
 import { MOST_STOPS, tidyName } from "../../client/base/stop-schema.ts";
 import { textOf, tripKept, tripOf } from "../../client/trip/link.ts";
 import { NEW_TRIP, type Trip } from "../../client/trip/trip.ts";
+import { UNITS, type Unit } from "../../client/units.ts";
 import { SUPPLIES_V } from "../../model/trip/nights.ts";
+import type { OwnTune } from "../../model/tune.ts";
 
 const cents = (min: number, max: number) =>
   fc.integer({ min: min * 100, max: max * 100 }).map((n) => n / 100);
@@ -37,6 +40,9 @@ const trips: fc.Arbitrary<Trip> = fc.record({
   ),
 });
 
+const unitNamed = (quantity: "elevation" | "temperature", called: string) =>
+  (UNITS[quantity] as readonly Unit[]).find(({ name }) => name === called) as Unit;
+
 const inForm = (list: unknown, form = "1") =>
   `${form}.${Buffer.from(JSON.stringify(list), "utf8").toString("base64url")}`;
 const GOOD = [[5], [12, 25], [10, 0.3], [["Pass", 2300, -9]]];
@@ -46,7 +52,7 @@ test("what goes into a link comes out of it", () => {
     fc.property(trips, (trip) => {
       const text = textOf(trip);
       expect(text).toMatch(/^1\.[\w-]+$/);
-      expect(tripOf(text)).toEqual(trip);
+      expect(tripOf(text)).toEqual({ trip, units: undefined, mine: null });
     }),
   );
 });
@@ -57,15 +63,15 @@ test("three stops make a link short enough for any message", () => {
 });
 
 test("a link made by hand is read; one step back is the same trip", () => {
-  const trip = tripOf(inForm([[5, null, null, null], ...GOOD.slice(1)]));
+  const { trip } = tripOf(inForm([[5, null, null, null], ...GOOD.slice(1)]));
   expect(trip.stops).toMatchObject([{ name: "Pass", elevation_m: 2300, temperature_C: -9 }]);
   expect(tripKept(textOf(trip))).toEqual(trip);
 });
 
 test("a link made before heaters had a tank still opens; a voltage or a tank that cannot be is refused", () => {
   const heater = (...fields: unknown[]) => inForm([fields, ...GOOD.slice(1)]);
-  expect(tripOf(heater(5, null, null, 22)).heater).toEqual({ heat_kW: 5, dose_uL: 22 });
-  expect(tripOf(heater(5, null, null, null, 24, 10)).heater).toEqual({
+  expect(tripOf(heater(5, null, null, 22)).trip.heater).toEqual({ heat_kW: 5, dose_uL: 22 });
+  expect(tripOf(heater(5, null, null, null, 24, 10)).trip.heater).toEqual({
     heat_kW: 5,
     supply_V: 24,
     tank_L: 10,
@@ -81,7 +87,7 @@ test("a link made before heaters had a tank still opens; a voltage or a tank tha
 
 test("a link made before heaters had a step or a battery still opens; either that cannot be is refused", () => {
   const heater = (...fields: unknown[]) =>
-    tripOf(inForm([[5, null, null, null, null, ...fields], ...GOOD.slice(1)])).heater;
+    tripOf(inForm([[5, null, null, null, null, ...fields], ...GOOD.slice(1)])).trip.heater;
   expect(heater(10)).toEqual({ heat_kW: 5, tank_L: 10 });
   expect(heater(null, 0.05, 95)).toEqual({ heat_kW: 5, step_Hz: 0.05, battery_Ah: 95 });
   for (const [step_Hz, battery_Ah] of [
@@ -96,13 +102,63 @@ test("a link made before heaters had a step or a battery still opens; either tha
 
 test("a link made before stops had nights still opens; nights that cannot be are refused", () => {
   const old = inForm([...GOOD.slice(0, 3), [["Pass", 2300, -9, 46.5, 8.3, 20]]]);
-  expect(tripOf(old).stops[0]).toMatchObject({ elevation_sd_m: 20, nights: undefined });
+  expect(tripOf(old).trip.stops[0]).toMatchObject({ elevation_sd_m: 20, nights: undefined });
   const three = inForm([...GOOD.slice(0, 3), [["Pass", 2300, null, null, null, null, 3]]]);
-  expect(tripOf(three).stops[0]).toMatchObject({ nights: 3 });
+  expect(tripOf(three).trip.stops[0]).toMatchObject({ nights: 3 });
   for (const nights of [0, 1.5, 100, "3"]) {
     const wrong = inForm([...GOOD.slice(0, 3), [["Pass", 2300, null, null, null, null, nights]]]);
     expect(() => tripOf(wrong)).toThrow(/cannot be/);
   }
+});
+
+const OWN = {
+  bracketed: 1,
+  tunes: [
+    [
+      {
+        site: { elevation_m: 600 },
+        air: { temperature_C: 10 },
+        low: { pump_Hz: 1.4, fan_rpm: 1700, co_ppm: 14 },
+        high: { pump_Hz: 5, fan_rpm: 4500, co_ppm: 9 },
+      },
+      "2026-10-10",
+    ],
+  ],
+};
+
+test("units and own tunes go along when they are given; a link made before they could still opens; what cannot be is refused", () => {
+  const [tune] = OWN.tunes[0] as [OwnTune, string];
+  const mine: MyHeater = {
+    heater: { id: "mine", name: "Van", heat_kW: 5, changed_at: "2026-11-01T00:00:00.000Z" },
+    own_tunes: [tune],
+    found_at: ["2026-10-10T20:00:00.000Z"],
+    bracketed: 1,
+    settings: undefined,
+  };
+  const units = {
+    elevation: unitNamed("elevation", "ft"),
+    temperature: unitNamed("temperature", "°F"),
+  };
+  const text = textOf(NEW_TRIP, { units, mine });
+  const opened = tripOf(text);
+  expect(opened).toMatchObject({
+    units: { elevation: "ft", temperature: "°F" },
+    mine: { own_tunes: [tune], found_at: ["2026-10-10"], bracketed: 1, heater: { heat_kW: 5 } },
+  });
+  // The name that somebody gave a heater stays with its owner.
+  expect(JSON.stringify(opened)).not.toContain("Van");
+  expect(tripOf(textOf(NEW_TRIP, { units, mine: null })).mine).toBe(null);
+  expect(tripOf(inForm(GOOD))).toMatchObject({ units: undefined, mine: null });
+  for (const wrong of [
+    ["yd,C"],
+    [5],
+    ["m,C", {}],
+    ["m,C", { ...OWN, tunes: [] }],
+    ["m,C", { ...OWN, tunes: [OWN.tunes[0], OWN.tunes[0]] }],
+    ["m,C", { ...OWN, tunes: [[{ ...tune, low: { pump_Hz: 1e9, fan_rpm: 1700 } }, "2026-10-10"]] }],
+    ["m,C", OWN, "more"],
+  ])
+    expect(() => tripOf(inForm([...GOOD, ...wrong])), JSON.stringify(wrong)).toThrow(/cannot be/);
 });
 
 test("hostile and damaged links are refused in words, whatever they hold", () => {

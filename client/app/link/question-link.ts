@@ -5,8 +5,9 @@ import * as field from "../../../model/tune.ts";
 import { FIRST_QUESTION, type Question } from "../../base/question.ts";
 import { tidyName } from "../../base/stop-schema.ts";
 import { AIR_RANGE_C } from "../../ui/temperature-field.tsx";
-import { MOST_OWN_TUNES, type MyHeater } from "../heater/my-heater.ts";
+import type { MyHeater } from "../heater/my-heater.ts";
 import { heaterSchema } from "../records/schema.ts";
+import { linkedHeater, ownTunes } from "./own-in.ts";
 import { unpacked } from "./packed.ts";
 import { type UnitNames, units } from "./units-in.ts";
 import { numberIn, type Refusal, readValues } from "./values.ts";
@@ -14,8 +15,6 @@ import { numberIn, type Refusal, readValues } from "./values.ts";
 const SOURCES = ["given", "known point", "interpolated", "grid", "sea", "tiles"] as const;
 const fan_rpm = z.number().min(100).max(20_000);
 
-/** An own tune and the day it was found. */
-const ownTune = z.tuple([field.ownTuneSchema, z.iso.date()]);
 const own = z
   .string()
   .transform((text, context) => {
@@ -26,13 +25,7 @@ const own = z
       return z.NEVER;
     }
   })
-  .pipe(
-    z.object({
-      bracketed: z.int().min(0).max(MOST_OWN_TUNES),
-      tunes: z.array(ownTune).min(1).max(MOST_OWN_TUNES),
-    }),
-  )
-  .refine(({ tunes }) => new Set(tunes.map((one) => JSON.stringify(one))).size === tunes.length);
+  .pipe(ownTunes);
 
 /** What an answer's address may hold, under the names of `GET /api/start` where it has them. */
 const schemas = {
@@ -117,22 +110,5 @@ function heaterOf(
 ): MyHeater | null {
   const { step_Hz, step_rpm, own: owned } = values;
   if (step_Hz === undefined && step_rpm === undefined && !owned) return null;
-  const tunes = owned?.tunes ?? [];
-  return {
-    heater: {
-      id: "linked",
-      name: "",
-      heat_kW,
-      low_fan_rpm,
-      high_fan_rpm,
-      dose_uL,
-      step_Hz,
-      step_rpm,
-      changed_at: "",
-    },
-    own_tunes: tunes.map(([tune]) => tune),
-    found_at: tunes.map(([, day]) => day),
-    bracketed: owned?.bracketed ?? 0,
-    settings: undefined,
-  };
+  return linkedHeater({ heat_kW, low_fan_rpm, high_fan_rpm, dose_uL, step_Hz, step_rpm }, owned);
 }

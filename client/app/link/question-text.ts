@@ -2,7 +2,7 @@ import type { Question } from "../../base/question.ts";
 import type { Unit } from "../../units.ts";
 import type { MyHeater } from "../heater/my-heater.ts";
 import { packed } from "./packed.ts";
-import { to, unitsText, writeValues } from "./write-values.ts";
+import { ownTunesOf, to, unitsText, writeValues } from "./write-values.ts";
 
 /** A position without a name may be the device's, and a trip's is its owner's: they are in no address. */
 export function questionText(
@@ -33,12 +33,6 @@ export function questionText(
     step_rpm: mine?.heater.step_rpm,
     end,
     units: unitsText(shown.elevation, shown.temperature),
-    own:
-      mine && tunes.length > 0
-        ? packed({
-            bracketed: mine.bracketed,
-            tunes: tunes.map((tune, i) => [tune, (mine.found_at[i] ?? "").slice(0, 10)]),
-          })
-        : undefined,
+    own: mine && tunes.length > 0 ? packed(ownTunesOf(mine)) : undefined,
   });
 }

@@ -1,4 +1,5 @@
 import type { Unit } from "../../units.ts";
+import type { MyHeater } from "../heater/my-heater.ts";
 
 // An answer is written into an address without the schemas that read one: they are fetched with a link that is opened.
 
@@ -22,3 +23,9 @@ export const to = (value: number | undefined, decimals: number) =>
 export function unitsText(elevation: Unit, temperature: Unit): string {
   return `${elevation.name},${temperature.name.replace("°", "")}`;
 }
+
+/** A heater's own tunes with the day each was found; a link has no finer time. */
+export const ownTunesOf = ({ bracketed, own_tunes, found_at }: MyHeater) => ({
+  bracketed,
+  tunes: own_tunes.map((tune, i) => [tune, (found_at[i] ?? "").slice(0, 10)]),
+});

@@ -196,6 +196,12 @@ export const trip: typeof import("../en/trip.ts").trip = {
       "Dieser Browser speichert sie nicht (Speicher voll oder gesperrt): stattdessen den Link kopieren.",
     opened: (n) =>
       n === 1 ? "Aus einem Link geöffnet: 1 Stopp." : `Aus einem Link geöffnet: ${n} Stopps.`,
+    openedOwn: (n) =>
+      n === 1
+        ? "Gerechnet ist sie mit 1 eigenen Abstimmung der Heizung, für die der Link ist."
+        : `Gerechnet ist sie mit ${n} eigenen Abstimmungen der Heizung, für die der Link ist.`,
+    openedAverage:
+      "Sie zeigt die mittlere Antwort für eine solche Heizung, ohne eigene Abstimmungen.",
     linkRefused: (reason) => `${reason}. Unten steht die Reise, die hier gespeichert ist.`,
     back: "Zurück zur vorher gespeicherten Reise",
   },

@@ -194,6 +194,11 @@ export const trip = {
     notKept: "This browser does not save it (storage is full or blocked): copy the link instead.",
     opened: (n: number) =>
       n === 1 ? "Opened from a link: 1 stop." : `Opened from a link: ${n} stops.`,
+    openedOwn: (n: number) =>
+      n === 1
+        ? "It is worked out with 1 tune of the sender's own heater."
+        : `It is worked out with ${n} tunes of the sender's own heater.`,
+    openedAverage: "It shows the average answer for such a heater, without tunes of its own.",
     linkRefused: (reason: string) => `${reason}. The trip below is the one saved in this browser.`,
     back: "Back to the trip saved before",
   },

@@ -195,6 +195,11 @@ export const trip: typeof import("../en/trip.ts").trip = {
       "Este navegador no lo guarda (almacenamiento lleno o bloqueado): copia el enlace en su lugar.",
     opened: (n) =>
       n === 1 ? "Abierto desde un enlace: 1 parada." : `Abierto desde un enlace: ${n} paradas.`,
+    openedOwn: (n) =>
+      n === 1
+        ? "Está calculado con 1 ajuste propio del calefactor de quien lo envió."
+        : `Está calculado con ${n} ajustes propios del calefactor de quien lo envió.`,
+    openedAverage: "Muestra la respuesta media para un calefactor así, sin ajustes propios.",
     linkRefused: (reason) => `${reason}. El viaje de abajo es el guardado en este navegador.`,
     back: "Volver al viaje guardado antes",
   },
