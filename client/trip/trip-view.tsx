@@ -99,6 +99,13 @@ export function TripView(props: {
                 <TripSupply answer={answered.answer} trip={trip} />
                 <ProfileKey {...answered} trip={trip} />
                 {basis && <p class="note own-basis">{basis}</p>}
+                {isLinked && (
+                  <p class="note">
+                    {state.mine
+                      ? words.keep.openedOwn(state.mine.own_tunes.length)
+                      : words.keep.openedAverage}
+                  </p>
+                )}
                 <ChoiceField<Shown>
                   label={words.result.kept}
                   name="shown"
@@ -187,7 +194,6 @@ function TripNotes({ state }: { state: ReturnType<typeof useTrip>[0] }) {
   return (
     <p class="note opened">
       {words.keep.opened(state.trip.stops.length)}{" "}
-      {state.mine ? words.keep.openedOwn(state.mine.own_tunes.length) : words.keep.openedAverage}{" "}
       {state.isKept && (
         <a class="button-like" href="#/trip">
           {words.keep.back}
