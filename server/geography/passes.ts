@@ -18,9 +18,6 @@ export interface Pass {
   source: string;
 }
 
-/** Stands where an elevation was not read anywhere. */
-export const FROM_MEMORY = "from memory";
-
 /** The list, one row each; a change of it builds places and elevations anew. */
 export const PASSES_FILE = new URL("./passes.csv", import.meta.url);
 
