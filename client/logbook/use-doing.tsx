@@ -2,8 +2,8 @@ import type { ComponentChild } from "preact";
 import { useState } from "preact/hooks";
 import { NotKept } from "../app/records/store.ts";
 import { logbookWords as words } from "../texts/logbook.ts";
-import { whatWentWrong } from "../ui/in-english.tsx";
 import { SaidBar } from "../ui/said-bar.tsx";
+import { whatWentWrong } from "../ui/went-wrong.tsx";
 
 /** What was said last, and what takes it back. */
 export interface Said {

@@ -1,3 +1,4 @@
+import type { ComponentChildren } from "preact";
 import { useEffect, useRef, useState } from "preact/hooks";
 import { ENDS, type End } from "../../model/end.ts";
 import type { Cell, CellTune, CellTunesAnswer } from "../../server/contract.ts";
@@ -8,12 +9,13 @@ import { coInPpm } from "../ui/co-text.ts";
 import { FiguresTable } from "../ui/figures-table.tsx";
 import { goToHeading } from "../ui/go-to.ts";
 import { useUnit } from "../ui/number-field.tsx";
+import { whatWentWrong } from "../ui/went-wrong.tsx";
 import { format, formatIn, formatOfRates, type Unit } from "../units.ts";
 
 const words = mapWords.cell;
 
 /** The tunes of the cell that is open; why they are not to be had. */
-export type CellTunesSeen = CellTunesAnswer | { failed: string } | null;
+export type CellTunesSeen = CellTunesAnswer | { failed: ComponentChildren } | null;
 
 export function useCellTunes(cell: string | undefined): CellTunesSeen {
   const [seen, setSeen] = useState<CellTunesSeen>(null);
@@ -23,7 +25,7 @@ export function useCellTunes(cell: string | undefined): CellTunesSeen {
     if (cell)
       api.cellTunes(cell).then(
         (answer) => !gone && setSeen(answer),
-        (error: Error) => !gone && setSeen({ failed: error.message }),
+        (error: unknown) => !gone && setSeen({ failed: whatWentWrong(error) }),
       );
     return () => {
       gone = true;
@@ -122,10 +124,15 @@ function TuneRow(props: {
 }
 
 /** How many, how high and from when. */
-function summary({ cell, seen, unit }: CellProps): string {
+function summary({ cell, seen, unit }: CellProps): ComponentChildren {
   const count = words.count(cell.tunes, cell.contributors);
   if (!seen) return `${count}. ${words.loading}`;
-  if ("failed" in seen) return `${count}. ${seen.failed}`;
+  if ("failed" in seen)
+    return (
+      <>
+        {count}. {seen.failed}
+      </>
+    );
   const [lowest, highest] = seen.elevation_range_m;
   const [oldest, newest] = seen.month_range;
   return [

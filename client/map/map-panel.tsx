@@ -1,3 +1,4 @@
+import type { ComponentChildren } from "preact";
 import { useEffect, useState } from "preact/hooks";
 import type { End } from "../../model/end.ts";
 import type { PublishedFit } from "../../model/fit/group.ts";
@@ -8,6 +9,7 @@ import { cellInAddress } from "../base/tune-address.ts";
 import { t } from "../texts/app.ts";
 import { mapWords } from "../texts/map.ts";
 import { useAddressChange } from "../ui/address-change.ts";
+import { whatWentWrong } from "../ui/went-wrong.tsx";
 import type { Unit } from "../units.ts";
 import { CellList } from "./cell-list.tsx";
 import { CellFoot, CellTunes, useCellTunes } from "./cell-tunes.tsx";
@@ -35,7 +37,7 @@ const NO_CELLS: readonly Cell[] = [];
 type Tapped =
   | { is: "asking" }
   | { is: "point"; found: ElevationAnswer }
-  | { is: "failed"; why: string }
+  | { is: "failed"; why: ComponentChildren }
   | { is: "cell" };
 
 /** The map, loaded after the answer: what it shows and for which night, its legend and its twin in text. */
@@ -75,7 +77,7 @@ export function MapPanel({ fit, question, unit, onPoint, onQuestion }: MapPanelP
       onPoint(found);
       setTapped({ is: "point", found });
     } catch (error) {
-      setTapped({ is: "failed", why: (error as Error).message });
+      setTapped({ is: "failed", why: whatWentWrong(error) });
     }
   };
   const setNight = (temperature_C: number | undefined) => {

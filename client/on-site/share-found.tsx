@@ -1,16 +1,18 @@
+import type { ComponentChildren } from "preact";
 import { useEffect, useRef, useState } from "preact/hooks";
-import { fieldErrors, tuneSchema } from "../../model/tune.ts";
+import { tuneSchema } from "../../model/tune.ts";
 import { send } from "../app/offline/deliver.ts";
-import { AtlasProblem } from "../base/answers/api.ts";
 import { WAITING_CHANGED } from "../base/answers/cache-names.ts";
 import { keptReceipts } from "../base/receipts.ts";
 import { coarsePosition } from "../share/coarse-position.ts";
 import { contributorKey } from "../share/contributor.ts";
 import { tuneOf } from "../share/draft.ts";
+import { refusedBySchema } from "../share/refused-by-schema.ts";
 import { offline } from "../texts/offline.ts";
 import { onsite as words } from "../texts/onsite.ts";
 import { shareWords } from "../texts/share.ts";
 import { goToFirstMarked } from "../ui/first-marked.ts";
+import { allThatWentWrong, namedFieldSentence } from "../ui/went-wrong.tsx";
 import { logSweep } from "./logged.ts";
 import type { Session } from "./session.ts";
 import { draftOfSweep } from "./tune.ts";
@@ -26,7 +28,7 @@ export function ShareSweep(props: {
   const [withPlace, setWithPlace] = useState(false);
   const [tried, setTried] = useState(false);
   const [sending, setSending] = useState(false);
-  const [problem, setProblem] = useState<string[]>([]);
+  const [problem, setProblem] = useState<ComponentChildren[]>([]);
   const place = useRef<HTMLElement>(null);
   const { plan, shared } = session;
   const hasPlace = plan.lat !== null && plan.lon !== null;
@@ -65,7 +67,7 @@ export function ShareSweep(props: {
         tuneOf(draftOfSweep(session, position), contributorKey()),
       );
       if (!parsed.success) {
-        return setProblem(fieldErrors(parsed.error).map(({ message }) => message));
+        return setProblem(refusedBySchema(parsed.error).map(namedFieldSentence));
       }
       const sent = await send({
         key: session.id,
@@ -77,7 +79,7 @@ export function ShareSweep(props: {
       await settle({ ...session, shared: sent === "waits" ? sent : arrivedOf(sent) });
       onShared();
     } catch (error) {
-      setProblem(sentencesOf(error));
+      setProblem(allThatWentWrong(error));
     } finally {
       setSending(false);
     }
@@ -113,8 +115,8 @@ export function ShareSweep(props: {
           {problem.length > 0 && (
             <div class="error" role="alert">
               <p>{words.done.wrong}</p>
-              {problem.map((line) => (
-                <p key={line}>{line}</p>
+              {problem.map((line, i) => (
+                <p key={i}>{line}</p>
               ))}
             </div>
           )}
@@ -155,9 +157,4 @@ export function ShareSweep(props: {
 function arrivedOf({ answer, receiptKept }: Exclude<Awaited<ReturnType<typeof send>>, "waits">) {
   const { id, verdict, receipt = "" } = answer;
   return { id, verdict, receipt, kept: receiptKept };
-}
-
-function sentencesOf(error: unknown): string[] {
-  const fields = error instanceof AtlasProblem ? (error.problem.errors ?? []) : [];
-  return [(error as Error).message, ...fields.map(({ message }) => message)];
 }

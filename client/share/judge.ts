@@ -1,8 +1,10 @@
 import type { PublishedFit } from "../../model/fit/group.ts";
 import { type Reason, type ScreenContext, screen } from "../../model/screen.ts";
-import { fieldErrors, type Tune, tuneSchema } from "../../model/tune.ts";
+import { type Tune, tuneSchema } from "../../model/tune.ts";
 import { shareWords } from "../texts/share.ts";
+import type { BeyondLimit } from "../ui/went-wrong.tsx";
 import { type Draft, tuneOf, valueAt } from "./draft.ts";
+import { refusedBySchema } from "./refused-by-schema.ts";
 
 /** Stands for the contributor key until a tune is sent, so that looking at the form makes none. */
 const NOBODY_YET = "key-made-on-sending";
@@ -13,8 +15,8 @@ export interface Judged {
   tune: Tune | null;
   /** By field: what keeps it from being sent. */
   errors: Record<string, string>;
-  /** By field, in English: what the schema says of other errors. */
-  refusals: Record<string, string>;
+  /** By field: what else the schema refuses. */
+  refusals: Record<string, BeyondLimit>;
   /** What looks like a slip: it can be sent, and would be held. */
   slips: Reason[];
 }
@@ -33,10 +35,11 @@ export function judge(
     };
   }
   const errors: Record<string, string> = {};
-  const refusals: Record<string, string> = {};
-  for (const { field, code, message } of fieldErrors(parsed.error)) {
+  const refusals: Record<string, BeyondLimit> = {};
+  for (const error of refusedBySchema(parsed.error)) {
+    const { field, code } = error;
     if (code === "missing" || field.endsWith("co_ppm")) errors[field] ??= missing(field);
-    else refusals[field] ??= message;
+    else refusals[field] ??= error;
   }
   return { tune: null, errors, refusals, slips: [] };
 

@@ -12,9 +12,9 @@ import { type KeptReceipt, keepReceipt, keptReceipts, receiptOf } from "../base/
 import { offline } from "../texts/offline.ts";
 import { shareWords } from "../texts/share.ts";
 import { goToHeading } from "../ui/go-to.ts";
-import { whatWentWrong } from "../ui/in-english.tsx";
 import { SaidBar } from "../ui/said-bar.tsx";
 import type { Suggestion } from "../ui/slips.tsx";
+import { whatWentWrong } from "../ui/went-wrong.tsx";
 import { contributorKey } from "./contributor.ts";
 import { draftFor, draftOf, emptyDraft, nextDraft, tuneOf, withValues } from "./draft.ts";
 import { KeyNote } from "./key-note.tsx";

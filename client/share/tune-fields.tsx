@@ -3,7 +3,6 @@ import { useEffect, useRef, useState } from "preact/hooks";
 import { ENDS } from "../../model/end.ts";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import type { MyHeater } from "../app/heater/my-heater.ts";
-import { AtlasProblem } from "../base/answers/api.ts";
 import { t } from "../texts/app.ts";
 import { heaterWords } from "../texts/heater.ts";
 import { shareWords } from "../texts/share.ts";
@@ -11,8 +10,8 @@ import { AirFields } from "../ui/air-fields.tsx";
 import { goToFirstMarked, hasUnread } from "../ui/first-marked.ts";
 import { FoundField } from "../ui/found-field.tsx";
 import { classesOf } from "../ui/heat-class-field.tsx";
-import { InEnglish, whatWentWrong } from "../ui/in-english.tsx";
 import { Slips, useSeen } from "../ui/slips.tsx";
+import { allThatWentWrong } from "../ui/went-wrong.tsx";
 import { shownReadings, withValues } from "./draft.ts";
 import { EndFields } from "./end-fields.tsx";
 import { HeaterFields, MeterFields } from "./heater-fields.tsx";
@@ -57,7 +56,7 @@ export function TuneFields({ form, fit, revising, mine, onSend, onCancel }: Tune
       setConsent(false);
       showMissing(false);
     } catch (error) {
-      setProblem(sentencesOf(error));
+      setProblem(allThatWentWrong(error));
     }
     setSending(false);
   };
@@ -150,12 +149,4 @@ export function TuneFields({ form, fit, revising, mine, onSend, onCancel }: Tune
       </div>
     </form>
   );
-}
-
-function sentencesOf(error: unknown): ComponentChildren[] {
-  const fields = error instanceof AtlasProblem ? (error.problem.errors ?? []) : [];
-  return [
-    whatWentWrong(error),
-    ...fields.map(({ field, message }) => <InEnglish key={field}>{message}</InEnglish>),
-  ];
 }

@@ -3,8 +3,8 @@ import { useState } from "preact/hooks";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import { monthHere } from "../base/clock.ts";
 import { recall, remember } from "../base/remember.ts";
-import { InEnglish } from "../ui/in-english.tsx";
 import { reasonSentence } from "../ui/reason-sentence.tsx";
+import { fieldSentence } from "../ui/went-wrong.tsx";
 import { type Draft, emptyDraft } from "./draft.ts";
 import { type Judged, judge } from "./judge.ts";
 import { useTerrain } from "./use-terrain.ts";
@@ -52,7 +52,7 @@ export function useTuneForm(fit: PublishedFit): TuneForm {
 
 function whatIsWrong({ errors, refusals, slips }: Judged, field: string): ComponentChildren {
   if (errors[field]) return errors[field];
-  if (refusals[field]) return <InEnglish>{refusals[field]}</InEnglish>;
+  if (refusals[field]) return fieldSentence(refusals[field]);
   const slip = slips.find((found) => found.field === field);
   return slip && reasonSentence(slip);
 }

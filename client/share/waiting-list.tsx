@@ -5,6 +5,7 @@ import { WAITING_CHANGED } from "../base/answers/cache-names.ts";
 import { offline } from "../texts/offline.ts";
 import { shareWords } from "../texts/share.ts";
 import { InEnglish } from "../ui/in-english.tsx";
+import { allOfRefusal } from "../ui/went-wrong.tsx";
 import { format, formatRate } from "../units.ts";
 
 /** Tunes this browser has still to send: send, mend, discard. Nothing when there are none. */
@@ -45,9 +46,13 @@ function WaitingItem(props: { waiting: WaitingTune; onMend: (waiting: WaitingTun
         )}
       </p>
       {problem !== null && (
-        <p class="error">
-          <InEnglish>{problem}</InEnglish>
-        </p>
+        <div class="error">
+          {typeof problem === "string" ? (
+            <InEnglish>{problem}</InEnglish>
+          ) : (
+            allOfRefusal(problem).map((line, i) => <p key={i}>{line}</p>)
+          )}
+        </div>
       )}
       <div class="row">
         {problem === null ? (

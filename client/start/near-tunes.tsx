@@ -7,9 +7,9 @@ import type { Question } from "../base/question.ts";
 import { chartAddress, mapAddress } from "../base/tune-address.ts";
 import { heaterWords } from "../texts/heater.ts";
 import { FiguresTable } from "../ui/figures-table.tsx";
-import { whatWentWrong } from "../ui/in-english.tsx";
 import { nearScreen } from "../ui/near-screen.ts";
 import { useUnit } from "../ui/number-field.tsx";
+import { whatWentWrong } from "../ui/went-wrong.tsx";
 import { format, formatIn, formatOfRates, formatPercent, type Unit } from "../units.ts";
 import { nearQuery } from "./near-query.ts";
 

@@ -2,7 +2,7 @@ import type { ComponentChildren } from "preact";
 import { useId, useState } from "preact/hooks";
 import { AtlasProblem, Unreachable } from "../base/answers/api.ts";
 import { stewardWords as words } from "../texts/steward.ts";
-import { whatWentWrong } from "../ui/in-english.tsx";
+import { whatWentWrong } from "../ui/went-wrong.tsx";
 import { stewardApi } from "./steward-api.ts";
 
 /** Asks for the token, and tries it before it lets anybody in. */

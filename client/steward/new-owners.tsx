@@ -1,7 +1,7 @@
 import type { ComponentChildren } from "preact";
 import { useId, useState } from "preact/hooks";
 import { stewardWords as words } from "../texts/steward.ts";
-import { whatWentWrong } from "../ui/in-english.tsx";
+import { whatWentWrong } from "../ui/went-wrong.tsx";
 import { isReason, ReasonField } from "./reason-field.tsx";
 import { dayOf } from "./shift-words.ts";
 import type { StewardApi } from "./steward-api.ts";

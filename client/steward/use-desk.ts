@@ -4,7 +4,7 @@ import type { StewardVerdict } from "../../model/steward-reasons.ts";
 import type { Decided, StewardsTune, WithoutAnswer } from "../../server/contract.ts";
 import { AtlasProblem } from "../base/answers/api.ts";
 import { stewardWords as words } from "../texts/steward.ts";
-import { whatWentWrong } from "../ui/in-english.tsx";
+import { whatWentWrong } from "../ui/went-wrong.tsx";
 import type { StewardApi, Why } from "./steward-api.ts";
 
 /** Which tunes are listed. */

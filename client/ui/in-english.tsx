@@ -1,5 +1,4 @@
 import type { ComponentChildren } from "preact";
-import { AtlasProblem } from "../base/answers/api.ts";
 import { language } from "../language.ts";
 
 /** For the lang attribute of words that come in English. */
@@ -8,10 +7,4 @@ export const ENGLISH = language === "en" ? undefined : "en";
 /** Words that come in English whatever the page's language, marked so that they are read aloud as English. */
 export function InEnglish({ children }: { children: ComponentChildren }) {
   return <span lang={ENGLISH}>{children}</span>;
-}
-
-/** What went wrong: the atlas's own refusals are English, what this page found is in its language. */
-export function whatWentWrong(error: unknown): ComponentChildren {
-  const { message } = error as Error;
-  return error instanceof AtlasProblem ? <InEnglish>{message}</InEnglish> : message;
 }

@@ -1,9 +1,11 @@
+import type { ComponentChildren } from "preact";
 import { useEffect, useId, useRef, useState } from "preact/hooks";
 import type { FoundPlace, Place } from "../../server/contract.ts";
 import { api } from "../base/answers/api.ts";
 import { nameOf } from "../base/question.ts";
 import { t } from "../texts/app.ts";
 import { formatIn, type Unit } from "../units.ts";
+import { whatWentWrong } from "./went-wrong.tsx";
 
 const TYPING_PAUSE_ms = 150;
 
@@ -31,7 +33,7 @@ export function PlaceSearch(props: {
   const [answered, setAnswered] = useState<Answered | null>(null);
   const [active, setActive] = useState(NONE);
   const [open, setOpen] = useState(false);
-  const [failed, setFailed] = useState<string | null>(null);
+  const [failed, setFailed] = useState<ComponentChildren>(null);
   const typed = useRef(false);
   /** Enter was pressed before the answer had come. */
   const hurried = useRef(false);
@@ -74,7 +76,7 @@ export function PlaceSearch(props: {
         if (hurried.current) take.current(sure);
         hurried.current = false;
       } catch (error) {
-        if (!stop.signal.aborted) setFailed((error as Error).message);
+        if (!stop.signal.aborted) setFailed(whatWentWrong(error));
       }
     }, TYPING_PAUSE_ms);
     return () => {

@@ -3,6 +3,8 @@ import { beforeAll, expect, test } from "vitest";
 import { t as german } from "../../client/texts/de/app.ts";
 import { basisWords as germanBasis } from "../../client/texts/de/basis.ts";
 import { dataWords as germanData } from "../../client/texts/de/data.ts";
+import { offline as germanOffline } from "../../client/texts/de/offline.ts";
+import { refusalWords as germanRefusals } from "../../client/texts/de/refusals.ts";
 import { shareWords as germanShare } from "../../client/texts/de/share.ts";
 import { again } from "../../client/texts/en/again.ts";
 import { t as english } from "../../client/texts/en/app.ts";
@@ -13,6 +15,7 @@ import { scalingWords } from "../../client/texts/en/scaling.ts";
 import { shareWords } from "../../client/texts/en/share.ts";
 import { styleWords } from "../../client/texts/en/style.ts";
 import { t as spanish } from "../../client/texts/es/app.ts";
+import type { CellsAnswer } from "../../server/contract.ts";
 import { field, openPage } from "./open-page.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
 import { demoAtlas, plainBrowser } from "./shared.ts";
@@ -79,6 +82,99 @@ test("German: numbers with a comma, read and written; slips in German; nothing E
   expect(figures).toContain("Kleinste Quadrate");
   expect(figures.filter((text) => /\d,\d{3} m/.test(text))).toEqual([]);
   await close();
+});
+
+/** What no German page may show: the API's own words, where it has others for what it says. */
+const IN_ENGLISH = "said in English alone";
+
+const refused = (status: number, more: object = {}) => ({
+  status,
+  contentType: "application/problem+json",
+  body: JSON.stringify({
+    type: "about:blank",
+    title: IN_ENGLISH,
+    status,
+    detail: IN_ENGLISH,
+    ...more,
+  }),
+});
+
+test("German where something fails: fields out of bounds and a refusing atlas are told in German; what has no words there is marked as English", async () => {
+  const { page, close } = await openPage(browser, `${atlas.url}/#/`, { locale: "de-DE" });
+  const { cells } = await atlas.get<CellsAnswer>("/cells/world");
+  const english = () => page.getByText(IN_ENGLISH).count();
+  const said = (text: string | RegExp) => page.getByText(text).first().waitFor();
+  const statuses = germanRefusals?.statuses ?? {};
+
+  await page.route("**/api/places?*", (route) => route.fulfill(refused(503)));
+  await page.route("**/api/tunes/near?*", (route) => route.fulfill(refused(429)));
+  await page.route("**/api/cells/*/tunes", (route) => route.fulfill(refused(507)));
+  await page.locator(".end output").first().waitFor();
+  await field(page, "place").first().fill("Leadville");
+  await said(statuses[503] as string);
+  await page.locator(".near").scrollIntoViewIfNeeded();
+  await said(statuses[429] as string);
+  await goTo(page, `map/${cells[0]?.cell}`);
+  await said(statuses[507] as string);
+  expect(await english()).toBe(0);
+
+  await goTo(page, "share");
+  for (const [name, value, sentence] of [
+    ["low.pump_Hz", "9999", "Höchstens 1.000 Hz."],
+    ["high.pump_Hz", "0,001", "Mindestens 0,03 Hz."],
+    ["low.fan_rpm", "99999", "Höchstens 20.000 U/min."],
+    ["site.elevation_m", "99999", "Höchstens 20.000 m."],
+    ["air.temperature_C", "999", "Höchstens 125 °C."],
+  ] as const) {
+    await field(page, name).fill(value);
+    await said(sentence);
+  }
+  expect(await page.locator('main .error [lang="en"]').allTextContents()).toEqual([]);
+
+  for (const [name, value] of [
+    ["low.pump_Hz", "1,1"],
+    ["high.pump_Hz", "3,9"],
+    ["low.fan_rpm", "1700"],
+    ["high.fan_rpm", "4500"],
+    ["low.co_ppm", "9"],
+    ["high.co_ppm", "9"],
+    ["site.elevation_m", "1609"],
+    ["air.temperature_C", "10"],
+  ] as const)
+    await field(page, name).fill(value);
+  await field(page, "consent").check();
+  const errors = [
+    { field: "low.pump_Hz", code: "too_big", message: IN_ENGLISH },
+    { field: "tuned_on", code: "invalid_format", message: IN_ENGLISH },
+  ];
+  let answer = refused(422, { errors });
+  await page.route("**/api/tunes", (route) => route.fulfill(answer));
+  const send = page.locator('form button[type="submit"]');
+  await send.click();
+  await said(statuses[422] as string);
+  await said(/^Kleinste Leistung, Pumpenfrequenz: So groß/);
+  await said(/^Monat: /);
+  expect(await english()).toBe(0);
+
+  // Kept while the atlas is busy, refused later.
+  answer = refused(503);
+  await send.click();
+  await said(germanOffline.waits);
+  answer = refused(422, { errors });
+  await page.getByRole("button", { name: germanOffline.sendNow }).click();
+  await page
+    .locator(".receipts .error")
+    .getByText(/^Monat: /)
+    .waitFor();
+  expect(await english()).toBe(0);
+
+  answer = refused(418);
+  await page.getByRole("button", { name: germanOffline.mend }).click();
+  await field(page, "consent").check();
+  await send.click();
+  await said(IN_ENGLISH);
+  expect(await page.locator('[lang="en"]').getByText(IN_ENGLISH).count()).toBe(await english());
+  await close(/Failed to load resource: .* (418|422|429|503|507)/);
 });
 
 test("Spanish by choice, each language named in itself; the choice is remembered", async () => {

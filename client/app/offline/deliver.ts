@@ -1,4 +1,4 @@
-import type { Submitted } from "../../../server/contract.ts";
+import type { Problem, Submitted } from "../../../server/contract.ts";
 import { AtlasProblem, api, Unreachable } from "../../base/answers/api.ts";
 import { type KeptReceipt, keepReceipt, receiptOf } from "../../base/receipts.ts";
 import {
@@ -49,7 +49,7 @@ export function sendWaiting(): Promise<{ arrived: Submitted[]; left: number }> {
         arrived.push(answer);
       } catch (error) {
         if (mayHelpLater(error)) break;
-        await keepWaiting({ ...waiting, problem: sentence(error) });
+        await keepWaiting({ ...waiting, problem: refusalOf(error) });
         tellWaiting();
       }
     }
@@ -84,9 +84,8 @@ function mayHelpLater(error: unknown): boolean {
   return status === 429 || status >= 500;
 }
 
-function sentence(error: unknown): string {
-  const fields = error instanceof AtlasProblem ? (error.problem.errors ?? []) : [];
-  return [(error as Error).message, ...fields.map(({ message }) => message)].join(" ");
+function refusalOf(error: unknown): Problem | string {
+  return error instanceof AtlasProblem ? error.problem : (error as Error).message;
 }
 
 /** One tab sends at a time; where there are no locks the keys alone see to it that nothing is stored twice. */

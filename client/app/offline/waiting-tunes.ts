@@ -1,5 +1,6 @@
 import { type DBSchema, type IDBPDatabase, openDB } from "idb";
 import type { Tune } from "../../../model/tune.ts";
+import type { Problem } from "../../../server/contract.ts";
 import { STORAGE_WIPED, WAITING_CHANGED } from "../../base/answers/cache-names.ts";
 
 /** A tune on its way: kept before the first try, dropped once its receipt is kept. */
@@ -9,8 +10,8 @@ export interface WaitingTune {
   tune: Tune;
   place: string | null;
   kept_on: string;
-  /** What the atlas found wrong with it: it waits for its contributor then. */
-  problem: string | null;
+  /** The atlas's refusal, or a failure's sentence in English: it waits for its contributor then. */
+  problem: Problem | string | null;
 }
 
 interface Schema extends DBSchema {
