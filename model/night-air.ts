@@ -24,6 +24,8 @@ export interface NightQuestion {
   tune: Record<End, EndSetting>;
   /** Smallest step of the pump rate that the controller can be set to. */
   step_Hz?: number | undefined;
+  /** The same of the fan speed. */
+  step_rpm?: number | undefined;
 }
 
 /** One end in the night's air. Shifts are whole %, against the mixture that was found best: plus is rich, minus is lean. */
@@ -57,7 +59,7 @@ export interface TuneAtNight extends Record<End, EndAtNight> {
  */
 export function tuneAtNight(
   fit: PublishedFit,
-  { heat_kW, site, air, night_C, tune, step_Hz }: NightQuestion,
+  { heat_kW, site, air, night_C, tune, step_Hz, step_rpm }: NightQuestion,
   window: MixtureWindow = WORKING_WINDOW,
 ): TuneAtNight {
   const [low_fan_rpm, high_fan_rpm] = [tune.low.fan_rpm, tune.high.fan_rpm];
@@ -72,7 +74,7 @@ export function tuneAtNight(
     const shift = (pump: number, fan: number) =>
       wholePercent(mixtureShift(pump / fan, (gain * pump_Hz) / fan_rpm));
     const pump = settablePump(gain * pump_Hz, step_Hz);
-    const fan = settableFan(fan_rpm / gain);
+    const fan = settableFan(fan_rpm / gain, step_rpm);
     return {
       shift_pct: shift(pump_Hz, fan_rpm),
       pump_Hz: pump,

@@ -27,12 +27,18 @@ export function nightAsSet(
  * What a heater would be set to in other air, its fans left alone: its own pump rates, changed as the average heater's are.
  * @param then the start tune in the air it was tuned in
  * @param now the start tune in the other air, at the same fan speeds
+ * @param step_Hz the smallest step of its pump rate; the usual one when not given
  */
-export function retunedFor(ends: EndsSet, then: StartTune, now: StartTune): EndsSet {
+export function retunedFor(
+  ends: EndsSet,
+  then: StartTune,
+  now: StartTune,
+  step_Hz?: number,
+): EndsSet {
   const moved = ENDS.map((end) => {
     const { pump_Hz, fan_rpm } = ends[end];
     const change = now[end].pump_Hz_exact / then[end].pump_Hz_exact;
-    return [end, { pump_Hz: settablePump(pump_Hz * change), fan_rpm }] as const;
+    return [end, { pump_Hz: settablePump(pump_Hz * change, step_Hz), fan_rpm }] as const;
   });
   return Object.fromEntries(moved) as EndsSet;
 }

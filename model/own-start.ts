@@ -67,7 +67,7 @@ export function ownStartTune(
   return {
     ...start,
     own_heater: {
-      tunes: new Set(ENDS.flatMap((end) => known[end].counting)).size,
+      tunes: countingIn(known),
       set_aside: [...set_aside, ...ENDS.flatMap((end) => known[end].asides)],
       contradictions: ENDS.flatMap((end) => known[end].contradictions),
       low: endOf("low"),
@@ -90,11 +90,27 @@ export function startForHeater(
   return centred(fit, question, knownHeater(fit, question, own_tunes).known);
 }
 
+/**
+ * How many of a heater's own tunes count, at one end at least: that is the same in any air.
+ * @throws RangeError for more own tunes than are taken
+ */
+export function ownTunesCounting(
+  fit: PublishedFit,
+  question: Pick<StartQuestion, "heat_kW" | "dose_uL">,
+  own_tunes: readonly OwnTune[] = [],
+): number {
+  return own_tunes.length === 0 ? 0 : countingIn(knownHeater(fit, question, own_tunes).known);
+}
+
 type Known = Record<End, KnownEnd>;
+
+function countingIn(known: Known): number {
+  return new Set(ENDS.flatMap((end) => known[end].counting)).size;
+}
 
 function knownHeater(
   fit: PublishedFit,
-  { heat_kW, dose_uL }: StartQuestion,
+  { heat_kW, dose_uL }: Pick<StartQuestion, "heat_kW" | "dose_uL">,
   own_tunes: readonly OwnTune[],
 ): { known: Known; set_aside: OwnAside[] } {
   if (own_tunes.length === 0 || own_tunes.length > MOST_OWN_ROWS) {

@@ -1,7 +1,9 @@
+import type { End } from "./end.ts";
 import { FAN_STEP_rpm, PUMP_STEP_Hz } from "./heater.ts";
 import { type EndSetting, mixtureShift } from "./mixture.ts";
 import { requirePositive } from "./numerics/finite.ts";
 import { onStep, settableFan, stepsFrom, stepsUpTo, wholePercent } from "./rounding.ts";
+import type { StartTune } from "./start.ts";
 
 /** The smallest steps that a heater's controller can be set in. */
 export interface Steps {
@@ -51,4 +53,10 @@ export function settablePairs(
       Math.abs(mixtureShift(pair.fan_rpm, fan_rpm)) <= FAN_CHANGE_MOST_pct,
   );
   return near.length > 0 ? near : pairs.slice(0, 1);
+}
+
+/** What can be set for one end of a start tune, up to the fan's limit that it tells. @throws RangeError as {@link settablePairs} does */
+export function settablePairsOf(tune: StartTune, end: End, steps: Steps): SettablePair[] {
+  const { pump_Hz_exact: pump_Hz, fan_rpm } = tune[end];
+  return settablePairs({ pump_Hz, fan_rpm }, tune.strategies.keep_heat.fan_limit_rpm, steps);
 }

@@ -29,6 +29,8 @@ export interface StartQuestion {
   dose_uL?: number | undefined;
   /** The smallest step of the controller's pump rate; the usual one when not given. */
   step_Hz?: number | undefined;
+  /** The same of its fan speed. */
+  step_rpm?: number | undefined;
 }
 
 /** A pump rate suggested at one end and a fan speed, with its bands in Hz. */
@@ -105,10 +107,11 @@ export function startFrom(
   question: StartQuestion,
   bandsOf: (group: GroupFit, air: Air, end: End) => Bands,
 ): StartTune {
-  const { heat_kW, site, dose_uL, step_Hz } = question;
+  const { heat_kW, site, dose_uL, step_Hz, step_rpm } = question;
   requirePositive({
     heat_kW,
     step_Hz,
+    step_rpm,
     low_fan_rpm: question.low_fan_rpm,
     high_fan_rpm: question.high_fan_rpm,
     dose_uL,
@@ -131,8 +134,8 @@ export function startFrom(
   };
   const gain = { low: perFan(groups.low, air), high: perFan(groups.high, air) };
   const needed = {
-    low: settableFan(fans.low / gain.low),
-    high: settableFan(fans.high / gain.high),
+    low: settableFan(fans.low / gain.low, step_rpm),
+    high: settableFan(fans.high / gain.high, step_rpm),
   };
   const raised = { low: Math.min(limit, needed.low), high: Math.min(limit, needed.high) };
   return {
@@ -145,7 +148,7 @@ export function startFrom(
         low: endAt(bands.low, raised.low, question),
         high: endAt(bands.high, raised.high, question),
         heat_fraction: (gain.high * raised.high) / fans.high,
-        fan_suffices: needed.high <= settableFan(limit),
+        fan_suffices: needed.high <= settableFan(limit, step_rpm),
         fan_limit_rpm: limit,
       },
     },

@@ -24,7 +24,7 @@ const rooms: Record<string, readonly string[]> = {
   base: WORDS,
   ui: [...WORDS, "base"],
   app: [...WORDS, "base", "ui"],
-  map: [...WORDS, "base", "ui"],
+  map: SHARED,
   share: SHARED,
   card: SHARED,
   trip: [...SHARED, "map"],

@@ -68,6 +68,7 @@ export function Atlas(props: AtlasProps) {
         <MapPanel
           fit={fit}
           question={question}
+          mine={props.mine}
           unit={unit}
           onPoint={(found) => onQuestion(atPoint(question, found))}
           onQuestion={onQuestion}

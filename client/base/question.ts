@@ -20,6 +20,9 @@ export interface Question {
   low_fan_rpm: number | undefined;
   high_fan_rpm: number | undefined;
   dose_uL: number | undefined;
+  /** The smallest steps of its controller; the usual ones where nothing is known of them. */
+  step_Hz?: number | undefined;
+  step_rpm?: number | undefined;
   /** The end that the map shows; the first one where nothing was chosen. */
   end?: End | undefined;
 }

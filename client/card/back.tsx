@@ -1,15 +1,22 @@
+import { COMMON_PRACTICE } from "../../model/sweep/common-practice.ts";
 import type { CardUnits } from "../app/link/card-choice.ts";
 import { cardWords as words } from "../texts/card.ts";
-import { formatFineRate, formatIn, formatUp } from "../units.ts";
+import { formatFineRate, formatIn, formatRate, formatUp } from "../units.ts";
 import type { CardFigures } from "./card-figures.ts";
 import { type Example, NomogramDrawing } from "./nomogram-drawing.tsx";
 
 /** The card's back: the nomogram with the card's own address, how to use it all without a phone, the cautions. */
-export function Back(props: { figures: CardFigures; units: CardUnits; address: string }) {
-  const { figures, units, address } = props;
+export function Back(props: {
+  figures: CardFigures;
+  units: CardUnits;
+  step_Hz: number | undefined;
+  address: string;
+}) {
+  const { figures, units, step_Hz, address } = props;
   const { drawing, table } = figures;
   const example = exampleOf(figures);
   const { nomogram, use, safety } = words;
+  const finest_Hz = formatRate(Math.max(COMMON_PRACTICE.fine_step_Hz, step_Hz ?? 0));
   return (
     <section class="card-side" data-side="back">
       <h3>{nomogram.title}</h3>
@@ -33,7 +40,7 @@ export function Back(props: { figures: CardFigures; units: CardUnits; address: s
       </p>
       <h4>{use.title}</h4>
       <ol>
-        {use.steps.map((step) => (
+        {use.steps(finest_Hz).map((step) => (
           <li key={step}>{step}</li>
         ))}
       </ol>

@@ -48,8 +48,8 @@ export function Card(props: {
   const address = addressOf("card", cardText(choice, units));
   const { hasSheet, send, copy, said } = useSending(() => address, words.title);
   const sides = figures && [
-    <Front key="front" fit={fit} figures={figures} units={units} dose_uL={choice.heater.dose_uL} />,
-    <Back key="back" figures={figures} units={units} address={address} />,
+    <Front key="front" fit={fit} figures={figures} units={units} heater={choice.heater} />,
+    <Back key="back" {...{ figures, units, address }} step_Hz={choice.heater.step_Hz} />,
   ];
   return (
     <div class="page wide-page card-view">

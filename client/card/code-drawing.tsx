@@ -23,7 +23,13 @@ export function typedAddress(address: string): string {
 }
 
 /** A card's address as a code, and beside or below it the view's own, short enough to type. */
-export function CodeDrawing({ address, room }: { address: string; room: CodeRoom }) {
+export function CodeDrawing(props: {
+  address: string;
+  room: CodeRoom;
+  /** Whether the card has figures that the address does not: those from own tunes. */
+  withoutOwn: boolean;
+}) {
+  const { address, room, withoutOwn } = props;
   const { size, data } = encode(address, { ecc: "L", border: QUIET });
   const { x, y, width } = room;
   const isBeside = width - CODE_mm - GAP_mm > CODE_mm / 2;
@@ -31,7 +37,8 @@ export function CodeDrawing({ address, room }: { address: string; room: CodeRoom
     ? [x + CODE_mm + GAP_mm, y + LINE_mm + 0.6, width - CODE_mm - GAP_mm]
     : [x, y + CODE_mm + LINE_mm, width];
   const letters = Math.floor(textWidth / (1 / LETTERS_mm));
-  const lines = [...wrapped(words.code.title, letters), ...cut(typedAddress(address), letters)];
+  const title = words.code[withoutOwn ? "titleWithoutOwn" : "title"];
+  const lines = [...wrapped(title, letters), ...cut(typedAddress(address), letters)];
   return (
     <g class="card-code">
       <rect class="paper" x={x} y={y} width={CODE_mm} height={CODE_mm} />

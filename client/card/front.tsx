@@ -1,3 +1,4 @@
+import type { CardHeater, CardTable } from "../../model/card/card-table.ts";
 import { ENDS } from "../../model/end.ts";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import type { CardUnits } from "../app/link/card-choice.ts";
@@ -12,13 +13,14 @@ interface FrontProps {
   fit: PublishedFit;
   figures: CardFigures;
   units: CardUnits;
-  dose_uL: number | undefined;
+  heater: CardHeater;
 }
 
 /** The card's front: carbon monoxide first, for a front may go without its back; both ends' rates, what they rest on, and lines to write the found tune on. */
-export function Front({ fit, figures, units, dose_uL }: FrontProps) {
+export function Front({ fit, figures, units, heater }: FrontProps) {
   const { table } = figures;
   const { basis } = table;
+  const { dose_uL, step_Hz } = heater;
   const perHz = table.low.fuel_L_h_per_Hz;
   const dose =
     dose_uL !== undefined &&
@@ -36,14 +38,19 @@ export function Front({ fit, figures, units, dose_uL }: FrontProps) {
         </p>
       )}
       {ENDS.map((end) => (
-        <RateTable key={end} end={end} figures={figures} units={units} />
+        <RateTable key={end} {...{ end, figures, units, step_Hz }} />
       ))}
       <p>
-        {words.bandsMean} {!basis.prior_only && table.extrapolated && words.extrapolated}
+        {table.own_tunes > 0 ? words.bandsMine : words.bandsMean}{" "}
+        {!basis.prior_only && table.extrapolated && words.extrapolated}
       </p>
-      {basis.prior_only && <p class="card-mark">{words.prior}</p>}
+      {basis.prior_only && (
+        <p class="card-mark">
+          {table.own_tunes > 0 ? words.ownAlone(table.own_tunes) : words.prior}
+        </p>
+      )}
       <p>
-        {!basis.prior_only && words.tunes(format(basis.tunes), format(basis.contributors))}{" "}
+        {!basis.prior_only && restsOn(table)}{" "}
         {fit.published_at ? words.fit(fit.version, dateOf(fit.published_at)) : words.noFit}{" "}
         {words.printed(dateOf())}
       </p>
@@ -51,6 +58,11 @@ export function Front({ fit, figures, units, dose_uL }: FrontProps) {
       <Notes />
     </section>
   );
+}
+
+function restsOn({ basis, own_tunes }: CardTable): string {
+  const others = [format(basis.tunes), format(basis.contributors)] as const;
+  return own_tunes > 0 ? words.ownTunes(...others, own_tunes) : words.tunes(...others);
 }
 
 /** Blank lines for a pen. */

@@ -78,7 +78,11 @@ export function NomogramDrawing({ drawing, table, units, example, address }: Dra
         label={(si) => shown(si, units.temperature)}
       />
       <ExampleLine drawing={drawing} example={example} />
-      <CodeDrawing address={address} room={codeRoom(drawing, example)} />
+      <CodeDrawing
+        address={address}
+        room={codeRoom(drawing, example)}
+        withoutOwn={table.own_tunes > 0}
+      />
     </svg>
   );
 }

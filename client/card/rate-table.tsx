@@ -1,14 +1,20 @@
 import type { CardCell } from "../../model/card/card-table.ts";
 import type { End } from "../../model/end.ts";
+import { isOnStep } from "../../model/rounding.ts";
 import type { CardUnits } from "../app/link/card-choice.ts";
 import { t } from "../texts/app.ts";
 import { cardWords as words } from "../texts/card.ts";
-import { format, formatPercent, formatRate, formatUp, toShown, type Unit } from "../units.ts";
+import { format, formatRate, formatUp, toShown, type Unit } from "../units.ts";
 import type { CardFigures } from "./card-figures.ts";
 
 /** One end's start rates by elevation and night temperature, with the reach of the bands row by row. */
-export function RateTable(props: { end: End; figures: CardFigures; units: CardUnits }) {
-  const { end, figures, units } = props;
+export function RateTable(props: {
+  end: End;
+  figures: CardFigures;
+  units: CardUnits;
+  step_Hz: number | undefined;
+}) {
+  const { end, figures, units, step_Hz } = props;
   const { temperatures_C, table } = figures;
   const { fan_rpm, rows } = table[end];
   const levels = rows[0]?.reach.map(({ level }) => level) ?? [];
@@ -35,7 +41,7 @@ export function RateTable(props: { end: End; figures: CardFigures; units: CardUn
           ))}
           {levels.map((level) => (
             <th key={level} scope="col">
-              {words.share(formatPercent(100 * level))}
+              {shareInWords(level)}
             </th>
           ))}
         </tr>
@@ -46,7 +52,7 @@ export function RateTable(props: { end: End; figures: CardFigures; units: CardUn
             <th scope="row">{plain(elevation_m, units.elevation)}</th>
             {cells.map((cell, i) => (
               <td key={temperatures_C[i]} class="card-rate">
-                {rateIn(cell, table.basis.prior_only)}
+                {rateIn(cell, table.basis.prior_only, step_Hz)}
               </td>
             ))}
             {reach.map(({ level, below_pct, above_pct }) => (
@@ -61,9 +67,20 @@ export function RateTable(props: { end: End; figures: CardFigures; units: CardUn
   );
 }
 
+/** In so few words as a column holds. @example shareInWords(0.8) // "8 in 10" */
+function shareInWords(level: number): string {
+  return isOnStep(level, 0.1)
+    ? words.inTen(format(level * 10))
+    : words.inHundred(format(level * 100));
+}
+
 /** In brackets where nobody has tuned, unless nobody has anywhere. */
-function rateIn({ pump_Hz, extrapolated }: CardCell, everywhere: boolean): string {
-  const rate = formatRate(pump_Hz);
+function rateIn(
+  { pump_Hz, extrapolated }: CardCell,
+  everywhere: boolean,
+  step_Hz: number | undefined,
+): string {
+  const rate = formatRate(pump_Hz, step_Hz);
   return extrapolated && !everywhere ? `(${rate})` : rate;
 }
 

@@ -79,7 +79,7 @@ export function LogbookSupply(props: {
         />
       </div>
       {plan ? (
-        <Needs plan={plan} hours={tonight.hours ?? 0} />
+        <Needs plan={plan} hours={tonight.hours ?? 0} step_Hz={heater.step_Hz} />
       ) : (
         <p class="error">{words.cannot}</p>
       )}
@@ -87,9 +87,13 @@ export function LogbookSupply(props: {
   );
 }
 
-function Needs({ plan, hours }: { plan: Plan; hours: number }) {
+function Needs(props: { plan: Plan; hours: number; step_Hz: number | undefined }) {
+  const { plan, hours, step_Hz } = props;
   const { supply, logged, retuned } = plan;
   const { fuel_L, heat_kW, tank_h, battery_Ah, fuel_from } = supply;
+  // With the decimals of the controller, or those they were set with.
+  const rates = ({ low, high }: EndsSet) =>
+    [formatRate(low.pump_Hz, step_Hz), formatRate(high.pump_Hz, step_Hz)] as const;
   return (
     <>
       <ul class="needs">
@@ -135,7 +139,7 @@ function planFor(
 ): Plan | null {
   const { elevation_m, temperature_C, hours, power_pct } = tonight;
   if (elevation_m === undefined || hours === undefined || power_pct === undefined) return null;
-  const { heat_kW, dose_uL, tank_L } = heater;
+  const { heat_kW, dose_uL, tank_L, step_Hz } = heater;
   const night = { hours, power_share: power_pct / 100 };
   const fans = {
     low_fan_rpm: tune?.low?.fan_rpm ?? heater.low_fan_rpm,
@@ -145,6 +149,7 @@ function planFor(
     startTune(fit, {
       heat_kW,
       dose_uL,
+      step_Hz,
       ...fans,
       site: { elevation_m: site_m, elevation_sd_m: 0, elevation_source: "given" },
       air,
@@ -156,8 +161,11 @@ function planFor(
     }
     const ends = { low: settingOf(tune.low), high: settingOf(tune.high) };
     const dosed = { heat_kW, dose_uL, tank_L };
-    const other = retunedFor(ends, startAt(tune.site.elevation_m, tune.air ?? {}), now);
-    const same = ENDS.every((end) => other[end].pump_Hz === settablePump(ends[end].pump_Hz));
+    const then = startAt(tune.site.elevation_m, tune.air ?? {});
+    const other = retunedFor(ends, then, now, step_Hz);
+    const same = ENDS.every(
+      (end) => other[end].pump_Hz === settablePump(ends[end].pump_Hz, step_Hz),
+    );
     return {
       supply: nightAsSet(ends, dosed, night),
       logged: { at: tune.at, ends },
@@ -169,8 +177,3 @@ function planFor(
 }
 
 const settingOf = ({ pump_Hz, fan_rpm }: EndSetting): EndSetting => ({ pump_Hz, fan_rpm });
-
-/** Both pump rates with the decimals they were set with. */
-function rates({ low, high }: EndsSet): [low: string, high: string] {
-  return [low, high].map(({ pump_Hz }) => formatRate(pump_Hz)) as [string, string];
-}

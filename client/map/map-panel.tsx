@@ -3,6 +3,7 @@ import { useEffect, useState } from "preact/hooks";
 import type { End } from "../../model/end.ts";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import type { Cell, ElevationAnswer } from "../../server/contract.ts";
+import type { MyHeater } from "../app/heater/my-heater.ts";
 import { api } from "../base/answers/api.ts";
 import type { Question } from "../base/question.ts";
 import { cellInAddress } from "../base/tune-address.ts";
@@ -26,6 +27,7 @@ import { WantedList } from "./wanted-list.tsx";
 interface MapPanelProps {
   fit: PublishedFit;
   question: Question;
+  mine: MyHeater | null | undefined;
   unit: Unit;
   onPoint: (found: ElevationAnswer) => void;
   onQuestion: (question: Question) => void;
@@ -41,7 +43,8 @@ type Tapped =
   | { is: "cell" };
 
 /** The map, loaded after the answer: what it shows and for which night, its legend and its twin in text. */
-export function MapPanel({ fit, question, unit, onPoint, onQuestion }: MapPanelProps) {
+export function MapPanel(props: MapPanelProps) {
+  const { fit, question, mine, unit, onPoint, onQuestion } = props;
   const palette = usePalette();
   const [aspect, setAspect] = useState<Aspect>("rate");
   const [tapped, setTapped] = useState<Tapped | null>(null);
@@ -104,7 +107,7 @@ export function MapPanel({ fit, question, unit, onPoint, onQuestion }: MapPanelP
         // Another place may have been asked for since, by its name.
         const { found } = tapped;
         if (found.lat !== lat || found.lon !== lon) return null;
-        return <PointFoot fit={fit} question={question} found={found} unit={unit} />;
+        return <PointFoot {...{ fit, question, mine, found, unit }} />;
       }
       default:
         return null;
@@ -165,6 +168,7 @@ export function MapPanel({ fit, question, unit, onPoint, onQuestion }: MapPanelP
       </div>
       {named && sought && !namedCell && <p class="note">{mapWords.cell.gone}</p>}
       {aboutCell && open?.listed && <CellTunes {...aboutCell} onClose={() => setOpen(null)} />}
+      {mine && mine.own_tunes.length > 0 && <p class="note">{mapWords.ofAverage}</p>}
       <Legend asked={asked} palette={palette} unit={unit} />
       <p class="hint">
         {mapWords.click} {mapWords.estimated} {mapWords.credit}.

@@ -1,31 +1,32 @@
-import { ENDS } from "../../model/end.ts";
+import { ENDS, type End } from "../../model/end.ts";
 import type { PublishedFit } from "../../model/fit/group.ts";
+import { settablePairsOf } from "../../model/settable.ts";
+import type { StartTune } from "../../model/start.ts";
 import type { ElevationAnswer } from "../../server/contract.ts";
+import type { MyHeater } from "../app/heater/my-heater.ts";
+import { ownView } from "../app/heater/own-view.ts";
+import { basisSentence } from "../app/heater/own-words.ts";
 import { answer, type Question } from "../base/question.ts";
 import { t } from "../texts/app.ts";
+import { basisWords } from "../texts/basis.ts";
 import { mapWords } from "../texts/map.ts";
 import { NORMAL_95 } from "../ui/estimate-hint.ts";
 import { goToHeading } from "../ui/go-to.ts";
-import {
-  format,
-  formatFineRate,
-  formatIn,
-  formatPercent,
-  formatRate,
-  type Unit,
-} from "../units.ts";
+import { format, formatFineRate, formatIn, formatRate, type Unit } from "../units.ts";
 
 interface PointFootProps {
   fit: PublishedFit;
   question: Question;
+  mine: MyHeater | null | undefined;
   /** The point that the question is about. */
   found: ElevationAnswer;
   unit: Unit;
 }
 
-/** The start tune of a point on the map in brief, with the way to all of it. */
-export function PointFoot({ fit, question, found, unit }: PointFootProps) {
-  const tune = answer(fit, question);
+/** Start's answer for a point on the map in brief, with the way to all of it. */
+export function PointFoot({ fit, question, mine, found, unit }: PointFootProps) {
+  const view = mine ? ownView(fit, question, mine) : null;
+  const tune = view?.tune ?? answer(fit, question);
   const { elevation_m, elevation_sd_m } = question.site;
   return (
     <>
@@ -38,27 +39,16 @@ export function PointFoot({ fit, question, found, unit }: PointFootProps) {
         {whereabouts(found, unit)}
       </p>
       {tune ? (
-        <dl>
-          {ENDS.map((end) => {
-            const { pump_Hz, fan_rpm, new_heater_bands_Hz } = tune[end];
-            const outer = new_heater_bands_Hz.at(-1);
-            return (
-              <div key={end}>
-                <dt>{t[end]}</dt>
-                <dd>
-                  <strong>{formatRate(pump_Hz)} Hz</strong>
-                </dd>
-                <dd>{t.answer.fanAt(format(fan_rpm))}</dd>
-                {outer && (
-                  <dd class="note">
-                    {t.answer.heaters(formatPercent(outer.level * 100))}:{" "}
-                    {t.answer.range(formatFineRate(outer.lower), formatFineRate(outer.upper))}
-                  </dd>
-                )}
-              </div>
-            );
-          })}
-        </dl>
+        <>
+          <dl>
+            {ENDS.map((end) => (
+              <EndInBrief key={end} end={end} tune={tune} question={question} />
+            ))}
+          </dl>
+          {view?.own && view.own.tunes > 0 && (
+            <p class="note own-basis">{basisSentence(view.own, tune.basis)}</p>
+          )}
+        </>
       ) : (
         <p class="warning">{t.answer.cannot}</p>
       )}
@@ -67,6 +57,32 @@ export function PointFoot({ fit, question, found, unit }: PointFootProps) {
         {mapWords.foot.goToAnswer}
       </button>
     </>
+  );
+}
+
+/** What can be set, the likelier step first, and where the best setting is 8 in 10 times. */
+function EndInBrief(props: { end: End; tune: StartTune; question: Question }) {
+  const { end, tune, question } = props;
+  const [first, second] = settablePairsOf(tune, end, question);
+  const [inner] = tune[end].new_heater_bands_Hz;
+  if (!first || !inner) return null;
+  const rate = (pump_Hz: number) => formatRate(pump_Hz, question.step_Hz);
+  return (
+    <div data-end={end}>
+      <dt>{t[end]}</dt>
+      <dd>
+        <strong>{rate(first.pump_Hz)} Hz</strong>
+      </dd>
+      <dd>{t.answer.fanAt(format(first.fan_rpm))}</dd>
+      {second && <dd class="note">{t.answer.or(rate(second.pump_Hz), format(second.fan_rpm))}</dd>}
+      <dd class="note">
+        {basisWords.times(
+          format(inner.level * 10),
+          formatFineRate(inner.lower),
+          formatFineRate(inner.upper),
+        )}
+      </dd>
+    </div>
   );
 }
 

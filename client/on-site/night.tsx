@@ -76,14 +76,15 @@ function nightOf(
   const { results } = runOf(session);
   const { low, high } = results;
   if (!low || !high) return undefined;
-  const { heater, elevation_m, elevation_sd_m = 0, air, step_Hz, ends } = plan;
+  const { heater, elevation_m, elevation_sd_m = 0, air, step_Hz, step_rpm, ends } = plan;
   const tune = {
     low: { pump_Hz: low.pump_Hz, fan_rpm: ends.low.fan_rpm },
     high: { pump_Hz: high.pump_Hz, fan_rpm: ends.high.fan_rpm },
   };
   const site = { elevation_m, elevation_sd_m, elevation_source: "given" as const };
   const { heat_kW } = heater;
-  return { tune, ...tuneAtNight(fit, { heat_kW, site, air, night_C, tune, step_Hz }) };
+  const asked = { heat_kW, site, air, night_C, tune, step_Hz, step_rpm };
+  return { tune, ...tuneAtNight(fit, asked) };
 }
 
 function densityIn({ night, found_in, denser_pct }: TuneAtNight, shown: (C: number) => string) {

@@ -51,6 +51,8 @@ export interface Plan {
   night_C?: number | undefined;
   meter: MeterChoice;
   step_Hz: number;
+  /** Of the fan speed, where it is known. */
+  step_rpm?: number | undefined;
   ends: Record<End, PlanEnd>;
   fit: string;
 }
@@ -188,7 +190,7 @@ export function planOf(
 ): Plan {
   const [fault] = Object.entries(faultsOf(preparation));
   if (fault) throw new RangeError(`${fault[0]}: ${fault[1]}`);
-  const { heat_kW, dose_uL, place, lat, lon, site, air } = question;
+  const { heat_kW, dose_uL, place, lat, lon, site, air, step_rpm } = question;
   const { supply_V, step_Hz, low_before_Hz, high_before_Hz, meter } = preparation;
   const before = { low: low_before_Hz as number, high: high_before_Hz as number };
   const endOf = (end: End): PlanEnd => ({
@@ -210,6 +212,7 @@ export function planOf(
     night_C,
     meter: meter as MeterChoice,
     step_Hz: step_Hz as number,
+    step_rpm,
     ends: Object.fromEntries(ENDS.map((end) => [end, endOf(end)])) as Record<End, PlanEnd>,
     fit: tune.basis.fit,
   };

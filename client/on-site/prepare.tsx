@@ -68,9 +68,10 @@ export function Prepare(props: {
     onQuestion(next);
   };
   // The heater draws in the air of now; the night's is the Atlas's, and stays so.
-  const here = { ...question, air };
-  const tune = startFor(fit, here, mine);
   const faults = faultsOf(preparation);
+  const step_Hz = faults.step_Hz ? undefined : preparation.step_Hz;
+  const here = { ...question, air, step_Hz };
+  const tune = startFor(fit, here, mine);
   const form = useRef<HTMLFormElement>(null);
   const begin = () => {
     setTried(true);
@@ -171,7 +172,12 @@ export function Prepare(props: {
       </fieldset>
       <MeterFields {...field} />
       {tune ? (
-        <p>{words.prepare.start(formatRate(tune.low.pump_Hz), formatRate(tune.high.pump_Hz))}</p>
+        <p>
+          {words.prepare.start(
+            formatRate(tune.low.pump_Hz, step_Hz),
+            formatRate(tune.high.pump_Hz, step_Hz),
+          )}
+        </p>
       ) : (
         <p class="warning" role="alert" tabIndex={-1}>
           {words.prepare.cannot}

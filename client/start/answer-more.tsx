@@ -14,18 +14,20 @@ export function AnswerMore(props: {
   tune: StartTune;
   question: Question;
   mine: MyHeater | null | undefined;
+  /** Whether the bands are those of a heater with tunes of its own. */
+  isOwn: boolean;
   publishedAt: string | null;
   unit: Unit;
 }) {
-  const { tune, question, mine, publishedAt, unit } = props;
+  const { tune, question, mine, isOwn, publishedAt, unit } = props;
   const { air } = tune;
   return (
     <>
       <SendAnswer question={question} mine={mine} />
-      <AllFigures tune={tune} />
+      <AllFigures tune={tune} isMine={isOwn} />
       <Basis tune={tune} publishedAt={publishedAt} />
       <NearTunes question={question} unit={unit} />
-      <Ways tune={tune} steps={mine?.heater} />
+      <Ways tune={tune} steps={question} />
       <p class="note">
         {basisWords.air(
           format(air.density_kg_m3, 3),

@@ -19,10 +19,15 @@ export function ownAnswer(fit: PublishedFit, question: Question, mine: MyHeater)
   const { tune } = view;
   return {
     tune,
-    steps: mine.heater,
     now: mine.settings,
+    isOwn: (view.own?.tunes ?? 0) > 0,
     lead: <Lead view={view} mine={mine} />,
-    basis: <OwnBasis view={view} mine={mine} />,
+    basis: (
+      <>
+        <SetOn view={view} mine={mine} />
+        <OwnBasis view={view} mine={mine} />
+      </>
+    ),
   };
 }
 
@@ -35,10 +40,15 @@ function Lead({ view: { shifts_pct }, mine: { settings } }: Said) {
   if (!shifts_pct || !settings) return null;
   return (
     <p class="lead" data-low={shifts_pct.low} data-high={shifts_pct.high}>
-      <strong>{leadSentence(shifts_pct)}</strong>{" "}
-      <span class="note">{words.lead.since(dayOf(settings.at))}</span>
+      <strong>{leadSentence(shifts_pct)}</strong>
     </p>
   );
+}
+
+/** Of when the settings are that would be left. */
+function SetOn({ view: { shifts_pct }, mine: { settings } }: Said) {
+  if (!shifts_pct || !settings) return null;
+  return <p class="note">{words.lead.since(dayOf(settings.at))}</p>;
 }
 
 function OwnBasis({ view: { own, tune }, mine: { found_at } }: Said) {

@@ -55,6 +55,7 @@ export function Start({ fit, question, mine, onQuestion }: StartProps) {
         <MapPanel
           fit={fit}
           question={question}
+          mine={mine}
           unit={unit}
           onPoint={(found) => onQuestion(atPoint(question, found))}
           onQuestion={onQuestion}
@@ -88,8 +89,8 @@ function StartSheet(props: {
       </h2>
       {tune ? (
         <>
-          <Answer tune={tune} steps={own?.steps} now={own?.now} />
           {own?.lead}
+          <Answer tune={tune} steps={question} now={own?.now} />
           {own?.basis}
           <p class="note">
             <strong>{t.safety.brief}</strong>
@@ -105,6 +106,7 @@ function StartSheet(props: {
             tune={tune}
             question={question}
             mine={mine}
+            isOwn={own?.isOwn ?? false}
             publishedAt={fit.published_at}
             unit={unit}
           />

@@ -1,6 +1,5 @@
 import { ENDS } from "../../model/end.ts";
-import { settablePump } from "../../model/rounding.ts";
-import { type Steps, settablePairs } from "../../model/settable.ts";
+import { type Steps, settablePairsOf } from "../../model/settable.ts";
 import type { KeepFan, StartEnd, StartTune } from "../../model/start.ts";
 import { t } from "../texts/app.ts";
 import { basisWords } from "../texts/basis.ts";
@@ -8,16 +7,14 @@ import { FiguresTable } from "../ui/figures-table.tsx";
 import { format, formatPercent, formatRate } from "../units.ts";
 
 /** Keep the fan or keep the heat, side by side. */
-export function Ways({ tune, steps }: { tune: StartTune; steps?: Steps | undefined }) {
+export function Ways({ tune, steps }: { tune: StartTune; steps: Steps }) {
   const { keep_fan, keep_heat } = tune.strategies;
-  const cell = ({ pump_Hz_exact, fan_rpm }: StartEnd) =>
-    `${formatRate(settablePump(pump_Hz_exact, steps?.step_Hz), steps?.step_Hz)} Hz, ${format(fan_rpm)} ${t.rpm}`;
+  const cell = ({ pump_Hz, fan_rpm }: StartEnd) =>
+    `${formatRate(pump_Hz, steps.step_Hz)} Hz, ${format(fan_rpm)} ${t.rpm}`;
   // Two fan speeds for one end would puzzle: the answer's makes up for the pump's step.
-  const differs = ENDS.some((end) => {
-    const { pump_Hz_exact: pump_Hz, fan_rpm } = tune[end];
-    const [first] = settablePairs({ pump_Hz, fan_rpm }, keep_heat.fan_limit_rpm, steps);
-    return first?.fan_rpm !== fan_rpm;
-  });
+  const differs = ENDS.some(
+    (end) => settablePairsOf(tune, end, steps)[0]?.fan_rpm !== tune[end].fan_rpm,
+  );
   const row = (name: string, of: (way: KeepFan) => string) => (
     <tr>
       <th scope="row">{name}</th>

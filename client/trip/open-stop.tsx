@@ -7,7 +7,7 @@ import type { MyHeater } from "../app/heater/my-heater.ts";
 import { leadSentence } from "../app/heater/own-words.ts";
 import { t } from "../texts/app.ts";
 import { trip as words } from "../texts/trip.ts";
-import { formatPercent, formatUp } from "../units.ts";
+import { format, formatUp } from "../units.ts";
 import { bandInWords } from "./all-figures.tsx";
 import { ownAt, ownBasis } from "./own-along.ts";
 import { rateInWords } from "./rate-words.ts";
@@ -143,8 +143,7 @@ function StopAnswer({ fit, trip, answered, mine, at }: OpenStopProps) {
           const shift = plan.shifts[end][at] ?? 0;
           const edge = edgeInWords(shift, here.shift_95_pct[end], trip.window);
           const { pump_Hz, new_heater_bands_Hz } = here.start[end];
-          const band = new_heater_bands_Hz.at(-1);
-          const level = formatPercent((band?.level ?? 0) * 100);
+          const [band] = new_heater_bands_Hz;
           return (
             <div key={end}>
               <dt>{t[end]}</dt>
@@ -155,7 +154,11 @@ function StopAnswer({ fit, trip, answered, mine, at }: OpenStopProps) {
               </dd>
               <dd class="note">
                 {words.result.startHere(rateInWords(pump_Hz, trip))}{" "}
-                {band && words.result[basis ? "bandMine" : "bandOthers"](level, bandInWords(band))}
+                {band &&
+                  words.result[basis ? "bandMine" : "bandOthers"](
+                    format(band.level * 10),
+                    bandInWords(band),
+                  )}
               </dd>
             </div>
           );

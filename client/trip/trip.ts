@@ -44,9 +44,9 @@ export function withoutOwnTunes({ heater: { own_tunes: _, ...heater }, ...trip }
 }
 
 function knownOf({ heater, own_tunes }: MyHeater) {
-  const { supply_V, tank_L, step_Hz } = heater;
+  const { supply_V, tank_L } = heater;
   const near = supply_V === undefined ? undefined : supplyNear(supply_V);
-  return { supply_V: near, tank_L, step_Hz, own_tunes };
+  return { supply_V: near, tank_L, own_tunes };
 }
 
 /** A battery at 13.6 V is a 12 V supply. */

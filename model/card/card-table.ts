@@ -2,7 +2,7 @@ import { ENDS, type End } from "../end.ts";
 import type { Band } from "../fit/bands.ts";
 import type { PublishedFit } from "../fit/group.ts";
 import { fuelFlow } from "../mixture.ts";
-import { startForHeater } from "../own-start.ts";
+import { ownTunesCounting, startForHeater } from "../own-start.ts";
 import type { StartBasis, StartEnd, StartQuestion, StartTune } from "../start.ts";
 import type { OwnTune } from "../tune.ts";
 
@@ -13,6 +13,8 @@ export interface CardHeater {
   low_fan_rpm?: number | undefined;
   high_fan_rpm?: number | undefined;
   dose_uL?: number | undefined;
+  /** The smallest step of its pump rate; the usual one when not given. */
+  step_Hz?: number | undefined;
   /** Tunes found on it with a meter. */
   own_tunes?: readonly OwnTune[] | undefined;
 }
@@ -57,6 +59,8 @@ export interface CardTable {
   high: CardEnd;
   /** What it rests on: the fit, its tunes and whether there are any. */
   basis: Pick<StartBasis, "heat_kW" | "tunes" | "contributors" | "prior_only" | "fit" | "demo">;
+  /** Of the heater's own tunes, those that count: with any, rates and bands are its own. */
+  own_tunes: number;
   /** Whether any cell lies in air that nobody has tuned in. */
   extrapolated: boolean;
 }
@@ -81,6 +85,7 @@ export function cardTable(fit: PublishedFit, heater: CardHeater, grid: CardGrid)
     low,
     high,
     basis: { heat_kW, tunes: basis.tunes, contributors, prior_only, fit: basis.fit, demo },
+    own_tunes: ownTunesCounting(fit, heater, heater.own_tunes),
     extrapolated: tunes.flat().some((tune) => tune.basis.extrapolated),
   };
 }
@@ -88,7 +93,7 @@ export function cardTable(fit: PublishedFit, heater: CardHeater, grid: CardGrid)
 /** The start tune that a card prints for an elevation, m, and a night temperature, °C. */
 export function tuneAt(
   fit: PublishedFit,
-  { heat_kW, low_fan_rpm, high_fan_rpm, dose_uL, own_tunes }: CardHeater,
+  { heat_kW, low_fan_rpm, high_fan_rpm, dose_uL, step_Hz, own_tunes }: CardHeater,
   elevation_m: number,
   temperature_C: number,
 ): StartTune {
@@ -99,6 +104,7 @@ export function tuneAt(
     low_fan_rpm,
     high_fan_rpm,
     dose_uL,
+    step_Hz,
   };
   return startForHeater(fit, question, own_tunes);
 }

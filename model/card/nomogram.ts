@@ -1,7 +1,6 @@
-import { airAt, STANDARD_DENSITY_kg_m3 } from "../air.ts";
+import { airAt } from "../air.ts";
 import { ENDS, type End } from "../end.ts";
 import type { GroupFit, PublishedFit } from "../fit/group.ts";
-import { usualFans } from "../heater.ts";
 import { exp, ln } from "../numerics/ln-exp.ts";
 import { groupOf } from "../start.ts";
 import { type CardGrid, type CardHeater, tuneAt } from "./card-table.ts";
@@ -50,7 +49,7 @@ export interface NomogramSize extends TickGaps {
 const COMPARED = 9;
 
 /**
- * The drawing for one heater.
+ * The drawing for one heater, from its own tunes where it has any.
  * @throws RangeError when a scale has no extent, or the fit's slope is not positive
  */
 export function nomogram(
@@ -60,7 +59,8 @@ export function nomogram(
   size: NomogramSize,
 ): Nomogram {
   const frame = frameOf(spanOf("elevations_m", grid), spanOf("temperatures_C", grid), size);
-  const [low, high] = ENDS.map((end) => lineOf(fit, heater, end)) as [RateLine, RateLine];
+  const [low, high] = ENDS.map((end) => lineOf(fit, heater, end, frame)) as [RateLine, RateLine];
+  const groups = ENDS.map((end) => groupOf(fit, heater.heat_kW, end));
   const ticks = (line: RateLine) => {
     const span = [rateAt(line, frame, 0), rateAt(line, frame, size.height)] as const;
     return rateTicks(span, (rate) => yOfRate(line, frame, rate), size);
@@ -79,7 +79,7 @@ export function nomogram(
     })),
     low: ticks(low),
     high: ticks(high),
-    known: knownPart([low.group, high.group], frame, size.height),
+    known: knownPart(groups, frame, size.height),
     greatest_error_pct: greatestError(fit, heater, frame, { low, high }),
   };
 }
@@ -135,26 +135,37 @@ function lnDensity(elevation_m: number, temperature_C: number): number {
   return ln(airAt(elevation_m, { temperature_C }).density_kg_m3);
 }
 
+/** ln pump rate over ln density. */
 interface RateLine {
-  group: GroupFit;
-  fan_krpm: number;
+  intercept: number;
+  slope: number;
 }
 
-function lineOf(fit: PublishedFit, heater: CardHeater, end: End): RateLine {
-  const group = groupOf(fit, heater.heat_kW, end);
-  if (!(group.slope > 0)) throw new RangeError(`slope must be positive, not ${group.slope}.`);
-  const fan = heater[`${end}_fan_rpm`] ?? usualFans(heater.heat_kW)[`${end}_fan_rpm`];
-  return { group, fan_krpm: fan / 1000 };
+/** Through the start tunes of the scales' two outer corners: for the average heater all others lie on it, for one with tunes of its own very nearly. */
+function lineOf(fit: PublishedFit, heater: CardHeater, end: End, frame: Frame): RateLine {
+  const [lowest, highest] = frame.elevations_m;
+  const [coldest, warmest] = frame.temperatures_C;
+  const corners = [tuneAt(fit, heater, lowest, coldest), tuneAt(fit, heater, highest, warmest)];
+  const [dense, thin] = corners.map((tune) => ({
+    x: ln(tune.air.density_kg_m3),
+    y: ln(tune[end].pump_Hz_exact),
+  })) as [Point, Point];
+  const slope = (dense.y - thin.y) / (dense.x - thin.x);
+  if (!(slope > 0)) throw new RangeError(`slope must be positive, not ${slope}.`);
+  return { intercept: dense.y - slope * dense.x, slope };
 }
 
-function rateAt({ group, fan_krpm }: RateLine, frame: Frame, y: number): number {
-  const x = frame.lnDensityAt(y) - ln(STANDARD_DENSITY_kg_m3);
-  return fan_krpm * exp(group.intercept + group.slope * x);
+interface Point {
+  x: number;
+  y: number;
 }
 
-function yOfRate({ group, fan_krpm }: RateLine, frame: Frame, pump_Hz: number): number {
-  const x = (ln(pump_Hz / fan_krpm) - group.intercept) / group.slope;
-  return frame.yOfLnDensity(x + ln(STANDARD_DENSITY_kg_m3));
+function rateAt({ intercept, slope }: RateLine, frame: Frame, y: number): number {
+  return exp(intercept + slope * frame.lnDensityAt(y));
+}
+
+function yOfRate({ intercept, slope }: RateLine, frame: Frame, pump_Hz: number): number {
+  return frame.yOfLnDensity((ln(pump_Hz) - intercept) / slope);
 }
 
 /** Air in which both ends have been tuned, as the start tune counts it. */

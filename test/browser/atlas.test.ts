@@ -49,7 +49,7 @@ test("a mountain town searched gives the start tune of both ends with its bands"
     const bands = await page.locator(`[data-figures=${end}] dd`).allTextContents();
     const told = [asked[end].mean_band_Hz, ...asked[end].new_heater_bands_Hz];
     expect(bands).toEqual(
-      told.map(({ lower, upper }) => t.answer.range(format(lower, 2), format(upper, 2))),
+      told.map(({ lower, upper }) => basisWords.span(format(lower, 2), format(upper, 2))),
     );
     expect(await section.locator("svg rect").count()).toBe(2);
   }

@@ -1,6 +1,7 @@
 import type { Browser, Page } from "playwright-core";
 import { beforeAll, expect, test } from "vitest";
 import { PAPERS } from "../../client/app/link/card-choice.ts";
+import { LANGUAGES, type Language } from "../../client/language.ts";
 import { cardWords } from "../../client/texts/card.ts";
 import { tuneAt } from "../../model/card/card-table.ts";
 import { ENDS, type End } from "../../model/end.ts";
@@ -8,6 +9,7 @@ import type { PublishedFit } from "../../model/fit/group.ts";
 import { faultsAt } from "./faults.ts";
 import { openLine } from "./line.ts";
 import { CUT_OFF, field, openPage } from "./open-page.ts";
+import { addFoundHeater, line as heaterLine } from "./own-heater.ts";
 import { readPdf } from "./pdf.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
 import { demoAtlas, emptyAtlas, plainBrowser } from "./shared.ts";
@@ -195,6 +197,55 @@ for (const locale of ["en-US", "de-DE", "es-ES"]) {
     await close();
   });
 }
+
+test("a card with own tunes says on paper, in every language, whose bands they are, what it rests on, and that the code leaves them out", async () => {
+  const { page, close } = await openPage(browser, atlas.url);
+  await heaterLine(page).waitFor();
+  await addFoundHeater(page, "Van");
+  const letters = (text: string) => text.replaceAll(/\s/g, "");
+  const basis = letters((await page.locator(".own-basis").textContent()) ?? "").split(":")[0] ?? "";
+  for (const language of LANGUAGES) {
+    await page.evaluate((code) => {
+      localStorage.setItem("hypsotune.language", code);
+      location.hash = "#/card";
+    }, language);
+    await page.reload();
+    await page.locator(".card-side").getByText(OWN[language].band).waitFor();
+    for (const paper of Object.keys(PAPERS_mm)) {
+      await field(page, "paper").selectOption(paper);
+      await page.locator(`[data-paper=${paper}]`).waitFor();
+      expect(await cutParts(page), `${language}, ${paper}`).toEqual([]);
+    }
+    await field(page, "paper").selectOption("a6");
+    const pdf = await readPdf(await page.pdf({ preferCSSPageSize: true }));
+    for (const said of Object.values(OWN[language])) expect(pdf.letters).toContain(letters(said));
+    if (language === "en") {
+      expect(pdf.letters).toContain(basis);
+      expect(pdf.letters).not.toContain(letters(cardWords.bandsMean));
+      expect(pdf.letters).not.toContain(letters(cardWords.code.title));
+    }
+  }
+  await close();
+});
+
+/** Of the bands, of what the card rests on, and at the code. */
+const OWN: Record<Language, { band: string; basis: string; code: string }> = {
+  en: {
+    band: "your heater's best one lies",
+    basis: "and 1 of your own.",
+    code: "without your own tunes",
+  },
+  de: {
+    band: "liegt deine beste Frequenz",
+    basis: "und 1 eigenen.",
+    code: "ohne deine eigenen Abstimmungen",
+  },
+  es: {
+    band: "queda tu mejor frecuencia",
+    basis: "y 1 tuyo.",
+    code: "sin tus ajustes propios",
+  },
+};
 
 /** As laid out for paper: what reaches out of its side, and text too small for A6 (x-height under 1.2 mm). */
 async function cutParts(page: Page): Promise<string[]> {

@@ -3,7 +3,10 @@ import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { channels, PALETTES } from "../../client/map/palette.ts";
 import { t } from "../../client/texts/app.ts";
+import { basisWords } from "../../client/texts/basis.ts";
 import { mapWords } from "../../client/texts/map.ts";
+import { ENDS } from "../../model/end.ts";
+import { settablePairsOf } from "../../model/settable.ts";
 import type { StartTune } from "../../model/start.ts";
 import type { CellsAnswer, CellTunesAnswer } from "../../server/contract.ts";
 import { axeFinds } from "./faults.ts";
@@ -19,6 +22,7 @@ import {
   rendered,
   shownRates,
 } from "./open-page.ts";
+import { addFoundHeater } from "./own-heater.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
 import { demoAtlas, mapBrowser, plainBrowser } from "./shared.ts";
 import { goTo } from "./views.ts";
@@ -71,6 +75,18 @@ async function listed(page: Page): Promise<string[]> {
     rows.map(async (row) => (await row.locator("th, td").allTextContents()).join("|")),
   );
 }
+
+/** What each end says of rates, fans and band, on Start or in the map's foot: it is the same, words before the band apart. */
+const briefly = (page: Page, where: string) =>
+  page
+    .locator(`${where} [data-end]`)
+    .evaluateAll((ends) =>
+      ends.map((end) =>
+        [...end.querySelectorAll("dd, .rate, .fan, .note, .times")]
+          .map((part) => (part.textContent ?? "").split(": ").at(-1))
+          .join("|"),
+      ),
+    );
 
 const focused = (page: Page) => page.evaluate(() => document.activeElement?.id);
 
@@ -147,22 +163,53 @@ describe("a phone's map", () => {
     expect(lat).toBeCloseTo(21, 0);
     const said = (await foot.textContent()) ?? "";
     expect(said).toContain(t.answer.elevationOnly(`${site.elevation_m} m`));
-    const { low, high } = await atlas.get<StartTune>(`/start?heat_kW=5&lat=${lat}&lon=${lon}`);
-    for (const { pump_Hz, fan_rpm, new_heater_bands_Hz } of [low, high]) {
-      expect(said).toContain(`${pump_Hz.toFixed(1)} Hz`);
-      expect(said).toContain(t.answer.fanAt(fan_rpm.toLocaleString("en")));
-      const outer = new_heater_bands_Hz.find(({ level }) => level === 0.95);
+    // What can be set, the fan making up for the pump's step; then where 8 in 10 are.
+    const tune = await atlas.get<StartTune>(`/start?heat_kW=5&lat=${lat}&lon=${lon}`);
+    for (const end of ENDS) {
+      const [first] = settablePairsOf(tune, end, {});
+      expect(said).toContain(`${first?.pump_Hz.toFixed(1)} Hz`);
+      expect(said).toContain(t.answer.fanAt(`${first?.fan_rpm.toLocaleString("en")}`));
+      const [inner] = tune[end].new_heater_bands_Hz;
       expect(said).toContain(
-        t.answer.range(String(outer?.lower.toFixed(2)), String(outer?.upper.toFixed(2))),
+        basisWords.times("8", `${inner?.lower.toFixed(2)}`, `${inner?.upper.toFixed(2)}`),
       );
     }
+    const inFoot = await briefly(page, ".map-foot");
     expect(said).toContain(t.safety.brief);
     expect(await axeFinds(page, { within: ".map-foot" })).toEqual([]);
     await goToAnswer.click();
     await page.locator(".end output").first().waitFor();
     expect(await shownRates(page)).toEqual(await askedRates(atlas.get, { heat_kW: 5, lat, lon }));
+    expect(inFoot).toEqual(await briefly(page, ".answer"));
     await expect.poll(() => outOfSight(page, "#tune")).toBe(0);
     await expect.poll(() => focused(page)).toBe("content");
+  });
+
+  test("with a heater of one's own the tap gives its answer, as Start does, and the map says whose its colours are", async () => {
+    const { page } = opened;
+    await page.goto(`${atlas.url}/#/start`);
+    await addFoundHeater(page, "Van");
+    await goTo(page, "map");
+    await lookAtMap(page);
+    await tap(page, 21, 1);
+    const foot = page.locator(".map-foot");
+    const goToAnswer = foot.getByRole("button", { name: mapWords.foot.goToAnswer });
+    await goToAnswer.waitFor();
+    expect(await outOfSight(page, ".map-foot")).toBeLessThan(1);
+    expect(await page.getByText(mapWords.ofAverage).isVisible()).toBe(true);
+    const said = await foot.textContent();
+    expect(said).toContain("1 of your own");
+    expect(said).not.toContain("heaters");
+    const [inFoot, basis] = [
+      await briefly(page, ".map-foot"),
+      await foot.locator(".own-basis").textContent(),
+    ];
+    await goToAnswer.click();
+    await page.locator(".start .own-basis").waitFor();
+    expect(inFoot).toEqual(await briefly(page, ".answer"));
+    expect(basis).toBe(await page.locator(".start .own-basis").textContent());
+    // In the steps of its controller.
+    expect(inFoot.join()).toMatch(/\d\.\d[05] Hz/);
   });
 
   test("discs counted together come apart when they are pressed", async () => {

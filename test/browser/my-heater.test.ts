@@ -2,6 +2,7 @@ import type { Browser, Page } from "playwright-core";
 import { beforeAll, expect, test } from "vitest";
 import { LANGUAGES } from "../../client/language.ts";
 import { t } from "../../client/texts/app.ts";
+import { basisWords } from "../../client/texts/basis.ts";
 import { heaterWords as words } from "../../client/texts/heater.ts";
 import { logbookWords } from "../../client/texts/logbook.ts";
 import { onsite } from "../../client/texts/onsite.ts";
@@ -94,7 +95,7 @@ test("present settings found with a meter narrow and move the answer; Trip, Card
   expect(await asked.inputValue()).toBe(String(COLD_PASS.elevation_m));
   await fillFound(page);
 
-  const van = { ...FANS, dose_uL: 22 };
+  const van = { ...FANS, dose_uL: 22, step_Hz: 0.05 };
   const mine = startAt([FOUND], van);
   await expectShown(page, mine);
   expect(rates(mine)[0]).toBeGreaterThan(1.05 * (rates(startAt([], van))[0] as number));
@@ -103,6 +104,9 @@ test("present settings found with a meter narrow and move the answer; Trip, Card
   expect(basis).toContain("and 1 of your own");
   // The answer is for one heater: it does not say where others are.
   expect(await page.locator(".answer").textContent()).not.toContain("heaters");
+  const all = page.locator("[data-figures=low]");
+  expect(await all.textContent()).toContain(basisWords.heatersMine("80"));
+  expect(await all.textContent()).not.toContain("heaters");
   const [own = 0, others = 0] = [...basis.matchAll(/±(\d+) %/g)].map(([, pct]) => Number(pct));
   expect(own).toBeGreaterThan(0);
   expect(own).toBeLessThan(others);
@@ -132,9 +136,9 @@ test("present settings found with a meter narrow and move the answer; Trip, Card
   await openStop(page, 0);
   const atStop = page.locator(".stop-answer");
   for (const end of [mine.low, mine.high]) {
-    const { lower, upper } = end.new_heater_bands_Hz.at(-1) as Band;
+    const { lower, upper } = end.new_heater_bands_Hz[0] as Band;
     const band = trip.result.band(formatFineRate(lower), formatFineRate(upper));
-    expect(await atStop.textContent()).toContain(trip.result.bandMine("95", band));
+    expect(await atStop.textContent()).toContain(trip.result.bandMine("8", band));
   }
   expect(await atStop.locator(".own-basis").textContent()).toBe(basis);
   expect(await atStop.locator(".lead").textContent()).toContain(words.lead.richMeans);
@@ -161,7 +165,9 @@ test("present settings found with a meter narrow and move the answer; Trip, Card
   // In the air of the moment, of which nothing was said.
   const now = startAt([FOUND], { ...van, air: {} });
   await page
-    .getByText(onsite.prepare.start(formatRate(now.low.pump_Hz), formatRate(now.high.pump_Hz)))
+    .getByText(
+      onsite.prepare.start(formatRate(now.low.pump_Hz, 0.05), formatRate(now.high.pump_Hz, 0.05)),
+    )
     .waitFor();
   // Its fans are known: nothing is said of fields that are not asked.
   expect(await page.getByText(onsite.prepare.fanWhy).count()).toBe(0);

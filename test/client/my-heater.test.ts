@@ -183,11 +183,13 @@ test("the meter read with last stays with the heater; before it was kept there i
 });
 
 test("views take the heater's facts, and what was typed for the average heater stays as it was", () => {
-  const { mine } = myHeaters({ heaters: [VAN], entries: [] }, VAN.id, EMPTY_ATLAS);
+  const van = { ...VAN, step_Hz: 0.05, step_rpm: 50 };
+  const { mine } = myHeaters({ heaters: [van], entries: [] }, VAN.id, EMPTY_ATLAS);
   const typed = { ...FIRST_QUESTION, low_fan_rpm: 1500, high_fan_rpm: 4000, dose_uL: 30 };
   const asked = askedFor(typed, mine);
   const facts = { heat_kW: 2, low_fan_rpm: 1800, high_fan_rpm: undefined, dose_uL: 18 };
-  expect(asked).toEqual({ ...typed, ...facts });
+  const steps = { step_Hz: 0.05, step_rpm: 50 };
+  expect(asked).toEqual({ ...typed, ...facts, ...steps });
   expect(askedFor(typed, null)).toBe(typed);
   const colder = { ...asked, air: { temperature_C: -20 } };
   expect(keptOf(colder, typed, mine)).toEqual({ ...typed, air: { temperature_C: -20 } });
@@ -199,6 +201,7 @@ test("views take the heater's facts, and what was typed for the average heater s
     high_fan_rpm: 4100,
     dose_uL: 18,
     tank_L: 10,
+    ...steps,
   });
   expect(withMine(trip, null)).toBe(trip);
 });

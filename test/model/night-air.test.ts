@@ -47,6 +47,8 @@ test("the same temperature changes nothing; a tune richer or leaner than the fit
     low: { shift_pct: 0, pump_Hz: 1.1, pump_shift_pct: 0, fan_rpm: 1650, fan_change_pct: 0 },
     high: { shift_pct: 0, pump_Hz: 4, pump_shift_pct: 0, fan_rpm: 4400, fan_change_pct: 0 },
   });
+  const coarse = tuneAtNight(fit, { ...question, step_rpm: 100 });
+  for (const end of ENDS) expect((coarse[end].fan_rpm ?? 50) % 100).toBe(0);
   const { low, high } = question.tune;
   const richer = { low: { ...low, pump_Hz: 1.4 }, high: { ...high, pump_Hz: 5.2 } };
   for (const end of ENDS) {

@@ -53,4 +53,11 @@ test("set for other air: as far as the average heater, in what can be set, the f
   expect(share).toBeGreaterThan(airAt(4000).density_ratio - 0.03);
   expect(share).toBeLessThan(0.78);
   expect(retunedFor(ENDS_SET, sea, sea)).toEqual(ENDS_SET);
+  // A finer controller is set more finely, and what it was set to is a setting of its own.
+  const fine = retunedFor(ENDS_SET, sea, high, 0.05);
+  const exact = (ENDS_SET.low.pump_Hz * high.low.pump_Hz_exact) / sea.low.pump_Hz_exact;
+  expect(fine.low.pump_Hz).toBeCloseTo(Math.round(exact * 20) / 20, 9);
+  expect(Math.abs(fine.low.pump_Hz - exact)).toBeLessThan(Math.abs(moved.low.pump_Hz - exact));
+  const set = { ...ENDS_SET, low: { ...ENDS_SET.low, pump_Hz: 1.25 } };
+  expect(retunedFor(set, sea, sea, 0.05)).toEqual(set);
 });

@@ -133,6 +133,13 @@ describe("strategies", () => {
     expect(keep_heat.heat_fraction).toBeCloseTo(1, 2);
   });
 
+  test("a coarser fan is set in its own steps", () => {
+    const { keep_heat } = start(2000, { step_rpm: 100 }).strategies;
+    for (const end of ["low", "high"] as const) expect(keep_heat[end].fan_rpm % 100).toBe(0);
+    expect(start(2000).strategies.keep_heat.low.fan_rpm % 100).not.toBe(0);
+    expect(() => start(2000, { step_rpm: 0 })).toThrow("step_rpm");
+  });
+
   test("both strategies burn the same mixture: pump rate per fan speed is equal", () => {
     fc.assert(
       fc.property(elevation, (z) => {

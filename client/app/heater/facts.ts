@@ -3,10 +3,14 @@ import type { LogbookHeater } from "../records/entry.ts";
 import type { MyHeater } from "./my-heater.ts";
 
 /** What every view asks about a heater. */
-export type Facts = Pick<LogbookHeater, "heat_kW" | "low_fan_rpm" | "high_fan_rpm" | "dose_uL">;
+export type Facts = Pick<
+  LogbookHeater,
+  "heat_kW" | "low_fan_rpm" | "high_fan_rpm" | "dose_uL" | "step_Hz" | "step_rpm"
+>;
 
-export function factsOf({ heat_kW, low_fan_rpm, high_fan_rpm, dose_uL }: Facts): Facts {
-  return { heat_kW, low_fan_rpm, high_fan_rpm, dose_uL };
+export function factsOf(heater: Facts): Facts {
+  const { heat_kW, low_fan_rpm, high_fan_rpm, dose_uL, step_Hz, step_rpm } = heater;
+  return { heat_kW, low_fan_rpm, high_fan_rpm, dose_uL, step_Hz, step_rpm };
 }
 
 /** The question asked for my heater: its facts are never asked twice. */

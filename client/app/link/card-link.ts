@@ -1,6 +1,7 @@
 import { z } from "zod";
 import * as field from "../../../model/tune.ts";
 import { FIRST_QUESTION } from "../../base/question.ts";
+import { heaterSchema } from "../records/schema.ts";
 import {
   type CardChoice,
   type CardUnits,
@@ -31,6 +32,7 @@ const schemas = {
   low_fan_rpm: numberIn(fan_rpm),
   high_fan_rpm: numberIn(fan_rpm),
   dose_uL: numberIn(z.number().min(1).max(500)),
+  step_Hz: numberIn(heaterSchema.shape.step_Hz.unwrap()),
   elevation_m: spanIn(ELEVATIONS_m, LEAST_CLIMB_m),
   temperature_C: spanIn(TEMPERATURES_C, LEAST_WARMTH_C),
   paper: z.enum(PAPERS),
@@ -54,6 +56,7 @@ export function cardText(choice: CardChoice, shown: CardUnits): string {
     low_fan_rpm: to(heater.low_fan_rpm, 2),
     high_fan_rpm: to(heater.high_fan_rpm, 2),
     dose_uL: to(heater.dose_uL, 3),
+    step_Hz: heater.step_Hz,
     elevation_m: span(elevation_m, usual.elevation_m),
     temperature_C: span(temperature_C, usual.temperature_C),
     paper: paper === usual.paper ? undefined : paper,
@@ -64,7 +67,7 @@ export function cardText(choice: CardChoice, shown: CardUnits): string {
 /** The card of an address, and what of it was not taken. */
 export function cardIn(query: string): LinkedCard {
   const { values, refused } = readValues(query, schemas);
-  const { units: names, heat_kW = FIRST_QUESTION.heat_kW, dose_uL } = values;
+  const { units: names, heat_kW = FIRST_QUESTION.heat_kW, dose_uL, step_Hz } = values;
   let { low_fan_rpm, high_fan_rpm } = values;
   if (low_fan_rpm !== undefined && high_fan_rpm !== undefined && low_fan_rpm >= high_fan_rpm) {
     refused.push({ name: "low_fan_rpm", given: String(low_fan_rpm) });
@@ -74,6 +77,6 @@ export function cardIn(query: string): LinkedCard {
   const usual = usualChoice(FIRST_QUESTION);
   const { elevation_m = usual.elevation_m, temperature_C = usual.temperature_C } = values;
   const { paper = usual.paper } = values;
-  const heater = { heat_kW, low_fan_rpm, high_fan_rpm, dose_uL };
+  const heater = { heat_kW, low_fan_rpm, high_fan_rpm, dose_uL, step_Hz };
   return { choice: { heater, elevation_m, temperature_C, paper }, units: names, refused };
 }

@@ -98,6 +98,8 @@ export function questionIn(query: string): LinkedQuestion {
     low_fan_rpm: values.low_fan_rpm,
     high_fan_rpm: values.high_fan_rpm,
     dose_uL: values.dose_uL,
+    step_Hz: values.step_Hz,
+    step_rpm: values.step_rpm,
     end: values.end,
   };
   return { question, mine: heaterOf(question, values), units: values.units, refused };

@@ -1,5 +1,5 @@
 import type { StartEnd } from "../../../model/start.ts";
-import { t } from "../../texts/app.ts";
+import { basisWords } from "../../texts/basis.ts";
 import { styleWords as words } from "../../texts/style.ts";
 import { BandDrawing } from "../../ui/band-drawing.tsx";
 import { LineKey } from "../../ui/charts/line-key.tsx";
@@ -72,7 +72,7 @@ const SHOWN: StartEnd = {
 };
 
 const span = ({ lower, upper }: { lower: number; upper: number }) =>
-  t.answer.range(format(lower, 2), format(upper, 2));
+  basisWords.span(format(lower, 2), format(upper, 2));
 
 /** How bands and lines are drawn. */
 export function StyleCharts() {
@@ -85,13 +85,13 @@ export function StyleCharts() {
       </div>
       <dl class="bands">
         <div>
-          <dt class="key-mean">{t.answer.mean}</dt>
+          <dt class="key-mean">{basisWords.mean}</dt>
           <dd>{span(SHOWN.mean_band_Hz)}</dd>
         </div>
         {SHOWN.new_heater_bands_Hz.map((band, i) => (
           <div key={band.level}>
             <dt class={i === 0 ? "key-inner" : "key-outer"}>
-              {t.answer.heaters(format(100 * band.level))}
+              {basisWords.heaters(format(100 * band.level))}
             </dt>
             <dd>{span(band)}</dd>
           </div>

@@ -109,25 +109,15 @@ export const t: typeof import("../en/app.ts").t = {
     title: "Startwerte",
     at: (place: string, elevation: string) => `${place}, ${elevation}`,
     elevationOnly: (elevation: string) => `auf ${elevation}`,
-    or: (hz: string, fan: string) => `oder ${hz} Hz, ${fan}`,
-    times: (level: string, lower: string, upper: string) =>
-      `${level} von 10 Mal: ${lower}–${upper} Hz`,
+    or: (hz: string, rpm: string) => `oder ${hz} Hz, ${rpm} U/min`,
     certainty: { quite: "Recht sicher", fairly: "Einigermaßen sicher", unsure: "Unsicher" },
     within: (level: string, half: string) =>
-      `${level} von 10 Mal liegt das Beste höchstens ±${half} % daneben.`,
+      `${level} von 10 Mal liegt das Beste in diesen Spannen (±${half} %).`,
     now: (hz: string) => `jetzt ${hz}`,
-    figures: "Alle Zahlen",
     finer: "Mehr zu Luft und Heizung",
     fanAt: (rpm: string) => `Lüfter ${rpm} U/min`,
-    exact: (hz: string) => `genau ${hz} Hz`,
-    mean: "Mittlere Abstimmung",
-    meanBand: (level: string) => `mittlere Heizung, zu ${level} % sicher`,
-    heaters: (level: string) => `${level} von 100 Heizungen`,
-    range: (lower: string, upper: string) => `${lower} bis ${upper} Hz`,
     spoken: (end: string, hz: string, level: string, lower: string, upper: string) =>
-      `${end}: mit ${hz} Hertz beginnen; ${level} von 100 Mal liegt das Beste zwischen ${lower} und ${upper}.`,
-    burn: (litres: string, kW: string) =>
-      `${litres} L/h, etwa ${kW} kW in den Raum (80 % Wirkungsgrad angenommen)`,
+      `${end}: mit ${hz} Hertz beginnen; ${level} von 10 Mal liegt das Beste zwischen ${lower} und ${upper}.`,
     tuneHere: "Hier mit einem CO-Messgerät abstimmen",
     printCard: "Merkblatt drucken",
     onMap: "Auf der Karte wählen",

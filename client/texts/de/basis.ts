@@ -30,4 +30,14 @@ export const basisWords: typeof import("../en/basis.ts").basisWords = {
     "Die Tabelle rundet die Pumpenfrequenz und lässt den Lüfter, wie er ist. Die Antwort oben stellt auch den Lüfter nach: Das gleicht den Schritt der Pumpe aus.",
   fanShort: (limit: string) =>
     `Der Lüfter schafft höchstens etwa ${limit} U/min: Die volle Wärme ist hier nicht möglich.`,
+  figures: "Alle Zahlen",
+  exact: (hz) => `genau ${hz} Hz`,
+  mean: "Mittlere Abstimmung",
+  meanBand: (level) => `mittlere Heizung, zu ${level} % sicher`,
+  heaters: (level) => `${level} von 100 Heizungen`,
+  span: (lower, upper) => `${lower} bis ${upper} Hz`,
+  burn: (litres, kW) => `${litres} L/h, etwa ${kW} kW in den Raum (80 % Wirkungsgrad angenommen)`,
+  meanBandMine: (level) => `beste Einstellung deiner Heizung, zu ${level} % sicher`,
+  heatersMine: (level) => `deine Heizung, ${level} von 100 Mal`,
+  times: (level, lower, upper) => `${level} von 10 Mal: ${lower}–${upper} Hz`,
 };

@@ -27,8 +27,9 @@ export const cardWords: typeof import("../en/card.ts").cardWords = {
     "Im Druckdialog dasselbe Papier wählen, tatsächliche Größe (100 %), ohne Kopf- und Fußzeilen; oder als PDF speichern. Schwarzweiß genügt.",
   code: {
     title: "Der Code öffnet dieses Blatt, aktuell. Von Hand:",
+    titleWithoutOwn: "Der Code öffnet dieses Blatt ohne deine eigenen Abstimmungen. Von Hand:",
     name: "Code mit der Adresse dieses Merkblatts",
-    withoutOwn: "Der Code enthält dieses Merkblatt ohne deine eigenen Abstimmungen.",
+    withoutOwn: "Code und Link enthalten dieses Merkblatt ohne deine eigenen Abstimmungen.",
   },
   preview: "So wird das Merkblatt gedruckt",
   cannot: "Diese Zahlen passen nicht zusammen. Lüfterdrehzahlen und Kraftstoff je Takt prüfen.",
@@ -37,17 +38,24 @@ export const cardWords: typeof import("../en/card.ts").cardWords = {
   demo: "Erfundene Daten: Keine Abstimmung hier ist echt.",
   prior: "Diese Größe hat noch niemand abgestimmt: aus der Physik geschätzt, breite Spannen.",
   tunes: (tunes, contributors) => `Aus ${tunes} Abstimmungen von ${contributors} Besitzern.`,
+  ownTunes: (tunes, contributors, own) =>
+    `Aus ${tunes} Abstimmungen von ${contributors} Besitzern und ${own} eigenen.`,
+  ownAlone: (own) =>
+    `Aus ${own === 1 ? "1 eigenen Abstimmung" : `${own} eigenen Abstimmungen`} und einer physikalischen Schätzung: breite Spannen.`,
   fit: (version, date) => `Auswertung ${version} vom ${date}.`,
   noFit: "Noch keine Auswertung veröffentlicht.",
   printed: (date) => `Gedruckt am ${date}.`,
   end: (end, rpm) => `${end}: Pumpenfrequenz in Hz, Lüfter mit ${rpm} U/min`,
   night: (unit) => `Nachttemperatur, ${unit}`,
   elevation: (unit) => `Höhe, ${unit}`,
-  share: (level) => `${level} von 100`,
+  inTen: (level) => `${level} von 10`,
+  inHundred: (level) => `${level} von 100`,
   bands: "Spanne, %",
   reach: (below, above) => `−${below} +${above}`,
   bandsMean:
-    "Spanne: So weit unter oder über dem Druckwert liegt die beste Frequenz bei 80 (95) von 100 Heizungen.",
+    "Spanne: So weit unter oder über dem Druckwert liegt die beste Frequenz bei 8 von 10 (95 von 100) Heizungen.",
+  bandsMine:
+    "Spanne: So weit unter oder über dem Druckwert liegt deine beste Frequenz, 8 von 10 (95 von 100) Mal.",
   extrapolated: "( ) In solcher Luft hat noch niemand abgestimmt: weniger trauen.",
   notes: {
     heater: "Heizung",
@@ -70,10 +78,10 @@ export const cardWords: typeof import("../en/card.ts").cardWords = {
   },
   use: {
     title: "Ohne Telefon",
-    steps: [
+    steps: (hz) => [
       "Zeile nach Höhe, Spalte nach der kältesten Stunde der Nacht; dazwischen einen Zwischenwert.",
       "Kleinste und größte Leistung einstellen, Lüfter wie gedruckt. Andere Drehzahl: Frequenz im selben Verhältnis.",
-      "Im Freien, CO-Messgerät am Abgasrohr: in 0,1-Hz-Schritten, bis die ruhige Anzeige auf beiden Seiten gestiegen ist. Dazwischen bleiben: kleinste Leistung eher fett, größte eher mager. Flamme flackert oder Rauch: zurück.",
+      `Im Freien, CO-Messgerät am Abgasrohr: in ${hz}-Hz-Schritten, bis die ruhige Anzeige auf beiden Seiten gestiegen ist. Dazwischen bleiben: kleinste Leistung eher fett, größte eher mager. Flamme flackert oder Rauch: zurück.`,
     ],
   },
   safety: {

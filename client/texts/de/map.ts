@@ -11,10 +11,12 @@ export const mapWords: typeof import("../en/map.ts").mapWords = {
     rate: (end: string) =>
       `Pumpenfrequenz, ${end}, und auf welcher Höhe sie bei dieser Temperatur passt`,
     sure: (end: string) =>
-      `Wie weit sie für deine Heizung danebenliegen kann, ${end}: 95 von 100 Heizungen liegen innerhalb`,
+      `Wie weit sie danebenliegen kann, ${end}: 95 von 100 Heizungen liegen innerhalb`,
     wanted: (end: string) =>
       `Um wie viele Prozentpunkte eine weitere Abstimmung dort die Spanne der mittleren Heizung verengen würde, ${end}`,
   },
+  ofAverage:
+    "Farben und Linien gelten für die mittlere Heizung. Beim Antippen zählen auch deine eigenen Abstimmungen.",
   atElevation: (elevation: string) => `auf ${elevation}`,
   nowhere: "kommt bei dieser Temperatur nicht vor",
   hatched: "in solcher Luft noch keine Abstimmungen",

@@ -106,25 +106,15 @@ export const t = {
     title: "Starting settings",
     at: (place: string, elevation: string) => `${place}, ${elevation}`,
     elevationOnly: (elevation: string) => `at ${elevation}`,
-    or: (hz: string, fan: string) => `or ${hz} Hz, ${fan}`,
-    times: (level: string, lower: string, upper: string) =>
-      `${level} in 10 times: ${lower}–${upper} Hz`,
+    or: (hz: string, rpm: string) => `or ${hz} Hz at ${rpm} rpm`,
     certainty: { quite: "Quite certain", fairly: "Fairly certain", unsure: "Uncertain" },
     within: (level: string, half: string) =>
-      `${level} in 10 times the best is within ±${half} % of this.`,
+      `${level} in 10 times the best is in these ranges (±${half} %).`,
     now: (hz: string) => `now ${hz}`,
-    figures: "All figures",
     finer: "More about air and heater",
     fanAt: (rpm: string) => `fan at ${rpm} rpm`,
-    exact: (hz: string) => `exactly ${hz} Hz`,
-    mean: "Average tune",
-    meanBand: (level: string) => `average heater, ${level} % sure`,
-    heaters: (level: string) => `${level} in 100 heaters`,
-    range: (lower: string, upper: string) => `${lower} to ${upper} Hz`,
     spoken: (end: string, hz: string, level: string, lower: string, upper: string) =>
-      `Start at ${hz} hertz at the ${end}; ${level} in 100 times the best is between ${lower} and ${upper}.`,
-    burn: (litres: string, kW: string) =>
-      `${litres} L/h, about ${kW} kW to the room (80 % efficiency assumed)`,
+      `Start at ${hz} hertz at the ${end}; ${level} in 10 times the best is between ${lower} and ${upper}.`,
     tuneHere: "Tune here with a CO meter",
     printCard: "Print the card",
     onMap: "Choose on the map",

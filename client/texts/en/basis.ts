@@ -29,4 +29,16 @@ export const basisWords = {
     "The table rounds the pump rate and leaves the fan as it is. The answer above also adjusts the fan, to make up for the pump's step.",
   fanShort: (limit: string) =>
     `The fan's limit is about ${limit} rpm: full heat isn't possible here.`,
+  figures: "All figures",
+  exact: (hz: string) => `exactly ${hz} Hz`,
+  mean: "Average tune",
+  meanBand: (level: string) => `average heater, ${level} % sure`,
+  heaters: (level: string) => `${level} in 100 heaters`,
+  span: (lower: string, upper: string) => `${lower} to ${upper} Hz`,
+  burn: (litres: string, kW: string) =>
+    `${litres} L/h, about ${kW} kW to the room (80 % efficiency assumed)`,
+  meanBandMine: (level: string) => `best setting of your heater, ${level} % sure`,
+  heatersMine: (level: string) => `your heater, ${level} in 100 times`,
+  times: (level: string, lower: string, upper: string) =>
+    `${level} in 10 times: ${lower}–${upper} Hz`,
 };

@@ -27,8 +27,9 @@ export const cardWords = {
     "In the print dialogue choose the same paper, actual size (100 %), and no headers or footers; or save it as a PDF. Black and white is enough.",
   code: {
     title: "The code opens this card, up to date. By hand:",
+    titleWithoutOwn: "The code opens this card without your own tunes. By hand:",
     name: "Code that holds the address of this card",
-    withoutOwn: "The code holds this card without your own tunes.",
+    withoutOwn: "The code and the link hold this card without your own tunes.",
   },
   preview: "The card as it will print",
   cannot: "These figures do not fit together. Check fan speeds and fuel per pulse.",
@@ -37,17 +38,24 @@ export const cardWords = {
   demo: "Invented data: no tune here is real.",
   prior: "Nobody has tuned this heater size yet: an estimate from physics, wide bands.",
   tunes: (tunes: string, contributors: string) => `From ${tunes} tunes by ${contributors} owners.`,
+  ownTunes: (tunes: string, contributors: string, own: number) =>
+    `From ${tunes} tunes by ${contributors} owners and ${own} of your own.`,
+  ownAlone: (own: number) =>
+    `From ${own === 1 ? "1 tune" : `${own} tunes`} of your own and an estimate from physics: wide bands.`,
   fit: (version: string, date: string) => `Fit ${version}, published ${date}.`,
   noFit: "No fit published yet.",
   printed: (date: string) => `Printed ${date}.`,
   end: (end: string, rpm: string) => `${end}: pump rate in Hz, fan at ${rpm} rpm`,
   night: (unit: string) => `Night temperature, ${unit}`,
   elevation: (unit: string) => `Elevation, ${unit}`,
-  share: (level: string) => `${level} in 100`,
+  inTen: (level: string) => `${level} in 10`,
+  inHundred: (level: string) => `${level} in 100`,
   bands: "Band, %",
   reach: (below: string, above: string) => `−${below} +${above}`,
   bandsMean:
-    "Band: how far below and above the printed rate the best one lies for 80, or 95, in 100 heaters, yours too.",
+    "Band: how far below and above the printed rate the best one lies in 8 in 10 heaters, or in 95 in 100.",
+  bandsMine:
+    "Band: how far below and above the printed rate your heater's best one lies, 8 in 10 times, or 95 in 100.",
   extrapolated: "( ) Air nobody has tuned in yet: trust it less.",
   notes: {
     heater: "Heater",
@@ -71,10 +79,10 @@ export const cardWords = {
   },
   use: {
     title: "Without a phone",
-    steps: [
+    steps: (hz: string) => [
       "Find the row of your elevation and the column of the night's coldest hour; between two, take a rate between.",
       "Set lowest and highest power, fans as printed. Another fan speed: change the rate in proportion.",
-      "Outdoors, with a CO meter near the exhaust: go in 0.1 Hz steps until the steady reading has risen on both sides. Settle between: lowest power on the rich side, highest leaner. If the flame falters or it smokes, go back.",
+      `Outdoors, with a CO meter near the exhaust: go in ${hz} Hz steps until the steady reading has risen on both sides. Settle between: lowest power on the rich side, highest leaner. If the flame falters or it smokes, go back.`,
     ],
   },
   safety: {

@@ -9,11 +9,11 @@ export const mapWords = {
   standardAir: "standard atmosphere",
   legends: {
     rate: (end: string) => `Pump rate, ${end}, and the elevation it suits at this temperature`,
-    sure: (end: string) =>
-      `How far off it may be for your heater, ${end}: 95 in 100 heaters lie within`,
+    sure: (end: string) => `How far off it may be, ${end}: 95 in 100 heaters lie within`,
     wanted: (end: string) =>
       `How much one more tune there would narrow the band of the average heater, ${end}, in percentage points`,
   },
+  ofAverage: "Colours and lines are those of the average heater. A tap counts your own tunes, too.",
   atElevation: (elevation: string) => `at ${elevation}`,
   nowhere: "doesn't occur at this temperature",
   hatched: "no tunes in such air yet",

@@ -106,25 +106,15 @@ export const t: typeof import("../en/app.ts").t = {
     title: "Ajustes iniciales",
     at: (place: string, elevation: string) => `${place}, ${elevation}`,
     elevationOnly: (elevation: string) => `a ${elevation}`,
-    or: (hz: string, fan: string) => `o ${hz} Hz, ${fan}`,
-    times: (level: string, lower: string, upper: string) =>
-      `${level} de cada 10 veces: ${lower}–${upper} Hz`,
+    or: (hz: string, rpm: string) => `o ${hz} Hz, ${rpm} rpm`,
     certainty: { quite: "Bastante seguro", fairly: "Más o menos seguro", unsure: "Inseguro" },
     within: (level: string, half: string) =>
-      `${level} de cada 10 veces lo mejor queda a ±${half} % de esto.`,
+      `${level} de cada 10 veces lo mejor está en estos intervalos (±${half} %).`,
     now: (hz: string) => `ahora ${hz}`,
-    figures: "Todas las cifras",
     finer: "Más sobre aire y calefactor",
     fanAt: (rpm: string) => `ventilador a ${rpm} rpm`,
-    exact: (hz: string) => `exactamente ${hz} Hz`,
-    mean: "Ajuste medio",
-    meanBand: (level: string) => `calefactor medio, seguro al ${level} %`,
-    heaters: (level: string) => `${level} de cada 100 calefactores`,
-    range: (lower: string, upper: string) => `de ${lower} a ${upper} Hz`,
     spoken: (end: string, hz: string, level: string, lower: string, upper: string) =>
-      `${end}: empieza con ${hz} hercios; ${level} de cada 100 veces lo mejor está entre ${lower} y ${upper}.`,
-    burn: (litres: string, kW: string) =>
-      `${litres} L/h, unos ${kW} kW para el interior (se supone un rendimiento del 80 %)`,
+      `${end}: empieza con ${hz} hercios; ${level} de cada 10 veces lo mejor está entre ${lower} y ${upper}.`,
     tuneHere: "Ajustar aquí con un medidor de CO",
     printCard: "Imprimir la ficha",
     onMap: "Elegir en el mapa",

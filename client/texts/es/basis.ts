@@ -30,4 +30,15 @@ export const basisWords: typeof import("../en/basis.ts").basisWords = {
     "La tabla redondea la frecuencia de la bomba y deja el ventilador como está. La respuesta de arriba cambia también el ventilador: así compensa el paso de la bomba.",
   fanShort: (limit: string) =>
     `El ventilador llega como mucho a unas ${limit} rpm: aquí no se alcanza todo el calor.`,
+  figures: "Todas las cifras",
+  exact: (hz) => `exactamente ${hz} Hz`,
+  mean: "Ajuste medio",
+  meanBand: (level) => `calefactor medio, seguro al ${level} %`,
+  heaters: (level) => `${level} de cada 100 calefactores`,
+  span: (lower, upper) => `de ${lower} a ${upper} Hz`,
+  burn: (litres, kW) =>
+    `${litres} L/h, unos ${kW} kW para el interior (se supone un rendimiento del 80 %)`,
+  meanBandMine: (level) => `mejor ajuste de tu calefactor, seguro al ${level} %`,
+  heatersMine: (level) => `tu calefactor, ${level} de cada 100 veces`,
+  times: (level, lower, upper) => `${level} de cada 10 veces: ${lower}–${upper} Hz`,
 };

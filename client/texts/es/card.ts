@@ -27,8 +27,9 @@ export const cardWords: typeof import("../en/card.ts").cardWords = {
     "En el diálogo de impresión elige el mismo papel, tamaño real (100 %), sin encabezados ni pies; o guárdala como PDF. Basta en blanco y negro.",
   code: {
     title: "El código abre esta ficha, al día. A mano:",
+    titleWithoutOwn: "El código abre esta ficha sin tus ajustes propios. A mano:",
     name: "Código con la dirección de esta ficha",
-    withoutOwn: "El código contiene esta ficha sin tus ajustes propios.",
+    withoutOwn: "El código y el enlace contienen esta ficha sin tus ajustes propios.",
   },
   preview: "La ficha tal como se imprimirá",
   cannot: "Estas cifras no casan entre sí. Revisa las velocidades y el combustible por pulso.",
@@ -37,17 +38,24 @@ export const cardWords: typeof import("../en/card.ts").cardWords = {
   demo: "Datos inventados: ningún ajuste de aquí es real.",
   prior: "Nadie ha ajustado aún este tamaño: estimado con física, intervalos anchos.",
   tunes: (tunes, contributors) => `De ${tunes} ajustes de ${contributors} propietarios.`,
+  ownTunes: (tunes, contributors, own) =>
+    `De ${tunes} ajustes de ${contributors} propietarios y ${own === 1 ? "1 tuyo" : `${own} tuyos`}.`,
+  ownAlone: (own) =>
+    `De ${own === 1 ? "1 ajuste tuyo" : `${own} ajustes tuyos`} y una estimación con física: intervalos anchos.`,
   fit: (version, date) => `Cálculo ${version}, publicado el ${date}.`,
   noFit: "Aún no hay ningún cálculo publicado.",
   printed: (date) => `Impreso el ${date}.`,
   end: (end, rpm) => `${end}: frecuencia de la bomba en Hz, ventilador a ${rpm} rpm`,
   night: (unit) => `Temperatura nocturna, ${unit}`,
   elevation: (unit) => `Altitud, ${unit}`,
-  share: (level) => `${level} de 100`,
+  inTen: (level) => `${level} de 10`,
+  inHundred: (level) => `${level} de 100`,
   bands: "Intervalo, %",
   reach: (below, above) => `−${below} +${above}`,
   bandsMean:
-    "Intervalo: hasta dónde, por debajo y por encima, queda la mejor frecuencia de 80 (95) de cada 100 calefactores.",
+    "Intervalo: hasta dónde, por debajo y por encima, queda la mejor frecuencia de 8 de cada 10 (95 de cada 100) calefactores.",
+  bandsMine:
+    "Intervalo: hasta dónde, por debajo y por encima, queda tu mejor frecuencia, 8 de cada 10 (95 de cada 100) veces.",
   extrapolated: "( ) Nadie ha ajustado en un aire así: fíate menos.",
   notes: {
     heater: "Calefactor",
@@ -71,10 +79,10 @@ export const cardWords: typeof import("../en/card.ts").cardWords = {
   },
   use: {
     title: "Sin teléfono",
-    steps: [
+    steps: (hz) => [
       "Fila: tu altitud. Columna: la hora más fría de la noche. Entre dos, toma un valor intermedio.",
       "Ajusta potencia mínima y máxima, ventilador como está impreso. Otra velocidad: cambia la frecuencia en proporción.",
-      "Al aire libre, con medidor de CO junto al escape: pasos de 0,1 Hz hasta que la lectura estable suba a ambos lados. Quédate en medio: a potencia mínima, más bien rica; a máxima, más pobre. Si la llama falla o hay humo, vuelve atrás.",
+      `Al aire libre, con medidor de CO junto al escape: pasos de ${hz} Hz hasta que la lectura estable suba a ambos lados. Quédate en medio: a potencia mínima, más bien rica; a máxima, más pobre. Si la llama falla o hay humo, vuelve atrás.`,
     ],
   },
   safety: {

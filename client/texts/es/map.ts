@@ -11,10 +11,12 @@ export const mapWords: typeof import("../en/map.ts").mapWords = {
     rate: (end: string) =>
       `Frecuencia de la bomba, ${end}, y a qué altitud va bien con esta temperatura`,
     sure: (end: string) =>
-      `Cuánto puede desviarse en tu calefactor, ${end}: dentro quedan 95 de cada 100 calefactores`,
+      `Cuánto puede desviarse, ${end}: dentro quedan 95 de cada 100 calefactores`,
     wanted: (end: string) =>
       `Cuántos puntos porcentuales se estrecharía con un ajuste más el intervalo del calefactor medio, ${end}`,
   },
+  ofAverage:
+    "Colores y líneas son los del calefactor medio. Al tocar cuentan también tus ajustes propios.",
   atElevation: (elevation: string) => `a ${elevation}`,
   nowhere: "no se da a esta temperatura",
   hatched: "aún sin ajustes en un aire así",

@@ -2,7 +2,9 @@ import { describe, expect, test } from "vitest";
 import { cardTable } from "../../../model/card/card-table.ts";
 import { ENDS } from "../../../model/end.ts";
 import { PUMP_STEP_Hz } from "../../../model/heater.ts";
+import { settablePump } from "../../../model/rounding.ts";
 import { startTune } from "../../../model/start.ts";
+import type { OwnTune } from "../../../model/tune.ts";
 import { EMPTY_ATLAS, inventedFit } from "../invented-fit.ts";
 
 const FIT = inventedFit();
@@ -30,6 +32,31 @@ describe("table of the card", () => {
         }
       }
     }
+  });
+
+  test("a finer controller's card has its steps, and keeps the exact rates", () => {
+    const fine = cardTable(FIT, { ...HEATER, step_Hz: 0.05 }, GRID);
+    const cells = (of: typeof table) => ENDS.flatMap((end) => of[end].rows.flatMap((r) => r.cells));
+    for (const [i, cell] of cells(fine).entries()) {
+      expect(cell.pump_Hz).toBe(settablePump(cell.pump_Hz_exact, 0.05));
+      expect(cell.pump_Hz_exact).toBe(cells(table)[i]?.pump_Hz_exact);
+    }
+    expect(cells(fine).some((cell, i) => cell.pump_Hz !== cells(table)[i]?.pump_Hz)).toBe(true);
+  });
+
+  test("own tunes that count are counted, one that cannot be is not", () => {
+    const found = (pump_Hz: number) => ({
+      site: { elevation_m: 600 },
+      air: { temperature_C: 10 },
+      low: { pump_Hz, fan_rpm: 1700, co_ppm: 14 },
+      high: { pump_Hz: 4.4, fan_rpm: 4500, co_ppm: 9 },
+    });
+    const of = (own_tunes: OwnTune[]) => cardTable(FIT, { ...HEATER, own_tunes }, GRID).own_tunes;
+    expect(table.own_tunes).toBe(0);
+    expect(of([found(1.2)])).toBe(1);
+    expect(of([found(1.2), found(1.25)])).toBe(2);
+    // In pulses a minute.
+    expect(of([{ ...found(1.2), low: { pump_Hz: 72, fan_rpm: 1700, co_ppm: 14 } }])).toBe(0);
   });
 
   test("rates fall with elevation and with warmth", () => {

@@ -5,6 +5,7 @@ import { tuneAt } from "../../../model/card/card-table.ts";
 import { type Nomogram, nomogram, type ScaleValue } from "../../../model/card/nomogram.ts";
 import { rateTicks, type Tick } from "../../../model/card/rate-ticks.ts";
 import { ENDS } from "../../../model/end.ts";
+import type { StartTune } from "../../../model/start.ts";
 import { EMPTY_ATLAS, INVENTED_RANGE, inventedFit } from "../invented-fit.ts";
 
 const FIT = inventedFit();
@@ -42,6 +43,34 @@ describe("nomogram", () => {
         for (const end of ENDS) {
           const off = 100 * Math.abs(read(drawing, end, left, right) / tune[end].pump_Hz_exact - 1);
           expect(off).toBeLessThan(drawing.greatest_error_pct + between);
+        }
+      }
+    }
+  });
+
+  test("for a heater with tunes of its own it gives that heater's rates, not the average one's", () => {
+    const own = { pump_Hz: 1.4, fan_rpm: 1700, co_ppm: 14 };
+    const own_tunes = [
+      {
+        site: { elevation_m: 600 },
+        air: { temperature_C: 10 },
+        low: own,
+        high: { pump_Hz: 5, fan_rpm: 4500, co_ppm: 9 },
+      },
+    ];
+    const mine = { ...HEATER, own_tunes };
+    const drawn = nomogram(FIT, mine, GRID, SIZE);
+    expect(drawn.greatest_error_pct).toBeLessThan(1);
+    for (const left of drawn.elevation.filter((_, i) => i % 3 === 0)) {
+      for (const right of drawn.temperature.filter((_, i) => i % 2 === 0)) {
+        const [tune, average] = [mine, HEATER].map((heater) =>
+          tuneAt(FIT, heater, left.value, right.value),
+        ) as [StartTune, StartTune];
+        for (const end of ENDS) {
+          const rate = read(drawn, end, left, right);
+          const off = 100 * Math.abs(rate / tune[end].pump_Hz_exact - 1);
+          expect(off).toBeLessThan(drawn.greatest_error_pct + 0.1);
+          expect(rate).toBeGreaterThan(1.05 * average[end].pump_Hz_exact);
         }
       }
     }
