@@ -34,6 +34,8 @@ async function seenAtOnce(page: Page): Promise<{ parts: Record<string, number[]>
         return height > 0 ? [top, bottom] : [];
       });
     const parts = {
+      // Only a heater whose settings are known has it.
+      ...(document.querySelector(".own-basis") && { lead: box(".lead") }),
       place: box(".site-row button"),
       rates: box(".answer .rate output"),
       fans: box(".answer .fan"),
@@ -51,7 +53,7 @@ async function expectOnFirstScreen(page: Page, what: string): Promise<void> {
   expect(await sideways(page), what).toBe(0);
   expect(bar, what).toBeGreaterThan(600);
   for (const [part, edges] of Object.entries(parts)) {
-    expect(edges.length, `${what}: ${part}`).toBe(part === "certainty" ? 2 : 4);
+    expect(edges.length, `${what}: ${part}`).toBe(["lead", "certainty"].includes(part) ? 2 : 4);
     for (const edge of edges) {
       expect(edge, `${what}: ${part}`).toBeGreaterThanOrEqual(0);
       expect(edge, `${what}: ${part}`).toBeLessThanOrEqual(bar);

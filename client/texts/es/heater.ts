@@ -29,9 +29,9 @@ export const heaterWords = {
     `Tamaño, ventilador y combustible por pulso como los tienes guardados para «${name}».`,
   lead: {
     right: "Tal como está, tu calefactor funcionaría aquí más o menos bien.",
-    one: (shift: string) => `Tal como está, tu calefactor funcionaría aquí con la mezcla ${shift}`,
+    one: (shift: string) => `Tal como está, aquí la mezcla quedaría ${shift}`,
     both: (low: string, high: string) =>
-      `Tal como está, tu calefactor funcionaría aquí con la mezcla ${low} a potencia mínima y ${high} a máxima`,
+      `Tal como está, aquí la mezcla quedaría ${low} a potencia mínima y ${high} a máxima`,
     rich: (pct: string) => `un ${pct} % demasiado rica`,
     lean: (pct: string) => `un ${pct} % demasiado pobre`,
     even: "más o menos bien",
@@ -43,7 +43,7 @@ export const heaterWords = {
     `Mejor ajuste, 8 de cada 10 veces: ${low} Hz a la potencia mínima, ${high} Hz a la máxima.`,
   basis: {
     own: (tunes: string, owners: string, own: number, mine: string, others: string) =>
-      `De ${tunes} ajustes de ${owners} propietarios y ${own} tuyos: ±${mine} % en vez de ±${others} %.`,
+      `De ${tunes} ajustes de ${owners} propietarios y ${own === 1 ? "1 tuyo" : `${own} tuyos`}: ±${mine} % en vez de ±${others} %.`,
     ownAlone: (own: number, mine: string, others: string) =>
       `De ${own === 1 ? "1 ajuste tuyo" : `${own} ajustes tuyos`} y una estimación con física: ±${mine} % en vez de ±${others} %.`,
   },
