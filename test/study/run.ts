@@ -62,9 +62,9 @@ if (runs !== undefined && !(Number.isInteger(Number(runs)) && Number(runs) > 0))
   process.exit(2);
 }
 const report = await study({
+  size: full ? "full" : "quick",
   ...kept,
   scenarios,
-  size: full ? "full" : "quick",
   seed: SEED,
   threads: availableParallelism(),
   ...(runs === undefined ? {} : { runs: () => Number(runs) }),

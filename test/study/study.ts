@@ -88,9 +88,11 @@ export interface StudyPlan {
 }
 
 /** What makes a report again: its scenarios, and how many runs each part had. */
-export function planOf({ scenarios, own_heaters, alarms, ablation, sensitivity }: StudyReport) {
+export function planOf(report: StudyReport) {
+  const { size, scenarios, own_heaters, alarms, ablation, sensitivity } = report;
   const runs = new Map(scenarios.map((s) => [s.id, s.runs]));
   return {
+    size,
     scenarios: scenarios.map(({ id }) => scenarioOf(id)),
     runs: ({ id }: Scenario) => runs.get(id) ?? 0,
     own_heater_crowds: (own_heaters[0]?.heaters ?? 0) / HEATERS_EACH,
