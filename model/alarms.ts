@@ -31,7 +31,7 @@ const LOOKED_AT = [0, -0.35];
 
 /**
  * What a steward should look at in a new version.
- * @param before the versions before it by the same estimator, oldest first; {@link LOOKED_BACK} are enough
+ * @param before the versions before it, oldest first, by the same estimator unless versions are held back; {@link LOOKED_BACK} are enough
  * @param groups the new version's
  * @param rows what it was fitted to
  */

@@ -15,7 +15,7 @@ import { RowsHash } from "./rows-hash.ts";
 export interface FitOrder {
   /** Hashes of rows that need not be fitted again. */
   known: readonly (string | null)[];
-  /** The versions before it, oldest first. */
+  /** The versions before it that it is measured against, oldest first. */
   before: readonly PublishedFit[];
 }
 

@@ -27,7 +27,7 @@ const WEEK_ms = 7 * 86_400_000;
 
 /**
  * Why a version is not published by itself; empty when it is.
- * @param before published ones by the same estimator, oldest first
+ * @param before published ones that it is measured against, oldest first
  */
 export function alarming(fit: PublishedFit, before: readonly Version[], now: Date): Alarm[] {
   const published = before.at(-1);

@@ -5,7 +5,7 @@ import { join } from "node:path";
 import fc from "fast-check";
 import { afterEach, beforeEach, expect, test } from "vitest";
 import { claimDatabase } from "../../db/claim.ts";
-import { decisions, idempotencyKeys, tunes, waiting } from "../../db/schema.ts";
+import { decisions, idempotencyKeys, tunes, waiting, waitingSizes } from "../../db/schema.ts";
 import type { Tune } from "../../model/tune.ts";
 import { importFile, takeBack } from "../../server/import/atlas-file.ts";
 import { runImport } from "../../server/import/command.ts";
@@ -175,6 +175,7 @@ test("what is stored is what POST /api/tunes would have stored, waits like it, a
   );
   expect(done.counts_from).toMatch(/^20\d\d-/);
   expect(done.text).toContain(`expected to count from ${done.counts_from}`);
+  expect(done.text).toContain("New sizes: 5 kW. Tunes of a new size count once three");
   // The first row, worked out by hand: 4,265 ft = 1,299.97 m, 26 °F = −3.3 °C, 66 and 234 pulses a minute = 1.1 and 3.9 Hz.
   const sent: Tune = {
     heater: { heat_kW: 5 },
@@ -215,6 +216,8 @@ test("what is stored is what POST /api/tunes would have stored, waits like it, a
 
   const counted = await run(INVENTED_CLUB, { write: true, countsNow: true });
   expect(counted).toMatchObject({ stored: 0, counts_from: null });
+  // Whom whoever runs the atlas knows speaks for a size.
+  expect(await atlas.db.$count(waitingSizes)).toBe(0);
   const left = (await atlas.db.select().from(waiting)).map(({ contributor }) => contributor);
   expect(rows.filter(({ contributor }) => left.includes(contributor))).toEqual([]);
   expect(left).toHaveLength(before.length + 1);
