@@ -6,7 +6,7 @@ const RELOAD = "Die Seite neu laden und noch einmal versuchen.";
 export const refusalWords: RefusalWords = {
   statuses: {
     400: `Der Atlas konnte die Anfrage nicht lesen. ${RELOAD}`,
-    401: "Der Atlas erkennt Beleg oder Kennwort nicht an. Beides prüfen.",
+    401: "Der Atlas erkennt das nicht an: Beleg oder Kennwort prüfen.",
     404: "Das hat der Atlas nicht, oder nicht mehr.",
     405: `Der Atlas nimmt das so nicht an. ${RELOAD}`,
     409: `Der Atlas hat inzwischen einen anderen Stand. ${RELOAD}`,

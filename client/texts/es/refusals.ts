@@ -6,7 +6,7 @@ const RELOAD = "Recarga la página e inténtalo de nuevo.";
 export const refusalWords: RefusalWords = {
   statuses: {
     400: `El atlas no pudo leer la petición. ${RELOAD}`,
-    401: "El atlas no reconoce el recibo o la contraseña. Comprueba ambos.",
+    401: "El atlas no lo reconoce: comprueba el recibo o la contraseña.",
     404: "El atlas no lo tiene, o ya no lo tiene.",
     405: `El atlas no lo acepta así. ${RELOAD}`,
     409: `Entretanto el atlas tiene otro estado. ${RELOAD}`,
