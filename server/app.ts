@@ -1,4 +1,4 @@
-import { Hono, type MiddlewareHandler } from "hono";
+import { type Context, Hono, type MiddlewareHandler } from "hono";
 import { bodyLimit } from "hono/body-limit";
 import { cors } from "hono/cors";
 import { HTTPException } from "hono/http-exception";
@@ -90,7 +90,7 @@ export function createApp(services: Services): Hono {
     });
   });
   app.onError((error, c) => {
-    const problem = asProblem(error, c.req.method);
+    const problem = asProblem(error, c.req);
     if (problem.status === STORAGE_SHORT) services.onTrouble("storage short");
     return renderProblem(c, problem);
   });
@@ -108,7 +108,7 @@ function knownPaths(app: Hono): { method: string; pattern: RegExp }[] {
     }));
 }
 
-function asProblem(error: Error, method: string): RequestProblem {
+function asProblem(error: Error, request: Context["req"]): RequestProblem {
   if (error instanceof RequestProblem) return error;
   if (error instanceof GeographyMissing) {
     return new RequestProblem(
@@ -119,7 +119,7 @@ function asProblem(error: Error, method: string): RequestProblem {
   if (error instanceof HTTPException) return new RequestProblem(error.status, error.message);
   const causes = causesOf(error);
   if (causes.some((cause) => cause instanceof StorageBusy)) return busy();
-  if (causes.some((cause) => cause instanceof StorageFull)) return full(method);
+  if (causes.some((cause) => cause instanceof StorageFull)) return full(request);
   // What wraps a cause may repeat a tune's figures, which belong in no log.
   console.error(causes.at(-1));
   return new RequestProblem(500, "The atlas failed on this request. It is not your mistake.");

@@ -260,7 +260,7 @@ const stewardPaths: typeof paths = {
       bearer: "steward",
       body: steward.decisionBody,
       answer: answers.decidedAnswer,
-      problems: [400, 401, 404, 413, 415, 422, 429],
+      problems: [400, 401, 404, 413, 415, 422, 429, 503, 507],
     },
   },
   "/api/steward/undo": {
@@ -269,7 +269,7 @@ const stewardPaths: typeof paths = {
       bearer: "steward",
       body: steward.undoBody,
       answer: answers.decidedAnswer,
-      problems: [400, 401, 404, 409, 413, 415, 422, 429],
+      problems: [400, 401, 404, 409, 413, 415, 422, 429, 503, 507],
     },
   },
   "/api/steward/waiting": {
@@ -287,7 +287,7 @@ const stewardPaths: typeof paths = {
       bearer: "steward",
       body: steward.reasonBody,
       answer: answers.countedAnswer,
-      problems: [400, 401, 404, 413, 415, 422, 429],
+      problems: [400, 401, 404, 413, 415, 422, 429, 503, 507],
     },
   },
   "/api/steward/alarms": {
@@ -305,7 +305,7 @@ const stewardPaths: typeof paths = {
       body: steward.reasonBody,
       status: 202,
       answer: answers.publicationAnswer,
-      problems: [400, 401, 409, 413, 415, 422, 429],
+      problems: [400, 401, 409, 413, 415, 422, 429, 503, 507],
     },
   },
   "/api/steward/keep-back": {
@@ -314,7 +314,7 @@ const stewardPaths: typeof paths = {
       bearer: "steward",
       body: steward.reasonBody,
       answer: answers.publicationAnswer,
-      problems: [400, 401, 409, 413, 415, 422, 429],
+      problems: [400, 401, 409, 413, 415, 422, 429, 503, 507],
     },
   },
 };

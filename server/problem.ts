@@ -71,15 +71,16 @@ export function busy(): RequestProblem {
 /** Insufficient storage (RFC 4918, 11.5). */
 export const STORAGE_SHORT = 507;
 
-/** There is no room for what a request of this method was to store. */
-export function full(method: string): RequestProblem {
-  return new RequestProblem(
-    STORAGE_SHORT,
-    method === "DELETE"
+/** There is no room for what a request was to store. */
+export function full({ method, path }: Context["req"]): RequestProblem {
+  const detail = path.startsWith("/api/steward/")
+    ? "The atlas's disk is full. Nothing was decided; decide again once its operator has made room."
+    : method === "DELETE"
       ? "The atlas's disk is full to the last byte. The tune is not withdrawn: keep the receipt and withdraw it again later, once the operator has made room."
-      : "The atlas has no room for new tunes until its operator makes some. Nothing was stored; keep the tune and send it again later. Withdrawing still works.",
-    { headers: { "Retry-After": String(FULL_FOR_s) } },
-  );
+      : "The atlas has no room for new tunes until its operator makes some. Nothing was stored; keep the tune and send it again later. Withdrawing still works.";
+  return new RequestProblem(STORAGE_SHORT, detail, {
+    headers: { "Retry-After": String(FULL_FOR_s) },
+  });
 }
 
 export function renderProblem(c: Context, problem: RequestProblem): Response {

@@ -91,7 +91,7 @@ export function tuneRoutes(services: Services): Hono {
   });
 
   async function requireRoom(c: Context): Promise<void> {
-    if (await storage.isShort()) throw full(c.req.method);
+    if (await storage.isShort()) throw full(c.req);
   }
 
   /**

@@ -4,6 +4,7 @@ import { expect, test } from "vitest";
 import { decisions } from "../../db/schema.ts";
 import * as answers from "../../server/contract.ts";
 import { goodTune, openTestAtlas, post, type TestAtlas } from "../server/atlas.ts";
+import { TOKEN } from "../server/stewards-atlas.ts";
 
 /** The file's end is reached after a few hundred tunes, by SQLite's own limit. */
 const MOST_bytes = 3 * 1024 * 1024;
@@ -82,7 +83,7 @@ test("the very end of the file met in the middle of writing: all or nothing, and
 });
 
 test("full to the last page: the ballast makes room for a withdrawal and is there again; where it does not, the owner is told that the tune is still there", async () => {
-  const atlas = await openTestAtlas({ disk_reserve_bytes: 0 });
+  const atlas = await openTestAtlas({ disk_reserve_bytes: 0, stewardToken: TOKEN });
   const { app, db } = atlas;
   const taken: Taken[] = [];
   for (let n = 0; n < 40; n++) taken.push(await (await post(app, goodTune(n))).json());
@@ -147,6 +148,13 @@ test("full to the last page: the ballast makes room for a withdrawal and is ther
   const { detail } = answers.problem.parse(await refused.json());
   expect(detail).toMatch(/The tune is not withdrawn/);
   expect(detail).not.toMatch(/still works/);
+  const decided = await app.request("/api/steward/decisions", {
+    method: "POST",
+    headers: { Authorization: `Bearer ${TOKEN}`, "Content-Type": "application/json" },
+    body: JSON.stringify({ tunes: [last.id], verdict: "held", reason: "r".repeat(200) }),
+  });
+  expect(decided.status).toBe(507);
+  expect(answers.problem.parse(await decided.json()).detail).toMatch(/Nothing was decided/);
   isThere();
   await grow();
   expect((await withdraw(app, last)).status).toBe(204);
