@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import { USUAL_CLASS_kW } from "../../model/heater.ts";
+import { screenDose } from "../../model/screen/bounds.ts";
 import type { LogbookHeater } from "../app/records/entry.ts";
 import { errorsOf, heaterSchema } from "../app/records/schema.ts";
 import { putHeater } from "../app/records/store.ts";
@@ -10,6 +11,8 @@ import { logbookWords } from "../texts/logbook.ts";
 import { goToFirstMarked, hasUnread } from "../ui/first-marked.ts";
 import { classesOf, HeatClassField } from "../ui/heat-class-field.tsx";
 import { NumberField } from "../ui/number-field.tsx";
+import { reasonSentence } from "../ui/reason-sentence.tsx";
+import { Slips, useSeen } from "../ui/slips.tsx";
 import { format } from "../units.ts";
 import type { Doing } from "./use-doing.tsx";
 
@@ -54,9 +57,19 @@ export function HeaterForm(props: {
   // Judged at every change once keeping was tried: what is put right is marked no more.
   const errors: Record<string, string> =
     tried && !parsed.success ? Object.fromEntries(errorsOf(parsed.error)) : {};
+  // A dose in mL must be seen before it is kept: every tune of this heater is read with it.
+  const slips = screenDose(draft.dose_uL);
+  const { unseen, see } = useSeen(slips);
+  const errorOf = (field: (typeof FIGURES)[number][0]) => {
+    const [slip] = field === "dose_uL" ? slips : [];
+    if (slip) return reasonSentence(slip);
+    const error = errors[field];
+    return error && `${format(draft[field] ?? 0, field === "step_Hz" ? 3 : 1)} ${error}.`;
+  };
   const keep = async () => {
     setTried(true);
-    if (!parsed.success || hasUnread(form.current)) return goToFirstMarked(form.current);
+    see();
+    if (!parsed.success || unseen || hasUnread(form.current)) return goToFirstMarked(form.current);
     const kept = await doing(async () => {
       await putHeater(parsed.data);
       return { text: logbookWords.entry.kept };
@@ -105,15 +118,20 @@ export function HeaterForm(props: {
           field={`heater.${field}`}
           value={draft[field]}
           onValue={(value) => onDraft({ ...draft, [field]: value })}
-          error={
-            errors[field] &&
-            `${format(draft[field] ?? 0, field === "step_Hz" ? 3 : 1)} ${errors[field]}.`
-          }
+          error={errorOf(field)}
         />
       ))}
+      <div class="wide">
+        <Slips
+          title={logbookWords.entry.looks}
+          anyway={logbookWords.entry.anyway}
+          slips={slips}
+          onUse={([dose]) => dose && onDraft({ ...draft, dose_uL: dose.value })}
+        />
+      </div>
       <div class="row wide">
         <button type="submit" class="main">
-          {words.save}
+          {parsed.success && slips.length > 0 && !unseen ? logbookWords.entry.saveAsIs : words.save}
         </button>
         <button type="button" onClick={() => onDraft(null)}>
           {logbookWords.entry.cancel}

@@ -89,7 +89,8 @@ function NoHeater({ heat_kW, isNew }: { heat_kW: number; isNew: boolean }) {
   const { low_fan_rpm, high_fan_rpm } = usualFans(heat_kW);
   return (
     <>
-      {isNew && <strong>{heaterWords.settings.add}</strong>}{" "}
+      {isNew && <strong>{heaterWords.settings.add}</strong>}
+      {isNew && " · "}
       {isNew ? words.none : <strong>{words.none}</strong>}
       <span class={isNew ? "on-wide" : undefined}>
         {`: ${words.usual(format(low_fan_rpm), format(high_fan_rpm))}`}

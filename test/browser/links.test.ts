@@ -5,13 +5,12 @@ import { beforeAll, expect, test } from "vitest";
 import { t } from "../../client/texts/app.ts";
 import { cardWords } from "../../client/texts/card.ts";
 import { linkWords as words } from "../../client/texts/link.ts";
-import { logbookWords } from "../../client/texts/logbook.ts";
 import { trip } from "../../client/texts/trip.ts";
 import { textOf } from "../../client/trip/link.ts";
 import { NEW_TRIP } from "../../client/trip/trip.ts";
 import { axeFinds, sideways } from "./faults.ts";
 import { choosePlace, field, leave, openFiner, openPage, shownRates } from "./open-page.ts";
-import { button, fillHeater, line } from "./own-heater.ts";
+import { fillHeater, line } from "./own-heater.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
 import { demoAtlas, plainBrowser } from "./shared.ts";
 
@@ -103,7 +102,6 @@ test("an answer is sent by the share sheet or copied; opened elsewhere, where an
   const take = elsewhere.page.getByRole("button", { name: words.take, exact: true });
   expect(await take.count()).toBe(0);
   await line(elsewhere.page).click();
-  await button(elsewhere.page, logbookWords.heater.add).click();
   await fillHeater(elsewhere.page, "Boat", {});
   await take.click();
   await elsewhere.page.locator(".linked").waitFor({ state: "detached" });

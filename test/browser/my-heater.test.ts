@@ -229,7 +229,10 @@ test("factory settings say how they would run and leave the answer as it is", as
 test("own figures that cannot be are asked about as they are typed; a press corrects them, a second one saves them as they are, and they answer nothing", async () => {
   const { page, close } = await openAtPass();
   await line(page).click();
-  await fillHeater(page, "Van", {});
+  await fillHeater(page, "Van", { "heater.dose_uL": "0.022" });
+  await page.locator('[name="heater.dose_uL"]:focus').waitFor();
+  await button(page, shareWords.use("22 µL")).click();
+  await button(page, logbookWords.heater.save).click();
   await button(page, words.settings.meter).click();
   await fillFound(page, { "low.pump_Hz": "84" });
   // The press has saved nothing: it shows what looks mistyped.
@@ -253,7 +256,7 @@ test("own figures that cannot be are asked about as they are typed; a press corr
   await expect.poll(() => line(page).textContent()).toContain(words.line.own(1));
   // Neither its fans nor its settings say anything, and one sentence says why.
   const mistyped = { ...FOUND, high: { pump_Hz: 15, fan_rpm: 450, co_ppm: 9 } };
-  await expectShown(page, startAt([mistyped], {}));
+  await expectShown(page, startAt([mistyped], { dose_uL: 22 }));
   expect(await page.locator(".lead, .own-basis").count()).toBe(0);
   const said = page.locator("p.warning", { hasText: "does not count" });
   await said.waitFor();

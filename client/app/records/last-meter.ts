@@ -18,9 +18,10 @@ export function withMeter(heater: LogbookHeater, read: HeaterMeter, now: Date): 
   const all = FIELDS.map((field) => [field, read[field] ?? known?.[field]] as const);
   const meter: HeaterMeter = Object.fromEntries(all.filter(([, value]) => value !== undefined));
   const isKnown = FIELDS.every((field) => meter[field] === heater.meter?.[field]);
-  return isKnown || Object.keys(read).length === 0
-    ? heater
-    : { ...heater, meter, changed_at: now.toISOString() };
+  if (isKnown || Object.keys(read).length === 0) return heater;
+  // In the order in which a file brings it back.
+  const { changed_at: _, ...rest } = heater;
+  return { ...rest, meter, changed_at: now.toISOString() };
 }
 
 /** Keeps a meter with its heater, for every view to begin from. @throws NotKept */

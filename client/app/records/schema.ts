@@ -51,6 +51,7 @@ export const heaterSchema = z.strictObject({
   step_Hz: between(0.01, 0.5).optional(),
   step_rpm: between(1, 500).optional(),
   settings: z.strictObject({ at: when, low: setting, high: setting }).optional(),
+  hours: between(0, 1e6).optional(),
   meter: meter
     .extend({
       resolution_ppm: between(0.1, 20).optional(),
@@ -59,7 +60,6 @@ export const heaterSchema = z.strictObject({
       lag_s: between(1, 300).optional(),
     })
     .optional(),
-  hours: between(0, 1e6).optional(),
   changed_at: when,
 });
 

@@ -14,7 +14,7 @@ export const heaterWords = {
     choose: "Heizung",
     average: "Mittlere Heizung, üblicher Lüfter",
     intro:
-      "Jede Ansicht nimmt Größe, Lüfter und Kraftstoff je Takt von der hier gewählten Heizung. Sie bleibt in diesem Browser.",
+      "Jede Ansicht nimmt Größe, Lüfter, Kraftstoff je Takt und Messgerät von der hier gewählten Heizung. Sie bleibt in diesem Browser.",
   },
   step: "Kleinster Schritt der Pumpenfrequenz, Hz (freiwillig)",
   fanStep: "Kleinster Schritt der Lüfterdrehzahl, U/min (freiwillig)",

@@ -9,7 +9,7 @@ export const heaterWords = {
     choose: "Heater",
     average: "Average heater, usual fans",
     intro:
-      "Every view takes size, fans and fuel per pulse from the heater chosen here. It stays in this browser.",
+      "Every view takes size, fans, fuel per pulse and meter from the heater chosen here. It stays in this browser.",
   },
   step: "Smallest step of the pump rate, Hz (optional)",
   fanStep: "Smallest step of the fan speed, rpm (optional)",

@@ -10,7 +10,7 @@ export const heaterWords = {
     choose: "Calefactor",
     average: "Calefactor medio, ventilador habitual",
     intro:
-      "Cada vista toma tamaño, ventilador y combustible por pulso del calefactor elegido aquí. Se queda en este navegador.",
+      "Cada vista toma tamaño, ventilador, combustible por pulso y medidor del calefactor elegido aquí. Se queda en este navegador.",
   },
   step: "Paso más pequeño de la bomba, Hz (opcional)",
   fanStep: "Paso más pequeño del ventilador, rpm (opcional)",
