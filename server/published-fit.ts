@@ -221,7 +221,7 @@ export class FitKeeper {
       groups,
       alarms,
     };
-    const why = newKeyDays > 0 ? alarming(fit, history, now()) : [];
+    const why = newKeyDays > 0 ? this.#alarming(fit, history) : [];
     if (why.length > 0 && !(this.#refusal && isOver(this.#refusal, now()))) {
       this.#refused_rows = rows_sha256;
       return this.#refuse(why);
@@ -235,6 +235,12 @@ export class FitKeeper {
       db,
       changes.map((change) => changeOfMind(change, now())),
     );
+  }
+
+  /** Why a version is not published by itself. What was held back beside versions that no longer read as such stays so. */
+  #alarming(fit: PublishedFit, history: readonly Version[]): readonly Alarm[] {
+    if (this.refusal && history.length === 0) return this.refusal.alarms;
+    return alarming(fit, history, this.#options.now());
   }
 
   async #refuse(why: readonly Alarm[]): Promise<void> {

@@ -150,6 +150,21 @@ test("after an upgrade the version before it answers until there is a new one, i
   expect(await reopen()).toBe("prior");
 });
 
+test("what is held back stays so after an upgrade that cannot read what was published", async () => {
+  await openFrozen();
+  await atlas.stop();
+  await changeVersions("set fit = json_remove(json_set(fit, '$.code', '0'), '$.groups[0].slope')");
+  atlas = await openTestAtlas({
+    file: atlas.file,
+    newKeyDays: 6,
+    opened: "2026-12-02T12:00:00Z",
+  });
+  await atlas.fit.refresh();
+  expect(await json("/api/health")).toMatchObject({ frozen: true, fit: "prior" });
+  await pass(6.5);
+  expect((await json("/api/health")).frozen).toBe(false);
+});
+
 test("once the tune that did it is gone, nothing is held back", async () => {
   const { fit, liar } = await openFrozen();
   await atlas.app.request(`/api/tunes/${liar.id}`, {
