@@ -156,7 +156,7 @@ test("the answer is heard as one sentence for each end", async () => {
   for (const end of [t.endWord.low, t.endWord.high]) {
     expect(heard).toMatch(
       new RegExp(
-        `Start at \\d\\.\\d hertz at the ${end}; 95 in 100 times the best is between \\d\\.\\d\\d and \\d+\\.\\d\\d\\.`,
+        `Start at \\d\\.\\d hertz at the ${end}; 8 in 10 times the best is between \\d\\.\\d\\d and \\d+\\.\\d\\d\\.`,
       ),
     );
   }
