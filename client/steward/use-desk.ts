@@ -43,7 +43,7 @@ export interface Desk extends Listed {
   trial: WithoutAnswer | "working" | null;
   /** Grows with every decision: what is shown of the log and the clusters is old then. */
   changes: number;
-  show: (list: List) => void;
+  show: (list: List) => Promise<void>;
   showMore: () => void;
   goTo: (at: number) => void;
   select: (id: string) => void;
@@ -70,7 +70,7 @@ export function useDesk(api: StewardApi, onRefused: (error: AtlasProblem) => voi
   const [trial, setTrial] = useState<Desk["trial"]>(null);
   const [changes, setChanges] = useState(0);
   // Two presses at once would decide twice.
-  const running = useRef(false);
+  const running = useRef<Promise<void> | null>(null);
   const fetching = useRef<number | null>(null);
   const trials = useRef(0);
   const current = listed.tunes[at];
@@ -80,17 +80,14 @@ export function useDesk(api: StewardApi, onRefused: (error: AtlasProblem) => voi
   /** Does something with the API, one at a time; what goes wrong is said. */
   const run = async (work: () => Promise<void>) => {
     if (running.current) return;
-    running.current = true;
     setBusy(true);
-    try {
-      await work();
-    } catch (error) {
+    running.current = work().catch((error) => {
       if (error instanceof AtlasProblem && error.problem.status === 401) onRefused(error);
       tell("", whatWentWrong(error));
-    } finally {
-      running.current = false;
-      setBusy(false);
-    }
+    });
+    await running.current;
+    running.current = null;
+    setBusy(false);
   };
 
   const fetched = async (list: List, after = 0): Promise<Listed> => {
@@ -170,15 +167,18 @@ export function useDesk(api: StewardApi, onRefused: (error: AtlasProblem) => voi
       tell,
     },
     canUndo: undoable.length > 0,
-    show: (next) =>
-      void run(async () => {
+    show: async (next) => {
+      // It decides nothing: pressed while something is on its way it has its turn after that.
+      while (running.current) await running.current;
+      await run(async () => {
         setChoosing(null);
         setTrial(null);
         setList(next);
         setAt(0);
         setSelected(new Set(next.of === "cluster" ? next.ids.slice(0, AT_ONCE) : []));
         await load(next);
-      }),
+      });
+    },
     showMore: () => void more(),
     goTo: (wanted) => setAt(Math.max(0, Math.min(wanted, listed.tunes.length - 1))),
     select: (id) => {
