@@ -1,5 +1,5 @@
 import type { ComponentChildren } from "preact";
-import { useEffect, useRef, useState } from "preact/hooks";
+import { useLayoutEffect, useRef, useState } from "preact/hooks";
 import { CO_READINGS } from "../../model/co-reading.ts";
 import { ENDS, type End } from "../../model/end.ts";
 import type { PublishedFit } from "../../model/fit/group.ts";
@@ -48,7 +48,7 @@ export function LogbookEntryForm(props: {
   const [tried, setTried] = useState(false);
   const form = useRef<HTMLFormElement>(null);
   const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => goToHeading(heading.current), []);
+  useLayoutEffect(() => goToHeading(heading.current), []);
   const now = entryOf(draft, new Date());
   // Judged at every change once keeping was tried: what is put right is marked no more.
   const errors: Record<string, string> = tried && "errors" in now ? now.errors : {};

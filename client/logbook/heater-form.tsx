@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from "preact/hooks";
+import { useLayoutEffect, useRef, useState } from "preact/hooks";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import { USUAL_CLASS_kW } from "../../model/heater.ts";
 import { screenDose } from "../../model/screen/bounds.ts";
@@ -48,7 +48,7 @@ export function HeaterForm(props: {
   const form = useRef<HTMLFormElement>(null);
   const name = useRef<HTMLInputElement>(null);
   // Its button is gone; the form begins with the name.
-  useEffect(() => name.current?.focus(), []);
+  useLayoutEffect(() => name.current?.focus(), []);
   const parsed = heaterSchema.safeParse({
     ...JSON.parse(JSON.stringify(draft)),
     name: draft.name.trim(),

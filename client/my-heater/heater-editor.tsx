@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from "preact/hooks";
+import { useLayoutEffect, useRef, useState } from "preact/hooks";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import { chooseHeater, type MyHeaters, NO_HEATER } from "../app/heater/my-heater.ts";
 import type { LogbookHeater } from "../app/records/entry.ts";
@@ -37,7 +37,7 @@ export function HeaterEditor(props: {
     isNew && at.is === "choosing" ? { is: "heater", draft: first, thenSettings: true } : at;
   const { doing, said } = useDoing();
   const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => {
+  useLayoutEffect(() => {
     // It opens right below the line that was pressed: the page stays where it is.
     if (open && now.is === "choosing") heading.current?.focus({ preventScroll: true });
   }, [open]);

@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from "preact/hooks";
+import { useLayoutEffect, useRef, useState } from "preact/hooks";
 import { ENDS, type End } from "../../model/end.ts";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import { usualFans } from "../../model/heater.ts";
@@ -44,7 +44,7 @@ export function SettingsForm(props: {
   const [tried, setTried] = useState(false);
   const form = useRef<HTMLFormElement>(null);
   const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => goToHeading(heading.current), [isGuess]);
+  useLayoutEffect(() => goToHeading(heading.current), [isGuess]);
   const at = new Date().toISOString();
   const { low, high } = draft;
   const parsed = heaterSchema.safeParse(

@@ -1,11 +1,11 @@
-import { useEffect, useRef, useState } from "preact/hooks";
+import { useLayoutEffect, useRef, useState } from "preact/hooks";
 
 /** A button that asks back once before it does what cannot be taken lightly. The answers take the focus, and are in sight. */
 export function Asked(props: { ask: string; sure: string; no: string; onSure: () => void }) {
   const [asked, setAsked] = useState<boolean>();
   const question = useRef<HTMLButtonElement>(null);
   const answers = useRef<HTMLDivElement>(null);
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (asked === false) question.current?.focus();
     if (!asked) return;
     answers.current?.scrollIntoView({ block: "nearest" });

@@ -1,4 +1,4 @@
-import { useEffect, useRef } from "preact/hooks";
+import { useLayoutEffect, useRef } from "preact/hooks";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import type { MyHeater } from "../app/heater/my-heater.ts";
 import type { Question } from "../base/question.ts";
@@ -43,7 +43,7 @@ export function OnSite(props: {
   const count = session?.presses.length;
   const seen = useRef(count);
   // What is to be done next is where the reader is: the old control is gone.
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (seen.current === count) return;
     seen.current = count;
     place.current?.querySelector<HTMLElement>("h2")?.focus();

@@ -1,5 +1,5 @@
 import type { ComponentChildren } from "preact";
-import { useEffect, useRef, useState } from "preact/hooks";
+import { useEffect, useLayoutEffect, useRef, useState } from "preact/hooks";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import type { Tune } from "../../model/tune.ts";
 import type { Submitted } from "../../server/contract.ts";
@@ -49,7 +49,7 @@ export function Share(props: {
   // The form is filled from elsewhere on the page: its reader goes on at its beginning, once it is drawn.
   const [filled, setFilled] = useState(0);
   const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (filled > 0) goToHeading(heading.current);
   }, [filled]);
   const refresh = () => {

@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from "preact/hooks";
+import { useLayoutEffect, useRef, useState } from "preact/hooks";
 import { ENDS } from "../../model/end.ts";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import type { Stop } from "../../model/trip/stop.ts";
@@ -40,7 +40,7 @@ export function OpenStop(props: OpenStopProps) {
   const stop = stops[at] as Stop;
   // What was tapped is read out and in sight, and the keyboard goes on from there. A move takes the panel along.
   const movedTo = useRef<number | null>(null);
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (movedTo.current === at) return;
     heading.current?.focus({ preventScroll: true });
     const { bottom = 0 } = panel.current?.getBoundingClientRect() ?? {};

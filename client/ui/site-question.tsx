@@ -1,4 +1,4 @@
-import { useEffect, useRef } from "preact/hooks";
+import { useLayoutEffect, useRef } from "preact/hooks";
 import { ELEVATION_RANGE_m } from "../../model/air.ts";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import { atElevation, atPlace, atPoint, type Question } from "../base/question.ts";
@@ -30,7 +30,7 @@ export function SiteQuestion(props: {
   const { fit, question, unit, onUnit, onQuestion, nightHint = t.air.temperatureShort } = props;
   const { site, heat_kW, air } = question;
   const section = useRef<HTMLElement>(null);
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (props.focus)
       section.current?.querySelector<HTMLElement>(`[name="${props.focus}"]`)?.focus();
   }, [props.focus]);

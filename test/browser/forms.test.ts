@@ -349,3 +349,18 @@ test("atlas: an elevation out of bounds is marked no more once a place is chosen
   expect(await isMarked(elevation)).toBe(false);
   await close();
 });
+
+test("what opens has the focus before a frame is drawn: whoever types already loses no figure to it", async () => {
+  const { page, close } = await openPage(browser, atlas.url, PHONE);
+  await openSite(page);
+  await field(page, "site.elevation_m").press("Enter");
+  await field(page, "place").waitFor({ state: "detached" });
+  const focused = await page.evaluate(async () => {
+    document.querySelector<HTMLElement>(".site-row button")?.click();
+    // Not a frame: what is drawn in one piece.
+    await Promise.resolve().then(() => {});
+    return document.activeElement?.getAttribute("name");
+  });
+  expect(focused).toBe("place");
+  await close();
+});
