@@ -53,9 +53,9 @@ export const cardWords: typeof import("../en/card.ts").cardWords = {
   bands: "Spanne, %",
   reach: (below, above) => `−${below} +${above}`,
   bandsMean:
-    "Spanne: So weit unter oder über dem Druckwert liegt die beste Frequenz bei 8 von 10 (95 von 100) Heizungen.",
+    "Spanne: So weit neben dem Druckwert liegt die beste Frequenz bei 8 von 10 (95 von 100) Heizungen.",
   bandsMine:
-    "Spanne: So weit unter oder über dem Druckwert liegt deine beste Frequenz, 8 von 10 (95 von 100) Mal.",
+    "Spanne: So weit neben dem Druckwert liegt deine beste Frequenz, 8 von 10 (95 von 100) Mal.",
   extrapolated: "( ) In solcher Luft hat noch niemand abgestimmt: weniger trauen.",
   notes: {
     heater: "Heizung",
@@ -72,7 +72,7 @@ export const cardWords: typeof import("../en/card.ts").cardWords = {
     how: "Ein Lineal von der Höhe (links) zur Nachttemperatur (rechts) legen: Es schneidet die Mittellinie bei beiden Pumpenfrequenzen.",
     example: (elevation, temperature, low, high) =>
       `Gepunktet: ${elevation}, ${temperature} ergeben ${low} und ${high} Hz.`,
-    error: (pct) => `Für Normaldruck und 50 % Feuchte; weicht höchstens ${pct} % vom Atlas ab.`,
+    error: (pct) => `Für Normaldruck und 50 % Feuchte; höchstens ${pct} % neben dem Atlas.`,
     dashed: "Gestrichelt: In solcher Luft hat niemand abgestimmt.",
     rate: "Hz",
   },
