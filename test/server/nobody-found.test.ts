@@ -369,11 +369,15 @@ test("tunes that the fit sets aside do not speak for a finer cell", async () => 
   const id = await lone();
   // Honest ones elsewhere, so that the fit knows what is far off.
   for (let n = 10; n < 40; n++) await sent(at(n, ...THERE));
-  for (let k = 0; k < 8; k++) {
-    const tune = at(200 + k, ...HERE);
-    await sent({ ...tune, low: { ...tune.low, pump_Hz: tune.low.pump_Hz * 1.7 } });
-  }
-  expect(await shownOf(id)).toBe(LONE);
-  await atlas.fit.settle();
+  const neighbours = async (times: number) => {
+    for (let k = 0; k < 8; k++) {
+      const tune = at(200 + k, ...HERE);
+      await sent({ ...tune, low: { ...tune.low, pump_Hz: tune.low.pump_Hz * times } });
+    }
+    await atlas.fit.settle();
+  };
+  await neighbours(1.7);
   expect(getResolution(await shownOf(id))).toBe(PLACE);
+  await neighbours(1);
+  expect(await shownOf(id)).toBe(LONE);
 });
