@@ -21,7 +21,9 @@ function npm(
   args: string[],
   cwd: string,
 ): { said: string; complained: string; status: number | null } {
-  const { stdout, stderr, status } = spawnSync("npm", args, { cwd, encoding: "utf8" });
+  // What this run was told to say, or not to, is not for the one that is tried.
+  const { npm_config_loglevel: _, ...env } = process.env;
+  const { stdout, stderr, status } = spawnSync("npm", args, { cwd, env, encoding: "utf8" });
   return { said: stdout, complained: stderr, status };
 }
 
