@@ -2,9 +2,9 @@ import { useState } from "preact/hooks";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import type { TripAnswer } from "../../model/trip/trip.ts";
 import type { MyHeater } from "../app/heater/my-heater.ts";
+import { OwnTunesCheck } from "../app/link/own-tunes-check.tsx";
 import { useSending } from "../app/link/use-sending.ts";
 import { saveFile } from "../base/save-file.ts";
-import { linkWords } from "../texts/link.ts";
 import { trip as words } from "../texts/trip.ts";
 import { csvOfTrip, jsonOfTrip } from "./exports.ts";
 import { textOf } from "./link.ts";
@@ -75,19 +75,7 @@ export function TripKeep(props: {
           {words.keep.json}
         </button>
       </div>
-      {own > 0 && (
-        <label class="check">
-          <input
-            type="checkbox"
-            name="link.own"
-            checked={withOwn}
-            onChange={(e) => setWithOwn(e.currentTarget.checked)}
-          />
-          <span>
-            {linkWords.ownTunes(own)} <span class="note">{linkWords.withoutOwn}</span>
-          </span>
-        </label>
-      )}
+      <OwnTunesCheck own={own} checked={withOwn} onChecked={setWithOwn} />
       {unplaced > 0 && <p class="hint">{words.keep.unplaced(unplaced)}</p>}
       <p class="hint" aria-live="polite">
         {said}

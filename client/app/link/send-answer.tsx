@@ -4,6 +4,7 @@ import { t } from "../../texts/app.ts";
 import { linkWords as words } from "../../texts/link.ts";
 import type { MyHeater } from "../heater/my-heater.ts";
 import { atlasUnits } from "./atlas-units.ts";
+import { OwnTunesCheck } from "./own-tunes-check.tsx";
 import { questionText } from "./question-text.ts";
 import { addressOf, useSending } from "./use-sending.ts";
 
@@ -26,19 +27,7 @@ export function SendAnswer(props: { question: Question; mine: MyHeater | null | 
           {words.copy}
         </button>
       </div>
-      {own > 0 && (
-        <label class="check">
-          <input
-            type="checkbox"
-            name="link.own"
-            checked={withOwn}
-            onChange={(e) => setWithOwn(e.currentTarget.checked)}
-          />
-          <span>
-            {words.ownTunes(own)} <span class="note">{words.withoutOwn}</span>
-          </span>
-        </label>
-      )}
+      <OwnTunesCheck own={own} checked={withOwn} onChecked={setWithOwn} />
       <p class="hint" aria-live="polite">
         {said}
       </p>
