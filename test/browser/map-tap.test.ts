@@ -42,6 +42,17 @@ const COARSE_PHONE: BrowserContextOptions = { ...PHONE, deviceScaleFactor: 0.5 }
 /** A screen with room for the map beside the answer. */
 const SMALL = { viewport: { width: 1040, height: 720 }, deviceScaleFactor: 1 } as const;
 
+/** Taps a point in the desert: what it comes to is in sight. */
+async function footOfTap(page: Page) {
+  await lookAtMap(page);
+  await tap(page, 21, 1);
+  const foot = page.locator(".map-foot");
+  const goToAnswer = foot.getByRole("button", { name: mapWords.foot.goToAnswer });
+  await goToAnswer.waitFor();
+  expect(await outOfSight(page, ".map-foot")).toBeLessThan(1);
+  return { foot, goToAnswer };
+}
+
 /** Scrolls as somebody who looks at the map: its heading at the top of the screen. */
 async function lookAtMap(page: Page): Promise<void> {
   await mapDrawn(page);
@@ -141,12 +152,7 @@ describe("a phone's map", () => {
 
   test("a tap says where, how high and what to set there, in sight without scrolling; the answer is a press away", async () => {
     const { page } = opened;
-    await lookAtMap(page);
-    await tap(page, 21, 1);
-    const foot = page.locator(".map-foot");
-    const goToAnswer = foot.getByRole("button", { name: mapWords.foot.goToAnswer });
-    await goToAnswer.waitFor();
-    expect(await outOfSight(page, ".map-foot")).toBeLessThan(1);
+    const { foot, goToAnswer } = await footOfTap(page);
     // The point is moved out from under it.
     const pinAboveFoot = async () => {
       const [pin, over] = await Promise.all([
@@ -190,12 +196,7 @@ describe("a phone's map", () => {
     await page.goto(`${atlas.url}/#/start`);
     await addFoundHeater(page, "Van");
     await goTo(page, "map");
-    await lookAtMap(page);
-    await tap(page, 21, 1);
-    const foot = page.locator(".map-foot");
-    const goToAnswer = foot.getByRole("button", { name: mapWords.foot.goToAnswer });
-    await goToAnswer.waitFor();
-    expect(await outOfSight(page, ".map-foot")).toBeLessThan(1);
+    const { foot, goToAnswer } = await footOfTap(page);
     expect(await page.getByText(mapWords.ofAverage).isVisible()).toBe(true);
     const said = await foot.textContent();
     expect(said).toContain("1 of your own");
