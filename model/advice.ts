@@ -1,3 +1,4 @@
+import type { CoReading } from "./co-reading.ts";
 import { atPower, ENDS, type End } from "./end.ts";
 import { say } from "./screen/reason.ts";
 import { COMMON_PRACTICE, isHigh } from "./sweep/common-practice.ts";
@@ -17,9 +18,7 @@ const { usual_below_ppm } = COMMON_PRACTICE;
  * What a tune's final CO says of the heater. Below 30 ppm near the exhaust is usual (common practice, no source). A tune
  * left higher may be plausible beside others, and its heater need not be safe to sleep beside.
  */
-export function adviceOn(
-  tune: Partial<Record<End, { co_ppm?: number | undefined } | undefined>>,
-): Advice[] {
+export function adviceOn(tune: Partial<Record<End, CoReading | undefined>>): Advice[] {
   return ENDS.flatMap((end): Advice[] => {
     const value = tune[end]?.co_ppm;
     if (value === undefined || !isHigh(value)) return [];

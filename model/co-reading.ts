@@ -10,15 +10,34 @@ export interface CoReading {
   co_above_ppm?: number | undefined;
 }
 
-export const CO_READINGS = ["co_ppm", "co_below_ppm", "co_above_ppm"] as const;
+/** What a tune can be left at: off its scale no meter has found a lowest reading. */
+export const FINAL_CO = ["co_ppm", "co_below_ppm"] as const;
+export type FinalCo = Pick<CoReading, (typeof FINAL_CO)[number]>;
+
+export const CO_READINGS = [...FINAL_CO, "co_above_ppm"] as const;
 export type CoReadingKind = (typeof CO_READINGS)[number];
+
+/** Those of the three, or of some of them, that are given. */
+export const kindsGiven = (
+  reading: CoReading,
+  among: readonly CoReadingKind[] = CO_READINGS,
+): CoReadingKind[] => among.filter((kind) => reading[kind] !== undefined);
 
 /** The one of the three that is given. */
 export const kindOfReading = (reading: CoReading): CoReadingKind | undefined =>
-  CO_READINGS.find((kind) => reading[kind] !== undefined);
+  kindsGiven(reading)[0];
 
 /** The reading alone, of what holds more. */
 export function coReadingOf(reading: CoReading): CoReading {
   const kind = kindOfReading(reading);
   return kind ? { [kind]: reading[kind] } : {};
+}
+
+/** Whether it is a figure, or below what the meter can show. */
+export const isFinalCo = (reading: CoReading): boolean => kindsGiven(reading, FINAL_CO).length > 0;
+
+/** The final CO alone, of what holds more; nothing where it is none. */
+export function finalCoOf(reading: CoReading): FinalCo {
+  const { co_above_ppm: _, ...final } = coReadingOf(reading);
+  return final;
 }

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { type CoReading, type CoReadingKind, FINAL_CO, kindsGiven } from "./co-reading.ts";
 import { atPower } from "./end.ts";
 import { FOUND } from "./fit/row.ts";
 
@@ -50,8 +51,13 @@ export const humidity_pct = number("Relative humidity", "%", 0, 100);
 export const pump_Hz = number("Pump rate", "Hz", 0.03, 1_000);
 /** 500–8,000 rpm, stretched to tens, hundreds and a doubled pickup. */
 export const fan_rpm = number("Fan speed", "rpm", 5, 20_000);
-/** What a meter can show: most saturate at 1,000 or 2,000 ppm. */
-export const co_ppm = number("Final CO", "ppm", 0, 10_000);
+/** What a meter can show, most up to 1,000 or 2,000 ppm, and where it shows no figure the end of its scale. */
+export const CO_READING = {
+  co_ppm: number("Final CO", "ppm", 0, 10_000),
+  /** Its floor when it shows nothing: "below 30" is not 0. */
+  co_below_ppm: number("The meter's floor", "ppm", 1, 100),
+  co_above_ppm: number("The most that the meter can show", "ppm", 1, 10_000),
+} satisfies Record<CoReadingKind, z.ZodNumber>;
 
 /** Cross-checks are asked even when fields are wrong, so that everything is reported at once. */
 const atOnce = { when: () => true };
@@ -65,9 +71,8 @@ const end = (which: "low" | "high") =>
       {
         pump_Hz,
         fan_rpm,
-        co_ppm: co_ppm.optional(),
-        /** The meter's floor when it shows nothing: "below 30" is not 0. */
-        co_below_ppm: number("The meter's floor", "ppm", 1, 100).optional(),
+        co_ppm: CO_READING.co_ppm.optional(),
+        co_below_ppm: CO_READING.co_below_ppm.optional(),
         /** Plain number of the power setting, where the controller has one. */
         power: number("Power setting", "(a plain number)", 0, 100).optional(),
       },
@@ -76,7 +81,7 @@ const end = (which: "low" | "high") =>
         "an object with pump_Hz, fan_rpm and co_ppm or co_below_ppm",
       ),
     )
-    .refine((e) => !isObject(e) || isGiven(e, "co_ppm") !== isGiven(e, "co_below_ppm"), {
+    .refine((e) => !isObject(e) || kindsGiven(e as CoReading, FINAL_CO).length === 1, {
       ...atOnce,
       path: ["co_ppm"],
       message:

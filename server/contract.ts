@@ -1,6 +1,7 @@
 import { z } from "zod";
 import type { Advice } from "../model/advice.ts";
 import type { Air } from "../model/air.ts";
+import type { FinalCo } from "../model/co-reading.ts";
 import type { Compared } from "../model/compare.ts";
 import type { Band } from "../model/fit/bands.ts";
 import type { GroupFit, PublishedFit } from "../model/fit/group.ts";
@@ -371,14 +372,13 @@ export const cells = z.object({
 });
 export type CellsAnswer = z.infer<typeof cells>;
 
-const setEnd = z.object({
-  pump_Hz: num,
-  fan_rpm: num,
+const finalCo = {
   co_ppm: num.nullable(),
   co_below_ppm: num.nullable().describe("The meter's floor where it showed nothing"),
-});
+} satisfies Record<keyof FinalCo, z.ZodType>;
+
 /** One end of an accepted tune as it was set. */
-export type SetEnd = z.infer<typeof setEnd>;
+const setEnd = z.object({ pump_Hz: num, fan_rpm: num, ...finalCo });
 
 const cellTune = z.object({
   heat_kW: num,

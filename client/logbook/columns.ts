@@ -1,3 +1,5 @@
+import { CO_READINGS } from "../../model/co-reading.ts";
+
 /** Columns of the logbook as CSV: SI, units in the names. A row is a heater or an entry, told by `kind`. */
 export interface Column {
   name: string;
@@ -23,9 +25,7 @@ const end = (which: string): Column[] =>
   [
     "pump_Hz",
     "fan_rpm",
-    "co_ppm",
-    "co_below_ppm",
-    "co_above_ppm",
+    ...CO_READINGS,
     "power",
     "sweep.minimum_Hz",
     "sweep.lower_Hz",

@@ -1,3 +1,4 @@
+import { finalCoOf, kindOfReading } from "../../model/co-reading.ts";
 import { type Tune, tuneSchema } from "../../model/tune.ts";
 import type { Submitted } from "../../server/contract.ts";
 import { type Sent, send } from "../app/offline/deliver.ts";
@@ -27,7 +28,7 @@ export async function shareable(
 ): Promise<Shareable> {
   const { site, air, low, high, found, meter, at } = entry;
   if (!site || !low || !high) return { why: "incomplete" };
-  if ([low, high].some(({ co_above_ppm }) => co_above_ppm !== undefined)) return { why: "ceiling" };
+  if ([low, high].some((end) => kindOfReading(end) === "co_above_ppm")) return { why: "ceiling" };
   const { lat, lon } = site;
   const cell = lat === undefined || lon === undefined ? {} : await coarsePosition(lat, lon);
   const said = {
@@ -45,8 +46,8 @@ export async function shareable(
   return parsed.success ? { tune: parsed.data } : { why: "incomplete" };
 }
 
-function endOf({ pump_Hz, fan_rpm, co_ppm, co_below_ppm, power }: LoggedEnd) {
-  return { pump_Hz, fan_rpm, co_ppm, co_below_ppm, power };
+function endOf({ pump_Hz, fan_rpm, power, ...shown }: LoggedEnd) {
+  return { pump_Hz, fan_rpm, ...finalCoOf(shown), power };
 }
 
 /** Year and month where the heater stands. */

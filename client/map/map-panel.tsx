@@ -17,6 +17,7 @@ import { CellFoot, CellTunes, useCellTunes } from "./cell-tunes.tsx";
 import { Legend } from "./legend.tsx";
 import { MapCanvas } from "./map-canvas.tsx";
 import { MapFoot } from "./map-foot.tsx";
+import { goToNearBeside, NearHere } from "./near-here.tsx";
 import { NightField } from "./night-field.tsx";
 import { PointFoot } from "./point-foot.tsx";
 import { ASPECTS, type Aspect } from "./tint.ts";
@@ -49,6 +50,7 @@ export function MapPanel(props: MapPanelProps) {
   const [aspect, setAspect] = useState<Aspect>("rate");
   const [tapped, setTapped] = useState<Tapped | null>(null);
   const [open, setOpen] = useState<{ cell: string; listed: boolean } | null>(null);
+  const [nearOpen, setNearOpen] = useState(false);
   const { lat, lon, place, air, end = "low" } = question;
   const asked = { fit, question, end, aspect };
 
@@ -107,7 +109,12 @@ export function MapPanel(props: MapPanelProps) {
         // Another place may have been asked for since, by its name.
         const { found } = tapped;
         if (found.lat !== lat || found.lon !== lon) return null;
-        return <PointFoot {...{ fit, question, mine, found, unit }} />;
+        return (
+          <PointFoot
+            {...{ fit, question, mine, found, unit }}
+            onNear={() => goToNearBeside() || setNearOpen(true)}
+          />
+        );
       }
       default:
         return null;
@@ -168,6 +175,9 @@ export function MapPanel(props: MapPanelProps) {
       </div>
       {named && sought && !namedCell && <p class="note">{mapWords.cell.gone}</p>}
       {aboutCell && open?.listed && <CellTunes {...aboutCell} onClose={() => setOpen(null)} />}
+      {tapped?.is === "point" && nearOpen && (
+        <NearHere question={question} unit={unit} onClose={() => setNearOpen(false)} />
+      )}
       {mine && mine.own_tunes.length > 0 && <p class="note">{mapWords.ofAverage}</p>}
       <Legend asked={asked} palette={palette} unit={unit} />
       <p class="hint">

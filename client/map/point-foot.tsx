@@ -9,6 +9,7 @@ import { basisSentence } from "../app/heater/own-words.ts";
 import { answer, type Question } from "../base/question.ts";
 import { t } from "../texts/app.ts";
 import { basisWords } from "../texts/basis.ts";
+import { heaterWords } from "../texts/heater.ts";
 import { mapWords } from "../texts/map.ts";
 import { NORMAL_95 } from "../ui/estimate-hint.ts";
 import { goToHeading } from "../ui/go-to.ts";
@@ -21,10 +22,11 @@ interface PointFootProps {
   /** The point that the question is about. */
   found: ElevationAnswer;
   unit: Unit;
+  onNear: () => void;
 }
 
-/** Start's answer for a point on the map in brief, with the way to all of it. */
-export function PointFoot({ fit, question, mine, found, unit }: PointFootProps) {
+/** Start's answer for a point on the map in brief, with the way to all of it and to tunes like it. */
+export function PointFoot({ fit, question, mine, found, unit, onNear }: PointFootProps) {
   const view = mine ? ownView(fit, question, mine) : null;
   const tune = view?.tune ?? answer(fit, question);
   const { elevation_m, elevation_sd_m } = question.site;
@@ -53,9 +55,14 @@ export function PointFoot({ fit, question, mine, found, unit }: PointFootProps) 
         <p class="warning">{t.answer.cannot}</p>
       )}
       <p class="note">{t.safety.brief}</p>
-      <button type="button" onClick={goToAnswer}>
-        {mapWords.foot.goToAnswer}
-      </button>
+      <div class="row">
+        <button type="button" onClick={goToAnswer}>
+          {mapWords.foot.goToAnswer}
+        </button>
+        <button type="button" onClick={onNear}>
+          {heaterWords.near.title}
+        </button>
+      </div>
     </>
   );
 }

@@ -1,3 +1,4 @@
+import { coReadingOf } from "../../model/co-reading.ts";
 import { ENDS, type End } from "../../model/end.ts";
 import { chooseHeater } from "../app/heater/my-heater.ts";
 import type { LogbookEntry, LogbookHeater, LoggedEnd } from "../app/records/entry.ts";
@@ -58,13 +59,9 @@ export function entryOf(session: Session, heater_id: string, now: Date): Logbook
   const { plan, presses, begun_at, id, shared } = session;
   const run = runOf(session);
   const end = (which: End): LoggedEnd => {
-    const {
-      pump_Hz = plan.ends[which].before_Hz,
-      co_ppm,
-      co_below_ppm,
-      sweep,
-    } = run.results[which] ?? {};
-    return { pump_Hz, fan_rpm: plan.ends[which].fan_rpm, co_ppm, co_below_ppm, sweep };
+    const { before_Hz, fan_rpm } = plan.ends[which];
+    const { pump_Hz = before_Hz, sweep, ...result } = run.results[which] ?? {};
+    return { pump_Hz, fan_rpm, ...coReadingOf(result), sweep };
   };
   const [low, high] = ENDS.map(end) as [LoggedEnd, LoggedEnd];
   const { place, lat, lon, elevation_m, elevation_sd_m, air, meter } = plan;

@@ -1,4 +1,4 @@
-import type { CoReading } from "../../model/co-reading.ts";
+import { type CoReading, coReadingOf, isFinalCo } from "../../model/co-reading.ts";
 import type { End } from "../../model/end.ts";
 import { foundBy, type Outcome, type SetRate, type Wait } from "../../model/sweep/answer.ts";
 import {
@@ -109,9 +109,10 @@ function sweepSetup(plan: Plan, run: Run, end: End): SweepSetup {
 
 /** What an end is left at; undefined where the meter told nothing that could be noted. */
 function resultOf(answer: Outcome): EndResult | undefined {
-  const { pump_Hz, co_ppm, co_below_ppm, flame_out_Hz, settled } = answer;
-  if (co_ppm === undefined && co_below_ppm === undefined) return undefined;
-  const left = { pump_Hz, co_ppm, co_below_ppm, flame_out_Hz, settled, found: foundBy(answer) };
+  if (!isFinalCo(answer)) return undefined;
+  const { pump_Hz, flame_out_Hz, settled } = answer;
+  const shown = coReadingOf(answer);
+  const left = { pump_Hz, ...shown, flame_out_Hz, settled, found: foundBy(answer) };
   if (answer.kind !== "found") return left;
   const { minimum_Hz, between_Hz, flat_Hz } = answer;
   const sweep = {
@@ -149,8 +150,9 @@ export function expectationOf(
   which: "middle" | "full",
 ): CheckExpectation {
   const matched = (end: End): MatchedEnd => {
-    const { pump_Hz, co_ppm } = results[end] as EndResult;
-    return { pump_Hz, fan_rpm: plan.ends[end].fan_rpm, co_ppm };
+    const result = results[end] as EndResult;
+    const { pump_Hz } = result;
+    return { pump_Hz, fan_rpm: plan.ends[end].fan_rpm, ...coReadingOf(result) };
   };
   return which === "middle"
     ? middleOf(matched("low"), matched("high"), plan.meter)

@@ -1,3 +1,4 @@
+import { finalCoOf } from "../../model/co-reading.ts";
 import type { End } from "../../model/end.ts";
 import { type Tune, tuneSchema } from "../../model/tune.ts";
 import { monthHere } from "../base/clock.ts";
@@ -10,9 +11,10 @@ export function draftOfSweep(session: Session, position?: { lat: number; lon: nu
   const { plan } = session;
   const run = runOf(session);
   const end = (which: End): DraftEnd => {
-    const { pump_Hz, co_ppm, co_below_ppm } = run.results[which] ?? {};
+    const { pump_Hz, ...result } = run.results[which] ?? {};
     const { fan_rpm } = plan.ends[which];
-    return { pump_Hz, fan_rpm, co_ppm, co_below_ppm, nothing_shown: co_ppm === undefined };
+    const shown = finalCoOf(result);
+    return { pump_Hz, fan_rpm, ...shown, nothing_shown: shown.co_ppm === undefined };
   };
   return {
     ...emptyDraft(),

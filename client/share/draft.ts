@@ -1,5 +1,5 @@
 import type { GivenAir } from "../../model/air.ts";
-import type { CoReading } from "../../model/co-reading.ts";
+import type { FinalCo } from "../../model/co-reading.ts";
 import type { End } from "../../model/end.ts";
 import type { Found } from "../../model/fit/row.ts";
 import { USUAL_CLASS_kW } from "../../model/heater.ts";
@@ -8,7 +8,7 @@ import type { MyHeater } from "../app/heater/my-heater.ts";
 import { coarseElevation } from "./coarse-position.ts";
 
 /** One end as far as it is filled in; `nothing_shown`: the meter is below its floor. */
-export interface DraftEnd extends CoReading {
+export interface DraftEnd extends FinalCo {
   pump_Hz?: number | undefined;
   fan_rpm?: number | undefined;
   power?: number | undefined;
@@ -80,9 +80,9 @@ function monthOf(typed: string): string {
 
 /** What a draft says, as a tune would say it: for the schema to judge. */
 export function tuneOf(draft: Draft, contributor: string): unknown {
-  const end = ({ nothing_shown, co_ppm, co_below_ppm, ...settings }: DraftEnd) => ({
-    ...settings,
-    ...(nothing_shown ? { co_below_ppm } : { co_ppm }),
+  const end = ({ pump_Hz, fan_rpm, power, ...shown }: DraftEnd) => ({
+    ...{ pump_Hz, fan_rpm, power },
+    ...readingOf(shown),
   });
   const { heater, air, low, high, found, meter } = draft;
   const { elevation_m, elevation_sd_m, ...position } = draft.site;
@@ -98,10 +98,9 @@ export function tuneOf(draft: Draft, contributor: string): unknown {
   return plain;
 }
 
-/** Both ends' readings that are numbers: a figure typed before "the meter shows nothing" is none. */
-export function shownReadings({ low, high }: Draft): Record<End, { co_ppm?: number | undefined }> {
-  const shown = ({ nothing_shown, co_ppm }: DraftEnd) => (nothing_shown ? {} : { co_ppm });
-  return { low: shown(low), high: shown(high) };
+/** What an end's meter showed: a figure typed before "the meter shows nothing" is none. */
+export function readingOf({ nothing_shown, co_ppm, co_below_ppm }: DraftEnd): FinalCo {
+  return nothing_shown ? { co_below_ppm } : { co_ppm };
 }
 
 /** A shared tune back in the form, to revise it. */

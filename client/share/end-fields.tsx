@@ -2,7 +2,7 @@ import type { End } from "../../model/end.ts";
 import { t } from "../texts/app.ts";
 import { shareWords } from "../texts/share.ts";
 import { NumberField } from "../ui/number-field.tsx";
-import { shownReadings, USUAL_FLOOR_ppm, withValue } from "./draft.ts";
+import { readingOf, USUAL_FLOOR_ppm, withValue } from "./draft.ts";
 import { highReading, highReadings } from "./high-co.tsx";
 import type { TuneForm } from "./use-tune-form.tsx";
 
@@ -16,7 +16,7 @@ export function EndFields({ end, form }: { end: End; form: TuneForm }) {
     onValue: (value: number | undefined) => setDraft(withValue(draft, `${end}.${name}`, value)),
     error: errorOf(`${end}.${name}`),
   });
-  const [high] = highReadings({ [end]: shownReadings(draft)[end] });
+  const [high] = highReadings({ [end]: readingOf(values) });
   const floor = { ...field("co_below_ppm") };
   return (
     <fieldset>

@@ -12,7 +12,7 @@ import { FoundField } from "../ui/found-field.tsx";
 import { classesOf } from "../ui/heat-class-field.tsx";
 import { Slips, useSeen } from "../ui/slips.tsx";
 import { allThatWentWrong } from "../ui/went-wrong.tsx";
-import { shownReadings, withValues } from "./draft.ts";
+import { readingOf, withValues } from "./draft.ts";
 import { EndFields } from "./end-fields.tsx";
 import { HeaterFields, MeterFields } from "./heater-fields.tsx";
 import { HighCo, highReadings } from "./high-co.tsx";
@@ -97,7 +97,7 @@ export function TuneFields({ form, fit, revising, mine, onSend, onCancel }: Tune
         ))}
       </div>
       <div aria-live="polite">
-        <HighCo advice={highReadings(shownReadings(draft))} />
+        <HighCo advice={highReadings({ low: readingOf(draft.low), high: readingOf(draft.high) })} />
       </div>
       <FoundField value={draft.found} onValue={(found) => setDraft({ ...draft, found })} />
       <fieldset class="columns">

@@ -4,9 +4,9 @@ import { SendAnswer } from "../app/link/send-answer.tsx";
 import type { Question } from "../base/question.ts";
 import { basisWords } from "../texts/basis.ts";
 import { Basis } from "../ui/basis.tsx";
+import { NearTunes } from "../ui/near-tunes.tsx";
 import { format, formatIn, formatPercent, type Unit } from "../units.ts";
 import { AllFigures } from "./all-figures.tsx";
-import { NearTunes } from "./near-tunes.tsx";
 import { Ways } from "./ways.tsx";
 
 /** An answer handed on, what it rests on, tunes like it, the two ways, and the air. */
@@ -26,7 +26,7 @@ export function AnswerMore(props: {
       <SendAnswer question={question} mine={mine} />
       <AllFigures tune={tune} isMine={isOwn} />
       <Basis tune={tune} publishedAt={publishedAt} />
-      <NearTunes question={question} unit={unit} />
+      <NearTunes question={question} unit={unit} titled />
       <Ways tune={tune} steps={question} />
       <p class="note">
         {basisWords.air(

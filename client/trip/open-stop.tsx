@@ -5,8 +5,10 @@ import type { Stop } from "../../model/trip/stop.ts";
 import type { TripAnswer } from "../../model/trip/trip.ts";
 import type { MyHeater } from "../app/heater/my-heater.ts";
 import { leadSentence } from "../app/heater/own-words.ts";
+import { atStop, FIRST_QUESTION } from "../base/question.ts";
 import { t } from "../texts/app.ts";
 import { trip as words } from "../texts/trip.ts";
+import { NearFolded } from "../ui/near-folded.tsx";
 import { format, formatUp } from "../units.ts";
 import { bandInWords } from "./all-figures.tsx";
 import { ownAt, ownBasis } from "./own-along.ts";
@@ -114,6 +116,11 @@ export function OpenStop(props: OpenStopProps) {
         </button>
       </div>
       <StopAnswer {...props} />
+      <NearFolded
+        key={at}
+        question={atStop(FIRST_QUESTION, stop, trip.heater)}
+        unit={units.elevation}
+      />
       <p class="visually-hidden" aria-live="polite">
         {said}
       </p>

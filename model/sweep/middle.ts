@@ -1,15 +1,11 @@
 import type { CoReading } from "../co-reading.ts";
+import type { EndSetting } from "../mixture.ts";
 import { requirePositive } from "../numerics/finite.ts";
 import { poorAbove_ppm } from "./noise.ts";
 import { meterOf, type SweepSetup } from "./setup.ts";
 
 /** An end as the sweep left it: what is set and what the meter showed there. */
-export interface MatchedEnd {
-  pump_Hz: number;
-  fan_rpm: number;
-  /** Missing where the meter showed nothing. */
-  co_ppm?: number | undefined;
-}
+export interface MatchedEnd extends EndSetting, CoReading {}
 
 /** What to expect of the meter at a power between or at the ends. */
 export interface CheckExpectation {

@@ -4,11 +4,12 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { channels, PALETTES } from "../../client/map/palette.ts";
 import { t } from "../../client/texts/app.ts";
 import { basisWords } from "../../client/texts/basis.ts";
+import { heaterWords } from "../../client/texts/heater.ts";
 import { mapWords } from "../../client/texts/map.ts";
 import { ENDS } from "../../model/end.ts";
 import { settablePairsOf } from "../../model/settable.ts";
 import type { StartTune } from "../../model/start.ts";
-import type { CellsAnswer, CellTunesAnswer } from "../../server/contract.ts";
+import type { CellsAnswer, CellTunesAnswer, NearAnswer } from "../../server/contract.ts";
 import { axeFinds } from "./faults.ts";
 import { apart, type Colour, coloursOf } from "./map-colours.ts";
 import {
@@ -183,6 +184,16 @@ describe("a phone's map", () => {
     const inFoot = await briefly(page, ".map-foot");
     expect(said).toContain(t.safety.brief);
     expect(await axeFinds(page, { within: ".map-foot" })).toEqual([]);
+    // Tunes like it stand below the map, once they are asked for.
+    const { tunes } = await atlas.get<NearAnswer>(
+      `/tunes/near?heat_kW=5&elevation_m=${site.elevation_m}`,
+    );
+    await foot.getByRole("button", { name: heaterWords.near.title }).click();
+    await expect.poll(() => focused(page)).toBe("near-here");
+    const near = page.getByRole("region", { name: heaterWords.near.title }).first();
+    await expect.poll(() => near.locator("tbody tr").count()).toBe(tunes.length);
+    expect(await outOfSight(page, "#near-here")).toBe(0);
+    await near.getByRole("button", { name: mapWords.foot.close }).click();
     await goToAnswer.click();
     await page.locator(".end output").first().waitFor();
     expect(await shownRates(page)).toEqual(await askedRates(atlas.get, { heat_kW: 5, lat, lon }));

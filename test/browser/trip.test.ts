@@ -1,11 +1,14 @@
 import { parse } from "csv-parse/sync";
 import type { Browser, Page } from "playwright-core";
 import { beforeAll, expect, test } from "vitest";
+import { heaterWords } from "../../client/texts/heater.ts";
 import { trip as words } from "../../client/texts/trip.ts";
 import { textOf } from "../../client/trip/link.ts";
 import { NEW_TRIP } from "../../client/trip/trip.ts";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import { planTrip, type TripAnswer } from "../../model/trip/trip.ts";
+import type { NearAnswer } from "../../server/contract.ts";
+import { sideways } from "./faults.ts";
 import { choosePlace, field, openPage, openStop, openTripHeater } from "./open-page.ts";
 import { readPdf } from "./pdf.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
@@ -30,6 +33,13 @@ const button = (page: Page, name: string | RegExp) => page.getByRole("button", {
 /** The button over a stop's column of the drawing. */
 const column = (page: Page, name: string) =>
   page.getByRole("button", { name: new RegExp(`^Stop \\d+: ${name}\\.`) });
+
+/** How often tunes in similar air were asked for. */
+const nearAsked = (page: Page) =>
+  page.evaluate(
+    () =>
+      performance.getEntriesByType("resource").filter(({ name }) => /tunes.near/.test(name)).length,
+  );
 
 async function typeStop(page: Page, stop: (typeof STOPS)[number]): Promise<void> {
   await field(page, "new.name").fill(stop.name);
@@ -94,6 +104,14 @@ test("three stops typed: start tunes, one tune, the fewest with the change-over,
   await page.getByText(words.plan.changeAt(STOPS[change]?.name ?? ""), { exact: true }).waitFor();
   await openStop(page, 2);
   await page.getByText(/is used, from the standard atmosphere/).waitFor();
+  // Tunes like what stands there, asked for once they are wanted.
+  const { tunes } = await atlas.get<NearAnswer>("/tunes/near?heat_kW=5&elevation_m=4600");
+  const near = page.locator(".open-stop details");
+  expect(await nearAsked(page)).toBe(0);
+  await near.getByText(heaterWords.near.title, { exact: true }).click();
+  await expect.poll(() => near.locator("tbody tr").count()).toBe(tunes.length);
+  expect(await nearAsked(page)).toBe(1);
+  expect(await sideways(page)).toBe(0);
   // What the tank, or the battery, leaves of itself, and when that is little.
   const supply = page.locator(".supply dd");
   const { fuel_L, battery_Ah } = answer.total;

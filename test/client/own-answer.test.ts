@@ -10,8 +10,8 @@ import {
   leadSentence,
 } from "../../client/app/heater/own-words.ts";
 import { FIRST_QUESTION, type Question } from "../../client/base/question.ts";
-import { nearQuery } from "../../client/start/near-query.ts";
 import { heaterWords as words } from "../../client/texts/heater.ts";
+import { nearQuery } from "../../client/ui/near-query.ts";
 import { airAt, STANDARD_DENSITY_kg_m3 } from "../../model/air.ts";
 import { ownStartTune } from "../../model/own-start.ts";
 import { startTune } from "../../model/start.ts";

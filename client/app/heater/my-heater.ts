@@ -1,3 +1,4 @@
+import { finalCoOf, isFinalCo } from "../../../model/co-reading.ts";
 import type { PublishedFit } from "../../../model/fit/group.ts";
 import type { OwnTune } from "../../../model/tune.ts";
 import { recall, remember } from "../../base/remember.ts";
@@ -124,16 +125,15 @@ interface FoundTune extends LogbookEntry {
 
 /** A CO at both ends, or a meter below its floor; off its scale no meter has found anything. */
 function isOwnTune(entry: LogbookEntry): entry is FoundTune {
-  const isRead = (end: LoggedEnd | undefined) =>
-    end !== undefined && (end.co_ppm !== undefined || end.co_below_ppm !== undefined);
+  const isRead = (end: LoggedEnd | undefined) => end !== undefined && isFinalCo(end);
   return entry.site !== undefined && isRead(entry.low) && isRead(entry.high);
 }
 
 function ownTuneOf({ site, air, low, high, at }: FoundTune): OwnTune {
-  const end = ({ pump_Hz, fan_rpm, co_ppm, co_below_ppm }: LoggedEnd) => ({
+  const end = ({ pump_Hz, fan_rpm, ...shown }: LoggedEnd) => ({
     pump_Hz,
     fan_rpm,
-    ...(co_ppm === undefined ? { co_below_ppm } : { co_ppm }),
+    ...finalCoOf(shown),
   });
   const { elevation_m, elevation_sd_m } = site;
   return {

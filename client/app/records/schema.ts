@@ -1,7 +1,14 @@
 import { z } from "zod";
-import { CO_READINGS } from "../../../model/co-reading.ts";
+import { kindsGiven } from "../../../model/co-reading.ts";
 import { FOUND } from "../../../model/fit/row.ts";
-import { elevation_m, fan_rpm, METER_KINDS, pump_Hz, temperature_C } from "../../../model/tune.ts";
+import {
+  CO_READING,
+  elevation_m,
+  fan_rpm,
+  METER_KINDS,
+  pump_Hz,
+  temperature_C,
+} from "../../../model/tune.ts";
 import { logbookWords } from "../../texts/logbook.ts";
 import { format } from "../../units.ts";
 import { ENTRY_KINDS } from "./entry.ts";
@@ -76,14 +83,14 @@ const end = z
   .strictObject({
     pump_Hz: as(pump_Hz),
     fan_rpm: as(fan_rpm),
-    co_ppm: between(0, 10_000).optional(),
-    co_below_ppm: between(1, 100).optional(),
-    co_above_ppm: between(1, 10_000).optional(),
+    co_ppm: as(CO_READING.co_ppm).optional(),
+    co_below_ppm: as(CO_READING.co_below_ppm).optional(),
+    co_above_ppm: as(CO_READING.co_above_ppm).optional(),
     power: between(0, 100).optional(),
     sweep: sweep.optional(),
   })
   .superRefine((value, { addIssue }) => {
-    const given = CO_READINGS.filter((reading) => value[reading] !== undefined).length;
+    const given = kindsGiven(value).length;
     if (given === 1) return;
     const message = given === 0 ? check.oneReading : check.oneReadingOnly;
     addIssue({ code: "custom", path: ["co_ppm"], message });

@@ -90,7 +90,6 @@ export const heaterWords = {
       "Der Atlas ist nicht erreichbar: Abstimmungen in ähnlicher Luft werden nicht angezeigt.",
     loading: "Abstimmungen in ähnlicher Luft werden gesucht …",
     pair: (low: string, high: string) => `${low} / ${high}`,
-    below: (ppm: string) => `< ${ppm}`,
     unknown: "–",
     rich: (pct: string) => `${pct} % fetter`,
     lean: (pct: string) => `${pct} % magerer`,

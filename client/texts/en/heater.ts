@@ -83,7 +83,6 @@ export const heaterWords = {
     offline: "The atlas cannot be reached: tunes in similar air are not shown.",
     loading: "Looking for tunes in similar air …",
     pair: (low: string, high: string) => `${low} / ${high}`,
-    below: (ppm: string) => `< ${ppm}`,
     unknown: "–",
     rich: (pct: string) => `${pct} % richer`,
     lean: (pct: string) => `${pct} % leaner`,

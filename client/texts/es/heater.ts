@@ -85,7 +85,6 @@ export const heaterWords = {
     offline: "No se puede conectar con el atlas: no se muestran ajustes en aire parecido.",
     loading: "Buscando ajustes en aire parecido …",
     pair: (low: string, high: string) => `${low} / ${high}`,
-    below: (ppm: string) => `< ${ppm}`,
     unknown: "–",
     rich: (pct: string) => `un ${pct} % más rica`,
     lean: (pct: string) => `un ${pct} % más pobre`,

@@ -1,17 +1,18 @@
 import type { RefObject } from "preact";
 import { useEffect, useRef, useState } from "preact/hooks";
-import type { NearAnswer, NearTune, SetEnd } from "../../server/contract.ts";
+import type { NearAnswer, NearTune } from "../../server/contract.ts";
 import { api, Unreachable } from "../base/answers/api.ts";
 import { monthName } from "../base/month-name.ts";
 import type { Question } from "../base/question.ts";
 import { chartAddress, mapAddress } from "../base/tune-address.ts";
 import { heaterWords } from "../texts/heater.ts";
-import { FiguresTable } from "../ui/figures-table.tsx";
-import { nearScreen } from "../ui/near-screen.ts";
-import { useUnit } from "../ui/number-field.tsx";
-import { whatWentWrong } from "../ui/went-wrong.tsx";
 import { format, formatIn, formatOfRates, formatPercent, type Unit } from "../units.ts";
+import { coText } from "./co-text.ts";
+import { FiguresTable } from "./figures-table.tsx";
 import { nearQuery } from "./near-query.ts";
+import { nearScreen } from "./near-screen.ts";
+import { useUnit } from "./number-field.tsx";
+import { whatWentWrong } from "./went-wrong.tsx";
 
 const words = heaterWords.near;
 /** The atlas is asked once the question has rested for so long. */
@@ -46,12 +47,22 @@ function useNear(
 }
 
 /** Tunes like this one: as their owners set them, and how they lie beside the average; each opens on the map and in the chart. */
-export function NearTunes({ question, unit }: { question: Question; unit: Unit }) {
+export function NearTunes(props: {
+  question: Question;
+  unit: Unit;
+  /** Where nothing above them names them. */
+  titled?: boolean;
+}) {
+  const { question, unit, titled } = props;
   const here = useRef<HTMLDivElement>(null);
   const seen = useNear(question, here);
   return (
     <div ref={here} class="near" data-state={seen ? "seen" : "loading"}>
-      <h3>{words.title}</h3>
+      {titled && (
+        <h3 id="near-tunes" tabIndex={-1}>
+          {words.title}
+        </h3>
+      )}
       {!seen && <p>{words.loading}</p>}
       {seen && "failed" in seen && (
         <p class="note">
@@ -102,7 +113,7 @@ function NearRow(props: {
       <td>{temperature_C === null ? words.unknown : formatIn(temperature_C, temperature)}</td>
       <td>{words.pair(besideAverage(against.low), besideAverage(against.high))}</td>
       <td>{words.pair(format(low.fan_rpm), format(high.fan_rpm))}</td>
-      <td>{words.pair(reading(low), reading(high))}</td>
+      <td>{words.pair(coText(low) ?? words.unknown, coText(high) ?? words.unknown)}</td>
       <td>{monthName(tune.month)}</td>
       <td>
         <span class="row">
@@ -122,11 +133,6 @@ function NearRow(props: {
       </td>
     </tr>
   );
-}
-
-function reading({ co_ppm, co_below_ppm }: SetEnd): string {
-  if (co_ppm !== null) return format(co_ppm);
-  return co_below_ppm === null ? words.unknown : words.below(format(co_below_ppm));
 }
 
 /** Richer or leaner than the average in its air, in words. */
