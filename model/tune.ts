@@ -28,10 +28,13 @@ const number = (field: string, unit: string, min: number, max: number) =>
     .max(max, `${field} must be at most ${max} ${unit}.`);
 
 /** Steps of 0.5 kW from the smallest to the largest small air heater. */
-export const heat_kW = number("Heater size", "kW", 1, 15).multipleOf(
-  0.5,
-  "Heater size is the nominal full heat output in steps of 0.5 kW, for example 2, 5 or 8.",
-);
+export const heat_kW = number("Heater size", "kW", 1, 15)
+  .multipleOf(
+    0.5,
+    "Heater size is the nominal full heat output in steps of 0.5 kW, for example 2, 5 or 8.",
+  )
+  // What describes the API does not see it otherwise.
+  .meta({ multipleOf: 0.5 });
 /** A pulse moves 8–120 µL; the lower bound lets 0.008 mL through to be recognised. */
 export const dose_uL = number("Dose", "µL per pulse", 0.005, 200_000);
 /** Dead Sea shore to 6,000 m, stretched to 6,000 m written in feet. */

@@ -1,10 +1,12 @@
-import { type Context, Hono, type MiddlewareHandler } from "hono";
+import { OpenAPIHono } from "@hono/zod-openapi";
+import type { Context, Hono, MiddlewareHandler } from "hono";
 import { bodyLimit } from "hono/body-limit";
 import { cors } from "hono/cors";
 import { HTTPException } from "hono/http-exception";
+import type { BlankEnv } from "hono/types";
 import { causesOf, StorageBusy, StorageFull } from "../db/storage-trouble.ts";
 import type { Services } from "./context.ts";
-import { describeApi } from "./description.ts";
+import { descriptionRoute } from "./description.ts";
 import { GeographyMissing } from "./geography/geography.ts";
 import { busy, full, RequestProblem, renderProblem, STORAGE_SHORT } from "./problem.ts";
 import { aboutRoutes } from "./routes/about.ts";
@@ -14,6 +16,7 @@ import { fitRoutes } from "./routes/fit.ts";
 import { nearRoutes } from "./routes/near.ts";
 import { openDataRoutes } from "./routes/open-data.ts";
 import { placeRoutes } from "./routes/places.ts";
+import { scalingRoutes } from "./routes/scaling.ts";
 import { startRoutes } from "./routes/start.ts";
 import { stewardRoutes } from "./routes/steward.ts";
 import { tuneRoutes } from "./routes/tunes.ts";
@@ -53,7 +56,7 @@ const limitBody = bodyLimit({
 
 /** The whole API over some services. No sockets, files or environment: the entries bring those. */
 export function createApp(services: Services): Hono {
-  const app = new Hono();
+  const app = new OpenAPIHono<BlankEnv>();
   app.use("/api/*", apiSecurity());
   app.use("/api/*", limitAddress);
   app.options("/api/*", preflight);
@@ -63,6 +66,7 @@ export function createApp(services: Services): Hono {
     tuneRoutes,
     startRoutes,
     fitRoutes,
+    scalingRoutes,
     cellRoutes,
     placeRoutes,
     openDataRoutes,
@@ -72,13 +76,12 @@ export function createApp(services: Services): Hono {
   ]) {
     app.route("/api", routes(services));
   }
-  const description = JSON.stringify(describeApi(Boolean(services.stewardToken)));
-  app.get("/api/openapi.json", (c) =>
-    c.body(description, 200, { "Content-Type": "application/json" }),
-  );
+  app.route("/api", descriptionRoute(app));
   const known = knownPaths(app);
   app.all("/api/*", (c) => {
-    const methods = known.filter(({ pattern }) => pattern.test(c.req.path)).map((r) => r.method);
+    // Each step on a route's way stands for it.
+    const steps = known.filter(({ pattern }) => pattern.test(c.req.path));
+    const methods = [...new Set(steps.map(({ method }) => method))];
     if (methods.length === 0) {
       throw new RequestProblem(
         404,
@@ -89,8 +92,8 @@ export function createApp(services: Services): Hono {
       headers: { Allow: methods.join(", ") },
     });
   });
-  app.onError((error, c) => {
-    const problem = asProblem(error, c.req);
+  app.onError(async (error, c) => {
+    const problem = await asProblem(error, c.req);
     if (problem.status === STORAGE_SHORT) services.onTrouble("storage short");
     return renderProblem(c, problem);
   });
@@ -108,7 +111,7 @@ function knownPaths(app: Hono): { method: string; pattern: RegExp }[] {
     }));
 }
 
-function asProblem(error: Error, request: Context["req"]): RequestProblem {
+async function asProblem(error: Error, request: Context["req"]): Promise<RequestProblem> {
   if (error instanceof RequestProblem) return error;
   if (error instanceof GeographyMissing) {
     return new RequestProblem(
@@ -116,11 +119,33 @@ function asProblem(error: Error, request: Context["req"]): RequestProblem {
       "This atlas has no elevations of its own. Give elevation_m instead.",
     );
   }
-  if (error instanceof HTTPException) return new RequestProblem(error.status, error.message);
+  if (error instanceof HTTPException) return unread(error, request);
   const causes = causesOf(error);
   if (causes.some((cause) => cause instanceof StorageBusy)) return busy();
   if (causes.some((cause) => cause instanceof StorageFull)) return full(request);
   // What wraps a cause may repeat a tune's figures, which belong in no log.
   console.error(causes.at(-1));
   return new RequestProblem(500, "The atlas failed on this request. It is not your mistake.");
+}
+
+/** What the library says of a body that it cannot read, with what is wrong and how to mend it. */
+async function unread(
+  { status, message }: HTTPException,
+  request: Context["req"],
+): Promise<RequestProblem> {
+  if (status === 415) {
+    return new RequestProblem(415, 'Send the body as JSON with "Content-Type: application/json".');
+  }
+  if (status !== 400) return new RequestProblem(status, message);
+  const where = whereBroken(await request.text());
+  return new RequestProblem(400, `The body is not valid JSON${where}. Nothing was stored.`);
+}
+
+function whereBroken(text: string): string {
+  try {
+    JSON.parse(text);
+    return "";
+  } catch (error) {
+    return error instanceof Error ? ` (${error.message})` : "";
+  }
 }

@@ -1,6 +1,6 @@
 import type { FitRow } from "../model/fit/row.ts";
 import type { Aside } from "../model/fit/standing.ts";
-import type { AsideReason } from "./contract.ts";
+import type { AsideReason } from "./contract/scaling.ts";
 
 /** Of a tune that screening held: what it was held for is its contributor's to know. */
 export const HELD_AT_THE_DOOR: AsideReason = { code: "held_at_the_door", figures: {} };

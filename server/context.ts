@@ -1,7 +1,8 @@
 import type { Context } from "hono";
 import type { Database, Statement } from "../db/database.ts";
 import type { Storage } from "../db/open.ts";
-import type { ElevationAnswer, FoundPlace, MapConfiguration } from "./contract.ts";
+import type { MapConfiguration } from "./contract/about.ts";
+import type { ElevationAnswer, FoundPlace } from "./contract/places.ts";
 import type { Keys } from "./keys.ts";
 import type { Limits } from "./limits.ts";
 import type { Prepared } from "./prepared.ts";

@@ -1,9 +1,9 @@
 import { createChallenge, verifySolution } from "altcha-lib";
 import { deriveKey } from "altcha-lib/algorithms/web/pbkdf2";
 import type { Tune } from "../model/tune.ts";
+import { type Challenge, challenge, proof } from "./contract/proof-of-work.ts";
 import { type Keys, sha256 } from "./keys.ts";
 import { RequestProblem } from "./problem.ts";
-import { type Challenge, challenge, proof } from "./proof-schema.ts";
 
 /** Tunes within five minutes that an atlas takes without a proof of work, unless told otherwise. */
 export const FLOOD_LIMIT = 100;

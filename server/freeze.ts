@@ -5,7 +5,7 @@ import { averageAt } from "../model/fit/bands.ts";
 import type { Alarm as AlarmCode, GroupFit, PublishedFit } from "../model/fit/group.ts";
 import { exp, ln } from "../model/numerics/ln-exp.ts";
 import { DENSEST_kg_m3, THINNEST_kg_m3 } from "../model/scaling-curve.ts";
-import type { Alarm } from "./contract.ts";
+import type { Alarm } from "./contract/steward-answers.ts";
 
 /**
  * Whether a new version may be published. What somebody told the atlas may be wrong together with much else; then the last

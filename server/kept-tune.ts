@@ -3,13 +3,13 @@ import type { FitRow } from "../model/fit/row.ts";
 import { asideOf } from "../model/fit/standing.ts";
 import { possibleAir } from "../model/screen/possible-air.ts";
 import type { Services } from "./context.ts";
-import type { KeptTune } from "./contract.ts";
+import type { KeptTune } from "./contract/tunes.ts";
 import { inForce, reasonsOf } from "./in-force.ts";
 import type { NewKeys } from "./new-keys.ts";
 import { beside } from "./submission.ts";
 
 /** A tune as its owner sees it: what was sent, what became of it, and how it stands beside today's fit. */
-export async function keptTune(
+export async function keptTuneOf(
   { db, fit: keeper }: Pick<Services, "db" | "fit">,
   newKeys: NewKeys,
   row: TuneRow,

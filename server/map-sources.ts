@@ -1,4 +1,4 @@
-import type { MapConfiguration } from "./contract.ts";
+import type { MapConfiguration } from "./contract/about.ts";
 
 /** Configured map sources: what the page is told, where it may connect to, and tiles for the server's own use. */
 export function mapSources(elevationTiles: string | undefined, basemapStyle: string | undefined) {

@@ -11,7 +11,7 @@ import { toStep } from "../model/rounding.ts";
 import { SAFETY } from "../model/safety.ts";
 import { groupOf } from "../model/start.ts";
 import { centre, PLACE_RESOLUTION, shownCellOf, shownCells } from "./cells.ts";
-import type { Cell, CellsAnswer } from "./contract.ts";
+import type { Cell, CellsAnswer } from "./contract/cells.ts";
 import { COLUMNS, LICENCE, type OpenRecord, openRecord } from "./dictionary.ts";
 import { ParquetRows } from "./parquet.ts";
 

@@ -1,5 +1,6 @@
 import type { Context } from "hono";
 import { type InPieces, unpackedPart } from "./gzip-in-pieces.ts";
+import type { FitsAll } from "./json-text.ts";
 
 /** An answer's bytes, ready to be sent: gzip, or plain where there are no pieces. */
 export type Packed = InPieces | { bytes: Uint8Array<ArrayBuffer>; pieces: null };
@@ -19,7 +20,11 @@ export const isSentAsGzip = (c: Context, packed: Packed): boolean =>
   isGzip(packed) && TAKES_GZIP.test(c.req.header("Accept-Encoding") ?? "");
 
 /** Sends bytes as they are to whoever takes them so, unpacked to others. */
-export function sendPacked(c: Context, packed: Packed): Response {
+export function sendPacked(c: Context, packed: Packed): FitsAll {
+  return answerOf(c, packed) as FitsAll;
+}
+
+function answerOf(c: Context, packed: Packed): Response {
   if (!isGzip(packed)) return c.body(packed.bytes);
   c.header("Vary", "Accept-Encoding");
   if (isSentAsGzip(c, packed)) {

@@ -2,7 +2,7 @@ import { createHash } from "node:crypto";
 import { parentPort } from "node:worker_threads";
 import { SqliteFile } from "../db/sqlite-file.ts";
 import type { PublishedFit } from "../model/fit/group.ts";
-import type { Cell } from "./contract.ts";
+import type { Cell } from "./contract/cells.ts";
 import { PackingInPieces } from "./gzip-in-pieces.ts";
 import { cellsAnswer, type DocumentName, shownOf, summedCells } from "./open-documents.ts";
 import type { Packed } from "./packed.ts";

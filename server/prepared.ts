@@ -33,11 +33,15 @@ export class AnswersOfState {
   #state = "";
   readonly #answers = new Map<string, string>();
 
-  async get(state: string, question: string, make: () => Promise<string>): Promise<string> {
+  async get<Text extends string>(
+    state: string,
+    question: string,
+    make: () => Promise<Text>,
+  ): Promise<Text> {
     if (state !== this.#state) this.forget();
     this.#state = state;
     const known = this.#answers.get(question);
-    if (known !== undefined) return known;
+    if (known !== undefined) return known as Text;
     const answer = await make();
     // What was withdrawn meanwhile is in no answer that is kept.
     if (state === this.#state) {

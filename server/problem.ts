@@ -1,8 +1,8 @@
 import type { Context } from "hono";
 import type { ContentfulStatusCode } from "hono/utils/http-status";
 import type { FieldError } from "../model/tune.ts";
-import type { Problem } from "./contract.ts";
-import type { Challenge } from "./proof-schema.ts";
+import type { Problem } from "./contract/problem.ts";
+import type { Challenge } from "./contract/proof-of-work.ts";
 
 const TITLES: Record<number, string> = {
   400: "The request could not be read",

@@ -1,9 +1,9 @@
 import type { Tune } from "../model/tune.ts";
+import type { Challenge } from "./contract/proof-of-work.ts";
 import { INSIDE, type ObjectNamespace, type ObjectState, theOne } from "./durable.ts";
 import { type Bindings, keysAtEdge, limitsOf } from "./edge-settings.ts";
 import { type Limits, limitsHere } from "./limits.ts";
 import { RequestProblem } from "./problem.ts";
-import type { Challenge } from "./proof-schema.ts";
 
 /** What is asked: about a write of an address, or about a tune. */
 type Question = { address: string } | { tune: Tune; proof: string | undefined };

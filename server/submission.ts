@@ -13,7 +13,7 @@ import { groupOf } from "../model/start.ts";
 import type { Tune } from "../model/tune.ts";
 import { type CoarsePosition, cellCorners, coarsePosition } from "./cells.ts";
 import type { Services } from "./context.ts";
-import type { Submitted } from "./contract.ts";
+import type { Submitted } from "./contract/tunes.ts";
 import { randomId } from "./keys.ts";
 import { invalid } from "./problem.ts";
 

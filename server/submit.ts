@@ -2,8 +2,8 @@ import { findIdempotencyKey, findTune, insertTune, type TuneRow } from "../db/tu
 import { adviceOn } from "../model/advice.ts";
 import type { Tune } from "../model/tune.ts";
 import type { Services } from "./context.ts";
-import type { Submitted } from "./contract.ts";
-import { keptTune } from "./kept-tune.ts";
+import type { Submitted } from "./contract/tunes.ts";
+import { keptTuneOf } from "./kept-tune.ts";
 import { randomId, randomReceipt, sha256 } from "./keys.ts";
 import type { NewKeys } from "./new-keys.ts";
 import { RequestProblem } from "./problem.ts";
@@ -137,7 +137,7 @@ async function answerAnew(
   newKeys: NewKeys,
   row: TuneRow,
 ): Promise<Omit<Submitted, "id" | "receipt">> {
-  const { counts_from, owners_needed, ...kept } = await keptTune(services, newKeys, row);
+  const { counts_from, owners_needed, ...kept } = await keptTuneOf(services, newKeys, row);
   const { verdict, reasons, advice, air, compared, accepted_means, safety } = kept;
   return {
     // A submission is answered with one of the two; reading the tune tells more.

@@ -1,10 +1,11 @@
 import { getResolution, isValidCell } from "h3-js";
-import { Hono } from "hono";
+import { z } from "zod";
 import { dataRevision, type ShownTogether, tunesTogether } from "../../db/tunes.ts";
 import { SAFETY } from "../../model/safety.ts";
 import { KEPT_RESOLUTION, placeOf, placesOfWide } from "../cells.ts";
 import type { Services } from "../context.ts";
-import type { CellTunesAnswer } from "../contract.ts";
+import { cells, cellTunes } from "../contract/cells.ts";
+import { api, declareRoute, json } from "../declare.ts";
 import { unchangedSince } from "../freshness.ts";
 import { WORLD } from "../open-documents.ts";
 import { sendPacked } from "../packed.ts";
@@ -14,13 +15,31 @@ import { RequestProblem } from "../problem.ts";
 /** Tunes of one cell that an answer holds at most. */
 const TUNES_MOST = 200;
 
-/** Accepted tunes summed per cell, under a parent cell or over the whole world; and those of one cell. */
-export function cellRoutes(services: Services): Hono {
-  const { db, demo, prepared } = services;
-  const app = new Hono();
+const cellTunesRoute = declareRoute({
+  method: "get",
+  path: "/cells/{cell}/tunes",
+  summary: "Accepted tunes shown under one cell of those that /api/cells names",
+  request: { params: z.object({ cell: z.string() }) },
+  responses: { 200: json(cellTunes) },
+  problems: [404],
+});
 
-  app.get("/cells/:cell/tunes", async (c) => {
-    const cell = c.req.param("cell");
+const cellsRoute = declareRoute({
+  method: "get",
+  path: "/cells/{parent}",
+  summary: `Accepted tunes summed per H3 cell under a parent cell, or over the "${WORLD}"`,
+  request: { params: z.object({ parent: z.string() }) },
+  responses: { 200: json(cells) },
+  problems: [404],
+});
+
+/** Accepted tunes summed per cell, under a parent cell or over the whole world; and those of one cell. */
+export function cellRoutes(services: Services) {
+  const { db, demo, prepared } = services;
+  const app = api();
+
+  app.openapi(cellTunesRoute, async (c) => {
+    const { cell } = c.req.valid("param");
     const unchanged = unchangedSince(c, `tunes.${await dataRevision(db)}`);
     if (unchanged) return unchanged;
     const { all, tunes } = await tunesTogether(db, await shownAs(cell), TUNES_MOST);
@@ -30,15 +49,18 @@ export function cellRoutes(services: Services): Hono {
         `No tunes are shown under this cell. GET /api/cells/${WORLD} names those that have some.`,
       );
     }
-    return c.json({
-      cell,
-      tunes_total: all.count,
-      elevation_range_m: [all.lowest_m, all.highest_m],
-      month_range: [all.oldest, all.newest],
-      tunes,
-      demo,
-      safety: SAFETY,
-    } satisfies CellTunesAnswer);
+    return c.json(
+      {
+        cell,
+        tunes_total: all.count,
+        elevation_range_m: [all.lowest_m, all.highest_m],
+        month_range: [all.oldest, all.newest],
+        tunes,
+        demo,
+        safety: SAFETY,
+      },
+      200,
+    );
   });
 
   /** What is shown as one cell: 7 places at the most, or the 49 kept cells of one, which one statement takes. */
@@ -50,8 +72,8 @@ export function cellRoutes(services: Services): Hono {
     return { place: placeOf(cell), cells };
   }
 
-  app.get("/cells/:parent", async (c) => {
-    const parent = c.req.param("parent");
+  app.openapi(cellsRoute, async (c) => {
+    const { parent } = c.req.valid("param");
     if (parent !== WORLD && !(isValidCell(parent) && getResolution(parent) < KEPT_RESOLUTION)) {
       throw new RequestProblem(
         404,

@@ -1,8 +1,10 @@
-import { type Context, Hono } from "hono";
+import type { Context } from "hono";
+import { z } from "zod";
 import { SAFETY } from "../../model/safety.ts";
 import { citationOf } from "../citation.ts";
 import type { Services } from "../context.ts";
-import type { DataAnswer } from "../contract.ts";
+import { data } from "../contract/data.ts";
+import { api, declareRoute, json, media } from "../declare.ts";
 import { LICENCE } from "../dictionary.ts";
 import { unchangedSince } from "../freshness.ts";
 import { isSentAsGzip, partOf, sendPacked } from "../packed.ts";
@@ -22,34 +24,66 @@ export const MEDIA_TYPES = {
 export const addressOf = (revision: string, name: string): string =>
   `/api/data/${revision}/${name}`;
 
+const dataRoute = declareRoute({
+  method: "get",
+  path: "/data",
+  summary: "The open data's newest revision: files that never change, with their checksums",
+  responses: { 200: json(data) },
+});
+
+const fileRoute = declareRoute({
+  method: "get",
+  path: "/data/{revision}/{file}",
+  summary: "A file of a revision of the open data; never changes",
+  request: { params: z.object({ revision: z.string(), file: z.string() }) },
+  // Described and not checked: what is no range is no reason to refuse (RFC 9110, 14.2).
+  parameters: [
+    {
+      name: "Range",
+      in: "header",
+      required: false,
+      description: "One part of the file as it is unpacked: bytes=0-999",
+      schema: { type: "string", pattern: "^bytes=([0-9]{1,9}-[0-9]{0,9}|-[0-9]{1,9})$" },
+    },
+  ],
+  responses: {
+    200: media("text/csv", "application/geo+json", "application/vnd.apache.parquet"),
+    206: { ...media("*/*"), description: "The part" },
+  },
+  problems: [404, 416],
+});
+
 /** The open data by revision: an index, and files that never change under their addresses. */
-export function dataRoutes({ prepared, fit, demo }: Services): Hono {
-  return new Hono()
-    .get("/data", async (c) => {
+export function dataRoutes({ prepared, fit, demo }: Services) {
+  return api()
+    .openapi(dataRoute, async (c) => {
       const [now, ...before] = await prepared.releases();
       const { version } = await fit.current();
       const unchanged = unchangedSince(c, `${now.revision}.${version}.${before[0]?.revision}`);
       if (unchanged) return unchanged;
-      return c.json({
-        revision: now.revision,
-        before: before.map(({ revision }) => revision),
-        fit: version,
-        files: now.files.map(({ name, size_bytes, sha256 }) => ({
-          name,
-          address: addressOf(now.revision, name),
-          media_type: MEDIA_TYPES[name],
-          size_bytes,
-          sha256,
-        })),
-        dictionary: "/api/dictionary.json",
-        licence: LICENCE,
-        citation: citationOf(now.revision, version, demo),
-        demo,
-        safety: SAFETY,
-      } satisfies DataAnswer);
+      return c.json(
+        {
+          revision: now.revision,
+          before: before.map(({ revision }) => revision),
+          fit: version,
+          files: now.files.map(({ name, size_bytes, sha256 }) => ({
+            name,
+            address: addressOf(now.revision, name),
+            media_type: MEDIA_TYPES[name],
+            size_bytes,
+            sha256,
+          })),
+          dictionary: "/api/dictionary.json",
+          licence: LICENCE,
+          citation: citationOf(now.revision, version, demo),
+          demo,
+          safety: SAFETY,
+        },
+        200,
+      );
     })
-    .get("/data/:revision/:file", async (c) => {
-      const { revision, file: name } = c.req.param();
+    .openapi(fileRoute, async (c) => {
+      const { revision, file: name } = c.req.valid("param");
       const release = (await prepared.releases()).find((r) => r.revision === revision);
       const file = release?.files.find((f) => f.name === name);
       if (!file) {

@@ -1,5 +1,4 @@
 import { greatCircleDistance, gridDisk } from "h3-js";
-import { Hono } from "hono";
 import { z } from "zod";
 import { dataRevision, tunesAbout } from "../../db/tunes.ts";
 import { airAt } from "../../model/air.ts";
@@ -11,15 +10,23 @@ import { SAFETY } from "../../model/safety.ts";
 import { groupOf } from "../../model/start.ts";
 import { centre, coarsePosition, placeOf, shownCellOf } from "../cells.ts";
 import type { Services } from "../context.ts";
-import type { NearAnswer, NearTune } from "../contract.ts";
+import { fromTexts } from "../contract/from-text.ts";
+import { type NearTune, near } from "../contract/near.ts";
+import { api, declareRoute, json } from "../declare.ts";
 import { unchangedSince } from "../freshness.ts";
-import { fromTexts, readQuery } from "../query.ts";
 import { questionFields, questionOf } from "../question.ts";
 
 const { low_fan_rpm: _, high_fan_rpm: __, dose_uL: ___, ...siteAndAir } = questionFields;
 
-/** What GET /api/tunes/near understands: a heater size, a site and its air. */
-export const nearQuery = z.strictObject(fromTexts(siteAndAir));
+const nearRoute = declareRoute({
+  method: "get",
+  path: "/tunes/near",
+  summary:
+    "Accepted tunes of a size, nearest in air first; where lat and lon are given, place orders those in like air",
+  request: { query: z.strictObject(fromTexts(siteAndAir)) },
+  responses: { 200: json(near) },
+  problems: [404, 422],
+});
 
 const TUNES_MOST = 10;
 /** Looked at to either side of the air, and about the place, to find the nearest among. */
@@ -38,10 +45,10 @@ type Candidate = Awaited<ReturnType<typeof tunesAbout>>[number];
  * weighs no more than air that differs by 3 %, so that it orders only tunes in like air. A tune without a place may be anywhere and
  * counts as farthest; without a place in the question air alone counts.
  */
-export function nearRoutes(services: Services): Hono {
+export function nearRoutes(services: Services) {
   const { db, demo, prepared } = services;
-  return new Hono().get("/tunes/near", async (c) => {
-    const query = readQuery(c, nearQuery);
+  return api().openapi(nearRoute, async (c) => {
+    const query = c.req.valid("query");
     const { heat_kW, site, air: given } = await questionOf(services, query);
     const fit = await services.fit.current();
     const unchanged = unchangedSince(c, `${fit.version}.${await dataRevision(db)}`);
@@ -68,15 +75,8 @@ export function nearRoutes(services: Services): Hono {
       .sort((p, q) => p.away - q.away || (p.tune.id < q.tune.id ? -1 : 1))
       .slice(0, TUNES_MOST)
       .map(({ tune }) => nearTune(fit, tune, shown));
-    const answer: NearAnswer = {
-      heat_kW,
-      density_kg_m3,
-      fit: fit.version,
-      tunes,
-      demo,
-      safety: SAFETY,
-    };
-    return c.json(answer);
+    const answer = { heat_kW, density_kg_m3, fit: fit.version, tunes, demo, safety: SAFETY };
+    return c.json(answer, 200);
   });
 }
 

@@ -1,8 +1,9 @@
-import { type Context, Hono } from "hono";
+import type { Context } from "hono";
 import { stream } from "hono/streaming";
 import { dataRevision } from "../../db/tunes.ts";
 import { SAFETY } from "../../model/safety.ts";
 import type { Services } from "../context.ts";
+import { api, declareRoute, media } from "../declare.ts";
 import { COLUMNS, LICENCE, METADATA_OF, tableMetadata } from "../dictionary.ts";
 import { unchangedSince } from "../freshness.ts";
 import { chunksOf, type DocumentName } from "../open-documents.ts";
@@ -10,8 +11,43 @@ import { sendPacked } from "../packed.ts";
 import type { ReleasedFile } from "../release.ts";
 import { addressOf, MEDIA_TYPES } from "./data.ts";
 
+const csvRoute = declareRoute({
+  method: "get",
+  path: "/tunes.csv",
+  summary: "All accepted tunes, CSV (CC0)",
+  responses: { 200: media("text/csv") },
+});
+
+const csvMetadataRoute = declareRoute({
+  method: "get",
+  path: `/tunes.csv${METADATA_OF}`,
+  summary: "The cautions, the licence and the columns of that CSV, by the W3C's vocabulary",
+  responses: { 200: media("application/csvm+json") },
+});
+
+const geojsonRoute = declareRoute({
+  method: "get",
+  path: "/tunes.geojson",
+  summary: "All accepted tunes, GeoJSON (CC0)",
+  responses: { 200: media("application/geo+json") },
+});
+
+const parquetRoute = declareRoute({
+  method: "get",
+  path: "/tunes.parquet",
+  summary: "All accepted tunes, Parquet (CC0)",
+  responses: { 200: media("application/vnd.apache.parquet") },
+});
+
+const dictionaryRoute = declareRoute({
+  method: "get",
+  path: "/dictionary.json",
+  summary: "The cautions, and what the columns of the open data mean",
+  responses: { 200: media("application/json") },
+});
+
 /** All accepted tunes, and what their columns mean. */
-export function openDataRoutes(services: Services): Hono {
+export function openDataRoutes(services: Services) {
   const { db, demo, prepared } = services;
 
   /** A document from what is prepared, or sent a page at a time while it is made. */
@@ -32,8 +68,8 @@ export function openDataRoutes(services: Services): Hono {
     return sendPacked(c, files.find((file) => file.name === name) as ReleasedFile);
   }
 
-  return new Hono()
-    .get("/tunes.csv", (c) =>
+  return api()
+    .openapi(csvRoute, (c) =>
       send(c, "tunes.csv", {
         "Content-Type": MEDIA_TYPES["tunes.csv"],
         "Content-Disposition": 'attachment; filename="hypsotune-tunes.csv"',
@@ -44,17 +80,17 @@ export function openDataRoutes(services: Services): Hono {
         ].join(", "),
       }),
     )
-    .get(`/tunes.csv${METADATA_OF}`, (c) => {
+    .openapi(csvMetadataRoute, (c) => {
       c.header("Content-Type", "application/csvm+json");
       return c.body(JSON.stringify(tableMetadata(demo)));
     })
-    .get("/tunes.geojson", (c) =>
+    .openapi(geojsonRoute, (c) =>
       send(c, "tunes.geojson", { "Content-Type": MEDIA_TYPES["tunes.geojson"] }),
     )
-    .get("/tunes.parquet", (c) =>
+    .openapi(parquetRoute, (c) =>
       send(c, "tunes.parquet", { "Content-Type": MEDIA_TYPES["tunes.parquet"] }),
     )
-    .get("/dictionary.json", (c) =>
+    .openapi(dictionaryRoute, (c) =>
       c.json({
         title: "Tunes of the atlas, one row a tune",
         licence: LICENCE,

@@ -1,15 +1,15 @@
-import { Hono } from "hono";
 import { z } from "zod";
 import { lat, lon } from "../../model/tune.ts";
 import type { Services } from "../context.ts";
-import type { ElevationAnswer, PlacesAnswer } from "../contract.ts";
+import { fromText } from "../contract/from-text.ts";
+import { elevation, places } from "../contract/places.ts";
+import { api, declareRoute, json } from "../declare.ts";
 import { unchangedSince } from "../freshness.ts";
-import { fromText, readQuery } from "../query.ts";
 import { CODE_VERSION } from "../version.ts";
 
 const CREDIT = "Places and elevations: GeoNames, CC BY 4.0.";
 
-export const placesQuery = z.strictObject({
+const placesQuery = z.strictObject({
   q: z
     .string({ error: "Give the name of a place as q." })
     .trim()
@@ -18,25 +18,38 @@ export const placesQuery = z.strictObject({
   limit: fromText(z.number().int().min(1).max(50).default(10)),
 });
 
-export const elevationQuery = z.strictObject({ lat: fromText(lat), lon: fromText(lon) });
+const placesRoute = declareRoute({
+  method: "get",
+  path: "/places",
+  summary: "Places by name, with elevation",
+  request: { query: placesQuery },
+  responses: { 200: json(places) },
+  problems: [404, 422],
+});
+
+const elevationRoute = declareRoute({
+  method: "get",
+  path: "/elevation",
+  summary: "Elevation of any point, with its uncertainty",
+  request: { query: z.strictObject({ lat: fromText(lat), lon: fromText(lon) }) },
+  responses: { 200: json(elevation) },
+  problems: [404, 422],
+});
 
 /** Place search and the elevation of any point. */
-export function placeRoutes({ gazetteer }: Services): Hono {
-  return new Hono()
-    .get("/places", async (c) => {
-      const { q, limit } = readQuery(c, placesQuery);
+export function placeRoutes({ gazetteer }: Services) {
+  return api()
+    .openapi(placesRoute, async (c) => {
+      const { q, limit } = c.req.valid("query");
       const unchanged = unchangedSince(c, `places.${CODE_VERSION}`);
       if (unchanged) return unchanged;
-      return c.json({
-        places: await gazetteer.search(q, limit),
-        credit: CREDIT,
-      } satisfies PlacesAnswer);
+      return c.json({ places: await gazetteer.search(q, limit), credit: CREDIT }, 200);
     })
-    .get("/elevation", async (c) => {
-      const query = readQuery(c, elevationQuery);
+    .openapi(elevationRoute, async (c) => {
+      const query = c.req.valid("query");
       const unchanged = unchangedSince(c, `elevation.${CODE_VERSION}`);
       if (unchanged) return unchanged;
       const found = await gazetteer.elevation(query.lat, query.lon);
-      return c.json({ ...found, credit: CREDIT } satisfies ElevationAnswer);
+      return c.json({ ...found, credit: CREDIT }, 200);
     });
 }

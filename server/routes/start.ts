@@ -1,20 +1,19 @@
-import { Hono } from "hono";
+import type { Context, MiddlewareHandler } from "hono";
 import { z } from "zod";
 import { MOST_OWN_ROWS } from "../../model/own-heater.ts";
-import { ownStartTune } from "../../model/own-start.ts";
-import { startTune } from "../../model/start.ts";
+import { ownStartTune as ownStartTuneOf } from "../../model/own-start.ts";
+import { type StartTune, startTune as startTuneOf } from "../../model/start.ts";
 import * as field from "../../model/tune.ts";
-import { readBody } from "../body.ts";
 import type { Services } from "../context.ts";
+import { fromTexts } from "../contract/from-text.ts";
+import { ownStartTune, startTune } from "../contract/start.ts";
+import { api, declareRoute, json, jsonBody } from "../declare.ts";
 import { unchangedSince } from "../freshness.ts";
-import { fromTexts, readQuery } from "../query.ts";
+import { type JsonText, jsonText, sendText } from "../json-text.ts";
 import { questionFields, questionOf } from "../question.ts";
 
-/** What GET /api/start understands. */
-export const startQuery = z.strictObject(fromTexts(questionFields));
-
-/** What POST /api/start understands: the same question of a heater that has tunes of its own. */
-export const startBody = z.strictObject(
+/** The question of a heater that has tunes of its own. */
+const startBody = z.strictObject(
   {
     ...questionFields,
     own_tunes: z
@@ -45,35 +44,64 @@ function refuseRepeated(tunes: readonly field.OwnTune[], context: z.RefinementCt
   }
 }
 
+const ownStartRoute = declareRoute({
+  method: "post",
+  path: "/start",
+  summary: "The same for a heater that has tunes of its own; nothing is stored",
+  request: { body: jsonBody(startBody) },
+  responses: { 200: json(ownStartTune) },
+  problems: [400, 404, 413, 415, 422],
+});
+
 /** Answers kept for the published fit: many ask about the same places. */
 const ANSWERS_KEPT = 2000;
 
-export function startRoutes(services: Services): Hono {
-  let kept = { version: "", answers: new Map<string, string>() };
+/** Start tunes, of the average heater and of one with tunes of its own. */
+export function startRoutes(services: Services) {
+  let kept = { version: "", answers: new Map<string, JsonText<StartTune>>() };
 
-  const app = new Hono();
-  app.get("/start", async (c) => {
-    const fit = await services.fit.current();
-    if (kept.version !== fit.version) kept = { version: fit.version, answers: new Map() };
-    const question = c.req.url.slice(c.req.url.indexOf("?"));
-    const { answers } = kept;
-    let answer = answers.get(question);
-    if (answer === undefined) {
-      const asked = await questionOf(services, readQuery(c, startQuery));
-      answer = JSON.stringify(startTune(fit, asked));
-      if (answers.size >= ANSWERS_KEPT) answers.delete(answers.keys().next().value as string);
-      answers.set(question, answer);
-    }
-    const unchanged = unchangedSince(c, fit.version);
-    if (unchanged) return unchanged;
-    return c.body(answer, 200, { "Content-Type": "application/json" });
+  /** Answers kept for a version of the fit, by the question as it was asked. */
+  function answersOf(version: string): Map<string, JsonText<StartTune>> {
+    if (kept.version !== version) kept = { version, answers: new Map() };
+    return kept.answers;
+  }
+
+  const questionText = (c: Context) => c.req.url.slice(c.req.url.indexOf("?"));
+
+  /** What was asked in the same words before is neither read nor worked out again. */
+  const answerKept: MiddlewareHandler = async (c, next) => {
+    const { version } = await services.fit.current();
+    const answer = answersOf(version).get(questionText(c));
+    if (answer === undefined) return next();
+    return unchangedSince(c, version) ?? sendText(c, answer);
+  };
+
+  const startRoute = declareRoute({
+    method: "get",
+    path: "/start",
+    summary: "Start tune at a place: elevation_m, or lat and lon",
+    request: { query: z.strictObject(fromTexts(questionFields)) },
+    responses: { 200: json(startTune) },
+    problems: [404, 422],
+    middleware: answerKept,
   });
-  app.post("/start", async (c) => {
-    const { own_tunes, ...query } = await readBody(c, "question", startBody);
+
+  const app = api("question");
+  app.openapi(startRoute, async (c) => {
+    const question = await questionOf(services, c.req.valid("query"));
+    const fit = await services.fit.current();
+    const answer = jsonText(startTuneOf(fit, question));
+    const answers = answersOf(fit.version);
+    if (answers.size >= ANSWERS_KEPT) answers.delete(answers.keys().next().value as string);
+    answers.set(questionText(c), answer);
+    return unchangedSince(c, fit.version) ?? sendText(c, answer);
+  });
+  app.openapi(ownStartRoute, async (c) => {
+    const { own_tunes, ...query } = c.req.valid("json");
     const question = await questionOf(services, query);
     // Own tunes are answered and forgotten: no copy of theirs anywhere, in no cache on the way either.
     c.header("Cache-Control", "no-store");
-    return c.json(ownStartTune(await services.fit.current(), question, own_tunes));
+    return c.json(ownStartTuneOf(await services.fit.current(), question, own_tunes), 200);
   });
   return app;
 }

@@ -1,4 +1,7 @@
-import { type Context, Hono, type MiddlewareHandler } from "hono";
+import type { Context, MiddlewareHandler } from "hono";
+import { createMiddleware } from "hono/factory";
+import type { BlankEnv } from "hono/types";
+import { z } from "zod";
 import {
   type DecisionRow,
   decisionsOn,
@@ -9,11 +12,12 @@ import {
 } from "../../db/tunes.ts";
 import { forgetWithoutTunes } from "../../db/waiting.ts";
 import type { Reason } from "../../model/screen.ts";
-import { readTune } from "../body.ts";
+import { tuneSchema } from "../../model/tune.ts";
 import type { Services } from "../context.ts";
-import type { Submitted } from "../contract.ts";
+import { keptTune, submitted } from "../contract/tunes.ts";
+import { api, bearer, declareRoute, json, jsonBody } from "../declare.ts";
 import { inForce } from "../in-force.ts";
-import { keptTune } from "../kept-tune.ts";
+import { keptTuneOf } from "../kept-tune.ts";
 import { sha256 } from "../keys.ts";
 import { NewKeys } from "../new-keys.ts";
 import { full, RequestProblem } from "../problem.ts";
@@ -25,42 +29,110 @@ const notKept: MiddlewareHandler = (c, next) => {
   return next();
 };
 
+const params = z.object({ id: z.string() });
+
+const idempotencyKey = z
+  .string()
+  .regex(
+    /^[\x21-\x7e]{8,200}$/,
+    "Idempotency-Key must be 8 to 200 printable characters without spaces.",
+  );
+
 /** Submit, read, revise, withdraw. */
-export function tuneRoutes(services: Services): Hono {
+export function tuneRoutes(services: Services) {
   const { db, commit, storage, prepared, keys, now, limits, clientAddress, afterWrite } = services;
   const newKeys = new NewKeys({
     ...{ db, keys, now, days: services.newKeyDays },
     onSurge: () => services.onTrouble("surge"),
   });
   const today = () => now().toISOString().slice(0, 10);
-  const app = new Hono();
-
   // A receipt, and what it opens, is for nobody's cache.
+  const app = api();
   app.use("/tunes", notKept).use("/tunes/:id", notKept);
+  app.openAPIRegistry.registerComponent("securitySchemes", "receipt", {
+    type: "http",
+    scheme: "bearer",
+    description: "The receipt of one tune",
+  });
 
-  app.post("/tunes", async (c) => {
+  const countWrite: MiddlewareHandler<BlankEnv> = async (c, next) => {
     await limits.write(clientAddress(c));
-    await requireRoom(c);
-    const tune = await readTune(c);
-    await limits.tune(tune, c.req.header("Proof-Of-Work"));
+    return next();
+  };
+
+  const requireRoom: MiddlewareHandler<BlankEnv> = async (c, next) => {
+    if (await storage.isShort()) throw full(c.req);
+    return next();
+  };
+
+  /** Opens the tune of an id with its receipt. */
+  const opened = createMiddleware<{ Variables: { sent: TuneRow } }>(async (c, next) => {
+    c.set("sent", await authorised(c));
+    return next();
+  });
+
+  const submitRoute = declareRoute({
+    method: "post",
+    path: "/tunes",
+    summary: "Submit a tune",
+    middleware: [countWrite, requireRoom] as const,
+    request: {
+      headers: z.object({
+        "Idempotency-Key": idempotencyKey
+          .optional()
+          .describe(
+            "8 to 200 printable characters. The same key and tune get the same answer again, receipt included.",
+          ),
+        "Proof-Of-Work": z.string().optional().meta({
+          description: "In a flood: what solves the challenge of a 429, as its schema says",
+          maxLength: 2000,
+        }),
+      }),
+      body: jsonBody(tuneSchema),
+    },
+    responses: { 201: json(submitted) },
+    problems: [400, 409, 413, 415, 422, 429, 503, 507],
+  });
+  app.openapi(submitRoute, async (c) => {
+    const tune = c.req.valid("json");
+    const headers = c.req.valid("header");
+    await limits.tune(tune, headers["Proof-Of-Work"]);
     const { answer, isNew } = await submit(services, newKeys, tune, {
       address: clientAddress(c),
-      idempotencyKey: idempotencyKey(c),
+      idempotencyKey: headers["Idempotency-Key"],
     });
     if (!isNew) return c.json(answer, 201);
     afterWrite(c);
     return c.json(answer, 201, { Location: `/api/tunes/${answer.id}` });
   });
 
-  app.get("/tunes/:id", async (c) =>
-    c.json(await keptTune(services, newKeys, await authorised(c))),
+  const readRoute = declareRoute({
+    method: "get",
+    path: "/tunes/{id}",
+    summary: "Read a tune",
+    security: bearer.receipt,
+    middleware: opened,
+    request: { params },
+    responses: { 200: json(keptTune) },
+    problems: [401, 404],
+  });
+  app.openapi(readRoute, async (c) =>
+    c.json(await keptTuneOf(services, newKeys, c.get("sent")), 200),
   );
 
-  app.put("/tunes/:id", async (c) => {
-    await limits.write(clientAddress(c));
-    await requireRoom(c);
-    const sent = await authorised(c);
-    const judged = await judge(services, await readTune(c));
+  const reviseRoute = declareRoute({
+    method: "put",
+    path: "/tunes/{id}",
+    summary: "Revise a tune",
+    security: bearer.receipt,
+    middleware: [countWrite, requireRoom, opened] as const,
+    request: { params, body: jsonBody(tuneSchema) },
+    responses: { 200: json(submitted) },
+    problems: [400, 401, 404, 413, 415, 422, 429, 503, 507],
+  });
+  app.openapi(reviseRoute, async (c) => {
+    const sent = c.get("sent");
+    const judged = await judge(services, c.req.valid("json"));
     const { kept, answer } = keptOutBySteward(await decisionsOn(db, sent.id))
       ? stillHeld(judged)
       : judged;
@@ -77,22 +149,27 @@ export function tuneRoutes(services: Services): Hono {
     prepared.forget();
     await storage.forget();
     afterWrite(c);
-    return c.json({ id, ...answer, ...waits } satisfies Submitted);
+    return c.json({ id, ...answer, ...waits }, 200);
   });
 
-  app.delete("/tunes/:id", async (c) => {
-    await limits.write(clientAddress(c));
-    const sent = await authorised(c);
+  const withdrawRoute = declareRoute({
+    method: "delete",
+    path: "/tunes/{id}",
+    summary: "Withdraw a tune: gone from data, fit and export",
+    security: bearer.receipt,
+    middleware: [countWrite, opened] as const,
+    request: { params },
+    responses: { 204: { description: "Done" } },
+    problems: [401, 404, 429, 503, 507],
+  });
+  app.openapi(withdrawRoute, async (c) => {
+    const sent = c.get("sent");
     await storage.findRoomFor(() => commit(withdrawTune(db, sent, today())));
     prepared.forget();
     await storage.forget();
     afterWrite(c);
     return c.body(null, 204);
   });
-
-  async function requireRoom(c: Context): Promise<void> {
-    if (await storage.isShort()) throw full(c.req);
-  }
 
   /**
    * A revision puts right what was said of a tune; it was found beside what the atlas answered when it was sent. Its home stays,
@@ -150,13 +227,4 @@ export function tuneRoutes(services: Services): Hono {
   }
 
   return app;
-}
-
-function idempotencyKey(c: Context): string | undefined {
-  const text = c.req.header("Idempotency-Key");
-  if (text === undefined || /^[\x21-\x7e]{8,200}$/.test(text)) return text;
-  throw new RequestProblem(
-    400,
-    "Idempotency-Key must be 8 to 200 printable characters without spaces.",
-  );
 }

@@ -1,9 +1,9 @@
 import { pbkdf2Sync } from "node:crypto";
 import { afterEach, expect, test } from "vitest";
 import type { Tune } from "../../model/tune.ts";
+import type { Challenge } from "../../server/contract/proof-of-work.ts";
 import * as answers from "../../server/contract.ts";
 import { FLOOD_LIMIT } from "../../server/flood.ts";
-import type { Challenge } from "../../server/proof-schema.ts";
 import { goodTune, openTestAtlas, post, type TestAtlas } from "../server/atlas.ts";
 import { flood, floodAtlas } from "./flood.ts";
 

@@ -1,14 +1,15 @@
 import { z } from "zod";
+import { trimmed } from "./quantities.ts";
 
 /** How long a challenge can be solved for, and which tune its proof lets in: under the atlas's signature with the rest. */
-const data = z.object({
+const data = trimmed({
   until: z.number().describe("Unix time, s"),
   tune: z.string().describe("SHA-256 of the tune it was asked for"),
 });
 
 /** A proof of work asked for in a flood. */
-export const challenge = z.object({
-  parameters: z.object({
+export const challenge = trimmed({
+  parameters: trimmed({
     algorithm: z.string().describe("PBKDF2/SHA-256"),
     nonce: z.string().describe("Hexadecimal, as salt, keyPrefix and derivedKey are"),
     salt: z.string(),

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { z } from "zod";
-import { fromText } from "../../server/query.ts";
+import { fromText } from "../../server/contract/from-text.ts";
 
 const number = fromText(z.number());
 

@@ -1,9 +1,13 @@
 import { z } from "zod";
-import { TUNES_AT_ONCE } from "../db/steward.ts";
-import { STEWARD_VERDICTS, type StewardVerdict, USUAL_REASONS } from "../model/steward-reasons.ts";
-import { fromText } from "./query.ts";
+import { TUNES_AT_ONCE } from "../../db/steward.ts";
+import {
+  STEWARD_VERDICTS,
+  type StewardVerdict,
+  USUAL_REASONS,
+} from "../../model/steward-reasons.ts";
+import { fromText } from "./from-text.ts";
 
-/** What the steward's routes take, for checking and for the API's description. */
+/** What the steward's routes take. */
 
 /** Tunes or decisions a page, unless told otherwise. */
 export const PAGE = 20;
@@ -51,7 +55,7 @@ export const tunesQuery = z
     ids: z
       .string()
       .regex(
-        new RegExp(`^[0-9a-z]{1,64}(,[0-9a-z]{1,64}){0,${IN_ADDRESS - 1}}$`, "i"),
+        new RegExp(`^[0-9A-Za-z]{1,64}(,[0-9A-Za-z]{1,64}){0,${IN_ADDRESS - 1}}$`),
         `Ids are separated by commas, at most ${IN_ADDRESS} of them.`,
       )
       .optional()

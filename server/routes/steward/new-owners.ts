@@ -1,0 +1,70 @@
+import { z } from "zod";
+import { stewardsName } from "../../../db/tunes.ts";
+import {
+  COUNTED_BY_STEWARD,
+  letCountBySteward,
+  tunesOfContributors,
+  waitingByPseudonym,
+  waitingInTurn,
+} from "../../../db/waiting.ts";
+import type { Services } from "../../context.ts";
+import { countedAnswer, waitingAnswer } from "../../contract/steward-answers.ts";
+import { PAGE, reasonBody, waitingQuery } from "../../contract/steward-requests.ts";
+import { api, bearer, declareRoute, json, jsonBody } from "../../declare.ts";
+import { RequestProblem } from "../../problem.ts";
+
+const waitingRoute = declareRoute({
+  method: "get",
+  path: "/steward/waiting",
+  summary: "New contributors whose tunes do not count yet, in the order in which they will",
+  security: bearer.steward,
+  request: { query: waitingQuery },
+  responses: { 200: json(waitingAnswer) },
+  problems: [401, 422, 429],
+});
+
+const countRoute = declareRoute({
+  method: "post",
+  path: "/steward/contributors/{pseudonym}/count",
+  summary: "Let a new contributor's tunes count now, and say why",
+  security: bearer.steward,
+  request: { params: z.object({ pseudonym: z.string() }), body: jsonBody(reasonBody) },
+  responses: { 200: json(countedAnswer) },
+  problems: [400, 401, 404, 413, 415, 422, 429, 503, 507],
+});
+
+/** New contributors, who wait, and letting one of them count. */
+export function newOwnerRoutes({ db, commit, now, afterWrite }: Services) {
+  return api("decision")
+    .openapi(waitingRoute, async (c) => {
+      const { limit = PAGE } = c.req.valid("query");
+      const found = await waitingInTurn(db, limit);
+      const waiting = found.map(({ contributor, since, crowded }) => ({
+        contributor: stewardsName(contributor),
+        since,
+        crowded,
+      }));
+      return c.json({ waiting }, 200);
+    })
+    .openapi(countRoute, async (c) => {
+      const { reason } = c.req.valid("json");
+      const { pseudonym } = c.req.valid("param");
+      const waits = /^[0-9a-f]{16}$/.test(pseudonym)
+        ? await waitingByPseudonym(db, pseudonym)
+        : undefined;
+      if (!waits) {
+        throw new RequestProblem(
+          404,
+          "No contributor waits under this pseudonym. GET /api/steward/waiting names those who do.",
+        );
+      }
+      const reasons = JSON.stringify([
+        { code: COUNTED_BY_STEWARD, field: "contributor", sentence: reason },
+      ]);
+      const today = now().toISOString().slice(0, 10);
+      await commit(letCountBySteward(db, waits.contributor, reasons, today));
+      const tunes = await tunesOfContributors(db, [waits.contributor]);
+      afterWrite(c);
+      return c.json({ contributor: pseudonym, tunes: tunes.length }, 200);
+    });
+}
