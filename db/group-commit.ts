@@ -1,5 +1,5 @@
 import type { Database, Statement } from "./database.ts";
-import { causesOf, StorageBusy } from "./storage-trouble.ts";
+import { causesOf, StorageBusy, StorageFailing } from "./storage-trouble.ts";
 
 interface Waiting {
   statements: Statement[];
@@ -11,6 +11,8 @@ interface Waiting {
 const GATHER_ms = 1;
 /** Statements that share one commit at most: D1 allows 1,000 queries an invocation. */
 const MOST_TOGETHER = 300;
+
+const isOfAll = (cause: unknown) => cause instanceof StorageBusy || cause instanceof StorageFailing;
 
 /**
  * Writes that arrive while another commit is on its way share the next one, so that many submissions cost one
@@ -30,8 +32,8 @@ export function groupCommit(db: Database): (statements: Statement[]) => Promise<
         await run(together.flatMap((w) => w.statements));
         for (const { done } of together) done();
       } catch (error) {
-        // Each would wait as long again for whoever holds the database.
-        if (causesOf(error).some((cause) => cause instanceof StorageBusy)) {
+        // Each would wait as long again for whoever holds the database, or for the disk.
+        if (causesOf(error).some(isOfAll)) {
           for (const { failed } of together) failed(error);
           continue;
         }

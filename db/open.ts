@@ -9,7 +9,8 @@ import { Ballast } from "./ballast.ts";
 import type { Database } from "./database.ts";
 import { ownPath, requireUsable } from "./file-state.ts";
 import { DatabaseRefused } from "./refused.ts";
-import { primaryCode, SQLITE, SqliteFile } from "./sqlite-file.ts";
+import { primaryCode, SQLITE } from "./result-codes.ts";
+import { SqliteFile } from "./sqlite-file.ts";
 import { causesOf, StorageFull } from "./storage-trouble.ts";
 
 const migrationsFolder = fileURLToPath(new URL("./migrations", import.meta.url));

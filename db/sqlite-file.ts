@@ -2,7 +2,9 @@ import { DatabaseSync, type SQLInputValue, type StatementSync } from "node:sqlit
 import { setTimeout as after } from "node:timers/promises";
 import { drizzle } from "drizzle-orm/sqlite-proxy";
 import type { Database } from "./database.ts";
-import { StorageBusy, StorageFull } from "./storage-trouble.ts";
+import { diskTrouble, tryDisk } from "./disk.ts";
+import { primaryCode, SQLITE } from "./result-codes.ts";
+import { StorageBusy } from "./storage-trouble.ts";
 
 /** What drizzle asks of a driver. */
 type Method = "run" | "all" | "values" | "get";
@@ -17,9 +19,6 @@ const KEPT_STATEMENTS = 200;
 /** Between two tries while another process holds the file, ms. */
 const TRY_AGAIN_ms = 20;
 
-/** Primary result codes of SQLite: "Result and Error Codes", sqlite.org/rescode.html. */
-export const SQLITE = { busy: 5, locked: 6, corrupt: 11, full: 13, no_database: 26 } as const;
-
 /**
  * One connection to an SQLite file through the runtime's own binding, as drizzle's proxy driver asks for it. Each statement, and
  * each batch with its transaction, runs in one go, so nothing of another comes in between.
@@ -27,7 +26,10 @@ export const SQLITE = { busy: 5, locked: 6, corrupt: 11, full: 13, no_database: 
 export class SqliteFile {
   readonly db: Database;
   readonly #connection: DatabaseSync;
+  readonly #file: string;
   readonly #patience_ms: number;
+  /** Whether the disk took nothing when something was last written. */
+  #isRefused = false;
   readonly #statements = new Map<string, StatementSync>();
 
   /**
@@ -37,6 +39,7 @@ export class SqliteFile {
   constructor(file: string, patience_ms: number) {
     // Waiting within SQLite would stop this thread, so it is done here.
     this.#connection = new DatabaseSync(file, { timeout: 0, enableForeignKeyConstraints: true });
+    this.#file = file;
     this.#patience_ms = patience_ms;
     this.db = drizzle(
       async (sql, params, method) => this.#patiently(() => this.#one({ sql, params, method })),
@@ -63,8 +66,10 @@ export class SqliteFile {
     return this.#prepared(sql).all() as unknown as unknown[][];
   }
 
-  /** Whether nobody else holds the file at this moment. */
+  /** Whether nobody else holds the file at this moment, and the disk takes what is written. */
   canWrite(): boolean {
+    if (this.#isRefused && tryDisk(this.#file) !== undefined) return false;
+    this.#isRefused = false;
     try {
       this.#connection.exec("BEGIN IMMEDIATE");
       this.#connection.exec("ROLLBACK");
@@ -145,6 +150,12 @@ export class SqliteFile {
     return statement;
   }
 
+  #ofTheDisk(error: unknown): Error | undefined {
+    const trouble = diskTrouble(error, () => tryDisk(this.#file));
+    if (trouble) this.#isRefused = true;
+    return trouble;
+  }
+
   async #patiently<T>(run: () => T): Promise<T> {
     const began = performance.now();
     for (;;) {
@@ -152,17 +163,10 @@ export class SqliteFile {
         return run();
       } catch (error) {
         const code = primaryCode(error);
-        if (code === SQLITE.full) throw new StorageFull(error);
-        if (code !== SQLITE.busy && code !== SQLITE.locked) throw error;
+        if (code !== SQLITE.busy && code !== SQLITE.locked) throw this.#ofTheDisk(error) ?? error;
         if (performance.now() - began >= this.#patience_ms) throw new StorageBusy(error);
         await after(TRY_AGAIN_ms);
       }
     }
   }
-}
-
-/** The lower byte of an extended result code. */
-export function primaryCode(error: unknown): number | undefined {
-  const code = (error as { errcode?: number } | null)?.errcode;
-  return code === undefined ? undefined : code & 0xff;
 }

@@ -12,6 +12,13 @@ export class StorageFull extends Error {
   }
 }
 
+/** The disk takes nothing: it fails, or may only be read. Nothing was written. */
+export class StorageFailing extends Error {
+  constructor(cause: unknown) {
+    super("The disk takes nothing.", { cause });
+  }
+}
+
 /** What is behind an error, as whoever raised it wrapped it. */
 export function causesOf(error: unknown): unknown[] {
   const causes: unknown[] = [];

@@ -4,11 +4,11 @@ import { bodyLimit } from "hono/body-limit";
 import { cors } from "hono/cors";
 import { HTTPException } from "hono/http-exception";
 import type { BlankEnv } from "hono/types";
-import { causesOf, StorageBusy, StorageFull } from "../db/storage-trouble.ts";
+import { causesOf, StorageBusy, StorageFailing, StorageFull } from "../db/storage-trouble.ts";
 import type { Services } from "./context.ts";
 import { descriptionRoute } from "./description.ts";
 import { GeographyMissing } from "./geography/geography.ts";
-import { busy, full, RequestProblem, renderProblem, STORAGE_SHORT } from "./problem.ts";
+import { busy, DiskFails, full, RequestProblem, renderProblem, STORAGE_SHORT } from "./problem.ts";
 import { aboutRoutes } from "./routes/about.ts";
 import { cellRoutes } from "./routes/cells.ts";
 import { dataRoutes } from "./routes/data.ts";
@@ -95,6 +95,7 @@ export function createApp(services: Services): Hono {
   app.onError(async (error, c) => {
     const problem = await asProblem(error, c.req);
     if (problem.status === STORAGE_SHORT) services.onTrouble("storage short");
+    if (problem instanceof DiskFails) services.onTrouble("storage failing");
     return renderProblem(c, problem);
   });
   return app;
@@ -123,6 +124,10 @@ async function asProblem(error: Error, request: Context["req"]): Promise<Request
   const causes = causesOf(error);
   if (causes.some((cause) => cause instanceof StorageBusy)) return busy();
   if (causes.some((cause) => cause instanceof StorageFull)) return full(request);
+  if (causes.some((cause) => cause instanceof StorageFailing)) {
+    console.error(causes.at(-1));
+    return new DiskFails();
+  }
   // What wraps a cause may repeat a tune's figures, which belong in no log.
   console.error(causes.at(-1));
   return new RequestProblem(500, "The atlas failed on this request. It is not your mistake.");

@@ -68,6 +68,17 @@ export function busy(): RequestProblem {
   );
 }
 
+/** The disk takes nothing. */
+export class DiskFails extends RequestProblem {
+  constructor() {
+    super(
+      503,
+      "The atlas's disk takes nothing at this moment. Nothing was stored; keep it and send it again later, once its operator has looked.",
+      { title: "The disk fails", headers: { "Retry-After": String(FULL_FOR_s) } },
+    );
+  }
+}
+
 /** Insufficient storage (RFC 4918, 11.5). */
 export const STORAGE_SHORT = 507;
 

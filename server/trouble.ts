@@ -5,6 +5,8 @@ const SENTENCES = {
   flood: "Far more tunes come in than usual. Each needs a proof of work until fewer come.",
   "storage short":
     "There is too little room for new tunes, so they are refused until somebody makes more.",
+  "storage failing":
+    "The disk takes nothing that is written: it fails, or may only be read. New tunes and withdrawals are refused until somebody mends it.",
   "fit failing":
     "No fit could be made for ten minutes or longer. The last published one answers; the log says what went wrong.",
 };

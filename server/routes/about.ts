@@ -38,7 +38,7 @@ export function aboutRoutes(services: Services) {
       found.push({ field, code, message });
     if (stopping()) say("server", "stopping", "It is about to stop and finishes what it began.");
     if (!storage.canWrite()) {
-      say("database", "database_busy", "Another program holds it, or it cannot be written.");
+      say("database", "database_busy", "Another program holds it, or the disk takes nothing.");
     }
     if (await storage.isShort()) {
       say("storage", "storage_short", "No room for new tunes. Make some; withdrawing still works.");
