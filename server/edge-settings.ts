@@ -13,6 +13,7 @@ export interface Bindings {
   LIMITS: ObjectNamespace;
   ATLAS_SECRET?: string;
   WRITE_LIMIT?: string;
+  READ_LIMIT?: string;
   FLOOD_LIMIT?: string;
   NEW_KEY_DAYS?: string;
   STEWARD_TOKEN?: string;
@@ -30,8 +31,9 @@ export async function keysAtEdge({ ATLAS_SECRET }: Bindings): Promise<Keys> {
 
 export const newKeyDaysOf = (env: Bindings) => Number(env.NEW_KEY_DAYS ?? NEW_KEY_DAYS);
 
-/** Writes a minute of a client, and tunes within five minutes of all. */
+/** Writes and dear reads a minute of a client, and tunes within five minutes of all. */
 export const limitsOf = (env: Bindings) => ({
   writes: Number(env.WRITE_LIMIT ?? 30),
+  reads: Number(env.READ_LIMIT ?? 30),
   tunes: Number(env.FLOOD_LIMIT ?? FLOOD_LIMIT),
 });

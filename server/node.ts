@@ -105,8 +105,11 @@ async function openClaimed(settings: Settings, letGo: () => void): Promise<Atlas
     now,
     demo,
     onTrouble,
-    limits: limitsHere({ writes: settings.writeLimit, tunes: settings.floodLimit }, keys, now, () =>
-      onTrouble("flood"),
+    limits: limitsHere(
+      { writes: settings.writeLimit, reads: settings.readLimit, tunes: settings.floodLimit },
+      keys,
+      now,
+      () => onTrouble("flood"),
     ),
     newKeyDays: settings.newKeyDays,
     stewardToken: settings.stewardToken,

@@ -11,6 +11,8 @@ export interface Settings {
   secret?: string | undefined;
   demo: boolean;
   writeLimit: number;
+  /** Questions and downloads that are dear to answer, a minute per client; 0 for any number. */
+  readLimit: number;
   /** Tunes within five minutes, by all together, from which on each needs a proof of work; 0 for never. */
   floodLimit: number;
   /** Days until a new contributor's tunes count; 0 for at once. */
@@ -52,6 +54,7 @@ export function settingsFrom(
     secret: env.ATLAS_SECRET,
     demo,
     writeLimit: wholeNumber(env, "WRITE_LIMIT", demo ? 0 : 30),
+    readLimit: wholeNumber(env, "READ_LIMIT", demo ? 0 : 30),
     floodLimit: wholeNumber(env, "FLOOD_LIMIT", demo ? 0 : FLOOD_LIMIT),
     newKeyDays: wholeNumber(env, "NEW_KEY_DAYS", demo ? 0 : NEW_KEY_DAYS),
     proxies: wholeNumber(env, "PROXIES", 0),

@@ -5,8 +5,10 @@ import { type Bindings, keysAtEdge, limitsOf } from "./edge-settings.ts";
 import { type Limits, limitsHere } from "./limits.ts";
 import { RequestProblem } from "./problem.ts";
 
-/** What is asked: about a write of an address, or about a tune. */
-type Question = { address: string } | { tune: Tune; proof: string | undefined };
+/** What is asked: about a write or a dear read of an address, or about a tune. */
+type Question =
+  | { of: "write" | "read"; address: string }
+  | { tune: Tune; proof: string | undefined };
 
 /** A refusal, on its way from the one who counts. */
 interface Refused {
@@ -41,7 +43,7 @@ export class WriteLimits {
     const limits = await this.#limits;
     try {
       await ("address" in question
-        ? limits.write(question.address)
+        ? limits[question.of](question.address)
         : limits.tune(question.tune, question.proof));
       return Response.json(null);
     } catch (error) {
@@ -54,7 +56,7 @@ export class WriteLimits {
 
 /**
  * Limits that one object counts for all isolates.
- * @param here counts where that object does not answer: a write never fails for it
+ * @param here counts where that object does not answer: nothing ever fails for it
  */
 export function sharedLimits(objects: ObjectNamespace, here: Limits): Limits {
   const ask = async (question: Question, otherwise: () => Promise<void>) => {
@@ -71,7 +73,8 @@ export function sharedLimits(objects: ObjectNamespace, here: Limits): Limits {
     if (refused) throw new RequestProblem(refused.status, refused.detail, refused);
   };
   return {
-    write: (address) => ask({ address }, () => here.write(address)),
+    write: (address) => ask({ of: "write", address }, () => here.write(address)),
+    read: (address) => ask({ of: "read", address }, () => here.read(address)),
     tune: (tune, proof) => ask({ tune, proof }, () => here.tune(tune, proof)),
   };
 }

@@ -1,8 +1,8 @@
 import type { MiddlewareHandler } from "hono";
+import { clientMinutes } from "./client-limit.ts";
 import type { Services } from "./context.ts";
 import { sha256 } from "./keys.ts";
 import { RequestProblem } from "./problem.ts";
-import { clientMinutes } from "./write-limit.ts";
 
 /** Wrong tokens a minute from one client that are answered as such; after that they are told to wait. */
 const WRONG_MOST = 10;

@@ -16,6 +16,7 @@ const csvRoute = declareRoute({
   path: "/tunes.csv",
   summary: "All accepted tunes, CSV (CC0)",
   responses: { 200: media("text/csv") },
+  problems: [429],
 });
 
 const csvMetadataRoute = declareRoute({
@@ -30,6 +31,7 @@ const geojsonRoute = declareRoute({
   path: "/tunes.geojson",
   summary: "All accepted tunes, GeoJSON (CC0)",
   responses: { 200: media("application/geo+json") },
+  problems: [429],
 });
 
 const parquetRoute = declareRoute({
@@ -37,6 +39,7 @@ const parquetRoute = declareRoute({
   path: "/tunes.parquet",
   summary: "All accepted tunes, Parquet (CC0)",
   responses: { 200: media("application/vnd.apache.parquet") },
+  problems: [429],
 });
 
 const dictionaryRoute = declareRoute({
@@ -48,12 +51,13 @@ const dictionaryRoute = declareRoute({
 
 /** All accepted tunes, and what their columns mean. */
 export function openDataRoutes(services: Services) {
-  const { db, demo, prepared } = services;
+  const { db, demo, prepared, limits, clientAddress } = services;
 
   /** A document from what is prepared, or sent a page at a time while it is made. */
   async function send(c: Context, name: DocumentName, headers: Record<string, string>) {
     const known = unchangedSince(c, `tunes.${await dataRevision(db)}`);
     if (known) return known;
+    await limits.read(clientAddress(c));
     for (const [header, value] of Object.entries(headers)) c.header(header, value);
     if (!prepared.hasFiles) {
       return stream(c, async (out) => {

@@ -44,15 +44,6 @@ function refuseRepeated(tunes: readonly field.OwnTune[], context: z.RefinementCt
   }
 }
 
-const ownStartRoute = declareRoute({
-  method: "post",
-  path: "/start",
-  summary: "The same for a heater that has tunes of its own; nothing is stored",
-  request: { body: jsonBody(startBody) },
-  responses: { 200: json(ownStartTune) },
-  problems: [400, 404, 413, 415, 422],
-});
-
 /** Answers kept for the published fit: many ask about the same places. */
 const ANSWERS_KEPT = 2000;
 
@@ -84,6 +75,22 @@ export function startRoutes(services: Services) {
     responses: { 200: json(startTune) },
     problems: [404, 422],
     middleware: answerKept,
+  });
+
+  /** Own tunes take the thread that answers for a tenth of a second. */
+  const countRead: MiddlewareHandler = async (c, next) => {
+    await services.limits.read(services.clientAddress(c));
+    return next();
+  };
+
+  const ownStartRoute = declareRoute({
+    method: "post",
+    path: "/start",
+    summary: "The same for a heater that has tunes of its own; nothing is stored",
+    middleware: countRead,
+    request: { body: jsonBody(startBody) },
+    responses: { 200: json(ownStartTune) },
+    problems: [400, 404, 413, 415, 422, 429],
   });
 
   const app = api("question");

@@ -33,6 +33,7 @@ export async function runAtlas(
       ATLAS_DB: ":memory:",
       ATLAS_SECRET: "a secret for browser tests only",
       WRITE_LIMIT: "0",
+      READ_LIMIT: "0",
       FLOOD_LIMIT: "0",
       NEW_KEY_DAYS: "0",
       ...env,

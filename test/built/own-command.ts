@@ -25,6 +25,7 @@ export async function ownServer(
       PORT: "0",
       ATLAS_DB: file,
       WRITE_LIMIT: "0",
+      READ_LIMIT: "0",
       FLOOD_LIMIT: "0",
       NEW_KEY_DAYS: "0",
       ...env,

@@ -342,6 +342,35 @@ test("the addresses of one IPv6 line are one client, and a network of many clien
   await limited.close();
 });
 
+test("what is dear to answer is limited per client, with a word on when to ask again; everything else is not", async () => {
+  const limited = await openTestAtlas({ readLimit: 2 });
+  const from = { "X-Test-Client": "a" };
+  const read = (path: string, headers = {}) =>
+    limited.app.request(path, { headers: { ...from, ...headers } });
+  const csv = await read("/api/tunes.csv");
+  expect([csv.status, (await read("/api/tunes.parquet")).status]).toEqual([200, 200]);
+  const refused = await limited.app.request("/api/start", {
+    method: "POST",
+    headers: { ...from, "Content-Type": "application/json" },
+    body: JSON.stringify({ heat_kW: 5, elevation_m: 2240, own_tunes: [ownTune()] }),
+  });
+  expect([refused.status, refused.headers.get("Retry-After")]).toEqual([429, "60"]);
+  expect(answers.problem.parse(await refused.json())).toMatchObject({
+    title: "Too many at once",
+    detail: "At most 2 questions or downloads of this kind a minute. Ask again in 60 s.",
+  });
+  // Whoever has it already is told so at no cost.
+  const known = { "If-None-Match": csv.headers.get("ETag") ?? "" };
+  expect((await read("/api/tunes.csv", known)).status).toBe(304);
+  for (let n = 0; n < 5; n++)
+    for (const path of [`/api/start?heat_kW=5&elevation_m=${n}`, "/api/cells/world", "/api/data"])
+      expect((await read(path)).status).toBe(200);
+  expect((await read("/api/tunes.csv", { "X-Test-Client": "b" })).status).toBe(200);
+  limited.pass(60_001);
+  expect((await read("/api/tunes.csv")).status).toBe(200);
+  await limited.close();
+});
+
 test("reads carry a tag and answer 304 to it; versions never change", async () => {
   await post(atlas.app, goodTune());
   await atlas.fit.refresh();

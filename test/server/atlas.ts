@@ -67,6 +67,7 @@ export interface TestAtlas {
 export async function openTestAtlas(
   options: {
     writeLimit?: number;
+    readLimit?: number;
     floodLimit?: number;
     demo?: boolean;
     gazetteer?: Gazetteer;
@@ -131,7 +132,11 @@ export async function openTestAtlas(
     demo,
     onTrouble,
     limits: limitsHere(
-      { writes: options.writeLimit ?? 0, tunes: options.floodLimit ?? 0 },
+      {
+        writes: options.writeLimit ?? 0,
+        reads: options.readLimit ?? 0,
+        tunes: options.floodLimit ?? 0,
+      },
       keys,
       now,
       () => onTrouble("flood"),

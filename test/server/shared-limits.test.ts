@@ -9,7 +9,7 @@ import { goodTune } from "./atlas.ts";
 const SECRET = "a secret for tests only";
 const now = () => new Date("2026-11-25T12:00:00Z");
 const keys = await openKeys(SECRET);
-const here = () => limitsHere({ writes: 2, tunes: 1 }, keys, now);
+const here = () => limitsHere({ writes: 2, reads: 1, tunes: 1 }, keys, now);
 
 const objects = (fetch: (request: Request) => Promise<Response>): ObjectNamespace => ({
   idFromName: (name) => name,
@@ -18,7 +18,12 @@ const objects = (fetch: (request: Request) => Promise<Response>): ObjectNamespac
 
 test("what the object refuses is refused as if it were counted here, with the time to wait and the challenge", async () => {
   vi.useFakeTimers({ now: now() });
-  const env = { ATLAS_SECRET: SECRET, WRITE_LIMIT: "2", FLOOD_LIMIT: "1" } as Bindings;
+  const env = {
+    ATLAS_SECRET: SECRET,
+    WRITE_LIMIT: "2",
+    READ_LIMIT: "1",
+    FLOOD_LIMIT: "1",
+  } as Bindings;
   const object = new WriteLimits({} as never, env);
   const inside = objects((request) => object.fetch(request));
   const isolates = [sharedLimits(inside, here()), sharedLimits(inside, here())] as const;
@@ -28,6 +33,13 @@ test("what the object refuses is refused as if it were counted here, with the ti
   await expect(isolates[0].write("203.0.113.7")).rejects.toMatchObject({
     status: 429,
     message: "At most 2 writes a minute. Nothing was stored; send it again in 60 s.",
+    headers: { "Retry-After": "60" },
+  });
+  // Reads are counted apart.
+  await isolates[0].read("203.0.113.7");
+  await expect(isolates[1].read("203.0.113.7")).rejects.toMatchObject({
+    status: 429,
+    title: "Too many at once",
     headers: { "Retry-After": "60" },
   });
   await isolates[0].tune(goodTune(), undefined);

@@ -45,11 +45,32 @@ export function clientMinutes(
   };
 }
 
+/** What is counted, as whoever is told to wait reads it. */
+interface Counted {
+  /** So many of what, "30 writes". */
+  many: (most: number) => string;
+  /** What to do, "send it again". */
+  remedy: string;
+  title?: string;
+}
+
+const WRITES: Counted = {
+  many: (most) => `${most} writes`,
+  remedy: "Nothing was stored; send it again",
+};
+
+/** Answers that take the processor for long, or hold all tunes. */
+const DEAR_READS: Counted = {
+  many: (most) => `${most} questions or downloads of this kind`,
+  remedy: "Ask again",
+  title: "Too many at once",
+};
+
 /**
- * A plain limit of writes a minute per client, and a wider one per network.
- * @param limit writes a minute of one client; 0 for none
+ * A plain limit a minute per client, and a wider one per network.
+ * @param limit so many a minute of one client; 0 for any number
  */
-export function writeLimit(limit: number, keys: Keys, now: () => Date) {
+function limitOf({ many, remedy, title }: Counted, limit: number, keys: Keys, now: () => Date) {
   const limits = [
     { most: limit, minuteOf: clientMinutes(keys, now), of: "" },
     {
@@ -66,9 +87,15 @@ export function writeLimit(limit: number, keys: Keys, now: () => Date) {
       if (minute.used <= most) continue;
       throw new RequestProblem(
         429,
-        `At most ${most} writes a minute${of}. Nothing was stored; send it again in ${minute.left_s} s.`,
-        { headers: { "Retry-After": String(minute.left_s) } },
+        `At most ${many(most)} a minute${of}. ${remedy} in ${minute.left_s} s.`,
+        { ...(title && { title }), headers: { "Retry-After": String(minute.left_s) } },
       );
     }
   };
 }
+
+export const writeLimit = (limit: number, keys: Keys, now: () => Date) =>
+  limitOf(WRITES, limit, keys, now);
+
+export const readLimit = (limit: number, keys: Keys, now: () => Date) =>
+  limitOf(DEAR_READS, limit, keys, now);
