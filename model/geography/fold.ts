@@ -13,6 +13,9 @@ const APART: Record<string, string> = {
   ŋ: "n",
 };
 
+/** Most names are folded once they are in lower case. */
+const PLAIN = /^[a-z0-9]+(?: [a-z0-9]+)*$/;
+
 /**
  * A name as search sees it: compatibility decomposition, accents off, lower case, punctuation as spaces. Other
  * scripts keep their letters.
@@ -20,6 +23,8 @@ const APART: Record<string, string> = {
  * @example foldName("São  Paulo") // "sao paulo"
  */
 export function foldName(name: string): string {
+  const lower = name.toLowerCase();
+  if (PLAIN.test(lower)) return lower;
   return name
     .normalize("NFKD")
     .toLowerCase()

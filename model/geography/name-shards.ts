@@ -20,6 +20,10 @@ const KEY_LETTERS = 2;
 /** The shared length is written as one digit to the base 36. */
 const MOST_SHARED = 35;
 
+const shardFiles = (letter: string) =>
+  Array.from({ length: SHARDS }, (_, n) => `names/${letter}${n}.txt`);
+const SHARD_FILES: Record<Side, string[]> = { beginning: shardFiles("b"), end: shardFiles("e") };
+
 /** File with the names that begin, or that end, like this one. */
 export function shardOf(folded: string, side: Side): string {
   // A letter is one or two code units.
@@ -29,7 +33,7 @@ export function shardOf(folded: string, side: Side): string {
       : [...folded.slice(-2 * KEY_LETTERS)].slice(-KEY_LETTERS);
   let hash = 0;
   for (const letter of key) hash = (hash * 31 + (letter.codePointAt(0) ?? 0)) % 1_000_003;
-  return `names/${side === "beginning" ? "b" : "e"}${hash % SHARDS}.txt`;
+  return SHARD_FILES[side][hash % SHARDS] as string;
 }
 
 /** A shard's text: names sorted, each without what it shares with the one before; bearers to the base 36. */

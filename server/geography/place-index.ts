@@ -74,13 +74,10 @@ function nameFiles(
 ): [file: string, text: string][] {
   const shards = new Map<string, Map<string, Bearer[]>>();
   settlements.forEach((settlement, number) => {
-    const { name, ownNames, otherNames } = settlement;
-    const own = new Set([name, ...ownNames].map(foldName));
-    const others = withAllNames(settlement) ? otherNames.map(foldName) : [];
-    for (const folded of new Set([...own, ...others])) {
-      if (folded === "" || folded.length > LONGEST_NAME) continue;
-      addTo(shards, shardOf(folded, side), folded, { number, own: own.has(folded) });
-    }
+    const { own, others } = foldedNames(settlement);
+    for (const name of own) addTo(shards, shardOf(name, side), name, { number, own: true });
+    if (!withAllNames(settlement)) return;
+    for (const name of others) addTo(shards, shardOf(name, side), name, { number, own: false });
   });
   return [...shards].map(([file, byName]) => {
     const entries = [...byName].map(([name, bearers]) => ({ name, bearers }));
@@ -88,14 +85,39 @@ function nameFiles(
   });
 }
 
+interface FoldedNames {
+  own: readonly string[];
+  /** Without those that are its own. */
+  others: readonly string[];
+}
+
+/** Folding is half the work of an index, and every place is in four: by either end of its names, of the world and of its country. */
+const folded = new WeakMap<Settlement, FoldedNames>();
+
+function foldedNames(settlement: Settlement): FoldedNames {
+  const known = folded.get(settlement);
+  if (known) return known;
+  const { name, ownNames, otherNames } = settlement;
+  const own = new Set([name, ...ownNames].map(foldName).filter(canBeFound));
+  const others = new Set(otherNames.map(foldName).filter((n) => canBeFound(n) && !own.has(n)));
+  const names = { own: [...own], others: [...others] };
+  folded.set(settlement, names);
+  return names;
+}
+
+const canBeFound = (name: string): boolean => name !== "" && name.length <= LONGEST_NAME;
+
 function addTo(
   shards: Map<string, Map<string, Bearer[]>>,
   file: string,
   name: string,
   bearer: Bearer,
 ): void {
-  const shard = shards.get(file) ?? new Map<string, Bearer[]>();
-  shards.set(file, shard);
+  let shard = shards.get(file);
+  if (!shard) {
+    shard = new Map();
+    shards.set(file, shard);
+  }
   const bearers = shard.get(name);
   if (bearers) bearers.push(bearer);
   else shard.set(name, [bearer]);

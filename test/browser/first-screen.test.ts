@@ -102,43 +102,40 @@ const TRIPS: Record<string, Stop[]> = {
   ],
 };
 
-test.each(["demo", "empty"] as const)(
-  "on a phone a trip's verdict, its whole drawing, fuel and charge are on the first screen, in every language, with and without an own heater: %s",
-  async (kind) => {
-    const { page, close } = await openPage(browser, `${atlases[kind].url}/#/start`, {
-      viewport: PHONE,
-    });
-    await page.locator("button.my-heater-line").waitFor();
-    for (const whose of ["the average heater", "my heater"]) {
-      if (whose === "my heater") await addFoundHeater(page, "The van's heater");
-      for (const language of LANGUAGES) {
-        for (const [name, stops] of Object.entries(TRIPS)) {
-          const heater = { heat_kW: 5, dose_uL: 22, tank_L: 10, battery_Ah: 120 };
-          const kept = textOf({ ...NEW_TRIP, heater, stops });
-          await page.evaluate(
-            ([code, trip]) => {
-              localStorage.setItem("hypsotune.language", code as string);
-              localStorage.setItem("hypsotune.trip", JSON.stringify(trip));
-              location.hash = "#/trip";
-            },
-            [language, kept],
-          );
-          await page.reload();
-          await page.locator(".my-heater-line").waitFor();
-          if (whose === "my heater") await page.locator(".trip .own-basis").waitFor();
-          await expectTripOnFirstScreen(page, `${language}, ${whose}, ${name}`);
-        }
+test("on a phone a trip's verdict, its whole drawing, fuel and charge are on the first screen, in every language, with and without an own heater", async () => {
+  const { page, close } = await openPage(browser, `${atlases.demo.url}/#/start`, {
+    viewport: PHONE,
+  });
+  await page.locator("button.my-heater-line").waitFor();
+  for (const whose of ["the average heater", "my heater"]) {
+    if (whose === "my heater") await addFoundHeater(page, "The van's heater");
+    for (const language of LANGUAGES) {
+      for (const [name, stops] of Object.entries(TRIPS)) {
+        const heater = { heat_kW: 5, dose_uL: 22, tank_L: 10, battery_Ah: 120 };
+        const kept = textOf({ ...NEW_TRIP, heater, stops });
+        await page.evaluate(
+          ([code, trip]) => {
+            localStorage.setItem("hypsotune.language", code as string);
+            localStorage.setItem("hypsotune.trip", JSON.stringify(trip));
+            location.hash = "#/trip";
+          },
+          [language, kept],
+        );
+        await page.reload();
+        await page.locator(".my-heater-line").waitFor();
+        if (whose === "my heater") await page.locator(".trip .own-basis").waitFor();
+        await expectTripOnFirstScreen(page, `${language}, ${whose}, ${name}`);
       }
-      await page.evaluate(() => {
-        localStorage.setItem("hypsotune.language", "en");
-        location.hash = "#/start";
-      });
-      await page.reload();
-      await page.locator("button.my-heater-line").waitFor();
     }
-    await close();
-  },
-);
+    await page.evaluate(() => {
+      localStorage.setItem("hypsotune.language", "en");
+      location.hash = "#/start";
+    });
+    await page.reload();
+    await page.locator("button.my-heater-line").waitFor();
+  }
+  await close();
+});
 
 async function expectTripOnFirstScreen(page: Page, what: string): Promise<void> {
   await page.locator(".profile .drawing").waitFor();

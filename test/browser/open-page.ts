@@ -18,6 +18,14 @@ export interface Opening extends BrowserContextOptions {
   alone?: boolean;
 }
 
+const USUAL: BrowserContextOptions = {
+  // Whatever this machine speaks.
+  locale: "en-US",
+  deviceScaleFactor: 1,
+  // Keeping map and places for later would take most of the time; test/browser/offline.test.ts has the tests of it.
+  serviceWorkers: "block",
+};
+
 /** Opens a view in a browser with nothing remembered, everything it complains of written down. */
 export async function openPage(
   browser: Browser,
@@ -25,8 +33,9 @@ export async function openPage(
   { alone = false, ...options }: Opening = {},
 ): Promise<OpenPage> {
   const { viewport, colorScheme, contrast, forcedColors, reducedMotion, ...forGood } = options;
-  const kind = JSON.stringify(forGood);
-  const page = (!alone && takeRested(browser, kind)) || (await newPage(browser, forGood));
+  const asked: BrowserContextOptions = { ...USUAL, ...forGood };
+  const kind = JSON.stringify(Object.entries(asked).toSorted());
+  const page = (!alone && takeRested(browser, kind)) || (await newPage(browser, asked));
   await page.setViewportSize(viewport ?? { width: 1280, height: 800 });
   await page.emulateMedia({
     media: null,
@@ -61,13 +70,7 @@ function forbidWhatStays(page: Page): void {
 }
 
 async function newPage(browser: Browser, options: BrowserContextOptions): Promise<Page> {
-  const context = await browser.newContext({
-    // Whatever this machine speaks.
-    locale: "en-US",
-    // Keeping map and places for later would take most of the time; test/browser/offline.test.ts has the tests of it.
-    serviceWorkers: "block",
-    ...options,
-  });
+  const context = await browser.newContext(options);
   await context.addInitScript(() =>
     addEventListener("securitypolicyviolation", ({ violatedDirective, blockedURI }) =>
       console.error(`against the page's policy: ${violatedDirective} ${blockedURI}`),
@@ -80,7 +83,7 @@ async function newPage(browser: Browser, options: BrowserContextOptions): Promis
 
 /** Pages at rest, by what no page can change once it is open: a new one costs four times as much as a reload. */
 const rested = new WeakMap<Browser, Map<string, Page>>();
-const RESTED = 4;
+const RESTED = 6;
 
 function takeRested(browser: Browser, kind: string): Page | undefined {
   const page = rested.get(browser)?.get(kind);

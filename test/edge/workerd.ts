@@ -1,7 +1,7 @@
 import { spawn } from "node:child_process";
 import { cpSync, globSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { basename, join } from "node:path";
 import { DatabaseSync } from "node:sqlite";
 import { wrangler } from "../../server/wrangler.ts";
 
@@ -13,15 +13,35 @@ export interface Workerd {
   close: () => Promise<void>;
 }
 
-/** A folder with the schema in an empty database, once made: a command takes longer than most of the tests. */
+const migrations = globSync("db/migrations/*.sql").toSorted();
+
+/** SQL that brings a database up to date, and writes it down as wrangler does, which starts a workerd for each file. */
+const applying = (files: string[]): string =>
+  files
+    .flatMap((file) => [
+      readFileSync(file, "utf8"),
+      `INSERT INTO d1_migrations (name) VALUES ('${basename(file)}');`,
+    ])
+    .join("\n");
+
+/** A folder with an empty database, once made: a command takes longer than most of the tests. */
 let emptyState: string | undefined;
+
+/** Puts an empty database, all but up to date, where wrangler keeps what it has on this machine. */
+export function putEmptyDatabase(state: string): void {
+  emptyState ??= madeEmptyState();
+  cpSync(emptyState, state, { recursive: true });
+}
 
 function madeEmptyState(): string {
   const state = mkdtempSync(join(tmpdir(), "hypsotune-edge-"));
   process.once("exit", () => rmSync(state, { recursive: true }));
   const schema = join(state, "schema.sql");
-  const migrations = globSync("db/migrations/*.sql").toSorted();
-  writeFileSync(schema, migrations.map((file) => readFileSync(file, "utf8")).join("\n"));
+  writeFileSync(
+    schema,
+    `CREATE TABLE d1_migrations (id INTEGER PRIMARY KEY AUTOINCREMENT, name TEXT UNIQUE, applied_at TIMESTAMP DEFAULT CURRENT_TIMESTAMP NOT NULL);
+${applying(migrations.slice(0, -1))}`,
+  );
   wrangler(["d1", "execute", "ATLAS_DB", "--local", "--persist-to", state, "--file", schema]);
   return state;
 }
@@ -45,9 +65,8 @@ export async function openWorkerd(
   { script, sql }: { script?: string; sql?: string } = {},
 ): Promise<Workerd> {
   const state = mkdtempSync(join(tmpdir(), "hypsotune-edge-"));
-  emptyState ??= madeEmptyState();
-  cpSync(emptyState, state, { recursive: true });
-  if (sql) inDatabase(state, sql);
+  putEmptyDatabase(state);
+  inDatabase(state, `${applying(migrations.slice(-1))}${sql ?? ""}`);
   const child = spawn(
     process.execPath,
     [
