@@ -107,6 +107,7 @@ export function CardFields({ fit, choice, mine, onChoice, units, onUnit }: CardF
         name="paper"
         value={choice.paper}
         options={PAPERS.map((paper) => [paper, words.papers[paper]] as const)}
+        hint={words.paperHint}
         onValue={(paper) => onChoice({ ...choice, paper })}
       />
     </div>

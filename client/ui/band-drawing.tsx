@@ -57,7 +57,7 @@ export function BandDrawing({ answer, now_Hz }: { answer: StartEnd; now_Hz?: num
         <>
           <path class="band-now" d={`M${x(nowAt)} ${MIDDLE - 5}l-6 -10h12z`} />
           <text
-            x={x(nowAt) + (x(nowAt) > WIDTH / 2 ? 8 : -8)}
+            x={x(nowAt) > WIDTH / 2 ? Math.min(WIDTH, x(nowAt) + 8) : Math.max(0, x(nowAt) - 8)}
             y={16.5}
             text-anchor={x(nowAt) > WIDTH / 2 ? "end" : "start"}
           >

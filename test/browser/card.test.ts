@@ -194,8 +194,32 @@ for (const locale of ["en-US", "de-DE", "es-ES"]) {
       for (const word of words) expect(pdf.letters).toContain(word.replaceAll(/\s/g, ""));
       expect(await cutParts(page), paper).toEqual([]);
     }
+    // Papers of their own: whatever is said of reading them holds.
+    for (const paper of PAPERS) {
+      await field(page, "paper").selectOption(paper);
+      await page.locator(`[data-paper=${paper}]`).waitFor();
+      expect(await cutParts(page), paper).toEqual([]);
+      const isInHand = paper === "a6" || paper === "index";
+      expect(await readFrom_mm(page), paper).toBeGreaterThan(isInHand ? 390 : 500);
+    }
     await close();
   });
+}
+
+/** Latin letters must subtend 16′ at the least to be read, and 20′ to be read with ease: ISO 9241-303:2011, from memory. */
+const LEAST_LETTER_rad = (16 / 60) * (Math.PI / 180);
+/** Height of a figure in Noto Sans, of its size. */
+const FIGURE_HEIGHT = 0.714;
+
+/** From how far the card's rates can be read, mm. */
+async function readFrom_mm(page: Page): Promise<number> {
+  await page.emulateMedia({ media: "print" });
+  const size_px = await page
+    .locator(".card-rate")
+    .first()
+    .evaluate((rate) => Number.parseFloat(getComputedStyle(rate).fontSize));
+  await page.emulateMedia({ media: null });
+  return (FIGURE_HEIGHT * size_px * (25.4 / 96)) / LEAST_LETTER_rad;
 }
 
 test("a card with own tunes says on paper, in every language, whose bands they are, what it rests on, and that the code leaves them out", async () => {

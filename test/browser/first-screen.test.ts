@@ -2,12 +2,13 @@ import type { Browser, Page } from "playwright-core";
 import { beforeAll, expect, test } from "vitest";
 import { LANGUAGES } from "../../client/language.ts";
 import { t } from "../../client/texts/app.ts";
+import { heaterWords } from "../../client/texts/heater.ts";
 import { textOf } from "../../client/trip/link.ts";
 import { NEW_TRIP } from "../../client/trip/trip.ts";
 import type { Stop } from "../../model/trip/stop.ts";
 import { sideways } from "./faults.ts";
 import { choosePlace, field, openPage, openSite, rendered } from "./open-page.ts";
-import { addFoundHeater } from "./own-heater.ts";
+import { addFoundHeater, button, inForm, line } from "./own-heater.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
 import { demoAtlas, emptyAtlas, plainBrowser } from "./shared.ts";
 import { PHONE } from "./views.ts";
@@ -61,6 +62,18 @@ async function expectOnFirstScreen(page: Page, what: string): Promise<void> {
   }
 }
 
+/** A heater with a tune of its own, now set rich at one end and lean at the other: no more is ever said before the answer. */
+async function addHeaterSetApart(page: Page): Promise<void> {
+  await addFoundHeater(page, "The van's heater");
+  await line(page).click();
+  await button(page, heaterWords.settings.add).click();
+  await button(page, heaterWords.settings.guess).click();
+  await inForm(page, "settings.low.pump_Hz").fill("1.6");
+  await inForm(page, "settings.high.pump_Hz").fill("2.6");
+  await button(page, heaterWords.settings.keep).click();
+  await page.getByText(heaterWords.lead.bothMean).waitFor();
+}
+
 test.each(["demo", "empty"] as const)(
   "on a phone the whole answer is on the first screen, in every language, with and without an own heater: %s",
   async (kind) => {
@@ -70,7 +83,7 @@ test.each(["demo", "empty"] as const)(
     // A place chosen folds the fields.
     await field(page, "place").waitFor({ state: "detached" });
     for (const whose of ["the average heater", "my heater"]) {
-      if (whose === "my heater") await addFoundHeater(page, "The van's heater");
+      if (whose === "my heater") await addHeaterSetApart(page);
       for (const language of LANGUAGES) {
         await page.evaluate((code) => localStorage.setItem("hypsotune.language", code), language);
         await page.reload();

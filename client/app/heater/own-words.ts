@@ -26,11 +26,11 @@ export function leadSentence({ low, high }: Record<End, number>): string {
   const said = alike
     ? words.lead.one(shiftIn(worse))
     : words.lead.both(shiftIn(low), shiftIn(high));
-  const means = [
-    Math.max(low, high) > ABOUT_RIGHT_pct && words.lead.richMeans,
-    Math.min(low, high) < -ABOUT_RIGHT_pct && words.lead.leanMeans,
-  ].filter(Boolean);
-  return `${said}: ${means.join("; ")}.`;
+  const isRich = Math.max(low, high) > ABOUT_RIGHT_pct;
+  const isLean = Math.min(low, high) < -ABOUT_RIGHT_pct;
+  // Short where both are said: on a phone the answer's certainty stands below it on the first screen.
+  const { bothMean, richMeans, leanMeans } = words.lead;
+  return `${said}: ${isRich && isLean ? bothMean : isRich ? richMeans : leanMeans}.`;
 }
 
 function shiftIn(shift_pct: number): string {

@@ -11,7 +11,7 @@ export const t: typeof import("../en/app.ts").t = {
     dark: "Dunkel",
     contrast: "Hoher Kontrast",
   },
-  demo: "Erfundene Daten: Keine Abstimmung hier ist echt.",
+  demo: "Erfundene Daten: Nichts davon ist echt.",
   places: {
     start: "Start",
     trip: "Reise",

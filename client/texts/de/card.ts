@@ -22,6 +22,8 @@ export const cardWords: typeof import("../en/card.ts").cardWords = {
     a4: "A4, zum Falten",
     letter: "US Letter, zum Falten",
   },
+  paperHint:
+    "A6 und 4 × 6 Zoll liest man in der Hand; aus einem halben Meter Abstand A5 oder größer wählen.",
   print: "Merkblatt drucken",
   printHint:
     "Im Druckdialog dasselbe Papier wählen, tatsächliche Größe (100 %), ohne Kopf- und Fußzeilen; oder als PDF speichern. Schwarzweiß genügt.",
@@ -35,7 +37,7 @@ export const cardWords: typeof import("../en/card.ts").cardWords = {
   cannot: "Diese Zahlen passen nicht zusammen. Lüfterdrehzahlen und Kraftstoff je Takt prüfen.",
   heading: (kW) => `Startwerte, Heizung mit ${kW} kW`,
   dose: (dose, perHz) => `Kraftstoff je Takt ${dose} µL: je Hz ${perHz} L/h.`,
-  demo: "Erfundene Daten: Keine Abstimmung hier ist echt.",
+  demo: "Erfundene Daten: Nichts davon ist echt.",
   prior: "Diese Größe hat noch niemand abgestimmt: aus der Physik geschätzt, breite Spannen.",
   tunes: (tunes, contributors) => `Aus ${tunes} Abstimmungen von ${contributors} Besitzern.`,
   ownTunes: (tunes, contributors, own) =>

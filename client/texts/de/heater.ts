@@ -41,6 +41,7 @@ export const heaterWords = {
     even: "etwa richtig",
     richMeans: "Ruß, mehr Kohlenmonoxid, mehr Verbrauch",
     leanMeans: "weniger Wärme, schlechter Start, und die Flamme kann ausgehen",
+    bothMean: "Ruß, mehr Kohlenmonoxid, und die Flamme kann ausgehen",
     since: (date: string) => `Einstellungen vom ${date}.`,
   },
   best: (low: string, high: string) =>

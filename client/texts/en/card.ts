@@ -22,6 +22,7 @@ export const cardWords = {
     a4: "A4, to fold",
     letter: "US letter, to fold",
   },
+  paperHint: "A6 and 4 × 6 in are read in the hand; from half a metre away choose A5 or larger.",
   print: "Print the card",
   printHint:
     "In the print dialogue choose the same paper, actual size (100 %), and no headers or footers; or save it as a PDF. Black and white is enough.",
@@ -53,7 +54,7 @@ export const cardWords = {
   bands: "Band, %",
   reach: (below: string, above: string) => `−${below} +${above}`,
   bandsMean:
-    "Band: how far below and above the printed rate the best one lies in 8 in 10 heaters, or in 95 in 100.",
+    "Band: how far below and above the printed rate the best one lies for 8 in 10 heaters, or for 95 in 100.",
   bandsMine:
     "Band: how far below and above the printed rate your heater's best one lies, 8 in 10 times, or 95 in 100.",
   extrapolated: "( ) Air nobody has tuned in yet: trust it less.",

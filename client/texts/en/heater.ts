@@ -35,6 +35,7 @@ export const heaterWords = {
     even: "about right",
     richMeans: "soot, more carbon monoxide, more fuel",
     leanMeans: "less heat, hard to light, and the flame may go out",
+    bothMean: "soot, more carbon monoxide, and the flame may go out",
     since: (date: string) => `Settings of ${date}.`,
   },
   best: (low: string, high: string) =>

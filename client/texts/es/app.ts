@@ -11,7 +11,7 @@ export const t: typeof import("../en/app.ts").t = {
     dark: "Oscuro",
     contrast: "Alto contraste",
   },
-  demo: "Datos inventados: ningún ajuste de aquí es real.",
+  demo: "Datos inventados: ninguno es real.",
   places: {
     start: "Inicio",
     trip: "Viaje",

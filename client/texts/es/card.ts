@@ -22,6 +22,8 @@ export const cardWords: typeof import("../en/card.ts").cardWords = {
     a4: "A4, para plegar",
     letter: "Carta (US letter), para plegar",
   },
+  paperHint:
+    "A6 y 4 × 6 pulgadas se leen en la mano; para leer a medio metro elige A5 o más grande.",
   print: "Imprimir la ficha",
   printHint:
     "En el diálogo de impresión elige el mismo papel, tamaño real (100 %), sin encabezados ni pies; o guárdala como PDF. Basta en blanco y negro.",
@@ -35,7 +37,7 @@ export const cardWords: typeof import("../en/card.ts").cardWords = {
   cannot: "Estas cifras no casan entre sí. Revisa las velocidades y el combustible por pulso.",
   heading: (kW) => `Ajustes iniciales, calefactor de ${kW} kW`,
   dose: (dose, perHz) => `Combustible por pulso ${dose} µL: cada Hz gasta ${perHz} L/h.`,
-  demo: "Datos inventados: ningún ajuste de aquí es real.",
+  demo: "Datos inventados: ninguno es real.",
   prior: "Nadie ha ajustado aún este tamaño: estimado con física, intervalos anchos.",
   tunes: (tunes, contributors) => `De ${tunes} ajustes de ${contributors} propietarios.`,
   ownTunes: (tunes, contributors, own) =>

@@ -29,14 +29,15 @@ export const heaterWords = {
     `Tamaño, ventilador y combustible por pulso como los tienes guardados para «${name}».`,
   lead: {
     right: "Tal como está, tu calefactor funcionaría aquí más o menos bien.",
-    one: (shift: string) => `Tal como está, aquí la mezcla quedaría ${shift}`,
+    one: (shift: string) => `Tal como está, la bomba daría aquí ${shift}`,
     both: (low: string, high: string) =>
-      `Tal como está, aquí la mezcla quedaría ${low} a potencia mínima y ${high} a máxima`,
-    rich: (pct: string) => `un ${pct} % demasiado rica`,
-    lean: (pct: string) => `un ${pct} % demasiado pobre`,
-    even: "más o menos bien",
+      `Tal como está, la bomba daría aquí ${low} a potencia mínima y ${high} a máxima`,
+    rich: (pct: string) => `un ${pct} % de más`,
+    lean: (pct: string) => `un ${pct} % de menos`,
+    even: "más o menos lo justo",
     richMeans: "hollín, más monóxido de carbono, más consumo",
     leanMeans: "menos calor, arranque difícil, y la llama puede apagarse",
+    bothMean: "hollín, más monóxido de carbono, y la llama puede apagarse",
     since: (date: string) => `Ajustes del ${date}.`,
   },
   best: (low: string, high: string) =>
