@@ -44,7 +44,7 @@ export function OwnSteps({ fit, mine }: { fit: PublishedFit; mine: MyHeater }) {
               </svg>{" "}
               ±{formatPercent(half_pct)} %
             </td>
-            <td>{said}</td>
+            <td class="in-words">{said}</td>
           </tr>
         ))}
       </FiguresTable>

@@ -23,7 +23,12 @@ export function NightField({ temperature_C, onTemperature }: NightFieldProps) {
   return (
     <div class="night field">
       <label for="map-night">
-        {mapWords.night}: <output for="map-night">{told}</output>
+        {mapWords.night}
+        {!standard && (
+          <>
+            : <output for="map-night">{told}</output>
+          </>
+        )}
       </label>
       <label class="check">
         <input

@@ -7,21 +7,18 @@ import { logbook, putAll } from "../app/records/store.ts";
 import { foundIn, runOf } from "./run.ts";
 import type { Session } from "./session.ts";
 
-/** What a heater gets called that the logbook does not know yet. */
-type Naming = (heat_kW: number) => string;
-
 /** The id of the heater that a sweep brings into the logbook: one that was not in it. */
 export const broughtBy = (session: Session): string => `heater-${session.id}`;
 
 /**
  * Puts a finished sweep into the logbook, in place of an earlier copy of the same sweep. Its heater becomes the chosen one:
- * that it was begun for, or a new one.
+ * that it was begun for, or a new one with this name.
  * @returns heaters of its size where it was begun for none: their owner is to say which, and nothing is kept until then
  * @throws NotKept when the browser does not keep it
  */
 export async function logSweep(
   session: Session,
-  nameOf: Naming,
+  name: string,
   now: Date,
 ): Promise<LogbookHeater[]> {
   const { heaters, entries } = await logbook();
@@ -30,7 +27,7 @@ export async function logSweep(
   const heater = heaters.find(({ id }) => id === (earlier?.heater_id ?? heater_id));
   const alike = heaters.filter(({ heat_kW }) => heat_kW === swept.heat_kW);
   if (!heater && alike.length > 0 && heater_id !== broughtBy(session)) return alike;
-  const made = withMeter(heater ?? heaterOf(session, nameOf, now), session.plan.meter, now);
+  const made = withMeter(heater ?? heaterOf(session, name, now), session.plan.meter, now);
   await putAll({
     heaters: made === heater ? [] : [made],
     entries: [{ ...earlier, ...entryOf(session, made.id, now) }],
@@ -39,12 +36,12 @@ export async function logSweep(
   return [];
 }
 
-function heaterOf(session: Session, nameOf: Naming, now: Date): LogbookHeater {
+function heaterOf(session: Session, name: string, now: Date): LogbookHeater {
   const { plan } = session;
   const { heat_kW, dose_uL, supply_V } = plan.heater;
   return {
     id: broughtBy(session),
-    name: nameOf(heat_kW),
+    name,
     heat_kW,
     dose_uL,
     supply_V,

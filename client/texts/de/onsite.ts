@@ -11,6 +11,9 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
     temperatureNow: "Temperatur jetzt",
     airNow: "Dort, wo die Heizung ansaugt. Leer gilt die Normatmosphäre.",
     start: (low, high) => `Gesucht wird um ${low} Hz und ${high} Hz.`,
+    fansAt: (low, high) => `Der Lüfter bleibt bei ${low} und ${high} U/min.`,
+    fansElse:
+      "Ist deiner anders eingestellt, seine Drehzahlen unter Lüfter und Schritte eintragen.",
     finerAir: "Druck und Luftfeuchte",
     fansAndSteps: "Lüfter und Schritte",
     figures: "Was es anzeigen kann",
@@ -376,7 +379,7 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
     receiptNotKept: "Dieser Browser konnte den Beleg nicht speichern. Jetzt kopieren:",
     anew: "Eine neue Suche beginnen",
     keepShown: "Diese Suche weiter anzeigen",
-    heaterName: (kW) => `Heizung ${kW} kW`,
+    heaterName: "Ohne Namen",
     span: (lower, upper) => `${lower} bis ${upper}`,
     verdicts: {
       good: "wie erwartet",

@@ -13,7 +13,7 @@ export const scalingWords: typeof import("../en/scaling.ts").scalingWords = {
   key: {
     curve: "mittlere Abstimmung",
     mean: "mittlere Heizung, zu 95 % sicher",
-    inner: "80 von 100 Heizungen",
+    inner: "8 von 10 Heizungen",
     outer: "95 von 100 Heizungen",
     kept: "eine Abstimmung, die zählt",
     rejected: "zählt nicht: zu weit weg",
@@ -51,7 +51,7 @@ export const scalingWords: typeof import("../en/scaling.ts").scalingWords = {
   readTunes: "Abstimmung für Abstimmung",
   readHint: "Den Regler bewegen oder ins Diagramm zeigen: Hier erscheinen die Zahlen dazu.",
   curveReading: (density, elevation, rate, bands) =>
-    `${density} kg/m³, wie auf ${elevation}: im Mittel ${rate} Hz je 1.000 U/min; zu 95 % sicher ${bands[0]}; 80 von 100 Heizungen ${bands[1]}; 95 von 100 ${bands[2]}.`,
+    `${density} kg/m³, wie auf ${elevation}: im Mittel ${rate} Hz je 1.000 U/min; zu 95 % sicher ${bands[0]}; 8 von 10 Heizungen ${bands[1]}; 95 von 100 ${bands[2]}.`,
   tuneReading: (density, elevation, pump, fan, rate, status) =>
     `${density} kg/m³, ${elevation}: ${pump} Hz bei ${fan} U/min, ${rate} Hz je 1.000 U/min; ${status}.`,
   residuals: {
@@ -74,7 +74,7 @@ export const scalingWords: typeof import("../en/scaling.ts").scalingWords = {
     "Höhe",
     "Hz je 1.000 U/min",
     "Mittel, zu 95 % sicher",
-    "80 von 100 Heizungen",
+    "8 von 10 Heizungen",
     "95 von 100 Heizungen",
   ],
 };

@@ -11,6 +11,8 @@ export const onsite = {
     temperatureNow: "Temperature now",
     airNow: "Where the heater draws its air in. Left empty: standard atmosphere.",
     start: (low: string, high: string) => `The sweep looks near ${low} Hz and ${high} Hz.`,
+    fansAt: (low: string, high: string) => `The fan stays at ${low} and ${high} rpm.`,
+    fansElse: "If yours is set differently, type its speeds under Fans and steps.",
     finerAir: "Pressure and humidity",
     fansAndSteps: "Fans and steps",
     figures: "What it can show",
@@ -370,7 +372,7 @@ export const onsite = {
     receiptNotKept: "This browser could not save the receipt. Copy it now:",
     anew: "Begin another sweep",
     keepShown: "Keep showing this one",
-    heaterName: (kW: number) => `${kW} kW heater`,
+    heaterName: "Unnamed",
     span: (lower: string, upper: string) => `${lower} to ${upper}`,
     verdicts: {
       good: "as expected",

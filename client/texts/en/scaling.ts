@@ -13,7 +13,7 @@ export const scalingWords = {
   key: {
     curve: "average tune",
     mean: "average heater, 95 % sure",
-    inner: "80 in 100 heaters",
+    inner: "8 in 10 heaters",
     outer: "95 in 100 heaters",
     kept: "a tune that counts",
     rejected: "does not count: too far off",
@@ -48,7 +48,7 @@ export const scalingWords = {
   readTunes: "Tune by tune",
   readHint: "Move the slider or point at the chart: the figures there appear here.",
   curveReading: (density: string, elevation: string, rate: string, bands: readonly string[]) =>
-    `${density} kg/m³, as at ${elevation}: average ${rate} Hz per 1,000 rpm; 95 % sure ${bands[0]}; 80 in 100 heaters ${bands[1]}; 95 in 100 ${bands[2]}.`,
+    `${density} kg/m³, as at ${elevation}: average ${rate} Hz per 1,000 rpm; 95 % sure ${bands[0]}; 8 in 10 heaters ${bands[1]}; 95 in 100 ${bands[2]}.`,
   tuneReading: (
     density: string,
     elevation: string,
@@ -78,7 +78,7 @@ export const scalingWords = {
     "Elevation",
     "Hz per 1,000 rpm",
     "Average heater, 95 % sure",
-    "80 in 100 heaters",
+    "8 in 10 heaters",
     "95 in 100 heaters",
   ],
 };

@@ -11,6 +11,8 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
     temperatureNow: "Temperatura ahora",
     airNow: "Donde el calefactor toma el aire. Vacía: atmósfera estándar.",
     start: (low, high) => `La búsqueda mira cerca de ${low} Hz y ${high} Hz.`,
+    fansAt: (low, high) => `El ventilador se queda en ${low} y ${high} rpm.`,
+    fansElse: "Si el tuyo gira a otra velocidad, escríbela en Ventilador y pasos.",
     finerAir: "Presión y humedad",
     fansAndSteps: "Ventilador y pasos",
     figures: "Qué puede mostrar",
@@ -375,7 +377,7 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
     receiptNotKept: "Este navegador no pudo guardar el recibo. Cópialo ahora:",
     anew: "Empezar otra búsqueda",
     keepShown: "Seguir viendo esta",
-    heaterName: (kW) => `Calefactor de ${kW} kW`,
+    heaterName: "Sin nombre",
     span: (lower, upper) => `${lower} a ${upper}`,
     verdicts: {
       good: "como se esperaba",

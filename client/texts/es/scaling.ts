@@ -13,7 +13,7 @@ export const scalingWords: typeof import("../en/scaling.ts").scalingWords = {
   key: {
     curve: "ajuste medio",
     mean: "calefactor medio, seguro al 95 %",
-    inner: "80 de cada 100 calefactores",
+    inner: "8 de cada 10 calefactores",
     outer: "95 de cada 100 calefactores",
     kept: "un ajuste que cuenta",
     rejected: "no cuenta: demasiado lejos",
@@ -56,7 +56,7 @@ export const scalingWords: typeof import("../en/scaling.ts").scalingWords = {
   readTunes: "Ajuste por ajuste",
   readHint: "Mueve el control o señala el gráfico: aquí aparecen sus cifras.",
   curveReading: (density, elevation, rate, bands) =>
-    `${density} kg/m³, como a ${elevation}: media ${rate} Hz por 1000 rpm; seguro al 95 % ${bands[0]}; 80 de cada 100 calefactores ${bands[1]}; 95 de cada 100 ${bands[2]}.`,
+    `${density} kg/m³, como a ${elevation}: media ${rate} Hz por 1000 rpm; seguro al 95 % ${bands[0]}; 8 de cada 10 calefactores ${bands[1]}; 95 de cada 100 ${bands[2]}.`,
   tuneReading: (density, elevation, pump, fan, rate, status) =>
     `${density} kg/m³, ${elevation}: ${pump} Hz a ${fan} rpm, ${rate} Hz por 1000 rpm; ${status}.`,
   residuals: {
@@ -79,7 +79,7 @@ export const scalingWords: typeof import("../en/scaling.ts").scalingWords = {
     "Altitud",
     "Hz por 1000 rpm",
     "Media, segura al 95 %",
-    "80 de cada 100 calefactores",
+    "8 de cada 10 calefactores",
     "95 de cada 100 calefactores",
   ],
 };
