@@ -6,8 +6,8 @@ import { putEntry, removeEntry } from "../app/records/store.ts";
 import { locale } from "../language.ts";
 import { HighCo, highReadings } from "../share/high-co.tsx";
 import { t } from "../texts/app.ts";
+import { heaterWords } from "../texts/heater.ts";
 import { logbookWords } from "../texts/logbook.ts";
-import { shareWords } from "../texts/share.ts";
 import { coInPpm } from "../ui/co-text.ts";
 import { format, formatFineRate, formatIn, formatRate, UNITS } from "../units.ts";
 import { densityOf } from "./density.ts";
@@ -114,7 +114,7 @@ function Entry(props: EntriesProps & { entry: LogbookEntry }) {
 function aboutLine(entry: LogbookEntry): string {
   const { site, air, hours, fuel_L, meter } = entry;
   const density = densityOf(entry);
-  const kind = meter?.name ?? (meter?.kind && shareWords.meterKinds[meter.kind]);
+  const kind = meter?.name ?? (meter?.kind && heaterWords.meterKinds[meter.kind]);
   return [
     site?.place,
     site && formatIn(site.elevation_m, UNITS.elevation[0]),

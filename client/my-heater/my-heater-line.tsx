@@ -75,11 +75,15 @@ function Facts({ mine: { heater, own_tunes } }: { mine: MyHeater }) {
     dose_uL !== undefined && `${format(dose_uL)} µL`,
     words.own(own_tunes.length),
   ];
-  const more = ["", isUsual ? words.usual(low, high) : words.fans(low, high), meter?.name];
+  const kind = meter?.kind !== "other" && meter?.kind;
+  const more = [
+    isUsual ? words.usual(low, high) : words.fans(low, high),
+    meter?.name ?? (kind && heaterWords.meterKinds[kind]),
+  ];
   return (
     <>
       <strong class="on-wide">{words.mine}</strong> {first.filter(Boolean).join(", ")}
-      <span class="on-wide">{more.filter((one) => one !== undefined).join(", ")}</span>
+      <span class="on-wide">{["", ...more.filter(Boolean)].join(", ")}</span>
     </>
   );
 }

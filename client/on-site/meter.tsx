@@ -1,6 +1,6 @@
 import { METER_KINDS } from "../../model/tune.ts";
+import { heaterWords } from "../texts/heater.ts";
 import { onsite as words } from "../texts/onsite.ts";
-import { shareWords } from "../texts/share.ts";
 import { ChoiceField } from "../ui/choice-field.tsx";
 import { NumberField } from "../ui/number-field.tsx";
 import { asTyped, format } from "../units.ts";
@@ -62,7 +62,7 @@ export function MeterFields(props: PreparationProps) {
         id="onsite-meter"
         name="meter.kind"
         value={preparation.meter.kind}
-        options={METER_KINDS.map((kind) => [kind, shareWords.meterKinds[kind]] as const)}
+        options={METER_KINDS.map((kind) => [kind, heaterWords.meterKinds[kind]] as const)}
         onValue={(kind) => {
           const { distance_m } = preparation.meter;
           onPreparation({ ...preparation, meter: { ...usualMeter(kind), distance_m } });

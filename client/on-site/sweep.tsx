@@ -35,7 +35,9 @@ export function SweepStep({ session, stage, press }: StageProps<"sweep">) {
               <output data-value={pump_Hz}>{hz(pump_Hz, decimals)}</output> Hz
             </span>
           </p>
-          {!toSet && (
+          {toSet ? (
+            <p>{t.answer.fanAt(format(plan.ends[end].fan_rpm))}</p>
+          ) : (
             <Countdown due_at={due_at ?? 0} before={words.step.readIn} over={words.step.readNow} />
           )}
         </div>

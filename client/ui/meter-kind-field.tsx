@@ -1,4 +1,5 @@
 import { METER_KINDS, type MeterKind } from "../../model/tune.ts";
+import { heaterWords } from "../texts/heater.ts";
 import { shareWords } from "../texts/share.ts";
 import { ChoiceField } from "./choice-field.tsx";
 
@@ -14,7 +15,7 @@ export function MeterKindField(props: {
       value={props.value ?? ""}
       options={[
         ["", shareWords.notGiven],
-        ...METER_KINDS.map((kind) => [kind, shareWords.meterKinds[kind]] as const),
+        ...METER_KINDS.map((kind) => [kind, heaterWords.meterKinds[kind]] as const),
       ]}
       onValue={(kind) => props.onValue(kind || undefined)}
     />

@@ -91,6 +91,7 @@ test("a sweep under a link becomes no other heater's: one that is not listed is 
   const its = heaters.find(({ id }) => id === entry?.heater_id);
   expect(its?.name).toBe(done.heaterName);
   await expect.poll(() => line(page).textContent()).toContain(done.heaterName);
+  expect(await line(page).textContent()).toContain(heaterWords.meterKinds["portable meter"]);
   // Seen again it asks nothing and logs nothing twice.
   await page.reload();
   await page.getByText(done.logged).waitFor();

@@ -185,6 +185,8 @@ test("both ends without a network, one by keyboard alone, a reload on the way: m
 test("the flame goes out: richer, two attempts at most, then the manual and what to put back; undo takes it back", async () => {
   const { page, close } = await openOnSite();
   await begin(page);
+  // The sweep is worth as much as the fan speeds it was made at.
+  await page.locator(".setting").getByText(t.answer.fanAt("1,650")).waitFor();
   await press(page, onsite.step.isSet);
   const { rate } = await asked(page);
   await press(page, onsite.step.out);

@@ -143,7 +143,8 @@ test("a class that nobody has tuned shows physics alone and says so", async () =
   const { page, close } = await openScaling();
   await page.getByLabel(t.heater.heat).selectOption("8");
   await page.getByText(scalingWords.prior).waitFor();
-  await page.getByText(scalingWords.asideNone).waitFor();
+  await page.getByText(scalingWords.points("0", "0")).waitFor();
+  expect(await page.getByText(scalingWords.asideNone).count()).toBe(0);
   await marks(page, "area-outer").locator("path").waitFor();
   await close();
 });

@@ -65,6 +65,7 @@ export function Scaling({ fit }: { fit: PublishedFit }) {
   }, [fit.version, choice.heat_kW, choice.end]);
   const scaling = seen?.scaling;
   const unseen = seen?.seen_at === null;
+  const hasPoints = !unseen && scaling !== undefined && scaling.points.length > 0;
   const group = useMemo(
     () => scaling && groupOf(fit, scaling.heat_kW, scaling.end),
     [fit, scaling],
@@ -102,9 +103,9 @@ export function Scaling({ fit }: { fit: PublishedFit }) {
           !failed && <p>{t.loading}</p>
         )}
       </section>
-      {scaling && !unseen && <AsideTable points={scaling.points} unit={unit} />}
+      {hasPoints && <AsideTable points={scaling.points} unit={unit} />}
       {scaling && group && <ResidualChart scaling={scaling} group={group} unit={unit} />}
-      {scaling && group && !unseen && <PointsTable scaling={scaling} group={group} unit={unit} />}
+      {hasPoints && group && <PointsTable scaling={scaling} group={group} unit={unit} />}
       {scaling && <CurveTable scaling={scaling} unit={unit} />}
     </div>
   );

@@ -27,8 +27,7 @@ export const t: typeof import("../en/app.ts").t = {
   loading: "Der Atlas wird gefragt …",
   partMissing:
     "Dieser Teil der Seite konnte nicht geladen werden. Die Seite neu laden, sobald wieder Netz da ist.",
-  unreachable:
-    "Der Atlas ist nicht erreichbar. Die Zahlen stammen aus der Auswertung, die in diesem Browser gespeichert ist.",
+  unreachable: "Atlas nicht erreichbar: Zahlen aus der hier gespeicherten Auswertung.",
   notReached: "Der Atlas ist nicht erreichbar. Verbindung prüfen und noch einmal versuchen.",
   noFit:
     "Der Atlas ist nicht erreichbar, und in diesem Browser ist noch keine Auswertung gespeichert. Noch einmal versuchen, sobald wieder Netz da ist.",

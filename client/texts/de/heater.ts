@@ -30,6 +30,12 @@ export const heaterWords = {
     keep: "Diese Einstellungen speichern",
     kept: "Gespeichert. Die Antwort zeigt, wie die Heizung damit liefe.",
   },
+  meterKinds: {
+    "room alarm": "CO-Melder",
+    "portable meter": "Handmessgerät",
+    "flue analyser": "Abgasmessgerät",
+    other: "anderes",
+  },
   fromMine: (name: string) => `Größe, Lüfter und Kraftstoff je Takt wie für „${name}“ gespeichert.`,
   lead: {
     right: "Unverändert liefe deine Heizung hier etwa richtig.",

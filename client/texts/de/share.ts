@@ -31,12 +31,6 @@ export const shareWords: typeof import("../en/share.ts").shareWords = {
     "Auf beiden Seiten: CO stieg wieder, magerer wie fetter eingestellt, bei kleinster wie bei größter Leistung. Eine nur übernommene Einstellung sagt dem Atlas nichts Neues.",
   meter: "Messgerät und Monat (freiwillig)",
   meterKind: "Art des Messgeräts",
-  meterKinds: {
-    "room alarm": "CO-Melder",
-    "portable meter": "Handmessgerät",
-    "flue analyser": "Abgasmessgerät",
-    other: "anderes",
-  },
   meterDistance: "Abstand von der Mündung des Abgasrohrs, m",
   month: "Monat der Abstimmung",
   monthHint: "Jahr und Monat, zum Beispiel 2026-10.",

@@ -26,8 +26,7 @@ export const t = {
   rpm: "rpm",
   loading: "Asking the atlas …",
   partMissing: "This part of the page could not be loaded. Reload the page when you are online.",
-  unreachable:
-    "The atlas cannot be reached. These figures come from the fit saved in this browser.",
+  unreachable: "The atlas cannot be reached: figures from the fit saved here.",
   notReached: "The atlas cannot be reached. Check the connection and try again.",
   noFit:
     "The atlas cannot be reached, and no fit is saved in this browser yet. Try again when you are online.",

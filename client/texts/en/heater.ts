@@ -24,6 +24,12 @@ export const heaterWords = {
     keep: "Save these settings",
     kept: "Saved. The answer shows how they would run.",
   },
+  meterKinds: {
+    "room alarm": "room alarm",
+    "portable meter": "portable meter",
+    "flue analyser": "flue analyser",
+    other: "other",
+  },
   fromMine: (name: string) => `Size, fans and fuel per pulse as saved for “${name}”.`,
   lead: {
     right: "Left as it is, your heater would run about right here.",

@@ -31,12 +31,6 @@ export const shareWords = {
     "On both sides: CO rose again when set leaner and when set richer, at lowest and at highest power. A setting that was only copied tells the atlas nothing new.",
   meter: "Meter and month (optional)",
   meterKind: "Kind of meter",
-  meterKinds: {
-    "room alarm": "room alarm",
-    "portable meter": "portable meter",
-    "flue analyser": "flue analyser",
-    other: "other",
-  },
   meterDistance: "Distance from the exhaust outlet, m",
   month: "Month of the tune",
   monthHint: "Year and month, for example 2026-10.",

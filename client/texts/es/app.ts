@@ -27,8 +27,7 @@ export const t: typeof import("../en/app.ts").t = {
   loading: "Consultando el atlas …",
   partMissing:
     "No se pudo cargar esta parte de la página. Vuelve a cargarla cuando tengas conexión.",
-  unreachable:
-    "No se puede conectar con el atlas. Las cifras salen del cálculo guardado en este navegador.",
+  unreachable: "El atlas no responde: cifras del cálculo guardado aquí.",
   notReached: "No se puede conectar con el atlas. Comprueba la conexión e inténtalo de nuevo.",
   noFit:
     "No se puede conectar con el atlas, y este navegador aún no tiene guardado ningún cálculo. Inténtalo de nuevo cuando tengas conexión.",

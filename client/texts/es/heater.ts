@@ -25,6 +25,12 @@ export const heaterWords = {
     keep: "Guardar estos ajustes",
     kept: "Guardado. La respuesta muestra cómo funcionaría con ellos.",
   },
+  meterKinds: {
+    "room alarm": "detector de interior",
+    "portable meter": "medidor portátil",
+    "flue analyser": "analizador de humos",
+    other: "otro",
+  },
   fromMine: (name: string) =>
     `Tamaño, ventilador y combustible por pulso como los tienes guardados para «${name}».`,
   lead: {

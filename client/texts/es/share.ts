@@ -33,12 +33,6 @@ export const shareWords: typeof import("../en/share.ts").shareWords = {
     "Por ambos lados: el CO volvió a subir con un ajuste más pobre y con uno más rico, a la potencia mínima y a la máxima. Un ajuste solo copiado no dice nada nuevo al atlas.",
   meter: "Medidor y mes (opcional)",
   meterKind: "Tipo de medidor",
-  meterKinds: {
-    "room alarm": "detector de interior",
-    "portable meter": "medidor portátil",
-    "flue analyser": "analizador de humos",
-    other: "otro",
-  },
   meterDistance: "Distancia a la salida del escape, m",
   month: "Mes del ajuste",
   monthHint: "Año y mes, por ejemplo 2026-10.",
