@@ -177,10 +177,7 @@ export function Prepare(props: {
             formatRate(tune.low.pump_Hz, step_Hz),
             formatRate(tune.high.pump_Hz, step_Hz),
           )}{" "}
-          <strong>
-            {words.prepare.fansAt(format(tune.low.fan_rpm), format(tune.high.fan_rpm))}
-          </strong>{" "}
-          {askedFans.length > 0 && words.prepare.fansElse}
+          {words.prepare.fansAt(format(tune.low.fan_rpm), format(tune.high.fan_rpm))}
         </p>
       ) : (
         <p class="warning" role="alert" tabIndex={-1}>

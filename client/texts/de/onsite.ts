@@ -12,8 +12,6 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
     airNow: "Dort, wo die Heizung ansaugt. Leer gilt die Normatmosphäre.",
     start: (low, high) => `Gesucht wird um ${low} Hz und ${high} Hz.`,
     fansAt: (low, high) => `Der Lüfter bleibt bei ${low} und ${high} U/min.`,
-    fansElse:
-      "Ist deiner anders eingestellt, seine Drehzahlen unter Lüfter und Schritte eintragen.",
     finerAir: "Druck und Luftfeuchte",
     fansAndSteps: "Lüfter und Schritte",
     figures: "Was es anzeigen kann",

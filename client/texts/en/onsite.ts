@@ -12,7 +12,6 @@ export const onsite = {
     airNow: "Where the heater draws its air in. Left empty: standard atmosphere.",
     start: (low: string, high: string) => `The sweep looks near ${low} Hz and ${high} Hz.`,
     fansAt: (low: string, high: string) => `The fan stays at ${low} and ${high} rpm.`,
-    fansElse: "If yours is set differently, type its speeds under Fans and steps.",
     finerAir: "Pressure and humidity",
     fansAndSteps: "Fans and steps",
     figures: "What it can show",

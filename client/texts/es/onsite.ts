@@ -12,7 +12,6 @@ export const onsite: typeof import("../en/onsite.ts").onsite = {
     airNow: "Donde el calefactor toma el aire. Vacía: atmósfera estándar.",
     start: (low, high) => `La búsqueda mira cerca de ${low} Hz y ${high} Hz.`,
     fansAt: (low, high) => `El ventilador se queda en ${low} y ${high} rpm.`,
-    fansElse: "Si el tuyo gira a otra velocidad, escríbela en Ventilador y pasos.",
     finerAir: "Presión y humedad",
     fansAndSteps: "Ventilador y pasos",
     figures: "Qué puede mostrar",
