@@ -242,6 +242,24 @@ export const fitColumns = {
 };
 type FitColumn = keyof typeof fitColumns;
 
+/** Where a tune lies in the file. */
+const at = sql<number>`${tunes}.rowid`;
+
+/** Pages of what is read in the order in which it lies in the file: sooner than in any other, where that is large. */
+async function* inFileOrder<Row extends { at: number }>(
+  page: number,
+  read: (after: number) => Promise<Row[]>,
+): AsyncGenerator<Row[], void> {
+  let after = 0;
+  for (;;) {
+    const rows = await read(after);
+    yield rows;
+    const last = rows.at(-1);
+    if (!last || rows.length < page) return;
+    after = last.at;
+  }
+}
+
 /**
  * The rows of both ends of every tune that counts, in the order in which they lie in the file.
  * @param page so many tunes at a time
@@ -250,20 +268,14 @@ export async function* acceptedFitRows(
   db: Database,
   page: number,
 ): AsyncGenerator<[FitRow, FitRow][], void> {
-  const at = sql<number>`${tunes}.rowid`;
-  let after = 0;
-  for (;;) {
-    const rows = await db
+  const read = (after: number) =>
+    db
       .select({ at, ...fitColumns })
       .from(tunes)
       .where(and(gt(at, after), counts(db)))
       .orderBy(asc(at))
       .limit(page);
-    yield rows.map(fitRows);
-    const last = rows.at(-1);
-    if (!last || rows.length < page) return;
-    after = last.at;
-  }
+  for await (const rows of inFileOrder(page, read)) yield rows.map(fitRows);
 }
 
 /** How many contributors of each heater size count. */
@@ -451,24 +463,69 @@ export async function countOfClass(db: Database, heat_kW: number): Promise<numbe
 /** How many tunes there are, of every class, contributor and verdict. */
 export const countTunes = (db: Database): Promise<number> => db.$count(tunes);
 
-/** Whose tune lies in a cell, and whether it speaks for showing that cell: not when the fit sets an end of it aside. */
+/** Who has tuned in a cell, and whether they speak for showing it: not when the fit sets an end of each of their tunes there aside. */
 export interface InCell {
   cell: string;
   contributor: string;
   stands: boolean;
 }
 
-/** Tunes that count, of contributors with one place: tells how finely a cell may be shown. */
+/** Tunes that are read at once where few of their columns are. */
+const NARROW_PAGE = 5000;
+
+/** Contributors with one place whose tunes count, once for each cell: tells how finely it may be shown. */
 export async function cellContributors(db: Database): Promise<InCell[]> {
   const aside = await setAsideByFit(db);
-  const found = await db
-    .select({ id: tunes.id, cell: sql<string>`${tunes.cell}`, contributor: tunes.contributor })
-    .from(tunes)
-    .where(and(counts(db), isNotNull(tunes.cell), eq(tunes.several_places, false)));
-  return found.map(({ id, ...of }) => ({
-    ...of,
-    stands: !aside.has(`${id} low`) && !aside.has(`${id} high`),
-  }));
+  const found = new Map<string, InCell>();
+  const read = (after: number) =>
+    db
+      .select({
+        at,
+        id: tunes.id,
+        cell: sql<string>`${tunes.cell}`,
+        contributor: tunes.pseudonym,
+      })
+      .from(tunes)
+      .where(and(gt(at, after), counts(db), isNotNull(tunes.cell), eq(tunes.several_places, false)))
+      .orderBy(asc(at))
+      .limit(NARROW_PAGE);
+  for await (const rows of inFileOrder(NARROW_PAGE, read)) {
+    for (const { id, cell, contributor } of rows) {
+      const stands = !aside.has(`${id} low`) && !aside.has(`${id} high`);
+      const name = `${cell} ${contributor}`;
+      const known = found.get(name);
+      if (known) known.stands ||= stands;
+      else found.set(name, { cell, contributor, stands });
+    }
+  }
+  return [...found.values()];
+}
+
+/** What a tune adds to its cell. */
+const summedColumns = {
+  cell: tunes.cell,
+  several_places: tunes.several_places,
+  contributor: tunes.pseudonym,
+  elevation_m: tunes.elevation_m,
+  heat_kW: tunes.heat_kW,
+  density_kg_m3: tunes.density_kg_m3,
+  low_pump_Hz: tunes.low_pump_Hz,
+  low_fan_rpm: tunes.low_fan_rpm,
+  high_pump_Hz: tunes.high_pump_Hz,
+  high_fan_rpm: tunes.high_fan_rpm,
+};
+export type TuneInCell = Pick<TuneRow, keyof typeof summedColumns>;
+
+/** Tunes that count and have a cell, a page at a time. */
+export function tunesInCells(db: Database): AsyncGenerator<TuneInCell[], void> {
+  return inFileOrder(NARROW_PAGE, (after) =>
+    db
+      .select({ at, ...summedColumns })
+      .from(tunes)
+      .where(and(gt(at, after), counts(db), isNotNull(tunes.cell)))
+      .orderBy(asc(at))
+      .limit(NARROW_PAGE),
+  );
 }
 
 function chunks<T>(items: T[], size: number): T[][] {

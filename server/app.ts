@@ -94,7 +94,10 @@ export function createApp(services: Services): Hono {
   });
   app.onError(async (error, c) => {
     const problem = await asProblem(error, c.req);
-    if (problem.status === STORAGE_SHORT) services.onTrouble("storage short");
+    if (problem.status === STORAGE_SHORT) {
+      services.prepared.makeRoom();
+      services.onTrouble("storage short");
+    }
     if (problem instanceof DiskFails) services.onTrouble("storage failing");
     return renderProblem(c, problem);
   });

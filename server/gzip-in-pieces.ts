@@ -1,89 +1,108 @@
+import { once } from "node:events";
 import { promisify } from "node:util";
-import { constants, crc32, deflateRawSync, inflateRaw } from "node:zlib";
+import { constants, createGzip, gunzip, inflateRaw } from "node:zlib";
+import { type Stored, streamOf } from "./stored.ts";
 
 /** Unpacked size of each piece but the last. */
 export const PIECE_bytes = 1024 * 1024;
-/** RFC 1952, 2.3: no name, no time, no matter of what system. */
-const HEADER = Uint8Array.of(0x1f, 0x8b, 8, 0, 0, 0, 0, 0, 0, 0xff);
-/** RFC 1951, 3.2.3: a last block without anything in it. */
-const LAST_BLOCK = Uint8Array.of(3, 0);
+/** Packed bytes that are handed on at once. */
+const CHUNK_bytes = 128 * 1024;
 
 /** A gzip of pieces each of which unpacks by itself: an ordinary one to everybody else. */
 export interface InPieces {
-  bytes: Uint8Array<ArrayBuffer>;
+  stored: Stored;
   /** Where each piece begins in it, and where the last one ends. */
   pieces: readonly number[];
 }
 
-/** Packs as it comes, and never holds the whole of it unpacked. */
+/** Packs as it comes, and holds no more than a piece of it. */
 export class PackingInPieces {
-  readonly #packed: Uint8Array[] = [HEADER];
-  readonly #pieces = [HEADER.length];
-  #waiting: Uint8Array[] = [];
-  #waiting_bytes = 0;
-  #size_bytes = 0;
-  #crc = 0;
+  readonly #gzip = createGzip({ chunkSize: CHUNK_bytes });
+  readonly #pieces = [0];
+  #packed_bytes = 0;
+  /** In the piece that is being packed. */
+  #unpacked_bytes = 0;
 
-  write(bytes: Uint8Array): void {
-    this.#crc = crc32(bytes, this.#crc);
-    this.#size_bytes += bytes.length;
-    this.#waiting.push(bytes);
-    this.#waiting_bytes += bytes.length;
-    if (this.#waiting_bytes >= PIECE_bytes) this.#packWaiting(PIECE_bytes);
+  /** @param put takes what is packed */
+  constructor(put: (bytes: Uint8Array<ArrayBuffer>) => void) {
+    this.#gzip.on("data", (bytes: Buffer<ArrayBuffer>) => {
+      this.#packed_bytes += bytes.length;
+      put(bytes);
+    });
   }
 
-  end(): InPieces & { size_bytes: number } {
-    this.#packWaiting(1);
-    const ending = new DataView(new ArrayBuffer(8));
-    ending.setUint32(0, this.#crc, true);
-    ending.setUint32(4, this.#size_bytes, true);
-    const all = [...this.#packed, LAST_BLOCK, new Uint8Array(ending.buffer)];
-    // Of its own: it is handed over, not copied.
-    const bytes = new Uint8Array(all.reduce((sum, { length }) => sum + length, 0));
-    let at = 0;
-    for (const part of all) {
-      bytes.set(part, at);
-      at += part.length;
+  async write(bytes: Uint8Array): Promise<void> {
+    for (let at = 0; at < bytes.length; ) {
+      const some = bytes.subarray(at, at + PIECE_bytes - this.#unpacked_bytes);
+      await this.#done((done) => this.#gzip.write(some, done));
+      at += some.length;
+      this.#unpacked_bytes += some.length;
+      if (this.#unpacked_bytes === PIECE_bytes) await this.#endPiece();
     }
-    return { bytes, pieces: this.#pieces, size_bytes: this.#size_bytes };
   }
 
-  /** @param least what is shorter goes on waiting */
-  #packWaiting(least: number): void {
-    const all = Buffer.concat(this.#waiting);
-    let at = 0;
-    for (; all.length - at >= least; at += PIECE_bytes) {
-      const piece = all.subarray(at, at + PIECE_bytes);
-      // Flushed in full: the next piece refers to nothing in this one.
-      const packed = deflateRawSync(piece, { finishFlush: constants.Z_FULL_FLUSH });
-      this.#packed.push(packed);
-      this.#pieces.push((this.#pieces.at(-1) as number) + packed.length);
-    }
-    this.#waiting = [all.subarray(at)];
-    this.#waiting_bytes = Math.max(0, all.length - at);
+  /** @returns where its pieces are */
+  async end(): Promise<readonly number[]> {
+    if (this.#unpacked_bytes > 0) await this.#endPiece();
+    this.#gzip.end();
+    await once(this.#gzip, "end");
+    return this.#pieces;
+  }
+
+  async #endPiece(): Promise<void> {
+    // Flushed in full: the next piece refers to nothing in this one.
+    await this.#done((done) => this.#gzip.flush(constants.Z_FULL_FLUSH, () => done()));
+    // What is packed is handed on a moment later.
+    while (this.#gzip.readableLength > 0) await new Promise(setImmediate);
+    this.#pieces.push(this.#packed_bytes);
+    this.#unpacked_bytes = 0;
+  }
+
+  #done(start: (done: (error?: Error | null) => void) => void): Promise<void> {
+    return new Promise((resolve, reject) => {
+      this.#gzip.once("error", reject);
+      start((error) => {
+        this.#gzip.off("error", reject);
+        if (error) reject(error);
+        else resolve();
+      });
+    });
   }
 }
 
-const inflate = promisify<Uint8Array, object, Buffer<ArrayBuffer>>(inflateRaw);
+const unpackers = { first: promisify(gunzip), later: promisify(inflateRaw) } as const;
 let before: Promise<unknown> = Promise.resolve();
 
 /** One piece at a time, whoever asks: many who ask at once keep one core busy, and none for long. */
-function unpack({ bytes, pieces }: InPieces, n: number): Promise<Uint8Array<ArrayBuffer>> {
-  const piece = bytes.subarray(pieces[n], pieces[n + 1]);
-  const unpacked = before.then(() => inflate(piece, { finishFlush: constants.Z_SYNC_FLUSH }));
+function unpack(piece: Uint8Array, which: keyof typeof unpackers): Promise<Uint8Array> {
+  // With the first goes the gzip's head; no piece has its end.
+  const unpacked = before.then(() =>
+    unpackers[which](piece, { finishFlush: constants.Z_SYNC_FLUSH }),
+  );
   before = unpacked.catch(() => {});
   return unpacked;
 }
 
 /** What is unpacked, from a first to a last byte: of as many pieces as that takes, each when there is somebody to take it. */
 export function unpackedPart(packed: InPieces, first: number, last: number): ReadableStream {
-  let n = Math.floor(first / PIECE_bytes);
-  const end = Math.min(packed.pieces.length - 1, Math.floor(last / PIECE_bytes) + 1);
-  const pull = async (to: ReadableStreamDefaultController) => {
-    if (n >= end) return to.close();
-    const at = n * PIECE_bytes;
-    const piece = await unpack(packed, n++);
-    to.enqueue(piece.subarray(Math.max(0, first - at), last + 1 - at));
-  };
-  return new ReadableStream({ pull }, { highWaterMark: 0 });
+  return streamOf(unpackedPieces(packed, first, last));
+}
+
+async function* unpackedPieces(
+  { stored, pieces }: InPieces,
+  first: number,
+  last: number,
+): AsyncGenerator<Uint8Array, void> {
+  const { read, done } = stored.open();
+  try {
+    const end = Math.min(pieces.length - 1, Math.floor(last / PIECE_bytes) + 1);
+    for (let n = Math.floor(first / PIECE_bytes); n < end; n++) {
+      const piece = await read(pieces[n] as number, pieces[n + 1] as number);
+      const at = n * PIECE_bytes;
+      const unpacked = await unpack(piece, n === 0 ? "first" : "later");
+      yield unpacked.subarray(Math.max(0, first - at), last + 1 - at);
+    }
+  } finally {
+    done();
+  }
 }

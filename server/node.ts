@@ -31,6 +31,7 @@ import { requireOwnSecret } from "./secret-check.ts";
 import { LOOPBACK, type Settings, settingsFrom } from "./settings.ts";
 import { servePage } from "./static-files.ts";
 import { oncePerDay } from "./trouble.ts";
+import { Turns } from "./turns.ts";
 
 export interface Atlas {
   app: Hono;
@@ -80,8 +81,10 @@ async function openClaimed(settings: Settings, letGo: () => void): Promise<Atlas
   const believe_ms = Number.POSITIVE_INFINITY;
   const { demo, newKeyDays } = settings;
   const onTrouble = oncePerDay((news) => webhook?.tell(news), now);
+  const turns = new Turns();
   // A database in memory is this thread's alone.
-  const fits = settings.database === ":memory:" ? undefined : fitsInThread(settings.database);
+  const fits =
+    settings.database === ":memory:" ? undefined : fitsInThread(settings.database, turns);
   const fit = new FitKeeper({
     ...{ db, now, demo, believe_ms, newKeyDays },
     ...(fits && { fits }),
@@ -91,7 +94,7 @@ async function openClaimed(settings: Settings, letGo: () => void): Promise<Atlas
   const prepared =
     settings.database === ":memory:"
       ? { ...preparedHere(db, demo), close: async () => {} }
-      : preparedInThread(db, settings.database, demo);
+      : preparedInThread(db, settings.database, demo, settings.room.disk_reserve_bytes, turns);
   const { map, origins, tiles } = mapSources(settings.elevationTiles, settings.basemapStyle);
   const app = createApp({
     db,

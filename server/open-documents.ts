@@ -1,7 +1,13 @@
 import { cellToParent, getResolution } from "h3-js";
 import { median, sum } from "simple-statistics";
 import type { Database } from "../db/database.ts";
-import { acceptedTunes, cellContributors, shownElevation, type TuneRow } from "../db/tunes.ts";
+import {
+  acceptedTunes,
+  cellContributors,
+  shownElevation,
+  type TuneInCell,
+  tunesInCells,
+} from "../db/tunes.ts";
 import { csvLine } from "../model/csv.ts";
 import { ENDS, type End } from "../model/end.ts";
 import { bandsAt } from "../model/fit/bands.ts";
@@ -30,7 +36,7 @@ export type Chunk = string | Uint8Array<ArrayBuffer>;
 /** A document in the making: what comes before the tunes, each page of them, what comes after. */
 interface Format {
   before: string;
-  page: (records: readonly OpenRecord[]) => string;
+  page: (records: readonly OpenRecord[]) => Chunk;
   after: () => Chunk;
 }
 
@@ -43,11 +49,7 @@ function formatOf(name: DocumentName, demo: boolean): Format {
   }
   if (name === "tunes.parquet") {
     const rows = new ParquetRows(demo);
-    const page: Format["page"] = (records) => {
-      rows.add(records);
-      return "";
-    };
-    return { before: "", page, after: () => rows.end() };
+    return { before: "", page: (records) => rows.add(records), after: () => rows.end() };
   }
   const head = { type: "FeatureCollection", licence: LICENCE, demo, safety: SAFETY };
   let separator = "";
@@ -113,10 +115,13 @@ interface Sum {
 }
 
 /** Accepted tunes summed per shown cell, over the whole world. */
-export async function summedCells(db: Database, fit: PublishedFit): Promise<Cell[]> {
-  const shown = await shownOf(db);
+export async function summedCells(
+  db: Database,
+  fit: PublishedFit,
+  shown: ReadonlyMap<string, string>,
+): Promise<Cell[]> {
   const sums = new Map<string, Sum>();
-  for await (const page of acceptedTunes(db)) {
+  for await (const page of tunesInCells(db)) {
     for (const tune of page) {
       const cell = shownCellOf(tune, shown);
       if (!cell) continue;
@@ -203,7 +208,7 @@ function isUnder(cell: string, parent: string): boolean {
   return cellToParent(cell, resolution) === cellToParent(parent, resolution);
 }
 
-function shiftOf(fit: PublishedFit, tune: TuneRow, end: End): number {
+function shiftOf(fit: PublishedFit, tune: TuneInCell, end: End): number {
   const [pump_Hz, fan_rpm] =
     end === "low" ? [tune.low_pump_Hz, tune.low_fan_rpm] : [tune.high_pump_Hz, tune.high_fan_rpm];
   const { pump_Hz_per_krpm } = bandsAt(groupOf(fit, tune.heat_kW, end), tune.density_kg_m3, {

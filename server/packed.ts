@@ -1,12 +1,13 @@
 import type { Context } from "hono";
 import { type InPieces, unpackedPart } from "./gzip-in-pieces.ts";
 import type { FitsAll } from "./json-text.ts";
+import { inMemory, type Stored } from "./stored.ts";
 
 /** An answer's bytes, ready to be sent: gzip, or plain where there are no pieces. */
-export type Packed = InPieces | { bytes: Uint8Array<ArrayBuffer>; pieces: null };
+export type Packed = InPieces | { stored: Stored; pieces: null };
 
 export const plain = (text: string): Packed => ({
-  bytes: new TextEncoder().encode(text),
+  stored: inMemory(new TextEncoder().encode(text)),
   pieces: null,
 });
 
@@ -25,15 +26,16 @@ export function sendPacked(c: Context, packed: Packed): FitsAll {
 }
 
 function answerOf(c: Context, packed: Packed): Response {
-  if (!isGzip(packed)) return c.body(packed.bytes);
-  c.header("Vary", "Accept-Encoding");
-  if (isSentAsGzip(c, packed)) {
+  const { stored } = packed;
+  if (isGzip(packed)) {
+    c.header("Vary", "Accept-Encoding");
+    if (!isSentAsGzip(c, packed)) return c.body(unpackedPart(packed, 0, Number.POSITIVE_INFINITY));
     c.header("Content-Encoding", "gzip");
-    return c.body(packed.bytes);
   }
-  return c.body(unpackedPart(packed, 0, Number.POSITIVE_INFINITY));
+  c.header("Content-Length", String(stored.length));
+  return c.body(stored.body(0, stored.length) as ReadableStream);
 }
 
 /** A part of what is unpacked, from a first to a last byte. */
 export const partOf = (packed: Packed, first: number, last: number) =>
-  isGzip(packed) ? unpackedPart(packed, first, last) : packed.bytes.slice(first, last + 1);
+  isGzip(packed) ? unpackedPart(packed, first, last) : packed.stored.body(first, last + 1);

@@ -30,15 +30,24 @@ export class ParquetRows {
     });
   }
 
-  add(records: readonly OpenRecord[]): void {
+  /** @returns what can be handed on of the file by now */
+  add(records: readonly OpenRecord[]): Uint8Array<ArrayBuffer> {
     this.#group.push(...records);
     if (this.#group.length >= GROUP) this.#write();
+    return this.#taken();
   }
 
+  /** @returns the end of the file */
   end(): Uint8Array<ArrayBuffer> {
     if (this.#group.length > 0) this.#write();
     this.#writer.finish();
-    return this.#bytes.getBytes();
+    return this.#taken();
+  }
+
+  #taken(): Uint8Array<ArrayBuffer> {
+    const bytes = this.#bytes.getBytes().slice();
+    this.#bytes.index = 0;
+    return bytes;
   }
 
   #write(): void {

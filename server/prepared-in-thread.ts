@@ -1,10 +1,22 @@
 import { Worker } from "node:worker_threads";
 import type { Database } from "../db/database.ts";
+import { ownPath } from "../db/file-state.ts";
+import { StorageFull } from "../db/storage-trouble.ts";
 import { dataRevision } from "../db/tunes.ts";
+import { DOCUMENTS } from "./open-documents.ts";
 import type { Packed } from "./packed.ts";
-import type { FromPrepareThread, Order, ToPrepareThread } from "./prepare-thread.ts";
+import type {
+  FromPrepareThread,
+  InFile,
+  InMemory,
+  Order,
+  ToPrepareThread,
+} from "./prepare-thread.ts";
 import { AnswersOfState, Latest, type Prepared, stateOf } from "./prepared.ts";
-import { type Release, Releases } from "./release.ts";
+import { type Made, type Release, Releases } from "./release.ts";
+import { inMemory } from "./stored.ts";
+import { Turns } from "./turns.ts";
+import { UnnamedFile } from "./unnamed-file.ts";
 
 /** Parent cells whose answers are kept: there are 122 coarsest ones, and people look at few. */
 const PARENTS_KEPT = 500;
@@ -14,6 +26,12 @@ const PARENTS_KEPT = 500;
  * a little older than the newest tune. What somebody took out of sight is in none of them.
  */
 const LARGE = 50_000;
+
+/**
+ * Little is held of all that is passed over; without limits it would pile up before it is cleared away. What a page of tunes
+ * leaves behind is cleared away as young.
+ */
+const HEAP = { maxOldGenerationSizeMb: 128, maxYoungGenerationSizeMb: 48 };
 
 /** A thread that makes what takes long, over a connection of its own to the database's file. It begins with the first order. */
 class PrepareThread {
@@ -39,17 +57,21 @@ class PrepareThread {
     });
   }
 
-  async close(): Promise<void> {
+  /** The next order begins it anew. */
+  async end(): Promise<void> {
     await this.#worker?.terminate();
   }
 
   #start(): Worker {
-    const worker = new Worker(new URL("./prepare-thread.ts", import.meta.url));
+    const worker = new Worker(new URL("./prepare-thread.ts", import.meta.url), {
+      resourceLimits: HEAP,
+    });
     worker.unref();
     worker.on("message", (answer: FromPrepareThread) => {
       const waiting = this.#waiting.get(answer.number);
       this.#waiting.delete(answer.number);
-      if ("error" in answer) waiting?.failed(new Error(answer.error));
+      if ("error" in answer)
+        waiting?.failed(answer.isFull ? new StorageFull() : new Error(answer.error));
       else waiting?.done(answer.made as never);
     });
     const ended = (why: unknown) => {
@@ -62,11 +84,18 @@ class PrepareThread {
   }
 }
 
-/** Makes it in threads, so that no request waits for what another one asked for; and how to end them. */
+/**
+ * Makes it in threads, so that no request waits for what another one asked for; and how to end them. Open data are files beside the
+ * database.
+ * @param reserve_bytes what the disk must have left for tunes to be taken: files leave it twice that
+ * @param turns taken with the fits; cells, which are made sooner and hold less, wait for none of them
+ */
 export function preparedInThread(
   db: Database,
   file: string,
   demo: boolean,
+  reserve_bytes = 0,
+  turns = new Turns(),
 ): Prepared & { close: () => Promise<void> } {
   // Cells are made in a moment beside an export of everything, and do not stand in line behind one.
   const threads = { documents: new PrepareThread(file), cells: new PrepareThread(file) };
@@ -80,12 +109,35 @@ export function preparedInThread(
     const revision = await dataRevision(db);
     return latest.get(String(revision), make, revision > LARGE);
   };
+  const makeRelease = async (): Promise<Release> => {
+    const files = new Map(DOCUMENTS.map((name) => [name, new UnnamedFile(ownPath(file))]));
+    const drop = () => {
+      for (const one of files.values()) one.drop();
+    };
+    try {
+      const into = [...files.values()].map(({ descriptor }) => descriptor);
+      const order: Order = {
+        ...{ make: "release", demo, into },
+        // As much again: tunes that come later find room before the files must go.
+        reserve_bytes: 2 * reserve_bytes,
+      };
+      const made = await turns.take(() => threads.documents.make<Made<InFile>>(order));
+      // What passing over very many tunes took of memory is given back.
+      if (made.data_revision > LARGE) await threads.documents.end();
+      const stored = made.files.map(({ length, ...of }) => ({
+        ...of,
+        stored: Object.assign(files.get(of.name) as UnnamedFile, { length }),
+      }));
+      return { ...made, files: stored, drop };
+    } catch (error) {
+      drop();
+      throw error;
+    }
+  };
   return {
     hasFiles: true,
     releases: async () => {
-      const now = await kept(newest, () =>
-        releases.keep(threads.documents.make<Release>({ make: "release", demo })),
-      );
+      const now = await kept(newest, () => releases.keep(makeRelease()));
       return [now, ...releases.all.filter((before) => before.revision !== now.revision)];
     },
     shown: () => kept(shown, () => threads.cells.make({ make: "shown" })),
@@ -96,16 +148,23 @@ export function preparedInThread(
       if (cells.size >= PARENTS_KEPT) cells.delete(cells.keys().next().value as string);
       cells.set(parent, answer);
       const order: Order = { make: "cells", fit, parent, demo, state: made_from };
-      const make = async () => ({ ...(await threads.cells.make<Packed>(order)), made_from });
+      const make = async () => {
+        const { bytes, pieces } = await threads.cells.make<InMemory>(order);
+        return { stored: inMemory(bytes), pieces, made_from };
+      };
       return answer.get(made_from, make, revision > LARGE);
     },
     answers,
+    makeRoom: () => {
+      for (const one of [releases, newest]) one.forget();
+    },
     forget: () => {
       for (const one of [releases, newest, shown, answers]) one.forget();
       cells.clear();
     },
     close: async () => {
-      await Promise.all(Object.values(threads).map((thread) => thread.close()));
+      releases.forget();
+      await Promise.all(Object.values(threads).map((thread) => thread.end()));
     },
   };
 }

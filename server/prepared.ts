@@ -3,7 +3,7 @@ import { dataRevision } from "../db/tunes.ts";
 import type { PublishedFit } from "../model/fit/group.ts";
 import { cellsAnswer, shownOf, summedCells } from "./open-documents.ts";
 import { type Packed, plain } from "./packed.ts";
-import { makeRelease, plainPacking, type Release, Releases } from "./release.ts";
+import { type Release, Releases, releaseInMemory } from "./release.ts";
 
 /** Answers made of all tunes, made once for a state of the data and answered to everybody from then on. */
 export interface Prepared {
@@ -17,6 +17,8 @@ export interface Prepared {
   cells: (fit: PublishedFit, parent: string) => Promise<Packed & { made_from: string }>;
   /** Answers made of thousands of tunes, to the questions asked last. */
   answers: AnswersOfState;
+  /** Gives back the room that files of the open data take on the disk. */
+  makeRoom: () => void;
   /** Drops all of it, older revisions too: a tune was withdrawn, revised or decided on. */
   forget: () => void;
 }
@@ -116,10 +118,10 @@ export class Latest<T> {
 /** Makes it in this thread: at the edge, in memory, in most tests. Documents are sent page by page. */
 export function preparedHere(db: Database, demo: boolean): Prepared {
   const releases = new Releases();
-  const newest = keptHere(() => releases.keep(makeRelease(db, demo, plainPacking)));
+  const newest = keptHere(() => releases.keep(releaseInMemory(db, demo)));
   const shown = keptHere(() => shownOf(db));
   const answers = new AnswersOfState();
-  const cells = keptHere((fit: PublishedFit) => summedCells(db, fit));
+  const cells = keptHere(async (fit: PublishedFit) => summedCells(db, fit, await shownOf(db)));
   return {
     hasFiles: false,
     releases: async () => {
@@ -133,6 +135,7 @@ export function preparedHere(db: Database, demo: boolean): Prepared {
       return { ...plain(cellsAnswer(all, parent, demo)), made_from };
     },
     answers,
+    makeRoom: () => {},
     forget: () => {
       for (const kept of [releases, newest, shown, cells, answers]) kept.forget();
     },

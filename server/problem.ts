@@ -82,13 +82,15 @@ export class DiskFails extends RequestProblem {
 /** Insufficient storage (RFC 4918, 11.5). */
 export const STORAGE_SHORT = 507;
 
-/** There is no room for what a request was to store. */
+/** There is no room for what a request was to store, or for the files that it asks for. */
 export function full({ method, path }: Context["req"]): RequestProblem {
-  const detail = path.startsWith("/api/steward/")
-    ? "The atlas's disk is full. Nothing was decided; decide again once its operator has made room."
-    : method === "DELETE"
-      ? "The atlas's disk is full to the last byte. The tune is not withdrawn: keep the receipt and withdraw it again later, once the operator has made room."
-      : "The atlas has no room for new tunes until its operator makes some. Nothing was stored; keep the tune and send it again later. Withdrawing still works.";
+  const detail = ["GET", "HEAD"].includes(method)
+    ? "The atlas's disk has no room for the files of the open data. Ask again later, once its operator has made some."
+    : path.startsWith("/api/steward/")
+      ? "The atlas's disk is full. Nothing was decided; decide again once its operator has made room."
+      : method === "DELETE"
+        ? "The atlas's disk is full to the last byte. The tune is not withdrawn: keep the receipt and withdraw it again later, once the operator has made room."
+        : "The atlas has no room for new tunes until its operator makes some. Nothing was stored; keep the tune and send it again later. Withdrawing still works.";
   return new RequestProblem(STORAGE_SHORT, detail, {
     headers: { "Retry-After": String(FULL_FOR_s) },
   });

@@ -3,56 +3,72 @@ import { dataRevision } from "../db/tunes.ts";
 import { sha256, sha256OfBytes } from "./keys.ts";
 import { type Chunk, DOCUMENTS, type DocumentName, writeDocuments } from "./open-documents.ts";
 import type { Packed } from "./packed.ts";
+import { inMemory } from "./stored.ts";
 
-/** One file of the open data, complete. */
-export type ReleasedFile = Packed & {
-  name: DocumentName;
+/** What a file of the open data holds. */
+interface Summed {
   /** Unpacked. */
   size_bytes: number;
   /** Of what is unpacked, hexadecimal. */
   sha256: string;
-};
+}
 
-/** The open data of one moment, named by what its files hold: the same data made again have the same name. */
-export interface Release {
+/**
+ * The open data of one moment, named by what its files hold: the same data made again have the same name.
+ * Of each file: what it holds, and where its bytes were put.
+ */
+export interface Made<Where> {
   revision: string;
   /** The state of the data that it was made of. */
   data_revision: number;
-  files: ReleasedFile[];
+  files: (Where & Summed & { name: DocumentName })[];
 }
 
-/** Takes a file piece by piece. */
-export interface Packing {
+/** The open data of one moment, to be read until it is dropped. */
+export interface Release extends Made<Packed> {
+  drop: () => void;
+}
+
+/** One of its files. */
+export type ReleasedFile = Release["files"][number];
+
+/** Takes a file piece by piece, and says where it put its bytes. */
+export interface Packing<Where> {
   write: (chunk: Chunk) => Promise<void>;
-  end: () => Promise<Packed & Pick<ReleasedFile, "size_bytes" | "sha256">>;
+  end: () => Promise<Where & Summed>;
 }
 
 /** Characters of a revision's name: among all revisions there will ever be, no two have the same 64 bits by chance. */
 const NAME_LETTERS = 16;
 
-export async function makeRelease(
+export async function makeRelease<Where>(
   db: Database,
   demo: boolean,
-  packing: (name: DocumentName) => Packing,
-): Promise<Release> {
+  packing: (name: DocumentName) => Packing<Where>,
+): Promise<Made<Where>> {
   const data_revision = await dataRevision(db);
   const into = new Map(DOCUMENTS.map((name) => [name, packing(name)]));
   await writeDocuments(db, demo, async (name, chunk) => into.get(name)?.write(chunk));
-  const files: ReleasedFile[] = [];
+  const files: Made<Where>["files"] = [];
   for (const [name, packed] of into) files.push({ name, ...(await packed.end()) });
   const sums = files.map(({ name, sha256 }) => `${sha256}  ${name}\n`).join("");
   const revision = (await sha256(sums)).slice(0, NAME_LETTERS);
   return { revision, data_revision, files };
 }
 
-/** Packs nothing and keeps all of it until it is hashed: for where there is no better way. */
-export function plainPacking(): Packing {
+/** Makes it in memory and packs nothing: for where there is no better way. */
+export async function releaseInMemory(db: Database, demo: boolean): Promise<Release> {
+  return { ...(await makeRelease(db, demo, plainPacking)), drop: () => {} };
+}
+
+function plainPacking(): Packing<Packed> {
   const parts: Chunk[] = [];
   return {
     write: async (chunk) => void parts.push(chunk),
     end: async () => {
       const bytes = new Uint8Array(await new Blob(parts).arrayBuffer());
-      return { bytes, pieces: null, size_bytes: bytes.length, sha256: await sha256OfBytes(bytes) };
+      const summed = { size_bytes: bytes.length, sha256: await sha256OfBytes(bytes) };
+      return { stored: inMemory(bytes), pieces: null, ...summed };
     },
   };
 }
@@ -75,14 +91,22 @@ export class Releases {
     const dropped = this.#dropped;
     const release = await made;
     if (dropped === this.#dropped) {
-      const others = this.#kept.filter(({ revision }) => revision !== release.revision);
-      this.#kept = [release, ...others].slice(0, KEPT);
+      const kept = [release, ...this.#kept.filter(({ revision }) => revision !== release.revision)];
+      this.#keepOnly(kept.slice(0, KEPT));
+    } else {
+      // Whoever waited for it begins to read it first.
+      setTimeout(release.drop);
     }
     return release;
   }
 
   forget(): void {
     this.#dropped++;
-    this.#kept = [];
+    this.#keepOnly([]);
+  }
+
+  #keepOnly(kept: Release[]): void {
+    for (const one of this.#kept) if (!kept.includes(one)) one.drop();
+    this.#kept = kept;
   }
 }

@@ -8,7 +8,7 @@ import { api, declareRoute, json, media } from "../declare.ts";
 import { LICENCE } from "../dictionary.ts";
 import { unchangedSince } from "../freshness.ts";
 import { isSentAsGzip, partOf, sendPacked } from "../packed.ts";
-import { RequestProblem } from "../problem.ts";
+import { RequestProblem, STORAGE_SHORT } from "../problem.ts";
 import type { ReleasedFile } from "../release.ts";
 
 /** A file never changes under its address; but what was withdrawn must be gone from copies on the way, too, within a day. */
@@ -29,6 +29,7 @@ const dataRoute = declareRoute({
   path: "/data",
   summary: "The open data's newest revision: files that never change, with their checksums",
   responses: { 200: json(data) },
+  problems: [STORAGE_SHORT],
 });
 
 const fileRoute = declareRoute({
@@ -50,7 +51,7 @@ const fileRoute = declareRoute({
     200: media("text/csv", "application/geo+json", "application/vnd.apache.parquet"),
     206: { ...media("*/*"), description: "The part" },
   },
-  problems: [404, 416],
+  problems: [404, 416, STORAGE_SHORT],
 });
 
 /** The open data by revision: an index, and files that never change under their addresses. */

@@ -8,6 +8,7 @@ import { COLUMNS, LICENCE, METADATA_OF, tableMetadata } from "../dictionary.ts";
 import { unchangedSince } from "../freshness.ts";
 import { chunksOf, type DocumentName } from "../open-documents.ts";
 import { sendPacked } from "../packed.ts";
+import { STORAGE_SHORT } from "../problem.ts";
 import type { ReleasedFile } from "../release.ts";
 import { addressOf, MEDIA_TYPES } from "./data.ts";
 
@@ -16,7 +17,7 @@ const csvRoute = declareRoute({
   path: "/tunes.csv",
   summary: "All accepted tunes, CSV (CC0)",
   responses: { 200: media("text/csv") },
-  problems: [429],
+  problems: [429, STORAGE_SHORT],
 });
 
 const csvMetadataRoute = declareRoute({
@@ -31,7 +32,7 @@ const geojsonRoute = declareRoute({
   path: "/tunes.geojson",
   summary: "All accepted tunes, GeoJSON (CC0)",
   responses: { 200: media("application/geo+json") },
-  problems: [429],
+  problems: [429, STORAGE_SHORT],
 });
 
 const parquetRoute = declareRoute({
@@ -39,7 +40,7 @@ const parquetRoute = declareRoute({
   path: "/tunes.parquet",
   summary: "All accepted tunes, Parquet (CC0)",
   responses: { 200: media("application/vnd.apache.parquet") },
-  problems: [429],
+  problems: [429, STORAGE_SHORT],
 });
 
 const dictionaryRoute = declareRoute({

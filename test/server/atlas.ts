@@ -116,7 +116,7 @@ export async function openTestAtlas(
     },
   });
   const prepared = options.prepared
-    ? preparedInThread(db, file, demo)
+    ? preparedInThread(db, file, demo, options.disk_reserve_bytes)
     : { ...preparedHere(db, demo), close: async () => {} };
   const keys = await openKeys("a secret for tests only");
   const app = createApp({

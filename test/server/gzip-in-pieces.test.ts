@@ -1,7 +1,13 @@
 import { gunzipSync } from "node:zlib";
 import { expect, test } from "vitest";
 import { seeded } from "../../seed-demo/random.ts";
-import { PackingInPieces, PIECE_bytes, unpackedPart } from "../../server/gzip-in-pieces.ts";
+import {
+  type InPieces,
+  PackingInPieces,
+  PIECE_bytes,
+  unpackedPart,
+} from "../../server/gzip-in-pieces.ts";
+import { inMemory } from "../../server/stored.ts";
 
 const { uniform } = seeded(3);
 const textOf = (bytes: number) => {
@@ -10,10 +16,17 @@ const textOf = (bytes: number) => {
   return Buffer.from(lines.join("\n").slice(0, bytes));
 };
 
-function packed(whole: Buffer, chunk: number) {
-  const packing = new PackingInPieces();
-  for (let at = 0; at < whole.length; at += chunk) packing.write(whole.subarray(at, at + chunk));
-  return packing.end();
+async function packed(
+  whole: Buffer,
+  chunk: number,
+): Promise<InPieces & { bytes: Uint8Array<ArrayBuffer> }> {
+  const parts: Uint8Array[] = [];
+  const packing = new PackingInPieces((part) => parts.push(part));
+  for (let at = 0; at < whole.length; at += chunk)
+    await packing.write(whole.subarray(at, at + chunk));
+  const pieces = await packing.end();
+  const bytes = new Uint8Array(Buffer.concat(parts));
+  return { bytes, stored: inMemory(bytes), pieces };
 }
 
 const read = async (stream: ReadableStream) =>
@@ -27,8 +40,7 @@ test.each([
   ["three and a bit, at once", 3 * PIECE_bytes + 17, 4 * PIECE_bytes],
 ])("%s: an ordinary gzip, and the same unpacked piece by piece", async (_, size, chunk) => {
   const whole = textOf(size);
-  const file = packed(whole, chunk);
-  expect(file.size_bytes).toBe(size);
+  const file = await packed(whole, chunk);
   expect(gunzipSync(file.bytes).equals(whole)).toBe(true);
   const browsers = new Blob([file.bytes]).stream().pipeThrough(new DecompressionStream("gzip"));
   expect((await read(browsers)).equals(whole)).toBe(true);
@@ -38,7 +50,7 @@ test.each([
 
 test("a part takes the pieces it lies in and no others: it comes out of a file that is damaged everywhere else", async () => {
   const whole = textOf(5 * PIECE_bytes);
-  const file = packed(whole, PIECE_bytes);
+  const file = await packed(whole, PIECE_bytes);
   const [, , two, three, four, five] = file.pieces as [
     number,
     number,
