@@ -2,6 +2,7 @@ import {
   existsSync,
   mkdtempSync,
   readdirSync,
+  readlinkSync,
   rmSync,
   statfsSync,
   writeFileSync,
