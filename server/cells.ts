@@ -71,9 +71,17 @@ export function shownCells(all: readonly InCell[]): Map<string, string> {
   return shown;
 }
 
+type Placed = Pick<TuneRow, "cell" | "several_places">;
+
+/** The place of the cell that a tune is shown in, or that wide cell itself, however fine its place is shown; null without one. */
+export function shownPlaceOf({ cell, several_places }: Placed): string | null {
+  if (cell === null) return null;
+  return several_places ? cellToParent(cell, WIDE_RESOLUTION) : placeOf(cell);
+}
+
 /** The cell a tune is shown in, the same in every answer; null without a place. */
 export function shownCellOf(
-  { cell, several_places }: Pick<TuneRow, "cell" | "several_places">,
+  { cell, several_places }: Placed,
   shown: ReadonlyMap<string, string>,
 ): string | null {
   if (cell === null) return null;

@@ -130,6 +130,7 @@ async function openClaimed(settings: Settings, letGo: () => void): Promise<Atlas
   const caughtUp = fit.refresh();
   if ((await fit.current()).rows_sha256 === null) await caughtUp;
   else caughtUp.catch(notRefreshed);
+  prepared.ahead(await fit.current());
   // Days pass without a write, too.
   const hourly = setInterval(() => void fit.refresh().catch(notRefreshed), HOUR_ms).unref();
   const thinOut = () =>

@@ -16,6 +16,7 @@ import {
   summedCells,
 } from "./open-documents.ts";
 import { makeRelease, type Packing } from "./release.ts";
+import { type ScalingQuestion, scalingAnswer } from "./scaling-answer.ts";
 
 /** What the thread is asked to make. */
 export type Order =
@@ -25,6 +26,7 @@ export type Order =
    */
   | { make: "release"; demo: boolean; into: readonly number[]; reserve_bytes: number }
   | { make: "shown" }
+  | { make: "scaling"; fit: PublishedFit; question: ScalingQuestion; demo: boolean }
   /** @param state names the state of fit and data that the cells are summed for */
   | { make: "cells"; fit: PublishedFit; parent: string; demo: boolean; state: string };
 export type ToPrepareThread = { number: number; file: string; order: Order };
@@ -65,6 +67,9 @@ async function make(file: string, order: Order): Promise<unknown> {
     await connection.execute("BEGIN");
     const { db } = connection;
     if (order.make === "shown") return await shownNow(db);
+    if (order.make === "scaling") {
+      return await scalingAnswer(db, order.fit, order.question, order.demo);
+    }
     if (order.make === "release") {
       const room = { beside: file, reserve_bytes: order.reserve_bytes };
       requireRoom(room);
@@ -131,9 +136,10 @@ const isFull = (error: unknown) =>
 
 let before: Promise<void> = Promise.resolve();
 
-// One after another: each reads the whole database.
+// One after another: each reads the whole database, but for what reads a few thousand tunes and comes in between.
 parentPort?.on("message", ({ number, file, order }: ToPrepareThread) => {
-  before = before.then(async () => {
+  const isShort = order.make === "scaling";
+  const begun = (isShort ? Promise.resolve() : before).then(async () => {
     try {
       const made = await make(file, order);
       const { bytes } = made as Partial<InMemory>;
@@ -144,4 +150,5 @@ parentPort?.on("message", ({ number, file, order }: ToPrepareThread) => {
       parentPort?.postMessage(failed satisfies FromPrepareThread);
     }
   });
+  if (!isShort) before = begun;
 });

@@ -3,7 +3,7 @@ import type { Database } from "../db/database.ts";
 import { ownPath } from "../db/file-state.ts";
 import { StorageFull } from "../db/storage-trouble.ts";
 import { dataRevision } from "../db/tunes.ts";
-import { DOCUMENTS } from "./open-documents.ts";
+import { DOCUMENTS, WORLD } from "./open-documents.ts";
 import type { Packed } from "./packed.ts";
 import type {
   FromPrepareThread,
@@ -12,7 +12,14 @@ import type {
   Order,
   ToPrepareThread,
 } from "./prepare-thread.ts";
-import { AnswersOfState, Latest, type Prepared, stateOf } from "./prepared.ts";
+import {
+  ANSWERS_KEPT,
+  AnswersOfState,
+  Latest,
+  type Prepared,
+  scalingHere,
+  stateOf,
+} from "./prepared.ts";
 import { type Made, type Release, Releases } from "./release.ts";
 import { inMemory } from "./stored.ts";
 import { Turns } from "./turns.ts";
@@ -32,6 +39,16 @@ const LARGE = 50_000;
  * leaves behind is cleared away as young.
  */
 const HEAP = { maxOldGenerationSizeMb: 128, maxYoungGenerationSizeMb: 48 };
+
+type Scaling = Awaited<ReturnType<Prepared["scaling"]>>;
+
+/** What is kept of each of many names, and of the newest ones alone. */
+function latestOf<T>(kept: Map<string, Latest<T>>, name: string, most: number): Latest<T> {
+  const one = kept.get(name) ?? new Latest<T>();
+  if (!kept.has(name) && kept.size >= most) kept.delete(kept.keys().next().value as string);
+  kept.set(name, one);
+  return one;
+}
 
 /** A thread that makes what takes long, over a connection of its own to the database's file. It begins with the first order. */
 class PrepareThread {
@@ -105,6 +122,8 @@ export function preparedInThread(
   /** Answers by parent. */
   const cells = new Map<string, Latest<Packed & { made_from: string }>>();
   const answers = new AnswersOfState();
+  /** Answers on scaling by question, where there are so many tunes that they are made in a thread. */
+  const scalings = new Map<string, Latest<Scaling>>();
   const kept = async <T>(latest: Latest<T>, make: () => Promise<T>): Promise<T> => {
     const revision = await dataRevision(db);
     return latest.get(String(revision), make, revision > LARGE);
@@ -134,33 +153,61 @@ export function preparedInThread(
       throw error;
     }
   };
+  const makeShown = () => threads.cells.make<ReadonlyMap<string, string>>({ make: "shown" });
+  const shownNow = () => kept(shown, makeShown);
+  const cellsOf: Prepared["cells"] = async (fit, parent) => {
+    const revision = await dataRevision(db);
+    const made_from = stateOf(fit, revision);
+    const order: Order = { make: "cells", fit, parent, demo, state: made_from };
+    const make = async () => {
+      const { bytes, pieces } = await threads.cells.make<InMemory>(order);
+      return { stored: inMemory(bytes), pieces, made_from };
+    };
+    return latestOf(cells, parent, PARENTS_KEPT).get(made_from, make, revision > LARGE);
+  };
+  const scalingOf: Prepared["scaling"] = async (fit, question) => {
+    const revision = await dataRevision(db);
+    if (revision <= LARGE) return scalingHere(db, fit, question, demo, answers);
+    const made_from = stateOf(fit, revision);
+    const order: Order = { make: "scaling", fit, question, demo };
+    const make = async () => ({
+      text: await threads.cells.make<Scaling["text"]>(order),
+      made_from,
+    });
+    const latest = latestOf(scalings, JSON.stringify(question), ANSWERS_KEPT);
+    return latest.get(made_from, make, true);
+  };
   return {
     hasFiles: true,
     releases: async () => {
       const now = await kept(newest, () => releases.keep(makeRelease()));
       return [now, ...releases.all.filter((before) => before.revision !== now.revision)];
     },
-    shown: () => kept(shown, () => threads.cells.make({ make: "shown" })),
-    cells: async (fit, parent) => {
+    shown: shownNow,
+    shownSoon: async () => {
       const revision = await dataRevision(db);
-      const made_from = stateOf(fit, revision);
-      const answer = cells.get(parent) ?? new Latest();
-      if (cells.size >= PARENTS_KEPT) cells.delete(cells.keys().next().value as string);
-      cells.set(parent, answer);
-      const order: Order = { make: "cells", fit, parent, demo, state: made_from };
-      const make = async () => {
-        const { bytes, pieces } = await threads.cells.make<InMemory>(order);
-        return { stored: inMemory(bytes), pieces, made_from };
-      };
-      return answer.get(made_from, make, revision > LARGE);
+      if (revision <= LARGE) return shownNow();
+      // What is there already comes first.
+      return Promise.race([shown.get(String(revision), makeShown, true), null]);
     },
-    answers,
+    cells: cellsOf,
+    scaling: scalingOf,
+    ahead: (fit) => {
+      const all = async () => {
+        if ((await dataRevision(db)) <= LARGE) return;
+        await Promise.all([shownNow(), cellsOf(fit, WORLD)]);
+        for (const { heat_kW, end } of fit.groups) await scalingOf(fit, { heat_kW, end });
+      };
+      // What failed is tried again when somebody asks for it.
+      all().catch(() => {});
+    },
     makeRoom: () => {
       for (const one of [releases, newest]) one.forget();
     },
     forget: () => {
       for (const one of [releases, newest, shown, answers]) one.forget();
       cells.clear();
+      scalings.clear();
     },
     close: async () => {
       releases.forget();

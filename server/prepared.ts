@@ -1,9 +1,12 @@
 import type { Database } from "../db/database.ts";
 import { dataRevision } from "../db/tunes.ts";
 import type { PublishedFit } from "../model/fit/group.ts";
+import type { ScalingAnswer } from "./contract/scaling.ts";
+import type { JsonText } from "./json-text.ts";
 import { cellsAnswer, shownOf, summedCells } from "./open-documents.ts";
 import { type Packed, plain } from "./packed.ts";
 import { type Release, Releases, releaseInMemory } from "./release.ts";
+import { type ScalingQuestion, scalingAnswer } from "./scaling-answer.ts";
 
 /** Answers made of all tunes, made once for a state of the data and answered to everybody from then on. */
 export interface Prepared {
@@ -13,10 +16,17 @@ export interface Prepared {
   releases: () => Promise<readonly [Release, ...Release[]]>;
   /** The cell each kept cell is shown as. */
   shown: () => Promise<ReadonlyMap<string, string>>;
+  /** The same for whoever can do without: null while it is made, where that takes long. */
+  shownSoon: () => Promise<ReadonlyMap<string, string> | null>;
   /** The answer on tunes summed per shown cell under a parent, or in the world, beside this fit, JSON; and what it was made from. */
   cells: (fit: PublishedFit, parent: string) => Promise<Packed & { made_from: string }>;
-  /** Answers made of thousands of tunes, to the questions asked last. */
-  answers: AnswersOfState;
+  /** How tunes scale with the air beside this fit; and what the answer was made from. */
+  scaling: (
+    fit: PublishedFit,
+    question: ScalingQuestion,
+  ) => Promise<{ text: JsonText<ScalingAnswer>; made_from: string }>;
+  /** Begins to make what takes long and is always asked for; nobody waits for it. */
+  ahead: (fit: PublishedFit) => void;
   /** Gives back the room that files of the open data take on the disk. */
   makeRoom: () => void;
   /** Drops all of it, older revisions too: a tune was withdrawn, revised or decided on. */
@@ -28,7 +38,7 @@ export const stateOf = ({ version }: PublishedFit, revision: number): string =>
   `${version}.${revision}`;
 
 /** So many answers are kept: a heater has one of a few sizes. */
-const ANSWERS_KEPT = 16;
+export const ANSWERS_KEPT = 16;
 
 /** Answers to the questions asked last, all of one state of the fit and the data. */
 export class AnswersOfState {
@@ -120,6 +130,7 @@ export function preparedHere(db: Database, demo: boolean): Prepared {
   const releases = new Releases();
   const newest = keptHere(() => releases.keep(releaseInMemory(db, demo)));
   const shown = keptHere(() => shownOf(db));
+  const shownNow = async () => shown.get(String(await dataRevision(db)), undefined);
   const answers = new AnswersOfState();
   const cells = keptHere(async (fit: PublishedFit) => summedCells(db, fit, await shownOf(db)));
   return {
@@ -128,18 +139,33 @@ export function preparedHere(db: Database, demo: boolean): Prepared {
       const now = await newest.get(String(await dataRevision(db)), undefined);
       return [now, ...releases.all.filter(({ revision }) => revision !== now.revision)];
     },
-    shown: async () => shown.get(String(await dataRevision(db)), undefined),
+    shown: shownNow,
+    shownSoon: shownNow,
     cells: async (fit, parent) => {
       const made_from = stateOf(fit, await dataRevision(db));
       const all = await cells.get(made_from, fit);
       return { ...plain(cellsAnswer(all, parent, demo)), made_from };
     },
-    answers,
+    scaling: (fit, question) => scalingHere(db, fit, question, demo, answers),
+    ahead: () => {},
     makeRoom: () => {},
     forget: () => {
       for (const kept of [releases, newest, shown, cells, answers]) kept.forget();
     },
   };
+}
+
+/** Makes it in this thread, once for a state of the fit and the data. */
+export async function scalingHere(
+  db: Database,
+  fit: PublishedFit,
+  question: ScalingQuestion,
+  demo: boolean,
+  answers: AnswersOfState,
+): ReturnType<Prepared["scaling"]> {
+  const made_from = stateOf(fit, await dataRevision(db));
+  const make = () => scalingAnswer(db, fit, question, demo);
+  return { text: await answers.get(made_from, JSON.stringify(question), make), made_from };
 }
 
 /** Keeps what was made, not what is being made: at the edge no request may wait for what another one reads. */

@@ -8,12 +8,13 @@ import { asideOf, residualOf } from "../../model/fit/standing.ts";
 import { exp, ln } from "../../model/numerics/ln-exp.ts";
 import { SAFETY } from "../../model/safety.ts";
 import { groupOf } from "../../model/start.ts";
-import { centre, coarsePosition, placeOf, shownCellOf } from "../cells.ts";
+import { centre, coarsePosition, shownCellOf, shownPlaceOf } from "../cells.ts";
 import type { Services } from "../context.ts";
 import { fromTexts } from "../contract/from-text.ts";
 import { type NearTune, near } from "../contract/near.ts";
 import { api, declareRoute, json } from "../declare.ts";
 import { unchangedSince } from "../freshness.ts";
+import { stateOf } from "../prepared.ts";
 import { questionFields, questionOf } from "../question.ts";
 
 const { low_fan_rpm: _, high_fan_rpm: __, dose_uL: ___, ...siteAndAir } = questionFields;
@@ -51,7 +52,9 @@ export function nearRoutes(services: Services) {
     const query = c.req.valid("query");
     const { heat_kW, site, air: given } = await questionOf(services, query);
     const fit = await services.fit.current();
-    const unchanged = unchangedSince(c, `${fit.version}.${await dataRevision(db)}`);
+    const shown = await prepared.shownSoon();
+    const state = stateOf(fit, await dataRevision(db));
+    const unchanged = unchangedSince(c, shown ? state : `${state}.without-cells`);
     if (unchanged) return unchanged;
     const { density_kg_m3 } = airAt(site.elevation_m, given, site.elevation_sd_m);
     const here =
@@ -60,13 +63,12 @@ export function nearRoutes(services: Services) {
         : coarsePosition(query.lat, query.lon);
     const places = here ? gridDisk(here.place, 1) : [];
     const found = await tunesAbout(db, { heat_kW, density_kg_m3, places }, LOOKED_AT);
-    const shown = await prepared.shown();
     const away = (tune: Candidate) => {
       const inAir = Math.abs(ln(tune.density_kg_m3 / density_kg_m3));
       if (!here) return inAir;
       // Measured to where it is shown: to where it is, the order would tell more of its place than the open data.
-      const cell = shownCellOf(tune, shown);
-      const x = cell ? kmBetween(here, centre(placeOf(cell))) : Number.MAX_VALUE;
+      const place = shownPlaceOf(tune);
+      const x = place ? kmBetween(here, centre(place)) : Number.MAX_VALUE;
       return inAir + LIKE_AIR * (x / (x + HALFWAY_km));
     };
     const tunes = [...new Map(found.map((tune) => [tune.id, tune])).values()]
@@ -98,14 +100,15 @@ function counts(fit: PublishedFit, tune: Candidate, end: End): boolean {
 function nearTune(
   fit: PublishedFit,
   tune: Candidate,
-  shown: ReadonlyMap<string, string>,
+  shown: ReadonlyMap<string, string> | null,
 ): NearTune {
   const against = (end: End) =>
     100 * (exp(residualOf(groupOf(fit, tune.heat_kW, end), rowOf(tune, end)).residual) - 1);
   const { several_places: _, dose_uL: __, ...rest } = tune;
   return {
     ...rest,
-    cell: shownCellOf(tune, shown),
+    // For a moment after a start of very many tunes, or after a withdrawal, it is not known how finely.
+    cell: shown && shownCellOf(tune, shown),
     against_average_pct: { low: against("low"), high: against("high") },
   };
 }
