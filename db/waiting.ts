@@ -227,18 +227,58 @@ export async function tunesOfContributors(
   return ids;
 }
 
-/** Who waits under a public pseudonym. */
+/** Who waits under a public pseudonym: as a new contributor, or with a tune of a heater size that does. */
 export async function waitingByPseudonym(
   db: Database,
   pseudonym: string,
-): Promise<Waiting | undefined> {
-  const found = await db
-    .select()
+): Promise<string | undefined> {
+  // Hashes are written in 0 to 9 and a to f: all that begin so lie before this one with a g behind it.
+  const isNamed = (column: typeof waiting.contributor | typeof tunes.contributor) =>
+    and(gte(column, pseudonym), lt(column, `${pseudonym}g`));
+  const [newcomer] = await db
+    .select({ contributor: waiting.contributor })
     .from(waiting)
-    // Hashes are written in 0 to 9 and a to f: all that begin so lie before this one with a g behind it.
-    .where(and(gte(waiting.contributor, pseudonym), lt(waiting.contributor, `${pseudonym}g`)))
+    .where(isNamed(waiting.contributor))
     .limit(1);
-  return found[0];
+  if (newcomer) return newcomer.contributor;
+  const [owner] = await db
+    .select({ contributor: tunes.contributor })
+    .from(tunes)
+    .innerJoin(waitingSizes, eq(waitingSizes.heat_kW, tunes.heat_kW))
+    .where(and(isNamed(tunes.contributor), eq(tunes.verdict, "accepted")))
+    .limit(1);
+  return owner?.contributor;
+}
+
+/** Somebody with accepted tunes of a heater size that waits. */
+export interface OwnerOfWaitingSize {
+  heat_kW: number;
+  contributor: string;
+  tunes: number;
+  /** Whether they are new and wait themselves; else they are one of the owners that the size waits for. */
+  waits: boolean;
+}
+
+/** Owners of the heater sizes that wait, by size, those who wait for nothing else first. */
+export async function ownersOfWaitingSizes(
+  db: Database,
+  most: number,
+): Promise<OwnerOfWaitingSize[]> {
+  const isNew = sql<number>`max(${waiting.contributor} is not null)`;
+  const found = await db
+    .select({
+      heat_kW: tunes.heat_kW,
+      contributor: tunes.contributor,
+      tunes: count(),
+      waits: isNew,
+    })
+    .from(waitingSizes)
+    .innerJoin(tunes, and(eq(tunes.heat_kW, waitingSizes.heat_kW), eq(tunes.verdict, "accepted")))
+    .leftJoin(waiting, eq(waiting.contributor, tunes.contributor))
+    .groupBy(tunes.heat_kW, tunes.contributor)
+    .orderBy(asc(tunes.heat_kW), asc(isNew), asc(tunes.contributor))
+    .limit(most);
+  return found.map((owner) => ({ ...owner, waits: owner.waits === 1 }));
 }
 
 /** Said where a steward lets somebody count: that is not taken back, for since when they waited is forgotten. */

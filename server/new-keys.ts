@@ -30,7 +30,7 @@ const CROWDED_DAYS = 30;
  * Tunes of a heater size count once so many owners of it do, where new ones wait. Alone, somebody would say what its average is;
  * beside two others they are outvoted, or seen to be far off.
  */
-const OWNERS_OF_SIZE = 3;
+export const OWNERS_OF_SIZE = 3;
 /** Below so many counted contributors one more weighs much: networks are remembered for a week, and of a crowd one a week may count. */
 const ENOUGH = 30;
 /** Share of the counted contributors that may come to count in a week, and above which a day's new ones are a surge … */

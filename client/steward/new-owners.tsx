@@ -3,11 +3,14 @@ import { useId, useState } from "preact/hooks";
 import { stewardWords as words } from "../texts/steward.ts";
 import { whatWentWrong } from "../ui/went-wrong.tsx";
 import { isReason, ReasonField } from "./reason-field.tsx";
-import { dayOf } from "./shift-words.ts";
+import { dayOf, sizeOf } from "./shift-words.ts";
 import type { StewardApi } from "./steward-api.ts";
 import { useAsked } from "./use-asked.ts";
 
-/** Who waits with an accepted tune, in the order in which they come to count; whom one knows may count at once. */
+/**
+ * Who waits with an accepted tune, in the order in which they come to count, and which heater sizes wait for owners; whom one knows
+ * may count at once.
+ */
 export function NewOwners(props: {
   api: StewardApi;
   onSaid: (said: ComponentChildren, problem?: ComponentChildren) => void;
@@ -30,49 +33,68 @@ export function NewOwners(props: {
       onSaid("", whatWentWrong(error));
     }
   };
+  const { waiting, sizes } = seen;
+  const line = (name: string, what: string) => (
+    <li key={name}>
+      <p>{what}</p>
+      <p class="row">
+        <button type="button" aria-label={words.showTunes(name)} onClick={() => props.onShow(name)}>
+          {words.show}
+        </button>
+        <button
+          type="button"
+          aria-label={words.letCountWhom(name)}
+          onClick={() => void letCount(name)}
+        >
+          {words.letCount}
+        </button>
+      </p>
+    </li>
+  );
   return (
     <section class="sheet steward-new" aria-labelledby={id}>
       <h3 id={id}>{words.newOwners}</h3>
       <p class="hint">{words.newOwnersHint}</p>
-      {seen.waiting.length === 0 ? (
+      {waiting.length + sizes.length > 0 && (
+        <ReasonField
+          name="count"
+          label={words.reason}
+          value={reason}
+          tried={tried}
+          onValue={setReason}
+        />
+      )}
+      {waiting.length === 0 ? (
         <p>{words.noNewOwners}</p>
       ) : (
+        <ul>
+          {waiting.map(({ contributor, since, crowded }) =>
+            line(
+              contributor,
+              `${words.waitsSince(contributor, dayOf(since))}${crowded ? `, ${words.crowded}` : ""}`,
+            ),
+          )}
+        </ul>
+      )}
+      {sizes.length > 0 && (
         <>
-          <ReasonField
-            name="count"
-            label={words.reason}
-            value={reason}
-            tried={tried}
-            onValue={setReason}
-          />
-          <ul>
-            {seen.waiting.map(({ contributor, since, crowded }) => (
-              <li key={contributor}>
-                <p>
-                  {words.waitsSince(contributor, dayOf(since))}
-                  {crowded && `, ${words.crowded}`}
-                </p>
-                <p class="row">
-                  <button
-                    type="button"
-                    aria-label={words.showTunes(contributor)}
-                    onClick={() => props.onShow(contributor)}
-                  >
-                    {words.show}
-                  </button>
-                  <button
-                    type="button"
-                    aria-label={words.letCountWhom(contributor)}
-                    onClick={() => void letCount(contributor)}
-                  >
-                    {words.letCount}
-                  </button>
-                </p>
-              </li>
-            ))}
-          </ul>
+          <h4>{words.newSizes}</h4>
+          <p class="hint">{words.newSizesHint}</p>
         </>
       )}
+      {sizes.map(({ heat_kW, owners_needed, owners }) => {
+        const known = owners.filter(({ waits }) => !waits).length;
+        return (
+          <div key={heat_kW}>
+            <p>{words.sizeWaits(sizeOf(heat_kW), known, owners_needed)}</p>
+            <ul>
+              {owners.map(({ contributor, tunes, waits }) =>
+                line(contributor, words.ownerOfSize(contributor, tunes, waits)),
+              )}
+            </ul>
+          </div>
+        );
+      })}
     </section>
   );
 }

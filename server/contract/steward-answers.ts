@@ -122,6 +122,25 @@ export const waitingAnswer = z.strictObject({
       }),
     )
     .describe("Who wait with an accepted tune, in the order in which they come to count"),
+  sizes: z
+    .array(
+      z.strictObject({
+        heat_kW: num,
+        owners_needed: num.describe("Its tunes count once so many of its owners do not wait"),
+        owners: z
+          .array(
+            z.strictObject({
+              contributor: z.string().describe("Pseudonym"),
+              tunes: num.describe("Accepted ones of this size"),
+              waits: z.boolean().describe("Whether they are new and wait themselves"),
+            }),
+          )
+          .describe("Who have accepted tunes of it; those who wait for nothing else first"),
+      }),
+    )
+    .describe(
+      "Heater sizes that wait for owners; one whom a steward lets count lets the size count",
+    ),
 });
 
 export type WaitingAnswer = z.infer<typeof waitingAnswer>;

@@ -275,8 +275,11 @@ test("new owners, alarms and clusters: somebody counts by mistake, the fit is he
   const alike = Array.from({ length: 5 }, (_, n) =>
     tuneAt(1300, 1.12, `alike-owner-of-the-town-${n}`, { lat: 41.2, lon: 74.9 }),
   );
+  // One of the ten has a heater of a size that nobody else has.
+  const contributor = honestCrowd(1, 1)[0]?.contributor ?? "";
+  const ofNewSize = { ...tuneAt(500, 1, contributor), heater: { heat_kW: 8 } };
   // Too lean, high up: it moves the average of ten by more than 2 %.
-  for (const tune of [tuneAt(4000, 0.75, "lean-owner-of-the-pass-0000"), ...alike]) {
+  for (const tune of [tuneAt(4000, 0.75, "lean-owner-of-the-pass-0000"), ...alike, ofNewSize]) {
     const sent = await fetch(`${own.url}/api/tunes`, {
       method: "POST",
       headers: { "Content-Type": "application/json" },
@@ -294,7 +297,11 @@ test("new owners, alarms and clusters: somebody counts by mistake, the fit is he
   await letCount.first().click();
   await owners.locator("[aria-invalid]").waitFor();
   await owners.getByLabel(words.reason).fill("Known from the club, or so it seemed.");
-  expect(await letCount.count()).toBe(6);
+  expect(await letCount.count()).toBe(7);
+  const size = owners.getByText(words.sizeWaits("8", 1, 3));
+  expect(await size.isVisible()).toBe(true);
+  await letCount.last().click();
+  await size.waitFor({ state: "detached" });
   await letCount.first().click();
   await expect.poll(() => letCount.count(), soon).toBe(5);
   await expect.poll(frozen, soon).toBe(true);

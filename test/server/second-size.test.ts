@@ -125,6 +125,44 @@ test("a steward who lets an owner count lets the size count, too", async () => {
   expect(await exported()).toContain(sent.id);
 });
 
+test("a steward sees the sizes that wait with their owners, and may let one count who waits for nothing else", async () => {
+  atlas = await openWith(10);
+  const [known] = honestCrowd(1, 1) as [Tune];
+  const [newcomer] = owners(1) as [Tune];
+  await submit(atlas, ofSize(tuneAt(500, 1, ""), known.contributor), "203.0.113.7");
+  await submit(atlas, newcomer, "198.51.1.1");
+  const headers = { "Content-Type": "application/json", ...bearer(TOKEN) };
+  const seen = async () => {
+    const answer = await atlas.app.request("/api/steward/waiting", { headers });
+    return answers.waitingAnswer.parse(await answer.json());
+  };
+  const { waiting, sizes } = await seen();
+  const name = expect.stringMatching(/^[0-9a-f]{16}$/);
+  expect(sizes).toEqual([
+    {
+      heat_kW: SIZE_kW,
+      owners_needed: OWNERS,
+      owners: [
+        { contributor: name, tunes: 1, waits: false },
+        { contributor: waiting[0]?.contributor, tunes: 1, waits: true },
+      ],
+    },
+  ]);
+  const letCount = () =>
+    atlas.app.request(`/api/steward/contributors/${sizes[0]?.owners[0]?.contributor}/count`, {
+      method: "POST",
+      headers,
+      body: JSON.stringify({ reason: "We tuned it together." }),
+    });
+  // With those that count already.
+  expect(answers.countedAnswer.parse(await (await letCount()).json()).tunes).toBeGreaterThan(1);
+  await atlas.fit.settle();
+  expect((await start()).basis).toMatchObject({ contributors: 1, prior_only: false });
+  // The newcomer goes on waiting.
+  expect(await seen()).toEqual({ waiting, sizes: [] });
+  expect((await letCount()).status).toBe(404);
+});
+
 test("where new contributors do not wait no size does, and a size that nobody waits with any more is forgotten", async () => {
   atlas = await openWith(10);
   const [one, two] = owners(2) as [Tune, Tune];

@@ -153,6 +153,13 @@ export const stewardWords = {
   showTunes: (name: string) => `Die Abstimmungen von ${name} zeigen`,
   letCount: "Zählen lassen",
   letCountWhom: (name: string) => `Zählen lassen: ${name}`,
+  newSizes: "Neue Heizungsgrößen",
+  newSizesHint:
+    "Ihre Abstimmungen warten, bis genug Besitzer welche geteilt haben. Lässt du einen Besitzer zählen, zählt auch die Größe, und er allein sagt, wo ihr Mittel liegt: Sieh dir vorher die Abstimmungen an.",
+  sizeWaits: (kW: string, known: number, needed: number) =>
+    `${kW} kW: ${known} von ${needed} Besitzern, neue nicht mitgezählt`,
+  ownerOfSize: (name: string, tunes: number, isNew: boolean) =>
+    `${name}, ${tunes === 1 ? "1 Abstimmung" : `${tunes} Abstimmungen`}${isNew ? ", neu" : ""}`,
   counted: (tunes: number) =>
     tunes === 1 ? "1 Abstimmung zählt jetzt." : `${tunes} Abstimmungen zählen jetzt.`,
   clusters: "Häufungen",

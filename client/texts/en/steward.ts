@@ -141,6 +141,13 @@ export const stewardWords = {
   showTunes: (name: string) => `Show the tunes of ${name}`,
   letCount: "Let count",
   letCountWhom: (name: string) => `Let count: ${name}`,
+  newSizes: "New heater sizes",
+  newSizesHint:
+    "Their tunes wait until enough owners have shared some. If you let one owner count, the size counts too, and that owner alone says where its average is: look at the tunes first.",
+  sizeWaits: (kW: string, known: number, needed: number) =>
+    `${kW} kW: ${known} of ${needed} owners, new ones not counted`,
+  ownerOfSize: (name: string, tunes: number, isNew: boolean) =>
+    `${name}, ${tunes === 1 ? "1 tune" : `${tunes} tunes`}${isNew ? ", new" : ""}`,
   counted: (tunes: number) => (tunes === 1 ? "1 tune counts now." : `${tunes} tunes count now.`),
   clusters: "Clusters",
   clustersHint: (n: string) =>

@@ -147,6 +147,13 @@ export const stewardWords = {
   showTunes: (name: string) => `Mostrar los ajustes de ${name}`,
   letCount: "Dejar que cuente",
   letCountWhom: (name: string) => `Dejar que cuente: ${name}`,
+  newSizes: "Tamaños de calefactor nuevos",
+  newSizesHint:
+    "Sus ajustes esperan hasta que los compartan bastantes propietarios. Si dejas que cuente uno, cuenta también el tamaño, y él solo dice dónde está su media: mira antes los ajustes.",
+  sizeWaits: (kW: string, known: number, needed: number) =>
+    `${kW} kW: ${known} de ${needed} propietarios, sin contar los nuevos`,
+  ownerOfSize: (name: string, tunes: number, isNew: boolean) =>
+    `${name}, ${tunes === 1 ? "1 ajuste" : `${tunes} ajustes`}${isNew ? ", nuevo" : ""}`,
   counted: (tunes: number) =>
     tunes === 1 ? "1 ajuste cuenta ya." : `${tunes} ajustes cuentan ya.`,
   clusters: "Grupos",

@@ -3,6 +3,7 @@ import { stewardsName } from "../../../db/tunes.ts";
 import {
   COUNTED_BY_STEWARD,
   letCountBySteward,
+  ownersOfWaitingSizes,
   tunesOfContributors,
   waitingByPseudonym,
   waitingInTurn,
@@ -11,12 +12,14 @@ import type { Services } from "../../context.ts";
 import { countedAnswer, waitingAnswer } from "../../contract/steward-answers.ts";
 import { PAGE, reasonBody, waitingQuery } from "../../contract/steward-requests.ts";
 import { api, bearer, declareRoute, json, jsonBody } from "../../declare.ts";
+import { OWNERS_OF_SIZE } from "../../new-keys.ts";
 import { RequestProblem } from "../../problem.ts";
 
 const waitingRoute = declareRoute({
   method: "get",
   path: "/steward/waiting",
-  summary: "New contributors whose tunes do not count yet, in the order in which they will",
+  summary:
+    "New contributors whose tunes do not count yet, in the order in which they will; and heater sizes that wait for owners",
   security: bearer.steward,
   request: { query: waitingQuery },
   responses: { 200: json(waitingAnswer) },
@@ -26,14 +29,18 @@ const waitingRoute = declareRoute({
 const countRoute = declareRoute({
   method: "post",
   path: "/steward/contributors/{pseudonym}/count",
-  summary: "Let a new contributor's tunes count now, and say why",
+  summary:
+    "Let the tunes of a new contributor, or of an owner of a heater size that waits, count now, and say why",
   security: bearer.steward,
   request: { params: z.object({ pseudonym: z.string() }), body: jsonBody(reasonBody) },
   responses: { 200: json(countedAnswer) },
   problems: [400, 401, 404, 413, 415, 422, 429, 503, 507],
 });
 
-/** New contributors, who wait, and letting one of them count. */
+/** Owners of heater sizes that wait are told up to so many. */
+const OWNERS_MOST = 500;
+
+/** New contributors and heater sizes, which wait, and letting one count. */
 export function newOwnerRoutes({ db, commit, now, afterWrite }: Services) {
   return api("decision")
     .openapi(waitingRoute, async (c) => {
@@ -44,15 +51,25 @@ export function newOwnerRoutes({ db, commit, now, afterWrite }: Services) {
         since,
         crowded,
       }));
-      return c.json({ waiting }, 200);
+      const owners = await ownersOfWaitingSizes(db, OWNERS_MOST);
+      const sizes = [...Map.groupBy(owners, ({ heat_kW }) => heat_kW)].map(([heat_kW, of]) => ({
+        heat_kW,
+        owners_needed: OWNERS_OF_SIZE,
+        owners: of.map(({ contributor, tunes, waits }) => ({
+          contributor: stewardsName(contributor),
+          tunes,
+          waits,
+        })),
+      }));
+      return c.json({ waiting, sizes }, 200);
     })
     .openapi(countRoute, async (c) => {
       const { reason } = c.req.valid("json");
       const { pseudonym } = c.req.valid("param");
-      const waits = /^[0-9a-f]{16}$/.test(pseudonym)
+      const contributor = /^[0-9a-f]{16}$/.test(pseudonym)
         ? await waitingByPseudonym(db, pseudonym)
         : undefined;
-      if (!waits) {
+      if (contributor === undefined) {
         throw new RequestProblem(
           404,
           "No contributor waits under this pseudonym. GET /api/steward/waiting names those who do.",
@@ -62,8 +79,8 @@ export function newOwnerRoutes({ db, commit, now, afterWrite }: Services) {
         { code: COUNTED_BY_STEWARD, field: "contributor", sentence: reason },
       ]);
       const today = now().toISOString().slice(0, 10);
-      await commit(letCountBySteward(db, waits.contributor, reasons, today));
-      const tunes = await tunesOfContributors(db, [waits.contributor]);
+      await commit(letCountBySteward(db, contributor, reasons, today));
+      const tunes = await tunesOfContributors(db, [contributor]);
       afterWrite(c);
       return c.json({ contributor: pseudonym, tunes: tunes.length }, 200);
     });
