@@ -23,9 +23,17 @@ export interface ScreenContext {
   fit?: PublishedFit | null | undefined;
 }
 
+/** By decimals: making one takes thirty times as long as using it. */
+const formats = new Map<number, Intl.NumberFormat>();
+
 /** A number for a sentence: thousands parted by commas, a fixed count of decimals without trailing zeros. */
 export function say(value: number, decimals = 0): string {
-  return value.toLocaleString("en-GB", { maximumFractionDigits: decimals });
+  let format = formats.get(decimals);
+  if (!format) {
+    format = new Intl.NumberFormat("en-GB", { maximumFractionDigits: decimals });
+    formats.set(decimals, format);
+  }
+  return format.format(value);
 }
 
 /** Without the dust of binary fractions: 12 / 10 × 10 is 12. */
