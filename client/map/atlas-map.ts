@@ -23,7 +23,7 @@ import { NEAR_ZOOM } from "./near.ts";
 import { channels, type Palette } from "./palette.ts";
 import { contourTiles, groundTiles, registerProtocols } from "./protocols.ts";
 import { type Look, reliefColour, STRIPES, stripes, tunedColour } from "./relief.ts";
-import { FAR_LINES, sheetStyle } from "./sheet-style.ts";
+import { FAR_LINES, HATCHING, sheetStyle } from "./sheet-style.ts";
 
 setWorkerUrl(workerUrl);
 registerProtocols();
@@ -173,7 +173,12 @@ export class AtlasMap {
     });
     // Without a listener every tile that a source does not have would be an error on the console.
     map.on("error", () => {});
-    this.#ready = new Promise((done) => map.once("load", () => done()));
+    this.#ready = new Promise((done) =>
+      map.once("load", () => {
+        map.setLayoutProperty(HATCHING, "visibility", "visible");
+        done();
+      }),
+    );
     const style = configuration.basemap_style;
     if (style)
       void this.#ready.then(() => {

@@ -27,6 +27,8 @@ export const OWN_GEOGRAPHY = [
 ];
 /** Lines that give way to finer ones from near. */
 export const FAR_LINES = ["coast", "borders"] as const;
+/** The layer of stripes, hidden until the land is drawn. */
+export const HATCHING = "stripes";
 /** Below this layer a basemap's own are put in: the tunes stay on top. */
 export const FIRST_CELL_LAYER = "cell-edges";
 
@@ -87,7 +89,13 @@ export function sheetStyle(options: SheetOptions): StyleSpecification {
       { id: "paper", type: "background", paint: { "background-color": palette.sea } },
       // Stripes lie between two tints of the same land: the upper one leaves out what they are to show on.
       relief("land", land),
-      { id: "stripes", type: "background", paint: { "background-pattern": STRIPES } },
+      // Before that one has come all would be hatched: they are shown once it is there.
+      {
+        id: HATCHING,
+        type: "background",
+        layout: { visibility: "none" },
+        paint: { "background-pattern": STRIPES },
+      },
       relief("tuned", tuned),
       contourLines(palette),
       { id: "sea", type: "raster", source: "sea", paint: { "raster-fade-duration": 0 } },

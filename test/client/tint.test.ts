@@ -1,8 +1,9 @@
 import { converter } from "culori";
-import { expect, test } from "vitest";
+import { expect, test, vi } from "vitest";
 import { FIRST_QUESTION } from "../../client/base/question.ts";
 import { colourAt, PALETTES } from "../../client/map/palette.ts";
 import { colourOfElevation, tunedColour } from "../../client/map/relief.ts";
+import { HATCHING, sheetStyle } from "../../client/map/sheet-style.ts";
 import {
   ASPECTS,
   elevationOfRate,
@@ -120,4 +121,16 @@ test("what is not hatched is the air tuned in, on the night asked; with no tunes
   expect(densityAt(highest)).toBeCloseTo(thinnest, 4);
   expect(densityAt(lowest)).toBeCloseTo(densest, 4);
   expect(tunedElevations({ ...asked, fit: EMPTY_ATLAS })).toBe(null);
+});
+
+test("no land is hatched that has not come: what is not drawn yet does not look as if nobody had tuned there", () => {
+  vi.stubGlobal("location", { origin: "" });
+  const land = tunedColour({ stops: [], tuned_m: null, contours: [] } as never);
+  const address = "invented";
+  const { layers } = sheetStyle({
+    ...{ elevationTiles: address, contours: address, deepest: 6 },
+    ...{ palette: PALETTES.light, land, tuned: land },
+  });
+  expect(layers.find(({ id }) => id === HATCHING)?.layout).toEqual({ visibility: "none" });
+  vi.unstubAllGlobals();
 });
