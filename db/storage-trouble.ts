@@ -19,6 +19,14 @@ export class StorageFailing extends Error {
   }
 }
 
+/** What an error of the file system means for storage; itself where it means nothing for it. */
+export function storageTrouble(error: unknown): unknown {
+  const { code } = error as { code?: string };
+  if (code === "ENOSPC" || code === "EDQUOT") return new StorageFull(error);
+  if (code === "EIO" || code === "EROFS") return new StorageFailing(error);
+  return error;
+}
+
 /** What is behind an error, as whoever raised it wrapped it. */
 export function causesOf(error: unknown): unknown[] {
   const causes: unknown[] = [];

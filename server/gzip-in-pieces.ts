@@ -22,13 +22,22 @@ export class PackingInPieces {
   #packed_bytes = 0;
   /** In the piece that is being packed. */
   #unpacked_bytes = 0;
+  #failed: Error | undefined;
 
-  /** @param put takes what is packed */
+  /** @param put takes what is packed; what it throws comes out of the next call */
   constructor(put: (bytes: Uint8Array<ArrayBuffer>) => void) {
-    this.#gzip.on("data", (bytes: Buffer<ArrayBuffer>) => {
-      this.#packed_bytes += bytes.length;
-      put(bytes);
-    });
+    this.#gzip
+      .on("error", (error) => {
+        this.#failed ??= error;
+      })
+      .on("data", (bytes: Buffer<ArrayBuffer>) => {
+        this.#packed_bytes += bytes.length;
+        try {
+          put(bytes);
+        } catch (error) {
+          this.#gzip.destroy(error as Error);
+        }
+      });
   }
 
   async write(bytes: Uint8Array): Promise<void> {
@@ -44,6 +53,7 @@ export class PackingInPieces {
   /** @returns where its pieces are */
   async end(): Promise<readonly number[]> {
     if (this.#unpacked_bytes > 0) await this.#endPiece();
+    if (this.#failed) throw this.#failed;
     this.#gzip.end();
     await once(this.#gzip, "end");
     return this.#pieces;
@@ -53,13 +63,14 @@ export class PackingInPieces {
     // Flushed in full: the next piece refers to nothing in this one.
     await this.#done((done) => this.#gzip.flush(constants.Z_FULL_FLUSH, () => done()));
     // What is packed is handed on a moment later.
-    while (this.#gzip.readableLength > 0) await new Promise(setImmediate);
+    while (this.#gzip.readableLength > 0 && !this.#failed) await new Promise(setImmediate);
     this.#pieces.push(this.#packed_bytes);
     this.#unpacked_bytes = 0;
   }
 
   #done(start: (done: (error?: Error | null) => void) => void): Promise<void> {
     return new Promise((resolve, reject) => {
+      if (this.#failed) return reject(this.#failed);
       this.#gzip.once("error", reject);
       start((error) => {
         this.#gzip.off("error", reject);

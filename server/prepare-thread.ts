@@ -3,7 +3,6 @@ import { statfsSync, writeSync } from "node:fs";
 import { parentPort } from "node:worker_threads";
 import type { Database } from "../db/database.ts";
 import { SqliteFile } from "../db/sqlite-file.ts";
-import { StorageFull } from "../db/storage-trouble.ts";
 import { dataRevision } from "../db/tunes.ts";
 import type { PublishedFit } from "../model/fit/group.ts";
 import type { Cell } from "./contract/cells.ts";
@@ -32,7 +31,8 @@ export type Order =
 export type ToPrepareThread = { number: number; file: string; order: Order };
 export type FromPrepareThread = { number: number } & (
   | { made: unknown }
-  | { error: string; isFull: boolean }
+  /** @param code the file system's */
+  | { error: string; code: string | undefined }
 );
 /** Bytes that are handed over, packed in pieces. */
 export interface InMemory {
@@ -128,11 +128,10 @@ function packingOf(
 /** What is left of a disk is for tunes first. */
 function requireRoom({ beside, reserve_bytes }: { beside: string; reserve_bytes: number }): void {
   const { bavail, bsize } = statfsSync(beside);
-  if (bavail * bsize < reserve_bytes) throw new StorageFull();
+  if (bavail * bsize < reserve_bytes) {
+    throw Object.assign(new Error("What is left on the disk is for tunes."), { code: "ENOSPC" });
+  }
 }
-
-const isFull = (error: unknown) =>
-  error instanceof StorageFull || (error as NodeJS.ErrnoException).code === "ENOSPC";
 
 let before: Promise<void> = Promise.resolve();
 
@@ -146,7 +145,8 @@ parentPort?.on("message", ({ number, file, order }: ToPrepareThread) => {
       const handedOver = bytes ? [bytes.buffer] : [];
       parentPort?.postMessage({ number, made } satisfies FromPrepareThread, handedOver);
     } catch (error) {
-      const failed = { number, error: String(error), isFull: isFull(error) };
+      const { code } = error as NodeJS.ErrnoException;
+      const failed = { number, error: String(error), code };
       parentPort?.postMessage(failed satisfies FromPrepareThread);
     }
   });

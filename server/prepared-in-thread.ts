@@ -1,7 +1,7 @@
 import { Worker } from "node:worker_threads";
 import type { Database } from "../db/database.ts";
 import { ownPath } from "../db/file-state.ts";
-import { StorageFull } from "../db/storage-trouble.ts";
+import { storageTrouble } from "../db/storage-trouble.ts";
 import { dataRevision } from "../db/tunes.ts";
 import { DOCUMENTS, WORLD } from "./open-documents.ts";
 import type { Packed } from "./packed.ts";
@@ -87,9 +87,10 @@ class PrepareThread {
     worker.on("message", (answer: FromPrepareThread) => {
       const waiting = this.#waiting.get(answer.number);
       this.#waiting.delete(answer.number);
-      if ("error" in answer)
-        waiting?.failed(answer.isFull ? new StorageFull() : new Error(answer.error));
-      else waiting?.done(answer.made as never);
+      if ("error" in answer) {
+        const { error, code } = answer;
+        waiting?.failed(Object.assign(new Error(error), { code }));
+      } else waiting?.done(answer.made as never);
     });
     const ended = (why: unknown) => {
       this.#worker = undefined;
@@ -129,20 +130,24 @@ export function preparedInThread(
     return latest.get(String(revision), make, revision > LARGE);
   };
   const makeRelease = async (): Promise<Release> => {
-    const files = new Map(DOCUMENTS.map((name) => [name, new UnnamedFile(ownPath(file))]));
+    const files = new Map<string, UnnamedFile>();
     const drop = () => {
       for (const one of files.values()) one.drop();
     };
     try {
+      for (const name of DOCUMENTS) files.set(name, new UnnamedFile(ownPath(file)));
       const into = [...files.values()].map(({ descriptor }) => descriptor);
       const order: Order = {
         ...{ make: "release", demo, into },
         // As much again: tunes that come later find room before the files must go.
         reserve_bytes: 2 * reserve_bytes,
       };
-      const made = await turns.take(() => threads.documents.make<Made<InFile>>(order));
-      // What passing over very many tunes took of memory is given back.
-      if (made.data_revision > LARGE) await threads.documents.end();
+      const made = await turns.take(async () => {
+        const release = await threads.documents.make<Made<InFile>>(order);
+        // What passing over very many tunes took of memory is given back.
+        if (release.data_revision > LARGE) await threads.documents.end();
+        return release;
+      });
       const stored = made.files.map(({ length, ...of }) => ({
         ...of,
         stored: Object.assign(files.get(of.name) as UnnamedFile, { length }),
@@ -150,7 +155,7 @@ export function preparedInThread(
       return { ...made, files: stored, drop };
     } catch (error) {
       drop();
-      throw error;
+      throw storageTrouble(error);
     }
   };
   const makeShown = () => threads.cells.make<ReadonlyMap<string, string>>({ make: "shown" });

@@ -40,6 +40,7 @@ const PARTS: Record<string, () => Promise<Result[]>> = {
   start: async () => (await import("./start.ts")).bench(),
   submit: async () => (await import("./submit.ts")).bench(),
   scale: async () => (await import("./scale.ts")).bench(),
+  edge: async () => (await import("./edge.ts")).bench(),
   scripts: async () => [firstAnswerScripts()],
   page: async () => (await import("./lighthouse.ts")).bench(),
   pan: async () => (await import("./pan.ts")).bench(),

@@ -100,7 +100,7 @@ async function measure(count: number): Promise<Measured> {
   }
 }
 
-async function fill(file: string, count: number): Promise<TuneRow> {
+export async function fill(file: string, count: number): Promise<TuneRow> {
   const model = await openTestAtlas();
   await post(model.app, goodTune());
   const [like] = (await acceptedTunes(model.db).next()).value as [TuneRow];

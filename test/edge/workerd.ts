@@ -10,6 +10,8 @@ export interface Workerd {
   ask: (path: string, init?: RequestInit) => Promise<Response>;
   /** What the cron does every five minutes. */
   everyFiveMinutes: () => Promise<void>;
+  /** The processes that it runs as, all of one group. */
+  group: number;
   close: () => Promise<void>;
 }
 
@@ -98,6 +100,7 @@ export async function openWorkerd(
       const answer = await fetch(`${url}/cdn-cgi/local/scheduled`);
       if (!answer.ok) throw new Error(`${answer.status} ${await answer.text()}\n${said}`);
     },
+    group: child.pid as number,
     close: async () => {
       // The whole group: wrangler runs workerd as a process of its own.
       process.kill(-(child.pid as number), "SIGKILL");

@@ -75,3 +75,18 @@ test("a part takes the pieces it lies in and no others: it comes out of a file t
   // And one that fails keeps nobody else waiting.
   expect(await read(unpackedPart(file, 4 * PIECE_bytes, 4 * PIECE_bytes + 9))).toHaveLength(10);
 });
+
+test("what cannot be put anywhere ends the packing with its own error", async () => {
+  let put_bytes = 0;
+  const packing = new PackingInPieces((bytes) => {
+    put_bytes += bytes.length;
+    if (put_bytes > PIECE_bytes / 2) throw new Error("no room");
+  });
+  const pack = async () => {
+    for (let n = 0; n < 5; n++) await packing.write(textOf(PIECE_bytes));
+    return packing.end();
+  };
+  await expect(pack()).rejects.toThrow("no room");
+  await expect(packing.write(textOf(10))).rejects.toThrow("no room");
+  await expect(packing.end()).rejects.toThrow("no room");
+});
