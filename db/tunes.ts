@@ -257,6 +257,8 @@ async function* inFileOrder<Row extends { at: number }>(
     const last = rows.at(-1);
     if (!last || rows.length < page) return;
     after = last.at;
+    // Whoever else has work in this thread comes in between two pages.
+    await new Promise((others) => setTimeout(others));
   }
 }
 

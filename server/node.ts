@@ -126,11 +126,12 @@ async function openClaimed(settings: Settings, letGo: () => void): Promise<Atlas
     map,
   });
   servePage(app, { ...settings, mapOrigins: origins });
+  // It takes seconds where a fit may take a minute, so it has its turn first.
+  prepared.ahead(await fit.current());
   // What was accepted just before the last stop may not be in the published version yet: it follows, while that one answers.
   const caughtUp = fit.refresh();
   if ((await fit.current()).rows_sha256 === null) await caughtUp;
   else caughtUp.catch(notRefreshed);
-  prepared.ahead(await fit.current());
   // Days pass without a write, too.
   const hourly = setInterval(() => void fit.refresh().catch(notRefreshed), HOUR_ms).unref();
   const thinOut = () =>

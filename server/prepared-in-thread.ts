@@ -38,7 +38,7 @@ const LARGE = 50_000;
  * Little is held of all that is passed over; without limits it would pile up before it is cleared away. What a page of tunes
  * leaves behind is cleared away as young.
  */
-const HEAP = { maxOldGenerationSizeMb: 128, maxYoungGenerationSizeMb: 48 };
+const HEAP = { maxOldGenerationSizeMb: 128, maxYoungGenerationSizeMb: 16 };
 
 type Scaling = Awaited<ReturnType<Prepared["scaling"]>>;
 
@@ -106,7 +106,7 @@ class PrepareThread {
  * Makes it in threads, so that no request waits for what another one asked for; and how to end them. Open data are files beside the
  * database.
  * @param reserve_bytes what the disk must have left for tunes to be taken: files leave it twice that
- * @param turns taken with the fits; cells, which are made sooner and hold less, wait for none of them
+ * @param turns taken with the fits, by exports and by what else is made of very many tunes
  */
 export function preparedInThread(
   db: Database,
@@ -158,14 +158,20 @@ export function preparedInThread(
       throw storageTrouble(error);
     }
   };
-  const makeShown = () => threads.cells.make<ReadonlyMap<string, string>>({ make: "shown" });
+  /** Of very many tunes: beside a fit they would take more memory than either may. */
+  const inTurn = <T>(revision: number, order: Order): Promise<T> => {
+    const make = () => threads.cells.make<T>(order);
+    return revision > LARGE ? turns.take(make) : make();
+  };
+  const makeShown = async () =>
+    inTurn<ReadonlyMap<string, string>>(await dataRevision(db), { make: "shown" });
   const shownNow = () => kept(shown, makeShown);
   const cellsOf: Prepared["cells"] = async (fit, parent) => {
     const revision = await dataRevision(db);
     const made_from = stateOf(fit, revision);
     const order: Order = { make: "cells", fit, parent, demo, state: made_from };
     const make = async () => {
-      const { bytes, pieces } = await threads.cells.make<InMemory>(order);
+      const { bytes, pieces } = await inTurn<InMemory>(revision, order);
       return { stored: inMemory(bytes), pieces, made_from };
     };
     return latestOf(cells, parent, PARENTS_KEPT).get(made_from, make, revision > LARGE);
@@ -200,8 +206,12 @@ export function preparedInThread(
     ahead: (fit) => {
       const all = async () => {
         if ((await dataRevision(db)) <= LARGE) return;
-        await Promise.all([shownNow(), cellsOf(fit, WORLD)]);
-        for (const { heat_kW, end } of fit.groups) await scalingOf(fit, { heat_kW, end });
+        const questions = fit.groups.map(({ heat_kW, end }) => ({ heat_kW, end }));
+        await Promise.all([
+          ...questions.map((question) => scalingOf(fit, question)),
+          shownNow(),
+          cellsOf(fit, WORLD),
+        ]);
       };
       // What failed is tried again when somebody asks for it.
       all().catch(() => {});
