@@ -38,6 +38,8 @@ export interface Made {
   rows_sha256: string;
   tunes: number;
   fit: Fitted | null;
+  /** How long it took, without what it waited for, ms. */
+  took_ms: number;
 }
 
 /** A fit without some tunes: how many were left out, and how many are left. */
@@ -100,6 +102,8 @@ async function made(
   { known, before }: FitOrder,
   isSame: IsSame,
 ): Promise<Made | undefined> {
+  const began = performance.now();
+  const took = () => ({ took_ms: performance.now() - began });
   const [sample, hash] = [new OwnersSample(owners_most), new RowsHash()];
   let [tunes, pages] = [0, 0];
   for await (const page of acceptedFitRows(db, size)) {
@@ -112,7 +116,7 @@ async function made(
   }
   if (!(await isSame(pages))) return undefined;
   const rows_sha256 = hash.toString();
-  if (known.includes(rows_sha256)) return { rows_sha256, tunes, fit: null };
+  if (known.includes(rows_sha256)) return { rows_sha256, tunes, fit: null, ...took() };
   const rows = sample.rows();
   const fitted = await fitRows(rows, rows_sha256);
   // Counted in the database: their names are too many to be held.
@@ -126,7 +130,8 @@ async function made(
       changes.push(...page.flat().flatMap(changed));
   if (!sample.isWhole && !(await isSame(pages))) return undefined;
   const { groups } = count;
-  return { rows_sha256, tunes, fit: { groups, alarms: alarmsOf(before, groups, rows), changes } };
+  const fit = { groups, alarms: alarmsOf(before, groups, rows), changes };
+  return { rows_sha256, tunes, fit, ...took() };
 }
 
 /** Counts a row, and tells what changes for it. */

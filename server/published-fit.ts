@@ -69,7 +69,7 @@ export interface AlarmNews {
 
 /** Waits so long after a write for more of them before the fit is made again, ms … */
 const SETTLE_ms = 150;
-/** … and at least so many times as long as the last refresh took, so that refreshing never takes over. */
+/** … and at least so many times as long as the last fit took, so that refreshing never takes over. */
 const REST_SHARE = 5;
 /** After so many versions in a day the next ones come once a minute: of each that a tune was judged beside something is kept. */
 const MANY_A_DAY = 200;
@@ -191,7 +191,6 @@ export class FitKeeper {
 
   async #refresh(): Promise<void> {
     const { db, now, demo, newKeyDays } = this.#options;
-    const began = performance.now();
     await this.#read();
     await countDue(db, now(), newKeyDays);
     const before = this.#version;
@@ -202,6 +201,7 @@ export class FitKeeper {
       rows_sha256,
       tunes,
       fit: made,
+      took_ms,
     } = await this.#fits.fit({
       known: [known, refused ? this.#refused_rows : null],
       before: history.map((version) => version.fit),
@@ -211,7 +211,7 @@ export class FitKeeper {
     if (!made) return;
     if (tunes === 0 && this.#newest === PRIOR_VERSION.version) return;
     const { groups, alarms, changes } = made;
-    this.#lasted_ms = performance.now() - began;
+    this.#lasted_ms = took_ms;
     const fit: PublishedFit = {
       version: nextVersion(this.#newest, now()),
       published_at: now().toISOString(),

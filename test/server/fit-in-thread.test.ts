@@ -2,6 +2,7 @@ import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest
 import { tunes } from "../../db/schema.ts";
 import { fitsInThread } from "../../server/fit-in-thread.ts";
 import { fitsHere } from "../../server/fitted.ts";
+import { Turns } from "../../server/turns.ts";
 import { openTestAtlas, post, type TestAtlas } from "./atlas.ts";
 import { honestCrowd } from "./crowd.ts";
 
@@ -22,11 +23,11 @@ afterAll(() => atlas.close());
 test("a fit made in the thread is the same, to the last bit, and another after it too", async () => {
   const here = fitsHere(atlas.db);
   const first = await inThread.fit(ORDER);
-  expect(first).toEqual(await here.fit(ORDER));
+  expect(first).toEqual({ ...(await here.fit(ORDER)), took_ms: expect.any(Number) });
   expect(first.fit?.groups.map(({ contributors }) => contributors)).toEqual([20, 20]);
   await post(atlas.app, { ...honestCrowd(1, 4)[0], contributor: "one-more-owner-of-a-heater" });
   const second = await inThread.fit(ORDER);
-  expect(second).toEqual(await here.fit(ORDER));
+  expect(second).toEqual({ ...(await here.fit(ORDER)), took_ms: expect.any(Number) });
   expect(second.rows_sha256).not.toBe(first.rows_sha256);
   expect(second.tunes).toBe(first.tunes + 1);
 });
@@ -34,7 +35,28 @@ test("a fit made in the thread is the same, to the last bit, and another after i
 test("rows that are known are not fitted again", async () => {
   const { rows_sha256 } = await inThread.fit(ORDER);
   const again = await inThread.fit({ ...ORDER, known: [null, rows_sha256] });
-  expect(again).toEqual({ rows_sha256, tunes: expect.any(Number), fit: null });
+  const [tunes, took_ms] = [expect.any(Number), expect.any(Number)];
+  expect(again).toEqual({ rows_sha256, tunes, fit: null, took_ms });
+});
+
+test("a fit takes its turn, and what it waited for is no time of its own", async () => {
+  const turns = new Turns();
+  const other = Promise.withResolvers<void>();
+  void turns.take(() => other.promise);
+  const waiting = fitsInThread(atlas.file, turns);
+  const began = performance.now();
+  let isMade = false;
+  const made = waiting.fit(ORDER).finally(() => {
+    isMade = true;
+  });
+  await inThread.fit(ORDER);
+  expect(isMade).toBe(false);
+  const waited_ms = performance.now() - began;
+  other.resolve();
+  const { took_ms } = await made;
+  expect(took_ms).toBeGreaterThan(0);
+  expect(took_ms).toBeLessThanOrEqual(performance.now() - began - waited_ms);
+  await waiting.close();
 });
 
 test("a trial leaves out what it is told to, and is the fit of the rest", async () => {

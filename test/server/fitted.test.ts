@@ -62,7 +62,7 @@ test("tunes that change between two pages are read again: rows, hash and counts 
   };
   const read = await fitsHere(withWriter(atlas.db, 3, write), { page: 7 }).fit(ORDER);
   expect(n).toBe(3);
-  expect(read).toEqual(await fitsHere(atlas.db).fit(ORDER));
+  expect(read).toEqual({ ...(await fitsHere(atlas.db).fit(ORDER)), took_ms: expect.any(Number) });
   const always = withWriter(atlas.db, Number.POSITIVE_INFINITY, write);
   await expect(fitsHere(always, { page: 7 }).fit(ORDER)).rejects.toThrow(
     "The tunes change faster than they are read.",
