@@ -19,24 +19,28 @@ interface AnswerProps {
   now?: Record<End, EndSetting> | undefined;
 }
 
-/** The starting settings: both ends side by side, in what can be set, each inside its bands. */
+/**
+ * The starting settings: what to set at both ends, side by side; how sure that is, in words; then the bands. It is read
+ * aloud in the same order.
+ */
 export function Answer(props: AnswerProps) {
   return (
     <div class="answer">
-      <div class="ends">
-        {ENDS.map((end) => (
-          <EndAnswer key={end} end={end} {...props} />
-        ))}
-      </div>
+      {ENDS.map((end) => (
+        <Setting key={end} end={end} {...props} />
+      ))}
       <Certainty tune={props.tune} />
+      {ENDS.map((end) => (
+        <Range key={end} end={end} {...props} />
+      ))}
     </div>
   );
 }
 
-function EndAnswer({ end, tune, steps, now }: AnswerProps & { end: End }) {
+/** What can be set at an end. */
+function Setting({ end, tune, steps }: AnswerProps & { end: End }) {
   const answer = tune[end];
   const [inner] = answer.new_heater_bands_Hz;
-  const { pump_Hz_exact, fan_rpm } = answer;
   const [first, second] = settablePairsOf(tune, end, steps);
   if (!first || !inner) return null;
   const rate = (pump_Hz: number) => formatRate(pump_Hz, steps.step_Hz);
@@ -44,7 +48,7 @@ function EndAnswer({ end, tune, steps, now }: AnswerProps & { end: End }) {
     <section class="end" aria-labelledby={`answer-${end}`} data-end={end}>
       <h3 id={`answer-${end}`}>{t[end]}</h3>
       <p class="rate">
-        <output data-value={pump_Hz_exact}>{rate(first.pump_Hz)}</output> Hz
+        <output data-value={answer.pump_Hz_exact}>{rate(first.pump_Hz)}</output> Hz
       </p>
       <p class="fan">{t.answer.fanAt(format(first.fan_rpm))}</p>
       {second && <p class="note">{t.answer.or(rate(second.pump_Hz), format(second.fan_rpm))}</p>}
@@ -56,9 +60,23 @@ function EndAnswer({ end, tune, steps, now }: AnswerProps & { end: End }) {
           ...span(inner),
         )}
       </p>
-      <BandDrawing answer={answer} now_Hz={now && atFan(now[end], fan_rpm)} />
-      <p class="times">{span(inner).join("–")} Hz</p>
     </section>
+  );
+}
+
+/** The band that the best setting of an end lies in, 8 in 10 times, with what is set now. */
+function Range({ end, tune, now }: AnswerProps & { end: End }) {
+  const answer = tune[end];
+  const [inner] = answer.new_heater_bands_Hz;
+  if (!inner) return null;
+  return (
+    <div class="range" data-end={end}>
+      <BandDrawing answer={answer} now_Hz={now && atFan(now[end], answer.fan_rpm)} />
+      <p class="times">
+        <span class="visually-hidden">{t[end]}: </span>
+        {span(inner).join("–")} Hz
+      </p>
+    </div>
   );
 }
 

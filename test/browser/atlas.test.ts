@@ -51,7 +51,7 @@ test("a mountain town searched gives the start tune of both ends with its bands"
     expect(bands).toEqual(
       told.map(({ lower, upper }) => basisWords.span(format(lower, 2), format(upper, 2))),
     );
-    expect(await section.locator("svg rect").count()).toBe(2);
+    expect(await page.locator(`.range[data-end=${end}] svg rect`).count()).toBe(2);
   }
   const { tunes, contributors } = asked.basis;
   expect(contributors).toBeGreaterThan(30);

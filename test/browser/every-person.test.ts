@@ -152,7 +152,7 @@ test("waiting, failing, without tunes, out of reach, with everything opened: axe
 test("the answer is heard as one sentence for each end", async () => {
   const { page, close } = await openPage(browser, demo.url);
   await page.locator(".end output").first().waitFor();
-  const heard = await page.locator(".ends").ariaSnapshot();
+  const heard = await page.locator(".answer").ariaSnapshot();
   for (const end of [t.endWord.low, t.endWord.high]) {
     expect(heard).toMatch(
       new RegExp(

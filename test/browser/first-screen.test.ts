@@ -11,7 +11,7 @@ import { choosePlace, field, openPage, openSite, rendered } from "./open-page.ts
 import { addFoundHeater, button, inForm, line } from "./own-heater.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
 import { demoAtlas, emptyAtlas, plainBrowser } from "./shared.ts";
-import { PHONE } from "./views.ts";
+import { LAPTOP, PHONE } from "./views.ts";
 
 let browser: Browser;
 let atlases: Record<"demo" | "empty", RunningAtlas>;
@@ -62,6 +62,18 @@ async function expectOnFirstScreen(page: Page, what: string): Promise<void> {
   }
 }
 
+/** On a laptop, where the fields of place and night stand above the answer: what to set and how sure that is. */
+async function expectCertaintyOnLaptop(page: Page, what: string): Promise<void> {
+  await page.setViewportSize(LAPTOP);
+  await field(page, "place").waitFor();
+  const { parts } = await seenAtOnce(page);
+  for (const edge of [...(parts.rates ?? []), ...(parts.certainty ?? [])]) {
+    expect(edge, `${what}, laptop`).toBeGreaterThan(0);
+    expect(edge, `${what}, laptop`).toBeLessThanOrEqual(LAPTOP.height);
+  }
+  await page.setViewportSize(PHONE);
+}
+
 /** A heater with a tune of its own, now set rich at one end and lean at the other: no more is ever said before the answer. */
 async function addHeaterSetApart(page: Page): Promise<void> {
   await addFoundHeater(page, "The van's heater");
@@ -90,6 +102,9 @@ test.each(["demo", "empty"] as const)(
         await page.locator(".my-heater-line").waitFor();
         if (whose === "my heater") await page.locator(".own-basis").waitFor();
         await expectOnFirstScreen(page, `${language}, ${whose}`);
+        // The demo has a line more above it, which says that its data are invented.
+        if (kind === "empty" && whose === "the average heater")
+          await expectCertaintyOnLaptop(page, language);
       }
       await page.evaluate(() => localStorage.setItem("hypsotune.language", "en"));
       await page.reload();

@@ -47,7 +47,7 @@ async function answerOf(page: Page) {
   return {
     rates: await shownRates(page),
     at: await page.locator("#tune .at").textContent(),
-    ends: await page.locator(".ends").textContent(),
+    answer: await page.locator(".answer").textContent(),
   };
 }
 

@@ -90,15 +90,16 @@ async function listed(page: Page): Promise<string[]> {
 
 /** What each end says of rates, fans and band, on Start or in the map's foot: it is the same, words before the band apart. */
 const briefly = (page: Page, where: string) =>
-  page
-    .locator(`${where} [data-end]`)
-    .evaluateAll((ends) =>
-      ends.map((end) =>
-        [...end.querySelectorAll("dd, .rate, .fan, .note, .times")]
-          .map((part) => (part.textContent ?? "").split(": ").at(-1))
-          .join("|"),
-      ),
-    );
+  Promise.all(
+    ENDS.map((end) =>
+      page
+        .locator(`${where} [data-end="${end}"]`)
+        .locator("dd, .rate, .fan, .note, .times")
+        .evaluateAll((parts) =>
+          parts.map((part) => (part.textContent ?? "").split(": ").at(-1)).join("|"),
+        ),
+    ),
+  );
 
 const focused = (page: Page) => page.evaluate(() => document.activeElement?.id);
 

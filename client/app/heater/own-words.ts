@@ -28,7 +28,7 @@ export function leadSentence({ low, high }: Record<End, number>): string {
     : words.lead.both(shiftIn(low), shiftIn(high));
   const isRich = Math.max(low, high) > ABOUT_RIGHT_pct;
   const isLean = Math.min(low, high) < -ABOUT_RIGHT_pct;
-  // Short where both are said: on a phone the answer's certainty stands below it on the first screen.
+  // Short where both are said: on a phone the answer's certainty and bands stand below it on the first screen.
   const { bothMean, richMeans, leanMeans } = words.lead;
   return `${said}: ${isRich && isLean ? bothMean : isRich ? richMeans : leanMeans}.`;
 }
