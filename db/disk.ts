@@ -9,6 +9,16 @@ const TRIAL_bytes = 64 * 1024;
 /** What the system says where no room is left (POSIX.1-2024, System Interfaces, 2.3): the disk's, a user's or a group's. */
 const NO_ROOM = new Set(["ENOSPC", "EDQUOT"]);
 
+/** And where the disk fails, may only be read or takes no more of a file, or its folder was taken away or closed to the atlas. */
+const FAILING = new Set(["EIO", "EROFS", "EFBIG", "ENOENT", "EACCES", "EPERM"]);
+
+/** What the disk has to do with an error of the system in making or writing a file; undefined where it is nothing of the disk's. */
+export function fileTrouble(error: unknown): StorageFull | StorageFailing | undefined {
+  const code = (error as NodeJS.ErrnoException | null)?.code ?? "";
+  if (NO_ROOM.has(code)) return new StorageFull(error);
+  return FAILING.has(code) ? new StorageFailing(error) : undefined;
+}
+
 /**
  * Writes a little beside a file, and takes it away.
  * @returns the system's name of the error, where it could not; undefined where it could

@@ -19,13 +19,20 @@ export class StorageFailing extends Error {
   }
 }
 
-/** What an error of the file system means for storage; itself where it means nothing for it. */
-export function storageTrouble(error: unknown): unknown {
-  const { code } = error as { code?: string };
-  if (code === "ENOSPC" || code === "EDQUOT") return new StorageFull(error);
-  if (code === "EIO" || code === "EROFS") return new StorageFailing(error);
-  return error;
+const TROUBLES = { busy: StorageBusy, full: StorageFull, failing: StorageFailing };
+/** What of a storage's troubles it is, as it goes from thread to thread. */
+export type StorageTrouble = keyof typeof TROUBLES;
+
+/** What of a storage's troubles is behind an error, if it is one. */
+export function troubleOf(error: unknown): StorageTrouble | undefined {
+  const causes = causesOf(error);
+  const kinds = Object.entries(TROUBLES);
+  const found = kinds.find(([, Kind]) => causes.some((cause) => cause instanceof Kind));
+  return found?.[0] as StorageTrouble | undefined;
 }
+
+export const troubled = (trouble: StorageTrouble, cause: unknown): Error =>
+  new TROUBLES[trouble](cause);
 
 /** What is behind an error, as whoever raised it wrapped it. */
 export function causesOf(error: unknown): unknown[] {

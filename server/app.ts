@@ -4,7 +4,7 @@ import { bodyLimit } from "hono/body-limit";
 import { cors } from "hono/cors";
 import { HTTPException } from "hono/http-exception";
 import type { BlankEnv } from "hono/types";
-import { causesOf, StorageBusy, StorageFailing, StorageFull } from "../db/storage-trouble.ts";
+import { causesOf, troubleOf } from "../db/storage-trouble.ts";
 import type { Services } from "./context.ts";
 import { descriptionRoute } from "./description.ts";
 import { GeographyMissing } from "./geography/geography.ts";
@@ -124,15 +124,12 @@ async function asProblem(error: Error, request: Context["req"]): Promise<Request
     );
   }
   if (error instanceof HTTPException) return unread(error, request);
-  const causes = causesOf(error);
-  if (causes.some((cause) => cause instanceof StorageBusy)) return busy();
-  if (causes.some((cause) => cause instanceof StorageFull)) return full(request);
-  if (causes.some((cause) => cause instanceof StorageFailing)) {
-    console.error(causes.at(-1));
-    return new DiskFails();
-  }
+  const trouble = troubleOf(error);
+  if (trouble === "busy") return busy();
+  if (trouble === "full") return full(request);
   // What wraps a cause may repeat a tune's figures, which belong in no log.
-  console.error(causes.at(-1));
+  console.error(causesOf(error).at(-1));
+  if (trouble === "failing") return new DiskFails(request);
   return new RequestProblem(500, "The atlas failed on this request. It is not your mistake.");
 }
 

@@ -41,7 +41,7 @@ export async function openAtEdge(env: Bindings): Promise<{ app: Hono; db: Databa
     keys,
     // It reads what the fitter publishes, and makes a steward's trials.
     fit: new FitKeeper({ db, now, demo: false, believe_ms: BELIEVE_ms, newKeyDays }),
-    prepared: preparedHere(db, false),
+    prepared: preparedHere(db, false, true),
     gazetteer: openGeography(readAsset, tiles),
     now,
     demo: false,

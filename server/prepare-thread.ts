@@ -2,7 +2,9 @@ import { createHash } from "node:crypto";
 import { statfsSync, writeSync } from "node:fs";
 import { parentPort } from "node:worker_threads";
 import type { Database } from "../db/database.ts";
+import { fileTrouble } from "../db/disk.ts";
 import { SqliteFile } from "../db/sqlite-file.ts";
+import { causesOf, StorageFull, type StorageTrouble, troubleOf } from "../db/storage-trouble.ts";
 import { dataRevision } from "../db/tunes.ts";
 import type { PublishedFit } from "../model/fit/group.ts";
 import type { Cell } from "./contract/cells.ts";
@@ -31,8 +33,7 @@ export type Order =
 export type ToPrepareThread = { number: number; file: string; order: Order };
 export type FromPrepareThread = { number: number } & (
   | { made: unknown }
-  /** @param code the file system's */
-  | { error: string; code: string | undefined }
+  | { error: string; trouble: StorageTrouble | undefined }
 );
 /** Bytes that are handed over, packed in pieces. */
 export interface InMemory {
@@ -128,9 +129,7 @@ function packingOf(
 /** What is left of a disk is for tunes first. */
 function requireRoom({ beside, reserve_bytes }: { beside: string; reserve_bytes: number }): void {
   const { bavail, bsize } = statfsSync(beside);
-  if (bavail * bsize < reserve_bytes) {
-    throw Object.assign(new Error("What is left on the disk is for tunes."), { code: "ENOSPC" });
-  }
+  if (bavail * bsize < reserve_bytes) throw new StorageFull();
 }
 
 let before: Promise<void> = Promise.resolve();
@@ -145,8 +144,8 @@ parentPort?.on("message", ({ number, file, order }: ToPrepareThread) => {
       const handedOver = bytes ? [bytes.buffer] : [];
       parentPort?.postMessage({ number, made } satisfies FromPrepareThread, handedOver);
     } catch (error) {
-      const { code } = error as NodeJS.ErrnoException;
-      const failed = { number, error: String(error), code };
+      const trouble = troubleOf(fileTrouble(error) ?? error);
+      const failed = { number, error: String(causesOf(error).at(-1)), trouble };
       parentPort?.postMessage(failed satisfies FromPrepareThread);
     }
   });

@@ -1,9 +1,10 @@
 import { Worker } from "node:worker_threads";
 import type { Database } from "../db/database.ts";
+import { fileTrouble } from "../db/disk.ts";
 import { ownPath } from "../db/file-state.ts";
-import { storageTrouble } from "../db/storage-trouble.ts";
+import { troubled } from "../db/storage-trouble.ts";
 import { dataRevision } from "../db/tunes.ts";
-import { DOCUMENTS, WORLD } from "./open-documents.ts";
+import { DOCUMENTS, type DocumentName, WORLD } from "./open-documents.ts";
 import type { Packed } from "./packed.ts";
 import type {
   FromPrepareThread,
@@ -88,8 +89,8 @@ class PrepareThread {
       const waiting = this.#waiting.get(answer.number);
       this.#waiting.delete(answer.number);
       if ("error" in answer) {
-        const { error, code } = answer;
-        waiting?.failed(Object.assign(new Error(error), { code }));
+        const error = new Error(answer.error);
+        waiting?.failed(answer.trouble ? troubled(answer.trouble, error) : error);
       } else waiting?.done(answer.made as never);
     });
     const ended = (why: unknown) => {
@@ -130,7 +131,7 @@ export function preparedInThread(
     return latest.get(String(revision), make, revision > LARGE);
   };
   const makeRelease = async (): Promise<Release> => {
-    const files = new Map<string, UnnamedFile>();
+    const files = new Map<DocumentName, UnnamedFile>();
     const drop = () => {
       for (const one of files.values()) one.drop();
     };
@@ -155,7 +156,7 @@ export function preparedInThread(
       return { ...made, files: stored, drop };
     } catch (error) {
       drop();
-      throw storageTrouble(error);
+      throw fileTrouble(error) ?? error;
     }
   };
   /** Of very many tunes: beside a fit they would take more memory than either may. */

@@ -125,9 +125,12 @@ export class Latest<T> {
   }
 }
 
-/** Makes it in this thread: at the edge, in memory, in most tests. Documents are sent page by page. */
-export function preparedHere(db: Database, demo: boolean): Prepared {
-  const releases = new Releases();
+/**
+ * Makes it in this thread: at the edge, in memory, in most tests. Documents are sent page by page.
+ * @param isShared whether others write to the database, of whose withdrawals nobody tells this one: then no older revision is kept
+ */
+export function preparedHere(db: Database, demo: boolean, isShared = false): Prepared {
+  const releases = new Releases(isShared ? 1 : undefined);
   const newest = keptHere(() => releases.keep(releaseInMemory(db, demo)));
   const shown = keptHere(() => shownOf(db));
   const shownNow = async () => shown.get(String(await dataRevision(db)), undefined);

@@ -68,12 +68,16 @@ export function busy(): RequestProblem {
   );
 }
 
+const isRead = (method: string) => ["GET", "HEAD"].includes(method);
+
 /** The disk takes nothing. */
 export class DiskFails extends RequestProblem {
-  constructor() {
+  constructor({ method }: Context["req"]) {
     super(
       503,
-      "The atlas's disk takes nothing at this moment. Nothing was stored; keep it and send it again later, once its operator has looked.",
+      isRead(method)
+        ? "The atlas's disk fails at this moment. Ask again later, once its operator has looked."
+        : "The atlas's disk takes nothing at this moment. Nothing was stored; keep it and send it again later, once its operator has looked.",
       { title: "The disk fails", headers: { "Retry-After": String(FULL_FOR_s) } },
     );
   }
@@ -84,7 +88,7 @@ export const STORAGE_SHORT = 507;
 
 /** There is no room for what a request was to store, or for the files that it asks for. */
 export function full({ method, path }: Context["req"]): RequestProblem {
-  const detail = ["GET", "HEAD"].includes(method)
+  const detail = isRead(method)
     ? "The atlas's disk has no room for the files of the open data. Ask again later, once its operator has made some."
     : path.startsWith("/api/steward/")
       ? "The atlas's disk is full. Nothing was decided; decide again once its operator has made room."

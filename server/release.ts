@@ -73,14 +73,19 @@ function plainPacking(): Packing<Packed> {
   };
 }
 
-/** Revisions that stay when newer ones are made. */
+/** Revisions that are kept, the newest among them. */
 const KEPT = 2;
 
 /** The newest releases that were asked for. */
 export class Releases {
   #kept: Release[] = [];
+  readonly #most: number;
   /** Grows when all of it is dropped, so that what was begun before is not kept after. */
   #dropped = 0;
+
+  constructor(most = KEPT) {
+    this.#most = most;
+  }
 
   /** Newest first. */
   get all(): readonly Release[] {
@@ -92,7 +97,7 @@ export class Releases {
     const release = await made;
     if (dropped === this.#dropped) {
       const kept = [release, ...this.#kept.filter(({ revision }) => revision !== release.revision)];
-      this.#keepOnly(kept.slice(0, KEPT));
+      this.#keepOnly(kept.slice(0, this.#most));
     } else {
       // Whoever waited for it begins to read it first.
       setTimeout(release.drop);

@@ -110,6 +110,7 @@ async function answeredBefore(
     throw new RequestProblem(
       409,
       "The tune sent with this Idempotency-Key was withdrawn. Use a new key to share it again.",
+      { title: "The tune was withdrawn" },
     );
   }
   if (used.body_sha256 !== key.body) {

@@ -29,7 +29,7 @@ const dataRoute = declareRoute({
   path: "/data",
   summary: "The open data's newest revision: files that never change, with their checksums",
   responses: { 200: json(data) },
-  problems: [STORAGE_SHORT],
+  problems: [503, STORAGE_SHORT],
 });
 
 const fileRoute = declareRoute({
@@ -51,7 +51,7 @@ const fileRoute = declareRoute({
     200: media("text/csv", "application/geo+json", "application/vnd.apache.parquet"),
     206: { ...media("*/*"), description: "The part" },
   },
-  problems: [404, 416, STORAGE_SHORT],
+  problems: [404, 416, 503, STORAGE_SHORT],
 });
 
 /** The open data by revision: an index, and files that never change under their addresses. */
@@ -90,7 +90,7 @@ export function dataRoutes({ prepared, fit, demo }: Services) {
       if (!file) {
         throw new RequestProblem(
           404,
-          "This revision is not kept, or has no such file: the newest and the one before it are. GET /api/data names them.",
+          "This revision is not kept, or has no such file. GET /api/data names those that are.",
         );
       }
       return sendFile(c, file);

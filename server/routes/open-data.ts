@@ -17,7 +17,7 @@ const csvRoute = declareRoute({
   path: "/tunes.csv",
   summary: "All accepted tunes, CSV (CC0)",
   responses: { 200: media("text/csv") },
-  problems: [429, STORAGE_SHORT],
+  problems: [429, 503, STORAGE_SHORT],
 });
 
 const csvMetadataRoute = declareRoute({
@@ -32,7 +32,7 @@ const geojsonRoute = declareRoute({
   path: "/tunes.geojson",
   summary: "All accepted tunes, GeoJSON (CC0)",
   responses: { 200: media("application/geo+json") },
-  problems: [429, STORAGE_SHORT],
+  problems: [429, 503, STORAGE_SHORT],
 });
 
 const parquetRoute = declareRoute({
@@ -40,7 +40,7 @@ const parquetRoute = declareRoute({
   path: "/tunes.parquet",
   summary: "All accepted tunes, Parquet (CC0)",
   responses: { 200: media("application/vnd.apache.parquet") },
-  problems: [429, STORAGE_SHORT],
+  problems: [429, 503, STORAGE_SHORT],
 });
 
 const dictionaryRoute = declareRoute({

@@ -3,8 +3,8 @@ import { existsSync, mkdtempSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { expect, test } from "vitest";
-import { diskTrouble, tryDisk } from "../../db/disk.ts";
-import { StorageFailing, StorageFull } from "../../db/storage-trouble.ts";
+import { diskTrouble, fileTrouble, tryDisk } from "../../db/disk.ts";
+import { StorageFailing, StorageFull, troubled, troubleOf } from "../../db/storage-trouble.ts";
 import type { WrittenTo } from "./file-limit-child.ts";
 
 // Result codes: sqlite.org/rescode.html. What the system calls its errors: POSIX.1-2024, System Interfaces, 2.3.
@@ -13,7 +13,7 @@ const IOERR_FSYNC = 10 | (4 << 8);
 const READONLY_DBMOVED = 8 | (4 << 8);
 const CONSTRAINT_UNIQUE = 19 | (8 << 8);
 
-const troubleOf = (errcode: number, system: string | undefined) =>
+const ofSqlite = (errcode: number, system: string | undefined) =>
   diskTrouble(Object.assign(new Error("SQLite's."), { errcode }), () => system);
 
 test.each([
@@ -27,7 +27,7 @@ test.each([
   ["a file beside it that cannot be made", 14, "EROFS", StorageFailing],
   ["an error that passed", IOERR_WRITE, undefined, StorageFailing],
 ])("%s", (_, errcode, system, kind) => {
-  expect(troubleOf(errcode, system)).toBeInstanceOf(kind);
+  expect(ofSqlite(errcode, system)).toBeInstanceOf(kind);
 });
 
 test("what is nothing of the disk's is not asked of it", () => {
@@ -36,6 +36,24 @@ test("what is nothing of the disk's is not asked of it", () => {
   });
   expect(asked).toBeUndefined();
   expect(diskTrouble(new Error("Nobody's."), () => "EIO")).toBeUndefined();
+});
+
+test.each([
+  ["ENOSPC", "full"],
+  ["EDQUOT", "full"],
+  ["EIO", "failing"],
+  ["EROFS", "failing"],
+  ["EBADF", undefined],
+])("a file that meets %s", (code, trouble) => {
+  expect(troubleOf(fileTrouble(Object.assign(new Error(), { code })))).toBe(trouble);
+});
+
+test("a trouble is the same one in another thread, whatever wraps it", () => {
+  for (const kind of ["busy", "full", "failing"] as const) {
+    const wrapped = new Error("The library's.", { cause: troubled(kind, new Error("SQLite's.")) });
+    expect(troubleOf(wrapped)).toBe(kind);
+  }
+  expect(troubleOf(new Error("Nobody's."))).toBeUndefined();
 });
 
 test("a disk is tried without a trace, and the system's word for what it refuses is told", () => {

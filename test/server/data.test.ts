@@ -9,6 +9,7 @@ import { SAFETY } from "../../model/safety.ts";
 import * as answers from "../../server/contract.ts";
 import { COLUMNS, isNumber, LICENCE } from "../../server/dictionary.ts";
 import { ParquetRows } from "../../server/parquet.ts";
+import { preparedHere } from "../../server/prepared.ts";
 import { putTunes } from "../torture/many-tunes.ts";
 import { goodTune, openTestAtlas, post, type TestAtlas } from "./atlas.ts";
 
@@ -130,6 +131,20 @@ test.each([true, false])(
     expect((await index()).before).toEqual([]);
   },
 );
+
+test("where others write to the same database, as at the edge, no revision with what they withdrew is left", async () => {
+  atlas = await openTestAtlas();
+  await post(atlas.app, goodTune(1));
+  const { id, receipt } = await (await post(atlas.app, goodTune(2))).json();
+  const isolate = preparedHere(atlas.db, false, true);
+  const kept = async () => (await isolate.releases()).map(({ revision }) => revision);
+  const before = await kept();
+  const headers = { Authorization: `Bearer ${receipt}` };
+  await atlas.app.request(`/api/tunes/${id}`, { method: "DELETE", headers });
+  const after = await kept();
+  expect(after).toHaveLength(1);
+  expect(after).not.toEqual(before);
+});
 
 test.each([0, 1, 2500])("Parquet has the rows of the CSV, %i of them", async (count) => {
   atlas = await openTestAtlas({ prepared: true, demo: true });

@@ -3,6 +3,7 @@ import {
   mkdtempSync,
   readdirSync,
   readlinkSync,
+  renameSync,
   rmSync,
   statfsSync,
   writeFileSync,
@@ -90,6 +91,24 @@ test("a withdrawn tune is in no file beside the database, named or held open", a
   await atlas.app.request(`/api/tunes/${id}`, { method: "DELETE", headers });
   expect(open()).toBe(0);
   expect(await exported()).not.toContain(id);
+  await atlas.close();
+});
+
+test("where the disk makes no file the open data are a 503 with the remedy, and whoever runs the atlas is told", async () => {
+  const told: string[] = [];
+  const onTrouble = ({ event }: { event: string }) => void told.push(event);
+  const atlas = await openTestAtlas({ prepared: true, onTrouble });
+  await post(atlas.app, goodTune());
+  const [there, away] = [dirname(atlas.file), `${dirname(atlas.file)}-away`];
+  renameSync(there, away);
+  for (const path of ["/api/tunes.csv", "/api/data"]) {
+    const answer = await atlas.app.request(path);
+    expect(answer.status).toBe(503);
+    expect(problem.parse(await answer.json()).detail).toMatch(/disk fails.*Ask again/);
+  }
+  expect(told).toEqual(["storage failing"]);
+  renameSync(away, there);
+  expect((await atlas.app.request("/api/tunes.csv")).status).toBe(200);
   await atlas.close();
 });
 

@@ -90,7 +90,9 @@ test("withdrawn tunes have left no byte in the file or its WAL, nor in the table
     },
   );
   expect(again.status).toBe(409);
-  expect((await again.json()).detail).toMatch(/withdrawn/);
+  const { title, detail } = await again.json();
+  expect(title).toMatch(/withdrawn/);
+  expect(detail).toMatch(/withdrawn/);
 });
 
 test("while a backup reads the file, what is withdrawn is gone as soon as the backup is done", async () => {
