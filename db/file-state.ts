@@ -28,7 +28,13 @@ export function requireUsable(file: string): boolean {
     requireWritable(dirname(file), "folder");
     return false;
   }
-  const { size } = statSync(file);
+  const { size, nlink } = statSync(file);
+  // "Multiple links to the same file", sqlite.org/howtocorrupt.html: each name would have a WAL of its own.
+  if (nlink > 1) {
+    throw new DatabaseRefused(
+      `${file} has another name too (a hard link): under each name the atlas would lose what was written under the other. Delete the other name; for a copy, npm run backup.`,
+    );
+  }
   if (size === 0) {
     throw new DatabaseRefused(
       `${file} is empty (0 bytes): whatever was in it is gone. Restore a backup (npm run restore), or delete the file if no tune was ever in it.`,

@@ -115,6 +115,9 @@ function knownPaths(app: Hono): { method: string; pattern: RegExp }[] {
     }));
 }
 
+/** Whoever sends a body is gone: nothing of the atlas's failed, and nobody reads the answer. */
+const isBrokenOff = ({ code }: NodeJS.ErrnoException) => code === "ECONNRESET";
+
 async function asProblem(error: Error, request: Context["req"]): Promise<RequestProblem> {
   if (error instanceof RequestProblem) return error;
   if (error instanceof GeographyMissing) {
@@ -124,6 +127,9 @@ async function asProblem(error: Error, request: Context["req"]): Promise<Request
     );
   }
   if (error instanceof HTTPException) return unread(error, request);
+  if (isBrokenOff(error)) {
+    return new RequestProblem(400, "The body broke off. Nothing was stored; send it again.");
+  }
   const trouble = troubleOf(error);
   if (trouble === "busy") return busy();
   if (trouble === "full") return full(request);

@@ -88,7 +88,7 @@ const REASON = "Say in 3 to 300 characters why; the tune's contributor reads it.
 const reason = z.string(asked("Reason", REASON)).trim().min(3, REASON).max(300, REASON);
 
 const ids = z
-  .array(z.string().min(1, MANY).max(64, MANY), asked("Tunes", MANY))
+  .array(z.string({ error: MANY }).min(1, MANY).max(64, MANY), asked("Tunes", MANY))
   .min(1, MANY)
   .max(TUNES_AT_ONCE, MANY);
 

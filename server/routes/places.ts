@@ -9,13 +9,23 @@ import { CODE_VERSION } from "../version.ts";
 
 const CREDIT = "Places and elevations: GeoNames, CC BY 4.0.";
 
+/** Places that an answer holds at most. */
+const PLACES_MOST = 50;
+
 const placesQuery = z.strictObject({
   q: z
     .string({ error: "Give the name of a place as q." })
     .trim()
     .min(1, "Type at least one letter.")
     .max(100, "A name of at most 100 letters, please."),
-  limit: fromText(z.number().int().min(1).max(50).default(10)),
+  limit: fromText(
+    z
+      .number({ error: "Limit must be a number." })
+      .int("Limit is a whole number.")
+      .min(1, "Limit is at least 1.")
+      .max(PLACES_MOST, `Limit is at most ${PLACES_MOST}.`)
+      .default(10),
+  ),
 });
 
 const placesRoute = declareRoute({

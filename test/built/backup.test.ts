@@ -3,6 +3,7 @@ import { createHash } from "node:crypto";
 import {
   chmodSync,
   copyFileSync,
+  linkSync,
   mkdirSync,
   mkdtempSync,
   readdirSync,
@@ -188,6 +189,10 @@ test("what must not be opened is refused at the start, with the remedy, and left
   await refused(join(odd, "empty.db"), /is empty \(0 bytes\).*Restore a backup/);
   writeFileSync(join(odd, "text.db"), "id,heat_kW\n".repeat(1000));
   await refused(join(odd, "text.db"), /is no database of an atlas.*Restore a backup/);
+  linkSync(file, join(odd, "linked.db"));
+  await refused(join(odd, "linked.db"), /another name.*Delete the other name/);
+  await refused(file, /another name.*Delete the other name/);
+  rmSync(join(odd, "linked.db"));
   expect(readFileSync(file).equals(whole)).toBe(true);
   const again = await opened(file);
   expect((await (await again.app.request("/api/health")).json()).tunes).toBe(1);

@@ -1,6 +1,9 @@
+import { once } from "node:events";
 import { readFileSync } from "node:fs";
+import { type AddressInfo, connect } from "node:net";
+import { serve } from "@hono/node-server";
 import fc from "fast-check";
-import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import type { ZodType } from "zod";
 import * as answers from "../../server/contract.ts";
 import { CODE_VERSION } from "../../server/version.ts";
@@ -313,6 +316,34 @@ describe("bad input", () => {
     );
     expect((await get("/api/start?heat_kW=5&elevation_m=1000")).status).toBe(200);
   });
+});
+
+test("a body that breaks off is nothing for the log, and nothing of it is stored", async () => {
+  const log = vi.spyOn(console, "error").mockReturnValue();
+  let answered = (_: number) => {};
+  const status = new Promise<number>((resolve) => {
+    answered = resolve;
+  });
+  const server = serve({
+    fetch: async (request: Request) => {
+      const answer = await atlas.app.fetch(request);
+      answered(answer.status);
+      return answer;
+    },
+    hostname: "127.0.0.1",
+    port: 0,
+  });
+  await once(server, "listening");
+  const socket = connect((server.address() as AddressInfo).port, "127.0.0.1");
+  const head = "POST /api/tunes HTTP/1.1\r\nHost: here\r\nContent-Type: application/json\r\n";
+  socket.write(`${head}Content-Length: 500\r\nExpect: 100-continue\r\n\r\n{"heater":`);
+  // It says that it has begun.
+  await once(socket, "data");
+  socket.destroy();
+  expect(await status).toBe(400);
+  expect(log).not.toHaveBeenCalled();
+  log.mockRestore();
+  server.close();
 });
 
 test("writes beyond the limit wait, per client", async () => {
