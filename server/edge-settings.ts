@@ -3,7 +3,9 @@ import type { Database } from "../db/database.ts";
 import type { ObjectNamespace } from "./durable.ts";
 import { FLOOD_LIMIT } from "./flood.ts";
 import { type Keys, openKeys } from "./keys.ts";
+import { CLIENT_LIMIT } from "./limits.ts";
 import { NEW_KEY_DAYS } from "./new-keys.ts";
+import { wholeNumber } from "./whole-number.ts";
 
 /** What wrangler.toml binds. */
 export interface Bindings {
@@ -29,11 +31,11 @@ export async function keysAtEdge({ ATLAS_SECRET }: Bindings): Promise<Keys> {
   return openKeys(ATLAS_SECRET);
 }
 
-export const newKeyDaysOf = (env: Bindings) => Number(env.NEW_KEY_DAYS ?? NEW_KEY_DAYS);
+export const newKeyDaysOf = (env: Bindings) => wholeNumber(env, "NEW_KEY_DAYS", NEW_KEY_DAYS);
 
 /** Writes and dear reads a minute of a client, and tunes within five minutes of all. */
 export const limitsOf = (env: Bindings) => ({
-  writes: Number(env.WRITE_LIMIT ?? 30),
-  reads: Number(env.READ_LIMIT ?? 30),
-  tunes: Number(env.FLOOD_LIMIT ?? FLOOD_LIMIT),
+  writes: wholeNumber(env, "WRITE_LIMIT", CLIENT_LIMIT),
+  reads: wholeNumber(env, "READ_LIMIT", CLIENT_LIMIT),
+  tunes: wholeNumber(env, "FLOOD_LIMIT", FLOOD_LIMIT),
 });

@@ -3,6 +3,9 @@ import { readLimit, writeLimit } from "./client-limit.ts";
 import { floodGate } from "./flood.ts";
 import type { Keys } from "./keys.ts";
 
+/** Writes, and dear reads, of a client a minute, unless told otherwise. */
+export const CLIENT_LIMIT = 30;
+
 /** What holds back those who send too much. */
 export interface Limits {
   /** Counts a write of whoever has this address. Throws a 429 when it is one too many. */

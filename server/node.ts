@@ -149,7 +149,7 @@ async function openClaimed(settings: Settings, letGo: () => void): Promise<Atlas
       clearInterval(hourly);
       clearInterval(daily);
       // What is not published now is at the next start.
-      await fit.settle().catch(notRefreshed);
+      await fit.finish().catch(notRefreshed);
       await Promise.all([fits?.close(), webhook?.close()]);
       await prepared.close();
       close();

@@ -92,6 +92,7 @@ export class FitKeeper {
   #read_at: number | undefined;
   #refreshing: Promise<void> | null = null;
   #again = false;
+  #isOver = false;
   #soon: ReturnType<typeof setTimeout> | undefined;
   #lasted_ms = 0;
   /** When the first of the refreshes failed of which none has succeeded since. */
@@ -132,6 +133,7 @@ export class FitKeeper {
   }
 
   #refreshIn(delay_ms: number): void {
+    if (this.#isOver) return;
     this.#soon ??= setTimeout(() => {
       this.#soon = undefined;
       this.refresh().catch((error) => {
@@ -148,6 +150,14 @@ export class FitKeeper {
     await this.refresh();
   }
 
+  /** Ends it: the fit under way, or else one that is due, is published; what came after its beginning is the next start's. */
+  async finish(): Promise<void> {
+    this.#isOver = true;
+    clearTimeout(this.#soon);
+    this.#soon = undefined;
+    await (this.#refreshing ?? this.refresh());
+  }
+
   /** Makes and publishes a new version from all accepted tunes, once at a time; asked again meanwhile, once more. */
   refresh(): Promise<void> {
     if (this.#refreshing) {
@@ -156,7 +166,7 @@ export class FitKeeper {
     }
     this.#refreshing = this.#watched().finally(() => {
       this.#refreshing = null;
-      if (!this.#again) return undefined;
+      if (!this.#again || this.#isOver) return undefined;
       this.#again = false;
       return this.refresh();
     });

@@ -1,7 +1,9 @@
 import { join } from "node:path";
 import type { Room } from "../db/open.ts";
 import { FLOOD_LIMIT } from "./flood.ts";
+import { CLIENT_LIMIT } from "./limits.ts";
 import { NEW_KEY_DAYS } from "./new-keys.ts";
+import { wholeNumber } from "./whole-number.ts";
 
 /** How an atlas is run on Node. */
 export interface Settings {
@@ -53,8 +55,8 @@ export function settingsFrom(
     },
     secret: env.ATLAS_SECRET,
     demo,
-    writeLimit: wholeNumber(env, "WRITE_LIMIT", demo ? 0 : 30),
-    readLimit: wholeNumber(env, "READ_LIMIT", demo ? 0 : 30),
+    writeLimit: wholeNumber(env, "WRITE_LIMIT", demo ? 0 : CLIENT_LIMIT),
+    readLimit: wholeNumber(env, "READ_LIMIT", demo ? 0 : CLIENT_LIMIT),
     floodLimit: wholeNumber(env, "FLOOD_LIMIT", demo ? 0 : FLOOD_LIMIT),
     newKeyDays: wholeNumber(env, "NEW_KEY_DAYS", demo ? 0 : NEW_KEY_DAYS),
     proxies: wholeNumber(env, "PROXIES", 0),
@@ -65,11 +67,4 @@ export function settingsFrom(
     geographyDir: join("data", "geography"),
     pageDir: "dist",
   };
-}
-
-function wholeNumber(env: NodeJS.ProcessEnv, name: string, otherwise: number): number {
-  const text = env[name];
-  if (text === undefined || text === "") return otherwise;
-  if (!/^\d{1,9}$/.test(text)) throw new Error(`${name} must be a whole number, not "${text}".`);
-  return Number(text);
 }

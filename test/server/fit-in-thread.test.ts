@@ -84,3 +84,33 @@ test("a fit that fails says why, and the next one is made", async () => {
   await atlas.db.update(tunes).set({ low_pump_Hz: 1.1 });
   expect((await inThread.fit(ORDER)).fit?.groups).toHaveLength(2);
 });
+
+test("told to end while a fit is made: that one is published, and no second one is begun", async () => {
+  let made = 0;
+  let goOn = () => {};
+  const mayEnd = new Promise<void>((resolve) => {
+    goOn = resolve;
+  });
+  const stopping = await openTestAtlas({
+    fits: (here) => ({
+      ...here,
+      fit: async (order) => {
+        made++;
+        await mayEnd;
+        return here.fit(order);
+      },
+    }),
+  });
+  for (const tune of honestCrowd(2, 5)) await post(stopping.app, tune);
+  void stopping.fit.refresh();
+  // Somebody writes meanwhile.
+  void stopping.fit.refresh();
+  const ended = stopping.fit.finish();
+  goOn();
+  await ended;
+  stopping.fit.refreshSoon();
+  expect(stopping.fit.pending).toBe(false);
+  expect(made).toBe(1);
+  expect((await stopping.fit.current()).rows_sha256).not.toBeNull();
+  await stopping.close();
+});

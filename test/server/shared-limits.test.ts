@@ -1,6 +1,6 @@
 import { expect, test, vi } from "vitest";
 import type { ObjectNamespace } from "../../server/durable.ts";
-import type { Bindings } from "../../server/edge-settings.ts";
+import { type Bindings, limitsOf, newKeyDaysOf } from "../../server/edge-settings.ts";
 import { openKeys } from "../../server/keys.ts";
 import { limitsHere } from "../../server/limits.ts";
 import { sharedLimits, WriteLimits } from "../../server/shared-limits.ts";
@@ -48,6 +48,13 @@ test("what the object refuses is refused as if it were counted here, with the ti
     challenge: { signature: expect.any(String) },
   });
   vi.useRealTimers();
+});
+
+test("a limit that is left empty is the usual one, as on Node, and one that is no number is refused by name", () => {
+  const env = { WRITE_LIMIT: "", READ_LIMIT: "7", NEW_KEY_DAYS: "" } as Bindings;
+  expect(limitsOf(env)).toEqual({ writes: 30, reads: 7, tunes: 100 });
+  expect(newKeyDaysOf(env)).toBe(6);
+  expect(() => limitsOf({ FLOOD_LIMIT: "many" } as Bindings)).toThrow(/FLOOD_LIMIT.*whole number/);
 });
 
 test("an object that fails fails no write: the isolate counts by itself", async () => {
