@@ -6,7 +6,7 @@ const FIXED_SIZES = [3, 8, 15, 50, 200, 1000, 10_000];
 const DRAWN_SIZES = [1, 3, 8, 30, 200, 1000];
 const OTHER_SIZES = [8, 30, 200];
 
-const people = (n: number) => `${n.toLocaleString("en")} contributor${n === 1 ? "" : "s"}`;
+const people = (n: number) => `${n.toLocaleString("en")} owner${n === 1 ? "" : "s"}`;
 
 const clean = (id: string, contributors: number, truth: Scenario["truth"]): Scenario => ({
   id,

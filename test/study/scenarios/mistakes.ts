@@ -34,7 +34,7 @@ const NAMED_SLIPS: Record<SlipName, string> = {
 const slips = (id: string, title: string, pct: number, kinds?: SlipName[]): Scenario =>
   contaminated({
     id: `${id}-${pct}pct`,
-    title: `${pct} % of rows: ${title}`,
+    title: `${pct} % of tunes: ${title}`,
     family: "slips",
     make: (random, truth) => ({
       rows: withSlips(random, crowd(random, truth, CROWD), pct / 100, kinds),
@@ -44,7 +44,7 @@ const slips = (id: string, title: string, pct: number, kinds?: SlipName[]): Scen
 const lazy = (pct: number): Scenario =>
   contaminated({
     id: `lazy-${pct}pct`,
-    title: `${pct} % of crews never re-tune`,
+    title: `${pct} % of owners never re-tune`,
     family: "lazy",
     make: (random, truth) => ({
       rows: withLazy(random, truth, crowd(random, truth, CROWD), pct / 100),
@@ -54,7 +54,7 @@ const lazy = (pct: number): Scenario =>
 const flood = (pct: number): Scenario =>
   contaminated({
     id: `flood-${pct}pct`,
-    title: `one key floods with ${pct} % of all rows, 1.6 × at 4,000 m`,
+    title: `one owner sends ${pct} % of all tunes, 1.6 × at 4,000 m`,
     family: "flood",
     make: (random, truth) => ({
       rows: withFlood(random, crowd(random, truth, CROWD), pct / 100, truth),
@@ -64,7 +64,7 @@ const flood = (pct: number): Scenario =>
 const fakes = (id: string, title: string, pct: number, lie: Omit<Lie, "share">): Scenario =>
   contaminated({
     id: `fakes-${id}-${pct}pct`,
-    title: `${pct} % fake contributors ${title}, ${lie.times} ×`,
+    title: `${pct} % fake owners ${title}, ${lie.times} ×`,
     family: "fakes",
     make: (random, truth) => ({
       rows: withFakes(random, truth, crowd(random, truth, CROWD), { ...lie, share: pct / 100 }),
@@ -86,7 +86,7 @@ const sly = (rows: "two high" | "true and false", title: string) =>
 
 const everyday = (contributors: number): Scenario => ({
   id: `everyday-other-${contributors}`,
-  title: `${contributors} contributors simulated by other means: one row in ten a slip, one crew in ten never re-tunes`,
+  title: `${contributors} owners simulated by other means: one tune in ten a slip, one owner in ten never re-tunes`,
   family: "slips",
   truth: "fixed",
   contributors,
@@ -99,7 +99,7 @@ const everyday = (contributors: number): Scenario => ({
 const fakesAmongOthers = (pct: number): Scenario =>
   contaminated({
     id: `fakes-other-one-place-1.35x-${pct}pct`,
-    title: `${pct} % fake contributors at one place at 4,000 m, 1.35 ×, the others simulated by other means`,
+    title: `${pct} % fake owners at one place at 4,000 m, 1.35 ×, the others simulated by other means`,
     family: "fakes",
     make: (random) => {
       const lie = { share: pct / 100, times: 1.35, at_m: 4000 };

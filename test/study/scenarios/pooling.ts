@@ -7,7 +7,7 @@ const APART: Population = { ...FIXED, intercept: FIXED.intercept + 0.35, slope: 
 
 const alike = (contributors: number): Scenario => ({
   id: `pooling-alike-${contributors}`,
-  title: `a class of ${contributors} contributors beside three like it of 60`,
+  title: `a heater size with ${contributors} owners beside three like it with 60 each`,
   family: "pooling",
   truth: "drawn",
   contributors,
@@ -22,7 +22,7 @@ export const POOLING: readonly Scenario[] = [
   alike(8),
   {
     id: "pooling-apart-30",
-    title: "a class of 30 contributors unlike three of 60 that agree",
+    title: "a heater size with 30 owners unlike three with 60 each that agree",
     family: "pooling",
     truth: "fixed",
     contributors: 30,

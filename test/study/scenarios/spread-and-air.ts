@@ -63,8 +63,8 @@ export const SPREAD_AND_AIR: readonly Scenario[] = [
   ends("high"),
   air("no-temperature", "half the temperatures missing", { no_temperature: 0.5 }),
   air("elevation-300m", "half the elevations 300 m off", { vague_elevation: 0.5 }),
-  air("co-stated", "half the crews stop at 30 to 150 ppm and say so", { stops_early: 0.5 }),
-  air("co-unstated", "half the crews stop at 30 to 150 ppm and do not say so", {
+  air("co-stated", "half the owners stop at 30 to 150 ppm and say so", { stops_early: 0.5 }),
+  air("co-unstated", "half the owners stop at 30 to 150 ppm and do not say so", {
     stops_early: 0.5,
     co_stated: false,
   }),
