@@ -43,7 +43,7 @@ export const heaterWords = {
     even: "más o menos lo justo",
     richMeans: "hollín, más monóxido de carbono, más consumo",
     leanMeans: "menos calor, arranque difícil, y la llama puede apagarse",
-    bothMean: "hollín, más monóxido de carbono, y la llama puede apagarse",
+    bothMean: "hollín, más CO, y la llama puede apagarse",
     since: (date: string) => `Ajustes del ${date}.`,
   },
   best: (low: string, high: string) =>
