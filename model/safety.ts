@@ -24,3 +24,6 @@ export const SAFETY: Safety = {
 
 /** Said beside every verdict: accepted is not safe. */
 export const ACCEPTED_MEANS = "Accepted means plausible beside other tunes. It does not mean safe.";
+
+/** Both, as every answer with a verdict has them. */
+export const CAUTIONS = { accepted_means: ACCEPTED_MEANS, safety: SAFETY };

@@ -6,7 +6,7 @@ import type { End } from "../model/end.ts";
 import { bandsAt } from "../model/fit/bands.ts";
 import type { PublishedFit } from "../model/fit/group.ts";
 import { settablePump } from "../model/rounding.ts";
-import { ACCEPTED_MEANS, SAFETY } from "../model/safety.ts";
+import { CAUTIONS } from "../model/safety.ts";
 import { possibleAir } from "../model/screen/possible-air.ts";
 import { type Reason, screen } from "../model/screen.ts";
 import { groupOf } from "../model/start.ts";
@@ -158,8 +158,7 @@ export function beside(fit: PublishedFit, tune: Pick<Tune, "heater" | "low" | "h
     advice: adviceOn(tune),
     air,
     compared: compareWithAtlas(fit, tune.heater.heat_kW, air.density_kg_m3, tune),
-    accepted_means: ACCEPTED_MEANS,
-    safety: SAFETY,
+    ...CAUTIONS,
   };
 }
 

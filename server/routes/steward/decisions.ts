@@ -8,7 +8,7 @@ import {
   UNDONE,
 } from "../../../db/steward.ts";
 import { COUNTED_BY_STEWARD } from "../../../db/waiting.ts";
-import { ACCEPTED_MEANS, SAFETY } from "../../../model/safety.ts";
+import { CAUTIONS } from "../../../model/safety.ts";
 import { type StewardVerdict, USUAL_REASONS } from "../../../model/steward-reasons.ts";
 import type { Services } from "../../context.ts";
 import { type Decided, decidedAnswer, trailAnswer } from "../../contract/steward-answers.ts";
@@ -17,8 +17,6 @@ import { api, bearer, declareRoute, json, jsonBody } from "../../declare.ts";
 import { inForce, reasonsOf } from "../../in-force.ts";
 import { RequestProblem } from "../../problem.ts";
 import { recorded } from "./seen-tunes.ts";
-
-const cautions = { accepted_means: ACCEPTED_MEANS, safety: SAFETY };
 
 const trailRoute = declareRoute({
   method: "get",
@@ -148,7 +146,7 @@ export function decisionRoutes(services: Services) {
     return {
       decisions: made.map(recorded),
       gone: asked.filter((id) => !written.has(id)),
-      ...cautions,
+      ...CAUTIONS,
     };
   }
 

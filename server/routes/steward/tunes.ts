@@ -11,7 +11,7 @@ import { type AlikeTune, clustersOf } from "../../../model/clusters.ts";
 import { averageAt } from "../../../model/fit/bands.ts";
 import type { GroupFit, PublishedFit } from "../../../model/fit/group.ts";
 import { type FitRow, xOf } from "../../../model/fit/row.ts";
-import { ACCEPTED_MEANS, SAFETY } from "../../../model/safety.ts";
+import { CAUTIONS } from "../../../model/safety.ts";
 import { groupOf } from "../../../model/start.ts";
 import type { Services } from "../../context.ts";
 import { clustersAnswer, heldAnswer, tunesAnswer } from "../../contract/steward-answers.ts";
@@ -22,8 +22,6 @@ import { seenTunes } from "./seen-tunes.ts";
 /** Clusters are looked for among so many of the newest tunes, and so many are shown. */
 const LOOKED_AT_MOST = 5000;
 const CLUSTERS_MOST = 30;
-
-const cautions = { accepted_means: ACCEPTED_MEANS, safety: SAFETY };
 
 const heldRoute = declareRoute({
   method: "get",
@@ -69,7 +67,7 @@ export function stewardsTuneRoutes(services: Services) {
           held: await countHeld(db, undecided),
           tunes: await seenTunes(services, shown),
           next: found.length > limit ? (shown.at(-1)?.number ?? null) : null,
-          ...cautions,
+          ...CAUTIONS,
         },
         200,
       );
@@ -79,7 +77,7 @@ export function stewardsTuneRoutes(services: Services) {
       const found = await (contributor === undefined
         ? tunesByIds(db, ids.split(","))
         : tunesByPseudonym(db, contributor, TUNES_AT_ONCE));
-      return c.json({ tunes: await seenTunes(services, found), ...cautions }, 200);
+      return c.json({ tunes: await seenTunes(services, found), ...CAUTIONS }, 200);
     })
     .openapi(clustersRoute, async (c) => {
       const fit = await services.fit.current();
