@@ -49,8 +49,10 @@ test("every view has a way to the alarm, at its head and beside the cautions, an
       .locator('a[href^="#/"]')
       .evaluateAll((all) => all.map((link) => (link.getAttribute("href") as string).slice(2)));
     for (const link of links) linked.add(link || "start");
-    expect(await page.locator(".cautions .alarm-link").count(), view).toBe(1);
-    expect(await sideways(page), view).toBe(0);
+    await expect
+      .poll(() => page.locator(".cautions .alarm-link").count(), { message: view })
+      .toBe(1);
+    await expect.poll(() => sideways(page), { message: view }).toBe(0);
     await raiseAlarm(page);
   }
   // A tune's address is its view's, and its own: tunes like the answer come a moment after it.
@@ -81,14 +83,14 @@ test.each(Object.entries(WORDS))(
     expect(closed(await page.locator("#app").textContent())).toBe(
       closed([alarm.title, alarm.call, ...EMERGENCY_NUMBERS, alarm.local, alarm.outside].join("")),
     );
-    expect(await page.locator("button, table, input, select, nav").count()).toBe(0);
-    expect(
-      await page.locator("a").evaluateAll((all) => all.map((a) => a.getAttribute("href"))),
-    ).toEqual([...EMERGENCY_NUMBERS.map((number) => `tel:${number}`), "#/alarm/outside"]);
+    await expect.poll(() => page.locator("button, table, input, select, nav").count()).toBe(0);
+    await expect
+      .poll(() => page.locator("a").evaluateAll((all) => all.map((a) => a.getAttribute("href"))))
+      .toEqual([...EMERGENCY_NUMBERS.map((number) => `tel:${number}`), "#/alarm/outside"]);
     expect(await axeFinds(page)).toEqual([]);
     for (const size of [PHONE.viewport, SMALL_PHONE]) {
       await page.setViewportSize(size);
-      expect(await sideways(page)).toBe(0);
+      await expect.poll(() => sideways(page)).toBe(0);
       const below = await page.evaluate(() => document.documentElement.scrollHeight - innerHeight);
       expect(below, `${size.height} px`).toBeLessThanOrEqual(0);
     }
@@ -115,15 +117,17 @@ test("an alarm during a sweep: the settings come later, on a screen of their own
   await page.getByRole("link", { name: english.alarm.outside }).click();
   await page.locator("h2:focus", { hasText: onsite.stopped.alarm.title }).waitFor();
   for (const line of onsite.stopped.alarm.lines) await page.getByText(line).waitFor();
-  expect(await page.locator("table").count()).toBe(0);
+  await expect.poll(() => page.locator("table").count()).toBe(0);
   for (const gone of [onsite.stopped.anew, onsite.stopped.resume, onsite.step.stay]) {
-    expect(await page.getByRole("button", { name: gone, exact: true }).count(), gone).toBe(0);
+    await expect
+      .poll(() => page.getByRole("button", { name: gone, exact: true }).count(), { message: gone })
+      .toBe(0);
   }
   const found = await axeFinds(page, { within: ".onsite" });
   await press(page, onsite.stopped.alarm.later);
   await page.locator("h2:focus", { hasText: onsite.stopped.putBack }).waitFor();
   // No fan speed was typed, so none is made up.
-  expect(await page.locator(".put-back td").allTextContents()).toEqual(["1.3", "4.6"]);
+  await expect.poll(() => page.locator(".put-back td").allTextContents()).toEqual(["1.3", "4.6"]);
   found.push(...(await axeFinds(page, { within: ".onsite" })));
   await press(page, onsite.stopped.alarm.notYet);
 
@@ -145,12 +149,9 @@ test("an alarm during a sweep: the settings come later, on a screen of their own
   await alarmLink(page).last().click();
   await page.getByRole("link", { name: english.alarm.outside }).click();
   await press(page, onsite.stopped.alarm.later);
-  expect(await page.locator(".put-back td").allTextContents()).toEqual([
-    "1.3",
-    "1,700",
-    "4.6",
-    "4,450",
-  ]);
+  await expect
+    .poll(() => page.locator(".put-back td").allTextContents())
+    .toEqual(["1.3", "1,700", "4.6", "4,450"]);
   await press(page, onsite.stopped.alarm.areBack);
   await press(page, onsite.stopped.alarm.endSweep);
   await page.locator(".end output").first().waitFor();

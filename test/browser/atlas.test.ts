@@ -35,7 +35,9 @@ test("a mountain town searched gives the start tune of both ends with its bands"
   await page.getByText("Leadville, Colorado, United States, 3,097 m").waitFor();
   const { places } = await atlas.get<PlacesAnswer>("/places?q=Leadville, CO");
   const { lat = 0, lon = 0 } = places[0] ?? {};
-  expect(await shownRates(page)).toEqual(await askedRates(atlas.get, { heat_kW: 5, lat, lon }));
+  await expect
+    .poll(() => shownRates(page))
+    .toEqual(await askedRates(atlas.get, { heat_kW: 5, lat, lon }));
 
   // A town's elevation is that of one point in it: the bands carry that, as they do when the API is asked for the point.
   const asked = await atlas.get<StartTune>(`/start?heat_kW=5&lat=${lat}&lon=${lon}`);
@@ -45,13 +47,15 @@ test("a mountain town searched gives the start tune of both ends with its bands"
     .waitFor();
   for (const end of ["low", "high"] as const) {
     const section = page.locator(`.end[data-end=${end}]`);
-    expect(await section.locator("output").textContent()).toBe(format(asked[end].pump_Hz, 1));
+    await expect
+      .poll(() => section.locator("output").textContent())
+      .toBe(format(asked[end].pump_Hz, 1));
     const bands = await page.locator(`[data-figures=${end}] dd`).allTextContents();
     const told = [asked[end].mean_band_Hz, ...asked[end].new_heater_bands_Hz];
     expect(bands).toEqual(
       told.map(({ lower, upper }) => basisWords.span(format(lower, 2), format(upper, 2))),
     );
-    expect(await page.locator(`.range[data-end=${end}] svg rect`).count()).toBe(2);
+    await expect.poll(() => page.locator(`.range[data-end=${end}] svg rect`).count()).toBe(2);
   }
   const { tunes, contributors } = asked.basis;
   expect(contributors).toBeGreaterThan(30);
@@ -70,14 +74,14 @@ test("a name that no place has: said so with what to do, and Enter takes nothing
     await page.getByText(t.site.noPlace(unknown)).waitFor();
     // It stays while one looks for the elevation.
     await field(page, "site.elevation_m").focus();
-    expect(await page.getByText(t.site.noPlace(unknown)).isVisible()).toBe(true);
+    await expect.poll(() => page.getByText(t.site.noPlace(unknown)).isVisible()).toBe(true);
   }
   // One letter wrong: offered, taken only once it is chosen.
   await search.fill("leadvile");
   await page.getByText(t.site.similar("leadvile")).waitFor();
   await search.press("Enter");
   await expect.poll(() => search.inputValue()).toBe("leadvile");
-  expect(await shownRates(page)).toEqual(before);
+  await expect.poll(() => shownRates(page)).toEqual(before);
   await search.press("ArrowDown");
   await search.press("Enter");
   await page.getByText("Leadville, Colorado, United States, 3,097 m").waitFor();
@@ -114,7 +118,7 @@ test("elevation, temperature, pressure, humidity, fans, dose and class change it
     question[asked] = value;
     await matches();
     // A dose adds fuel and heat, and leaves the pump rate as it is.
-    if (asked !== "dose_uL") expect(await shownRates(page)).not.toEqual(before);
+    if (asked !== "dose_uL") await expect.poll(() => shownRates(page)).not.toEqual(before);
   }
   await page
     .locator(".burn")
@@ -163,7 +167,7 @@ test.each(["en-US", "de-DE", "es-ES"])(
     const { page, close } = await openPage(browser, atlas.url, phone);
     const around = page.locator(".scrolls", { has: page.locator(".ways") });
     await around.waitFor();
-    expect(await around.evaluate((box) => box.scrollWidth - box.clientWidth)).toBe(0);
+    await expect.poll(() => around.evaluate((box) => box.scrollWidth - box.clientWidth)).toBe(0);
     await close();
   },
 );
@@ -177,7 +181,7 @@ test("a sea-level pressure at high elevation is questioned, and taken as QNH whe
   await field(page, "air.pressure_kind").selectOption("qnh");
   await page.getByText(/a barometer shows about/).waitFor({ state: "detached" });
   const question = { heat_kW: 5, elevation_m: LEADVILLE_m, qnh_hPa: 1021 };
-  expect(await shownRates(page)).toEqual(await askedRates(atlas.get, question));
+  await expect.poll(() => shownRates(page)).toEqual(await askedRates(atlas.get, question));
   await close();
 });
 
@@ -204,9 +208,9 @@ test("feet, °F and inHg are typed and remembered field by field", async () => {
 
   await page.reload();
   await page.getByText("at 10,160 ft").waitFor();
-  expect(await unit(t.air.temperature).inputValue()).toBe("°F");
-  expect(await field(page, "air.temperature_C").inputValue()).toBe("5");
-  expect(await shownRates(page)).toEqual(shown);
+  await expect.poll(() => unit(t.air.temperature).inputValue()).toBe("°F");
+  await expect.poll(() => field(page, "air.temperature_C").inputValue()).toBe("5");
+  await expect.poll(() => shownRates(page)).toEqual(shown);
   await unit(t.site.elevation).selectOption("m");
   await expect.poll(() => field(page, "site.elevation_m").inputValue()).toBe("3097");
   await close();
@@ -221,7 +225,7 @@ test("who chose feet and °F once is asked in them everywhere, unless a field wa
     await page.goto(`${atlas.url}/#/${view}`);
     await expect.poll(() => unit(t.site.elevation).inputValue()).toBe("ft");
   }
-  expect(await unit(t.air.temperature).inputValue()).toBe("°F");
+  await expect.poll(() => unit(t.air.temperature).inputValue()).toBe("°F");
   await unit(t.site.elevation).selectOption("m");
   await page.goto(`${atlas.url}/#/start`);
   await expect.poll(() => unit(t.site.elevation).inputValue()).toBe("ft");
@@ -245,8 +249,8 @@ test("with the atlas out of reach the kept fit answers, and says so", async () =
   await page.route("**/api/fit", (route) => route.abort());
   await page.reload();
   await page.getByText(t.unreachable).waitFor();
-  expect(await shownRates(page)).toEqual(
-    await askedRates(atlas.get, { heat_kW: 5, elevation_m: 1000 }),
-  );
+  await expect
+    .poll(() => shownRates(page))
+    .toEqual(await askedRates(atlas.get, { heat_kW: 5, elevation_m: 1000 }));
   await close(CUT_OFF);
 });

@@ -79,7 +79,7 @@ test("every cell is the start tune for the owner's fan speeds, in metres and in 
   await page.getByText(cardWords.elevation("ft")).first().waitFor();
   await expectStartTunes(page, 0.3048, (t) => (t - 32) / 1.8);
   await page.getByText(cardWords.holds("1,600 ft", "27 °F")).waitFor();
-  expect(await cutParts(page)).toEqual([]);
+  await expect.poll(() => cutParts(page)).toEqual([]);
   await close();
 });
 
@@ -192,15 +192,17 @@ for (const locale of ["en-US", "de-DE", "es-ES"]) {
       expect(first).toContain(CARBON_MONOXIDE[locale]);
       expect(front?.startsWith(`${title}${first}`.replaceAll(/\s/g, ""))).toBe(true);
       for (const word of words) expect(pdf.letters).toContain(word.replaceAll(/\s/g, ""));
-      expect(await cutParts(page), paper).toEqual([]);
+      await expect.poll(() => cutParts(page), { message: paper }).toEqual([]);
     }
     // Papers of their own: whatever is said of reading them holds.
     for (const paper of PAPERS) {
       await field(page, "paper").selectOption(paper);
       await page.locator(`[data-paper=${paper}]`).waitFor();
-      expect(await cutParts(page), paper).toEqual([]);
+      await expect.poll(() => cutParts(page), { message: paper }).toEqual([]);
       const isInHand = paper === "a6" || paper === "index";
-      expect(await readFrom_mm(page), paper).toBeGreaterThan(isInHand ? 390 : 500);
+      await expect
+        .poll(() => readFrom_mm(page), { message: paper })
+        .toBeGreaterThan(isInHand ? 390 : 500);
     }
     await close();
   });
@@ -238,7 +240,7 @@ test("a card with own tunes says on paper, in every language, whose bands they a
     for (const paper of Object.keys(PAPERS_mm)) {
       await field(page, "paper").selectOption(paper);
       await page.locator(`[data-paper=${paper}]`).waitFor();
-      expect(await cutParts(page), `${language}, ${paper}`).toEqual([]);
+      await expect.poll(() => cutParts(page), { message: `${language}, ${paper}` }).toEqual([]);
     }
     await field(page, "paper").selectOption("a6");
     const pdf = await readPdf(await page.pdf({ preferCSSPageSize: true }));
@@ -328,7 +330,9 @@ test("accessible in both themes, from 360 to 2,560 px, never scrolling sideways;
     for (const paper of PAPERS) {
       await field(page, "paper").selectOption(paper);
       await page.locator(`[data-paper=${paper}]`).waitFor();
-      expect(await previewed(page), `${paper}, ${viewport.width} px`).toEqual([]);
+      await expect
+        .poll(() => previewed(page), { message: `${paper}, ${viewport.width} px` })
+        .toEqual([]);
     }
   }
   const before = await tableOf(page, "low");
@@ -336,7 +340,7 @@ test("accessible in both themes, from 360 to 2,560 px, never scrolling sideways;
   await page.getByText(cardWords.fields.atMost("4,200 m")).waitFor();
   await field(page, "temperature.to_C").fill("70");
   await page.getByText(cardWords.fields.outOfRange("−45 °C", "40 °C")).waitFor();
-  expect(await tableOf(page, "low")).toEqual(before);
+  await expect.poll(() => tableOf(page, "low")).toEqual(before);
   await field(page, "low.fan_rpm").fill("5000");
   await page.getByText(cardWords.fields.fansSwapped).waitFor();
   await close();
@@ -366,7 +370,7 @@ test("the card of an empty atlas says that it is physics alone", async () => {
   await page.locator(".card-side").getByText(cardWords.prior).waitFor();
   await page.locator(".card-side").getByText(cardWords.noFit).waitFor();
   expect((await tableOf(page, "low")).rates.flat().some((rate) => rate.includes("("))).toBe(false);
-  expect(await cutParts(page)).toEqual([]);
+  await expect.poll(() => cutParts(page)).toEqual([]);
   await close();
 });
 
@@ -385,7 +389,7 @@ test("without a network the card is made from the kept fit, its figures the same
   line.cut();
   await page.reload();
   await page.locator(".nomogram").waitFor();
-  expect(await tableOf(page, "high")).toEqual(before);
+  await expect.poll(() => tableOf(page, "high")).toEqual(before);
   await field(page, "high.fan_rpm").fill("3900");
   await page.getByText("3,900 rpm").first().waitFor();
   const { columns, rows, rates } = await tableOf(page, "high");

@@ -57,11 +57,11 @@ async function expectNothingCut(page: Page, where: string): Promise<void> {
     await page.setViewportSize(viewport);
     await chartsDrawn(page);
     const at = `${where}, ${viewport.width} px`;
-    expect(await cutTexts(page), at).toEqual([]);
-    expect(await overlappingTexts(page), at).toEqual([]);
-    expect(await tallHeads(page, HEAD_px), at).toEqual([]);
-    expect(await cutTables(page), at).toEqual([]);
-    expect(await cutChoices(page), at).toEqual([]);
+    await expect.poll(() => cutTexts(page), { message: at }).toEqual([]);
+    await expect.poll(() => overlappingTexts(page), { message: at }).toEqual([]);
+    await expect.poll(() => tallHeads(page, HEAD_px), { message: at }).toEqual([]);
+    await expect.poll(() => cutTables(page), { message: at }).toEqual([]);
+    await expect.poll(() => cutChoices(page), { message: at }).toEqual([]);
   }
 }
 
@@ -79,10 +79,11 @@ test.each(
       await goTo(page, view);
       await openAll(page);
       await expectNothingCut(page, `${language}, ${of}, #/${view}`);
-      expect(
-        await foreignDecimals(page, language === "en" ? "," : "."),
-        `${language}, ${of}, #/${view}`,
-      ).toEqual([]);
+      await expect
+        .poll(() => foreignDecimals(page, language === "en" ? "," : "."), {
+          message: `${language}, ${of}, #/${view}`,
+        })
+        .toEqual([]);
       if (view !== "scaling") continue;
       await page.locator(".choices select").nth(2).selectOption("elevation");
       await page.locator(".choices select").nth(3).selectOption("tunes");
@@ -133,8 +134,8 @@ test("three held slips at 10,000 m: the axes stay, the edge says how many lie be
     await page.getByLabel(scalingWords.over, { exact: true }).selectOption(over);
     const note = page.locator(`.scaling-chart .edge-note[data-side=${side}]`);
     await note.waitFor();
-    expect(await note.textContent()).toContain(scalingWords.beyondHere("3"));
-    expect(await marksOutside(page, ".scaling-chart", ".held path")).toEqual([]);
+    await expect.poll(() => note.textContent()).toContain(scalingWords.beyondHere("3"));
+    await expect.poll(() => marksOutside(page, ".scaling-chart", ".held path")).toEqual([]);
   }
   const figures = await page.locator(".scaling-chart text").allTextContents();
   expect(figures).toContain("5,000");
@@ -171,7 +172,9 @@ test.each(["de", "es"] as const)(
     await readable.locator(".reading-mark").waitFor();
     // From the top of the page on a laptop.
     await page.evaluate(() => scrollTo(0, 0));
-    expect(await spanOf(page, ".scaling-chart", ".reader output")).toMatchObject({ seen: true });
+    await expect
+      .poll(() => spanOf(page, ".scaling-chart", ".reader output"))
+      .toMatchObject({ seen: true });
     await page.setViewportSize(PHONE);
     await chartsDrawn(page);
     for (const chart of [".scaling-chart", ".residual-chart"]) {

@@ -62,7 +62,7 @@ test("the study comes only when its page is opened, and every family is there to
     .locator("optgroup")
     .evaluateAll((all) => all.map((group) => (group as HTMLOptGroupElement).label));
   expect(groups.sort()).toEqual(ONE_OF_EACH.map(({ family }) => b.families[family]).sort());
-  expect(await select(page).locator("option").count()).toBe(STUDY.scenarios.length);
+  await expect.poll(() => select(page).locator("option").count()).toBe(STUDY.scenarios.length);
   await close();
 });
 
@@ -92,32 +92,36 @@ test("charts and tables of every family show the report's own figures", async ()
       }
     }
     const alone = scenario.results.find(({ estimator }) => estimator === ALONE);
-    expect(await tableRows(page, b.widthTable)).toEqual(
-      [own, ...(alone ? [alone] : [])].flatMap((result) =>
-        [
-          [b.bands.new_heater, result?.new_width_pct] as const,
-          [b.bands.mean, result?.mean_width_pct] as const,
-        ].flatMap(([name, width]) =>
-          STUDY.airs.map(({ label }, air) => [
-            result === alone ? `${name} (${shortEstimatorName(ALONE)})` : name,
-            label,
-            ...STUDY.levels.map((_, l) => `± ${format(width?.[l]?.[air] ?? 0, 1)}`),
-          ]),
+    await expect
+      .poll(() => tableRows(page, b.widthTable))
+      .toEqual(
+        [own, ...(alone ? [alone] : [])].flatMap((result) =>
+          [
+            [b.bands.new_heater, result?.new_width_pct] as const,
+            [b.bands.mean, result?.mean_width_pct] as const,
+          ].flatMap(([name, width]) =>
+            STUDY.airs.map(({ label }, air) => [
+              result === alone ? `${name} (${shortEstimatorName(ALONE)})` : name,
+              label,
+              ...STUDY.levels.map((_, l) => `± ${format(width?.[l]?.[air] ?? 0, 1)}`),
+            ]),
+          ),
         ),
-      ),
-    );
+      );
     const aside = (pct: number | null) => (pct === null ? "–" : format(pct, 1));
     expect((await tableRows(page, b.asideTable))[0]).toEqual([
       OWN,
       aside(own?.false_rejection_pct ?? null),
       aside(own?.caught_pct ?? null),
     ]);
-    expect(await tableRows(page, b.errorTable)).toEqual(
-      scenario.results.map(({ estimator, rmse_pct }) => [
-        estimatorName(estimator),
-        ...rmse_pct.map((rmse) => format(rmse, 1)),
-      ]),
-    );
+    await expect
+      .poll(() => tableRows(page, b.errorTable))
+      .toEqual(
+        scenario.results.map(({ estimator, rmse_pct }) => [
+          estimatorName(estimator),
+          ...rmse_pct.map((rmse) => format(rmse, 1)),
+        ]),
+      );
     for (const [line, { rmse_pct }] of scenario.results.entries()) {
       const heights = await heightsOf(page, b.errorChart(scenario.title), line);
       expect(ranksOf(heights)).toEqual(ranksOf(rmse_pct.map((v) => -v)));
@@ -151,7 +155,7 @@ test("lines differ by dash pattern and carry their label; the corridor is marked
     name: b.coverageChart(b.bands.mean, scenario.title),
     exact: true,
   });
-  expect(await coverage.locator(".corridor rect").count()).toBe(1);
+  await expect.poll(() => coverage.locator(".corridor rect").count()).toBe(1);
   await close();
 });
 
@@ -184,14 +188,14 @@ test("of each kind of mistake it says up to which share each estimator holds", a
   const kinds = STUDY.breakdown ?? [];
   const rows = page.locator("table.breakdown tbody tr");
   await rows.first().waitFor();
-  expect(await rows.count()).toBe(kinds.length);
+  await expect.poll(() => rows.count()).toBe(kinds.length);
   for (const [i, { shares_pct, holds_to_pct }] of kinds.entries()) {
     const shown = holds_to_pct.map(({ share_pct }) => {
       if (share_pct === 0) return `< ${shares_pct[0]}`;
       return share_pct === shares_pct.at(-1) ? `≥ ${share_pct}` : String(share_pct);
     });
-    expect(await rows.nth(i).locator("td").allTextContents()).toEqual(shown);
-    expect(await rows.nth(i).locator("th").textContent()).toContain("… %");
+    await expect.poll(() => rows.nth(i).locator("td").allTextContents()).toEqual(shown);
+    await expect.poll(() => rows.nth(i).locator("th").textContent()).toContain("… %");
   }
   await close();
 });
@@ -210,7 +214,7 @@ test("scenarios in which a band leaves its corridor are listed, worst first, and
   await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe("bands-scenario");
   await page.reload();
   await select(page).waitFor();
-  expect(await select(page).inputValue()).toBe(last.id);
+  await expect.poll(() => select(page).inputValue()).toBe(last.id);
   await close();
 });
 
@@ -269,18 +273,24 @@ test("the method page is the project's document: its headings, tables, formulas 
   await page.locator(".method table").first().waitFor();
   const written = [...document.matchAll(/^#+ (.+)$/gm)].map(([, heading]) => heading);
   expect(written.length).toBeGreaterThan(15);
-  expect(await page.locator(".method :is(h2, h3, h4)").allTextContents()).toEqual(written);
+  await expect
+    .poll(() => page.locator(".method :is(h2, h3, h4)").allTextContents())
+    .toEqual(written);
   const tables = document.match(/^\| ?---/gm)?.length;
-  expect(await page.locator(".method table").count()).toBe(tables);
-  expect(await page.locator(".method pre").count()).toBe(
-    (document.match(/^```/gm)?.length ?? 0) / 2,
-  );
-  expect(await page.locator(".method svg").count()).toBe(2);
-  expect(await page.locator(".method [style]").count()).toBe(0);
+  await expect.poll(() => page.locator(".method table").count()).toBe(tables);
+  await expect
+    .poll(() => page.locator(".method pre").count())
+    .toBe((document.match(/^```/gm)?.length ?? 0) / 2);
+  await expect.poll(() => page.locator(".method svg").count()).toBe(2);
+  await expect.poll(() => page.locator(".method [style]").count()).toBe(0);
   // A row that the study wrote into the document.
   const clean = STUDY.scenarios.find(({ id }) => id === "clean-200");
-  expect(await page.getByRole("cell", { name: `clean-200: ${clean?.title}` }).count()).toBe(1);
-  expect(await page.title()).toBe(`${dataWords.pages.method} · ${t.places.atlas} · ${t.name}`);
+  await expect
+    .poll(() => page.getByRole("cell", { name: `clean-200: ${clean?.title}` }).count())
+    .toBe(1);
+  await expect
+    .poll(() => page.title())
+    .toBe(`${dataWords.pages.method} · ${t.places.atlas} · ${t.name}`);
   await close();
 });
 
@@ -291,12 +301,14 @@ test("links and the way back lead through the Atlas's pages, by keyboard alone",
   for (const name of ["bands", "method"] as const) {
     await pages.getByRole("link", { name: dataWords.pages[name] }).press("Enter");
     await page.waitForFunction((title) => document.title.startsWith(title), dataWords.pages[name]);
-    expect(await current()).toBe(dataWords.pages[name]);
-    expect(await page.getByRole("link", { name: t.places.atlas, exact: true }).count()).toBe(1);
+    await expect.poll(() => current()).toBe(dataWords.pages[name]);
+    await expect
+      .poll(() => page.getByRole("link", { name: t.places.atlas, exact: true }).count())
+      .toBe(1);
   }
   await page.goBack();
   await select(page).waitFor();
-  expect(await current()).toBe(dataWords.pages.bands);
+  await expect.poll(() => current()).toBe(dataWords.pages.bands);
   await close();
 });
 

@@ -39,10 +39,12 @@ test("every view: from a phone to a wide screen, from left and from right, by ke
         await page.evaluate((d) => {
           document.documentElement.dir = d;
         }, dir);
-        expect(await sideways(page), `#/${view}, ${size.width} px, ${dir}`).toBe(0);
+        await expect
+          .poll(() => sideways(page), { message: `#/${view}, ${size.width} px, ${dir}` })
+          .toBe(0);
       }
     }
-    expect(await longLines(page), `#/${view}, 2560 px`).toEqual([]);
+    await expect.poll(() => longLines(page), { message: `#/${view}, 2560 px` }).toEqual([]);
     await page.setViewportSize({ width: 1280, height: 800 });
     expect(await tabThrough(page), `#/${view}`).toEqual({ unseen: [], trapped: false });
   }
@@ -196,7 +198,9 @@ test("less motion is honoured, and few colours are enough", async () => {
     );
   expect(bare).toEqual([]);
   const current = page.locator("nav a[aria-current]").first();
-  expect(await current.evaluate((a) => getComputedStyle(a).textDecorationLine)).toBe("underline");
+  await expect
+    .poll(() => current.evaluate((a) => getComputedStyle(a).textDecorationLine))
+    .toBe("underline");
   const drawn = await page
     .locator(".band-value")
     .first()

@@ -51,7 +51,7 @@ async function seenAtOnce(page: Page): Promise<{ parts: Record<string, number[]>
 async function expectOnFirstScreen(page: Page, what: string): Promise<void> {
   await page.locator(".answer .certainty").waitFor();
   const { parts, bar } = await seenAtOnce(page);
-  expect(await sideways(page), what).toBe(0);
+  await expect.poll(() => sideways(page), { message: what }).toBe(0);
   expect(bar, what).toBeGreaterThan(600);
   for (const [part, edges] of Object.entries(parts)) {
     expect(edges.length, `${what}: ${part}`).toBe(["lead", "certainty"].includes(part) ? 2 : 4);
@@ -178,25 +178,27 @@ async function expectTripOnFirstScreen(page: Page, what: string): Promise<void> 
     expect((box?.y ?? 0) + (box?.height ?? 0), `${what}: ${part}`).toBeLessThanOrEqual(bar?.y ?? 0);
   }
   // Four stops need no scrolling to the side either.
-  expect(
-    await page.locator(".profile .scrolls").evaluate((p) => p.scrollWidth - p.clientWidth),
-    what,
-  ).toBe(0);
-  expect(await sideways(page), what).toBe(0);
+  await expect
+    .poll(() => page.locator(".profile .scrolls").evaluate((p) => p.scrollWidth - p.clientWidth), {
+      message: what,
+    })
+    .toBe(0);
+  await expect.poll(() => sideways(page), { message: what }).toBe(0);
 }
 
 test("the row of place and night opens the field that was pressed, and says what is assumed", async () => {
   const { page, close } = await openPage(browser, atlases.demo.url, { viewport: PHONE });
-  const [place, night] = [0, 1].map((i) => page.locator(".site-row button").nth(i));
+  const place = page.locator(".site-row button").nth(0);
+  const night = page.locator(".site-row button").nth(1);
   const focused = () => page.evaluate(() => document.activeElement?.getAttribute("name"));
-  expect(await place?.textContent()).toBe(`1,000 m ${t.site.choose}`);
+  await expect.poll(() => place.textContent()).toBe(`1,000 m ${t.site.choose}`);
   // Of the standard atmosphere at 1,000 m: 8.5 °C (ISO 2533:1975).
-  expect(await night?.textContent()).toMatch(/^(8\.5|9) °C /);
-  expect(await night?.textContent()).toContain(t.site.assumed);
-  await night?.click();
+  await expect.poll(() => night.textContent()).toMatch(/^(8\.5|9) °C /);
+  await expect.poll(() => night.textContent()).toContain(t.site.assumed);
+  await night.click();
   await expect.poll(focused).toBe("air.temperature_C");
   await page.keyboard.type("-12");
-  expect(await night?.textContent()).toBe(`−12 °C ${t.site.tonight}`);
+  await expect.poll(() => night.textContent()).toBe(`−12 °C ${t.site.tonight}`);
   // As a phone's keyboard ends it: the answer is what is seen next.
   await page.keyboard.press("Enter");
   await field(page, "place").waitFor({ state: "detached" });

@@ -79,7 +79,7 @@ test("the browser makes the published fit again, every figure to the last digit"
       again.agrees,
     ]),
   );
-  expect(await outcome(page).getAttribute("aria-live")).toBe("polite");
+  await expect.poll(() => outcome(page).getAttribute("aria-live")).toBe("polite");
   await close();
 });
 
@@ -103,7 +103,7 @@ test("meanwhile it says how many fits are made, of how many", async () => {
   // Two sizes with two ends each, alone and together.
   expect(seen.at(-1)).toMatch(/^[1-8] of 8$/);
   expect(seen).toEqual(seen.toSorted());
-  expect(await page.locator(".again progress").count()).toBe(0);
+  await expect.poll(() => page.locator(".again progress").count()).toBe(0);
   await close();
 });
 
@@ -144,11 +144,11 @@ const oneDigitOff = (real: unknown) => {
 test("one last digit off is said, with both figures", async () => {
   const { page, close } = await openWith("/api/fit", oneDigitOff);
   await press(page, again.differs(published.version, 1, published.groups.length));
-  expect(await page.locator("tr[data-same=false]").count()).toBe(1);
+  await expect.poll(() => page.locator("tr[data-same=false]").count()).toBe(1);
   const first = published.groups[0] as PublishedFit["groups"][0];
   const cell = page.locator("tr[data-same=false] td").nth(1);
-  expect(await cell.textContent()).toContain(String(first.slope));
-  expect(await cell.textContent()).toContain(again.published(""));
+  await expect.poll(() => cell.textContent()).toContain(String(first.slope));
+  await expect.poll(() => cell.textContent()).toContain(again.published(""));
   await close();
 });
 
@@ -159,9 +159,9 @@ test("a figure that is not in the table is compared too", async () => {
   });
   const all = published.groups.length;
   await press(page, again.differs(published.version, all, all));
-  expect(await page.locator("td:last-child").allTextContents()).toEqual(
-    published.groups.map(() => again.differ),
-  );
+  await expect
+    .poll(() => page.locator("td:last-child").allTextContents())
+    .toEqual(published.groups.map(() => again.differ));
   await close();
 });
 
@@ -172,7 +172,9 @@ test("a fit that is being made again is no difference: it says so and tries agai
     await route.fulfill({ response, json: { ...(await response.json()), fit_pending: true } });
   });
   await press(page, again.moving(published.version));
-  expect(await page.getByRole("button", { name: again.retry, exact: true }).count()).toBe(1);
+  await expect
+    .poll(() => page.getByRole("button", { name: again.retry, exact: true }).count())
+    .toBe(1);
   await page.unrouteAll();
   await press(page, SAME());
   await close();

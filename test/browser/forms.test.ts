@@ -44,8 +44,8 @@ const isInSight = (one: Locator): Promise<boolean> =>
 async function beginsWith(page: Page, title: string): Promise<void> {
   const heading = page.locator("h2:focus", { hasText: title });
   await heading.waitFor();
-  expect(await isInSight(heading)).toBe(true);
-  expect(await heading.evaluate((h) => h.getBoundingClientRect().top)).toBeLessThan(120);
+  await expect.poll(() => isInSight(heading)).toBe(true);
+  await expect.poll(() => heading.evaluate((h) => h.getBoundingClientRect().top)).toBeLessThan(120);
 }
 
 async function addHeater(page: Page, figures: Record<string, string> = {}): Promise<void> {
@@ -103,7 +103,7 @@ test("a night's fuel is that of the rates logged last and the heater's dose, and
   // 1.2 + 0.3 · 2.8 = 2.04 Hz of 22 µL for 10 h are 1.62 L; what must be taken along is rounded up.
   await needs.first().getByText(words.supply.fuel("1.7", "10")).waitFor();
   // In the air it was tuned in there is nothing else to set; in thinner air there is, and it takes less.
-  expect(await needs.getByText(/^Set for tonight's air/).count()).toBe(0);
+  await expect.poll(() => needs.getByText(/^Set for tonight's air/).count()).toBe(0);
   await page.locator('[name="tonight.elevation_m"]').fill("4200");
   const retuned = needs.getByText(/^Set for tonight's air, about [\d.]+ and [\d.]+ Hz, it would/);
   await retuned.waitFor();
@@ -137,7 +137,7 @@ test("logbook: a field put right is marked no more, and what is no number is not
   await page.locator('[name="heater.name"]:focus').waitFor();
   await button(page, words.heater.save).click();
   const name = inForm(page, "heater.name");
-  expect(await isMarked(name)).toBe(true);
+  await expect.poll(() => isMarked(name)).toBe(true);
   await name.fill("Hut");
   await expect.poll(() => isMarked(name)).toBe(false);
   await inForm(page, "heater.dose_uL").fill("9000");
@@ -151,17 +151,17 @@ test("logbook: a field put right is marked no more, and what is no number is not
   await button(page, words.entry.add.tune).click();
   await button(page, words.entry.save).click();
   const missing = page.locator(".error", { hasText: words.check.missing });
-  expect(await missing.count()).toBe(3);
+  await expect.poll(() => missing.count()).toBe(3);
   await inForm(page, "site.elevation_m").fill("1600");
   await expect.poll(() => isMarked(inForm(page, "site.elevation_m"))).toBe(false);
-  expect(await missing.count()).toBe(2);
+  await expect.poll(() => missing.count()).toBe(2);
   for (const [field_, value] of Object.entries(TUNE)) await inForm(page, field_).fill(value);
   await expect.poll(() => page.locator("form [aria-invalid=true]").count()).toBe(0);
-  expect(await page.getByText(words.entry.fix).count()).toBe(0);
+  await expect.poll(() => page.getByText(words.entry.fix).count()).toBe(0);
   await inForm(page, "high.pump_Hz").fill("4.x");
   await button(page, words.entry.save).click();
   await page.locator('[name="high.pump_Hz"]:focus').waitFor();
-  expect(await page.locator(".entries > li").count()).toBe(0);
+  await expect.poll(() => page.locator(".entries > li").count()).toBe(0);
   await inForm(page, "high.pump_Hz").fill("4.1");
   await button(page, words.entry.save).click();
   await page
@@ -176,7 +176,7 @@ test("logbook: an entry's form is seen from its beginning, what was kept is gone
   await addHeater(page);
   for (const hours of ["10", "20", "30", "40"]) await logTune(page, { hours });
   const entries = page.locator(".entries > li");
-  expect(await entries.count()).toBe(4);
+  await expect.poll(() => entries.count()).toBe(4);
   const last = entries.last();
   await last.getByRole("button", { name: /^Change/ }).click();
   await beginsWith(page, words.entry.newTitle.tune);
@@ -184,7 +184,7 @@ test("logbook: an entry's form is seen from its beginning, what was kept is gone
   await button(page, words.entry.save).click();
   const heading = last.locator("h3:focus");
   await heading.waitFor();
-  expect(await isInSight(heading)).toBe(true);
+  await expect.poll(() => isInSight(heading)).toBe(true);
   await last.getByText("Looked at again").waitFor();
   // Left, it is gone on from the same entry; a new one from where it began.
   await last.getByRole("button", { name: /^Change/ }).click();
@@ -197,8 +197,8 @@ test("logbook: an entry's form is seen from its beginning, what was kept is gone
   await last.getByRole("button", { name: /^Remove/ }).click();
   const undo = page.locator("button:focus", { hasText: words.entry.undo });
   await undo.waitFor();
-  expect(await isInSight(undo)).toBe(true);
-  expect(await entries.count()).toBe(3);
+  await expect.poll(() => isInSight(undo)).toBe(true);
+  await expect.poll(() => entries.count()).toBe(3);
   await page.keyboard.press("Enter");
   await page.getByText(words.entry.undone).waitFor();
   await expect.poll(() => entries.count()).toBe(4);
@@ -244,7 +244,7 @@ test("share: revising begins at the form's heading; a withdrawal is said in sigh
   await field(page, "high.pump_Hz").fill("3.7o");
   await button(page, shareWords.send).click();
   await page.locator('[name="high.pump_Hz"]:focus').waitFor();
-  expect(await page.locator(".outcome").count()).toBe(0);
+  await expect.poll(() => page.locator(".outcome").count()).toBe(0);
   await field(page, "high.pump_Hz").fill("3.7");
   await button(page, shareWords.send).click();
   await beginsWith(page, shareWords.accepted);
@@ -252,7 +252,7 @@ test("share: revising begins at the form's heading; a withdrawal is said in sigh
   const receipts = page.locator(".receipts li");
   await receipts.getByRole("button", { name: shareWords.revise }).click();
   await beginsWith(page, shareWords.revising);
-  expect(await field(page, "high.pump_Hz").inputValue()).toBe("3.7");
+  await expect.poll(() => field(page, "high.pump_Hz").inputValue()).toBe("3.7");
   await button(page, shareWords.cancelRevision).click();
   await beginsWith(page, shareWords.title);
 
@@ -260,7 +260,7 @@ test("share: revising begins at the form's heading; a withdrawal is said in sigh
   await button(page, shareWords.withdrawSure).click();
   const said = page.getByText(shareWords.withdrawn);
   await said.waitFor();
-  expect(await isInSight(said)).toBe(true);
+  await expect.poll(() => isInSight(said)).toBe(true);
   await close();
 });
 
@@ -280,7 +280,7 @@ test("share: a tune that waits says so in sight; one to mend begins at the form'
   await button(page, shareWords.send).click();
   const waits = page.locator("p:focus", { hasText: offline.waits });
   await waits.waitFor();
-  expect(await isInSight(waits)).toBe(true);
+  await expect.poll(() => isInSight(waits)).toBe(true);
   answer = "refusal";
   await button(page, offline.sendNow).click();
   await button(page, offline.mend).click();
@@ -303,7 +303,7 @@ test("trip: what is missing or out of bounds is said at its own field until it i
   await field(page, "new.temperature_C").fill("-90");
   await button(page, trip.add.button).click();
   await expect.poll(() => isMarked(field(page, "new.temperature_C"))).toBe(true);
-  expect(await isMarked(field(page, "new.elevation_m"))).toBe(false);
+  await expect.poll(() => isMarked(field(page, "new.elevation_m"))).toBe(false);
   await field(page, "new.temperature_C").fill("-9");
   await expect.poll(() => isMarked(field(page, "new.temperature_C"))).toBe(false);
   await button(page, trip.add.button).click();
@@ -328,8 +328,8 @@ test("card: an end of a range that the other end kept out is taken once the othe
   await page.getByText(cardWords.fields.atMost("4,200 m")).waitFor();
   await to.fill("5200");
   await page.getByText(cardWords.fields.atMost("4,200 m")).waitFor({ state: "detached" });
-  expect(await isMarked(from)).toBe(false);
-  expect(await from.inputValue()).toBe("4400");
+  await expect.poll(() => isMarked(from)).toBe(false);
+  await expect.poll(() => from.inputValue()).toBe("4400");
   const choice = () =>
     page.evaluate(() => JSON.parse(localStorage.getItem("hypsotune.card") ?? "{}").elevation_m);
   await expect.poll(choice).toEqual([4400, 5200]);
@@ -346,7 +346,7 @@ test("atlas: an elevation out of bounds is marked no more once a place is chosen
   // With a place chosen the fields fold away.
   await openSite(page);
   await expect.poll(() => elevation.inputValue()).toBe("3097");
-  expect(await isMarked(elevation)).toBe(false);
+  await expect.poll(() => isMarked(elevation)).toBe(false);
   await close();
 });
 

@@ -94,7 +94,9 @@ test("with a slow atlas the page says it is asking, and nothing in sight moves w
   await page.locator(".end output").first().waitFor();
   await page.locator(".offline").waitFor();
   // "Good" by web.dev's Core Web Vitals is a layout shift of at most 0.1.
-  expect(await page.evaluate(() => (globalThis as { moved?: number }).moved)).toBeLessThan(0.1);
+  await expect
+    .poll(() => page.evaluate(() => (globalThis as { moved?: number }).moved))
+    .toBeLessThan(0.1);
   await close();
 });
 
@@ -117,7 +119,7 @@ test("while an answer is awaited a tune is not sent again, however often one pre
   held.resolve();
   await page.locator(".outcome[data-verdict=accepted]").waitFor();
   expect(posts).toBe(1);
-  expect(await tunes()).toBe(before + 1);
+  await expect.poll(() => tunes()).toBe(before + 1);
   await close();
 });
 
@@ -133,7 +135,7 @@ test("storage wiped under an open page: it says what is gone, goes on, and keeps
   await session.send("Storage.clearDataForOrigin", { origin: atlas.url, storageTypes: "all" });
   await page.locator(".notices").getByText(offline.wiped).waitFor();
   await page.getByRole("heading", { name: offline.waitingTitle }).waitFor({ state: "detached" });
-  expect(await field(page, "low.pump_Hz").inputValue()).toBe("1.16");
+  await expect.poll(() => field(page, "low.pump_Hz").inputValue()).toBe("1.16");
 
   await page.unroute("**/api/tunes");
   await fillTune(page, 1.16);

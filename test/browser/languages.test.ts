@@ -31,11 +31,11 @@ beforeAll(async () => {
 test("German: numbers with a comma, read and written; slips in German; nothing English that is not marked", async () => {
   const { page, close } = await openPage(browser, atlas.url, { locale: "de-DE" });
   await page.locator(".end output").first().waitFor();
-  expect(
-    await page.evaluate(() => [document.documentElement.lang, document.documentElement.dir]),
-  ).toEqual(["de", "ltr"]);
+  await expect
+    .poll(() => page.evaluate(() => [document.documentElement.lang, document.documentElement.dir]))
+    .toEqual(["de", "ltr"]);
   await page.getByText(german.safety.notice, { exact: true }).waitFor();
-  expect(await page.locator(".rate output").first().textContent()).toMatch(/^\d,\d$/);
+  await expect.poll(() => page.locator(".rate output").first().textContent()).toMatch(/^\d,\d$/);
   await field(page, "site.elevation_m").fill("1.700");
   await page.getByText(german.answer.elevationOnly("1.700 m"), { exact: true }).waitFor();
   await field(page, "air.temperature_C").fill("-9,5");
@@ -59,20 +59,32 @@ test("German: numbers with a comma, read and written; slips in German; nothing E
   }
   const slip = page.locator(".slips li").first();
   await slip.waitFor();
-  expect(await slip.textContent()).toMatch(
-    /Takten je Minute.*Sind 3,9 Hz gemeint\?.*3,9 Hz übernehmen/,
-  );
+  await expect
+    .poll(() => slip.textContent())
+    .toMatch(/Takten je Minute.*Sind 3,9 Hz gemeint\?.*3,9 Hz übernehmen/);
   await slip.getByRole("button", { name: germanShare.use("3,9 Hz") }).click();
   await expect.poll(() => field(page, "high.pump_Hz").inputValue()).toBe("3,9");
   for (const view of Object.keys(VIEWS)) {
     await goTo(page, view);
-    expect(
-      await page.evaluate(
-        leftovers,
-        sentencesOf(english, shareWords, scalingWords, dataWords, again, b, offline, styleWords),
-      ),
-      view,
-    ).toEqual([]);
+    await expect
+      .poll(
+        () =>
+          page.evaluate(
+            leftovers,
+            sentencesOf(
+              english,
+              shareWords,
+              scalingWords,
+              dataWords,
+              again,
+              b,
+              offline,
+              styleWords,
+            ),
+          ),
+        { message: view },
+      )
+      .toEqual([]);
   }
   // The study's report is English: what comes of it is not, but for the scenarios' titles, which are marked.
   await goTo(page, "data/bands");
@@ -116,7 +128,7 @@ test("German where something fails: fields out of bounds and a refusing atlas ar
   await said(statuses[429] as string);
   await goTo(page, `map/${cells[0]?.cell}`);
   await said(statuses[507] as string);
-  expect(await english()).toBe(0);
+  await expect.poll(() => english()).toBe(0);
 
   await goTo(page, "share");
   for (const [name, value, sentence] of [
@@ -129,7 +141,7 @@ test("German where something fails: fields out of bounds and a refusing atlas ar
     await field(page, name).fill(value);
     await said(sentence);
   }
-  expect(await page.locator('main .error [lang="en"]').allTextContents()).toEqual([]);
+  await expect.poll(() => page.locator('main .error [lang="en"]').allTextContents()).toEqual([]);
 
   for (const [name, value] of [
     ["low.pump_Hz", "1,1"],
@@ -154,7 +166,7 @@ test("German where something fails: fields out of bounds and a refusing atlas ar
   await said(statuses[422] as string);
   await said(/^Kleinste Leistung, Pumpenfrequenz: So groß/);
   await said(/^Monat: /);
-  expect(await english()).toBe(0);
+  await expect.poll(() => english()).toBe(0);
 
   // Kept while the atlas is busy, refused later.
   answer = refused(503);
@@ -166,14 +178,16 @@ test("German where something fails: fields out of bounds and a refusing atlas ar
     .locator(".receipts .error")
     .getByText(/^Monat: /)
     .waitFor();
-  expect(await english()).toBe(0);
+  await expect.poll(() => english()).toBe(0);
 
   answer = refused(418);
   await page.getByRole("button", { name: germanOffline.mend }).click();
   await field(page, "consent").check();
   await send.click();
   await said(IN_ENGLISH);
-  expect(await page.locator('[lang="en"]').getByText(IN_ENGLISH).count()).toBe(await english());
+  await expect
+    .poll(() => page.locator('[lang="en"]').getByText(IN_ENGLISH).count())
+    .toBe(await english());
   await close(/Failed to load resource: .* (418|422|429|503|507)/);
 });
 
@@ -181,28 +195,30 @@ test("Spanish by choice, each language named in itself; the choice is remembered
   const { page, close } = await openPage(browser, atlas.url);
   await page.getByText(english.safety.notice).waitFor();
   const choice = page.getByRole("group", { name: english.language });
-  expect(
-    await choice
-      .getByRole("button")
-      .evaluateAll((all) =>
-        all.map((one) => [
-          one.textContent,
-          one.getAttribute("lang"),
-          one.getAttribute("aria-pressed"),
-        ]),
-      ),
-  ).toEqual([
-    ["English", "en", "true"],
-    ["Deutsch", "de", "false"],
-    ["Español", "es", "false"],
-  ]);
+  await expect
+    .poll(() =>
+      choice
+        .getByRole("button")
+        .evaluateAll((all) =>
+          all.map((one) => [
+            one.textContent,
+            one.getAttribute("lang"),
+            one.getAttribute("aria-pressed"),
+          ]),
+        ),
+    )
+    .toEqual([
+      ["English", "en", "true"],
+      ["Deutsch", "de", "false"],
+      ["Español", "es", "false"],
+    ]);
   await choice.getByRole("button", { name: "Español" }).click();
   await page.getByText(spanish.safety.notice).waitFor();
   await page.reload();
   await page.getByText(spanish.safety.notice).waitFor();
   await page.locator(".end output").first().waitFor();
-  expect(await page.evaluate(() => document.documentElement.lang)).toBe("es");
-  expect(await page.locator(".rate output").first().textContent()).toMatch(/^\d,\d$/);
+  await expect.poll(() => page.evaluate(() => document.documentElement.lang)).toBe("es");
+  await expect.poll(() => page.locator(".rate output").first().textContent()).toMatch(/^\d,\d$/);
   await close();
 });
 
@@ -213,7 +229,7 @@ test("a browser that names what is no language to itself is answered in its lang
   );
   await page.goto(atlas.url);
   await page.locator(".end output").first().waitFor();
-  expect(await page.evaluate(() => document.documentElement.lang)).toBe("en");
+  await expect.poll(() => page.evaluate(() => document.documentElement.lang)).toBe("en");
   await close();
 });
 

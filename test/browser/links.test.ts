@@ -67,8 +67,8 @@ test("an answer is sent by the share sheet or copied; opened elsewhere, where an
   const [shared] = (await handed(page)) as { url: string }[];
   await page.getByRole("button", { name: words.copy, exact: true }).click();
   await page.getByText(words.copied).waitFor();
-  expect(await handed(page)).toEqual([shared?.url]);
-  expect(await field(page, "link").inputValue()).toBe(shared?.url);
+  await expect.poll(() => handed(page)).toEqual([shared?.url]);
+  await expect.poll(() => field(page, "link").inputValue()).toBe(shared?.url);
   expect(await axeFinds(page, { within: ".answer-side" })).toEqual([]);
   await close();
 
@@ -79,18 +79,18 @@ test("an answer is sent by the share sheet or copied; opened elsewhere, where an
   });
   await elsewhere.page.goto(shared?.url ?? "");
   await elsewhere.page.getByText(words.opened).waitFor();
-  expect(await answerOf(elsewhere.page)).toEqual(sent);
-  expect(await elsewhere.page.locator("#map-end").inputValue()).toBe("high");
-  expect(await field(elsewhere.page, "air.temperature_C").inputValue()).toBe("-12");
+  await expect.poll(() => answerOf(elsewhere.page)).toEqual(sent);
+  await expect.poll(() => elsewhere.page.locator("#map-end").inputValue()).toBe("high");
+  await expect.poll(() => field(elsewhere.page, "air.temperature_C").inputValue()).toBe("-12");
   expect(await axeFinds(elsewhere.page, { within: ".linked" })).toEqual([]);
-  expect(await sideways(elsewhere.page)).toBe(0);
+  await expect.poll(() => sideways(elsewhere.page)).toBe(0);
   // What is changed stands in the address, and is there after a reload; what was at home stays as it was.
   await field(elsewhere.page, "air.temperature_C").fill("-20");
   const colder = await answerOf(elsewhere.page);
   expect(colder.rates).not.toEqual(sent.rates);
   await elsewhere.page.reload();
   await elsewhere.page.getByText(words.opened).waitFor();
-  expect(await answerOf(elsewhere.page)).toEqual(colder);
+  await expect.poll(() => answerOf(elsewhere.page)).toEqual(colder);
   await elsewhere.page.getByRole("button", { name: words.leave, exact: true }).click();
   await elsewhere.page.locator(".linked").waitFor({ state: "detached" });
   await expect.poll(() => field(elsewhere.page, "air.temperature_C").inputValue()).toBe("");
@@ -100,7 +100,7 @@ test("an answer is sent by the share sheet or copied; opened elsewhere, where an
   await line(elsewhere.page).waitFor();
   // There is no heater to ask it for; once there is one, it can be.
   const take = elsewhere.page.getByRole("button", { name: words.take, exact: true });
-  expect(await take.count()).toBe(0);
+  await expect.poll(() => take.count()).toBe(0);
   await line(elsewhere.page).click();
   await fillHeater(elsewhere.page, "Boat", {});
   await take.click();
@@ -122,20 +122,24 @@ test("a link with wrong or hostile values says which, one sentence each, and wha
     PHONE,
   );
   await page.locator(".linked li").first().waitFor();
-  expect(await page.locator(".linked li").allTextContents()).toEqual([
-    words.refused(t.site.elevation, "99999", words.instead("1,000 m")),
-    words.refused(t.air.temperature, "<img src=x onerror=alert(1)>", words.leftOut),
-    words.refused(words.labels.units, "m,K", words.yourUnits),
-  ]);
+  await expect
+    .poll(() => page.locator(".linked li").allTextContents())
+    .toEqual([
+      words.refused(t.site.elevation, "99999", words.instead("1,000 m")),
+      words.refused(t.air.temperature, "<img src=x onerror=alert(1)>", words.leftOut),
+      words.refused(words.labels.units, "m,K", words.yourUnits),
+    ]);
   expect((await answerOf(page)).at).toContain("1,000 m");
   await close();
 
   const card = await openPage(browser, `${atlas.url}/#/card?heat_kW=99&paper=a0`, PHONE);
   await card.page.locator(".linked li").first().waitFor();
-  expect(await card.page.locator(".linked li").allTextContents()).toEqual([
-    words.refused(t.heater.heat, "99", words.instead("5 kW")),
-    words.refused(cardWords.fields.paper, "a0", words.instead(cardWords.papers.a6)),
-  ]);
+  await expect
+    .poll(() => card.page.locator(".linked li").allTextContents())
+    .toEqual([
+      words.refused(t.heater.heat, "99", words.instead("5 kW")),
+      words.refused(cardWords.fields.paper, "a0", words.instead(cardWords.papers.a6)),
+    ]);
   await card.close();
 });
 
@@ -184,7 +188,7 @@ test("the card carries its address as a code that another program reads, with it
   await page.goto(address);
   await page.getByText(words.opened).waitFor();
   await page.locator(".nomogram").waitFor();
-  expect(await tables()).toEqual(before);
+  await expect.poll(() => tables()).toEqual(before);
   await field(page, "low.fan_rpm").fill("1900");
   await page.getByText("1,900 rpm").first().waitFor();
   expect(page.url()).toContain("low_fan_rpm=1900");
@@ -239,16 +243,16 @@ test("own tunes are in a link only when asked for: with them it opens as my answ
 
   const elsewhere = await openPage(browser, own, LAPTOP);
   await elsewhere.page.locator(".own-basis").waitFor();
-  expect(await shownRates(elsewhere.page)).toEqual(mine);
+  await expect.poll(() => shownRates(elsewhere.page)).toEqual(mine);
   await elsewhere.page.goto(average);
   await elsewhere.page.locator(".own-basis").waitFor({ state: "detached" });
   await expect.poll(() => shownRates(elsewhere.page)).not.toEqual(mine);
-  expect(await elsewhere.page.locator(".linked li").count()).toBe(0);
+  await expect.poll(() => elsewhere.page.locator(".linked li").count()).toBe(0);
   // On the way to the heater it is still the link's question.
   await elsewhere.page.getByRole("link", { name: t.answer.tuneHere, exact: true }).click();
   await field(elsewhere.page, "low_before_Hz").waitFor();
   await elsewhere.page.getByText(words.opened).waitFor();
-  expect(await field(elsewhere.page, "low.fan_rpm").inputValue()).toBe("1700");
+  await expect.poll(() => field(elsewhere.page, "low.fan_rpm").inputValue()).toBe("1700");
   await elsewhere.close();
 });
 
@@ -296,11 +300,11 @@ test("a trip's link opens elsewhere with the same answer in the same units: with
   const elsewhere = await openPage(browser, own, LAPTOP);
   await elsewhere.page.locator(".trip .own-basis").waitFor();
   await elsewhere.page.getByText(trip.keep.openedOwn(1)).waitFor();
-  expect(await tripShown(elsewhere.page)).toBe(mine);
+  await expect.poll(() => tripShown(elsewhere.page)).toBe(mine);
   await elsewhere.page.goto(average);
   await elsewhere.page.getByText(trip.keep.openedAverage).waitFor();
-  expect(await elsewhere.page.locator(".trip .own-basis").count()).toBe(0);
-  expect(await tripShown(elsewhere.page)).not.toBe(mine);
-  expect(await tripShown(elsewhere.page)).toContain("ft");
+  await expect.poll(() => elsewhere.page.locator(".trip .own-basis").count()).toBe(0);
+  await expect.poll(() => tripShown(elsewhere.page)).not.toBe(mine);
+  await expect.poll(() => tripShown(elsewhere.page)).toContain("ft");
   await elsewhere.close();
 });

@@ -76,7 +76,7 @@ test("drift is a picture: mixture and CO over hours, each tune read by keyboard;
   const mixture = chart(page, picture.mixtureLabel(t.endWord.low));
   const co = chart(page, picture.coLabel(t.endWord.low));
   await co.waitFor();
-  expect(await mixture.locator(".kept circle").count()).toBe(ENTRIES.length);
+  await expect.poll(() => mixture.locator(".kept circle").count()).toBe(ENTRIES.length);
   // 1.1 Hz in place of 1.0 with the same fan in the same air.
   const [mixtures, readings] = await page.locator(".drift-pictures input[type=range]").all();
   if (!mixtures || !readings) throw new Error("The charts have no readers.");
@@ -86,14 +86,14 @@ test("drift is a picture: mixture and CO over hours, each tune read by keyboard;
     for (let k = 0; k < presses; k++) await page.keyboard.press("ArrowRight");
     return slider.getAttribute("aria-valuetext");
   };
-  expect(await said(mixtures, 0)).toContain(`100 hours: ${picture.same}`);
-  expect(await said(mixtures, 6)).toContain(`172 hours: ${picture.richer("10")}`);
-  expect(await said(readings, 4)).toContain(`148 hours: ${coWords.below("30")} ppm`);
-  expect(await said(readings, 3)).toContain(picture.apart);
+  await expect.poll(() => said(mixtures, 0)).toContain(`100 hours: ${picture.same}`);
+  await expect.poll(() => said(mixtures, 6)).toContain(`172 hours: ${picture.richer("10")}`);
+  await expect.poll(() => said(readings, 4)).toContain(`148 hours: ${coWords.below("30")} ppm`);
+  await expect.poll(() => said(readings, 3)).toContain(picture.apart);
   await page.locator(".drift-chart .reading-mark circle").first().waitFor();
   // After the cleaning nothing compares with what was before it: all are rings, one is a triangle.
-  expect(await co.locator(".other circle").count()).toBe(ENTRIES.length - 1);
-  expect(await co.locator(".cleaning line").count()).toBe(1);
+  await expect.poll(() => co.locator(".other circle").count()).toBe(ENTRIES.length - 1);
+  await expect.poll(() => co.locator(".cleaning line").count()).toBe(1);
   await page.getByText(picture.cleaning).waitFor();
   await page.locator('[name="drift.end"]').selectOption("high");
   await chart(page, picture.mixtureLabel(t.endWord.high)).waitFor();
@@ -106,9 +106,9 @@ test("without a cleaning the dots that compare are full, with their line", async
   const co = chart(page, picture.coLabel(t.endWord.low));
   await co.waitFor();
   // All but the other meter, the one below its floor and the richer mixture.
-  expect(await co.locator(".kept circle").count()).toBe(ENTRIES.length - 3);
-  expect(await co.locator(".other circle").count()).toBe(2);
-  expect(await co.locator("path.curve, .curve path").count()).toBe(1);
+  await expect.poll(() => co.locator(".kept circle").count()).toBe(ENTRIES.length - 3);
+  await expect.poll(() => co.locator(".other circle").count()).toBe(2);
+  await expect.poll(() => co.locator("path.curve, .curve path").count()).toBe(1);
   await page.getByText(picture.line).waitFor();
   await close();
 });
@@ -146,9 +146,9 @@ test("what each own tune did to the band is listed oldest first, as the model wo
   expect(shown.map((cell) => cell.trim())).toEqual(
     halves.map((half) => `±${formatPercent(half)} %`),
   );
-  expect(await rows.first().textContent()).toContain(words.ownSteps.average);
+  await expect.poll(() => rows.first().textContent()).toContain(words.ownSteps.average);
   expect(halves[4]).toBeLessThan(halves[0] as number);
   const narrower = formatPercent((halves[0] as number) - (halves[1] as number));
-  expect(await rows.nth(1).textContent()).toContain(words.ownSteps.narrower(narrower));
+  await expect.poll(() => rows.nth(1).textContent()).toContain(words.ownSteps.narrower(narrower));
   await close();
 });

@@ -148,7 +148,7 @@ test("heater, tune with photo, cleaning, note; exported, wiped, brought back the
   await page.getByText(words.lost(3)).waitFor();
   await bring(page, "broken.csv", csv.replace(/,3\.7(?=,)/, ",fast"));
   await page.getByText(/Line \d+: high.pump_Hz: must be a number\. Nothing was imported/).waitFor();
-  expect(await entries(page).count()).toBe(0);
+  await expect.poll(() => entries(page).count()).toBe(0);
   await bring(page, "back.json", json);
   await page.getByText(words.files.brought(4, 0, 0)).waitFor();
   await expect.poll(() => entries(page).allInnerTexts()).toEqual(shown);
@@ -186,7 +186,7 @@ test("a tune shared from its entry with the line cut arrives once, with nothing 
   await page.getByText(words.share.receiptNotKept).waitFor();
   const body = tried.at(-1) as Tune;
   expect(line.keys.filter((key) => key !== "undefined")).toHaveLength(1);
-  expect(await tunes()).toBe(before + 1);
+  await expect.poll(() => tunes()).toBe(before + 1);
   expect(JSON.stringify(body)).not.toMatch(/private|Hut|hours|T\d\d:/);
   expect(body.found).toBe("bracketed");
   expect(body.tuned_on).toMatch(/^\d{4}-\d\d$/);
@@ -204,7 +204,7 @@ test("a tune shared from its entry with the line cut arrives once, with nothing 
   await page.locator("[name=consent]").check();
   await button(page, shareWords.sendRevision).click();
   await page.getByText(words.share.revised(shareWords.accepted)).waitFor();
-  expect(await tunes()).toBe(before + 1);
+  await expect.poll(() => tunes()).toBe(before + 1);
   const csv = await (await fetch(`${atlas.url}/api/tunes.csv`)).text();
   expect(csv).toContain("3.8");
 
@@ -212,7 +212,7 @@ test("a tune shared from its entry with the line cut arrives once, with nothing 
   await button(page, shareWords.withdrawSure).click();
   await page.getByText(shareWords.withdrawn).waitFor();
   await button(page, /^Share this tune:/).waitFor();
-  expect(await tunes()).toBe(before);
+  await expect.poll(() => tunes()).toBe(before);
   await close(CUT_OFF);
 });
 

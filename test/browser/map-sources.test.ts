@@ -117,8 +117,8 @@ test("configured elevations tint the land, and a configured basemap lies over it
   sea.forEach((value, i) => {
     expect(Math.abs(value - (washed[i] as number))).toBeLessThan(4);
   });
-  expect(await page.getByText(mapWords.builtInGround).count()).toBe(0);
-  expect(await page.getByText(mapWords.builtInBasemap).count()).toBe(0);
+  await expect.poll(() => page.getByText(mapWords.builtInGround).count()).toBe(0);
+  await expect.poll(() => page.getByText(mapWords.builtInBasemap).count()).toBe(0);
   await close();
 });
 

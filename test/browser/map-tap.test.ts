@@ -50,7 +50,7 @@ async function footOfTap(page: Page) {
   const foot = page.locator(".map-foot");
   const goToAnswer = foot.getByRole("button", { name: mapWords.foot.goToAnswer });
   await goToAnswer.waitFor();
-  expect(await outOfSight(page, ".map-foot")).toBeLessThan(1);
+  await expect.poll(() => outOfSight(page, ".map-foot")).toBeLessThan(1);
   return { foot, goToAnswer };
 }
 
@@ -122,15 +122,19 @@ describe("a phone's map", () => {
     const foot = page.locator(".map-foot");
     const summary = `${mapWords.cell.count(north.tunes, north.contributors)}, ${mapWords.atElevation("0 m")}, 2026.`;
     await foot.getByText(summary).waitFor();
-    expect(await outOfSight(page, ".map-foot")).toBeLessThan(1);
+    await expect.poll(() => outOfSight(page, ".map-foot")).toBeLessThan(1);
     // It asks for nothing there.
-    expect(await page.evaluate(() => localStorage.getItem("hypsotune.question"))).toBe(null);
+    await expect
+      .poll(() => page.evaluate(() => localStorage.getItem("hypsotune.question")))
+      .toBe(null);
     await foot.getByRole("button", { name: mapWords.cell.show }).click();
     await expect.poll(() => focused(page)).toBe("cell-tunes");
     await page.locator(".cell-tunes tbody tr").first().waitFor();
-    expect(await listed(page)).toEqual(rowsOf(answer));
-    expect(await page.locator(".cell-tunes").textContent()).toContain(mapWords.cell.wide);
-    expect(await outOfSight(page, ".cell-tunes h3")).toBe(0);
+    await expect.poll(() => listed(page)).toEqual(rowsOf(answer));
+    await expect
+      .poll(() => page.locator(".cell-tunes").textContent())
+      .toContain(mapWords.cell.wide);
+    await expect.poll(() => outOfSight(page, ".cell-tunes h3")).toBe(0);
     expect(await axeFinds(page, { within: ".cell-tunes" })).toEqual([]);
     await page.locator(".cell-tunes").getByRole("button", { name: mapWords.foot.close }).click();
   });
@@ -148,7 +152,7 @@ describe("a phone's map", () => {
     await page.getByRole("button", { name }).focus();
     await page.keyboard.press("Enter");
     await expect.poll(() => focused(page)).toBe("cell-tunes");
-    expect(await page.locator(".cell-tunes h3").textContent()).toBe(name);
+    await expect.poll(() => page.locator(".cell-tunes h3").textContent()).toBe(name);
     await expect.poll(() => listed(page)).toEqual(rowsOf(answer));
   });
 
@@ -164,7 +168,7 @@ describe("a phone's map", () => {
       return pin && over ? over.y - (pin.y + pin.height) : Number.NEGATIVE_INFINITY;
     };
     await expect.poll(pinAboveFoot).toBeGreaterThan(0);
-    expect(await outOfSight(page, ".maplibregl-marker")).toBe(0);
+    await expect.poll(() => outOfSight(page, ".maplibregl-marker")).toBe(0);
     const { lat, lon, site } = JSON.parse(
       (await page.evaluate(() => localStorage.getItem("hypsotune.question"))) ?? "{}",
     );
@@ -193,11 +197,13 @@ describe("a phone's map", () => {
     await expect.poll(() => focused(page)).toBe("near-here");
     const near = page.getByRole("region", { name: heaterWords.near.title }).first();
     await expect.poll(() => near.locator("tbody tr").count()).toBe(tunes.length);
-    expect(await outOfSight(page, "#near-here")).toBe(0);
+    await expect.poll(() => outOfSight(page, "#near-here")).toBe(0);
     await near.getByRole("button", { name: mapWords.foot.close }).click();
     await goToAnswer.click();
     await page.locator(".end output").first().waitFor();
-    expect(await shownRates(page)).toEqual(await askedRates(atlas.get, { heat_kW: 5, lat, lon }));
+    await expect
+      .poll(() => shownRates(page))
+      .toEqual(await askedRates(atlas.get, { heat_kW: 5, lat, lon }));
     expect(inFoot).toEqual(await briefly(page, ".answer"));
     await expect.poll(() => outOfSight(page, "#tune")).toBe(0);
     await expect.poll(() => focused(page)).toBe("content");
@@ -209,7 +215,7 @@ describe("a phone's map", () => {
     await addFoundHeater(page, "Van");
     await goTo(page, "map");
     const { foot, goToAnswer } = await footOfTap(page);
-    expect(await page.getByText(mapWords.ofAverage).isVisible()).toBe(true);
+    await expect.poll(() => page.getByText(mapWords.ofAverage).isVisible()).toBe(true);
     const said = await foot.textContent();
     expect(said).toContain("1 of your own");
     expect(said).not.toContain("heaters");
@@ -300,9 +306,9 @@ describe("a map beside the answer", () => {
       const says = Number(number) * metres;
       expect(Math.abs((width * metres_a_px) / says - 1)).toBeLessThan(0.03);
     }
-    expect(
-      await scale.evaluate((bar) => Number.parseFloat(getComputedStyle(bar).fontSize)),
-    ).toBeGreaterThanOrEqual(13);
+    await expect
+      .poll(() => scale.evaluate((bar) => Number.parseFloat(getComputedStyle(bar).fontSize)))
+      .toBeGreaterThanOrEqual(13);
   });
 
   test("a drag moves the map as far as the mouse and asks for nothing; the keyboard goes on from there", async () => {
@@ -327,8 +333,8 @@ describe("a map beside the answer", () => {
     const { x, y } = await pointOnMap(page, 21, 1);
     await page.mouse.click(x, y);
     await page.getByRole("button", { name: mapWords.foot.goToAnswer }).click();
-    expect(await focused(page)).toBe("tune");
-    expect(await outOfSight(page, "#tune")).toBe(0);
+    await expect.poll(() => focused(page)).toBe("tune");
+    await expect.poll(() => outOfSight(page, "#tune")).toBe(0);
     await choosePlace(page, "Leadville", /Leadville, Colorado/);
     await page.locator(".map-foot").waitFor({ state: "detached" });
   });

@@ -74,16 +74,16 @@ describe("one map, drawn once", () => {
     const { page } = drawn;
     const slider = page.locator('[name="map.temperature_C"]');
     const standard = page.getByLabel(mapWords.standardAir, { exact: true });
-    expect(await standard.isChecked()).toBe(true);
+    await expect.poll(() => standard.isChecked()).toBe(true);
     const before = middle(await coloursAt(page, GROUND.siberia));
     await slider.focus();
     await page.keyboard.press("Home");
     await page.keyboard.press("ArrowRight");
     await expect.poll(() => field(page, "air.temperature_C").inputValue()).toBe("-39");
-    expect(await slider.getAttribute("aria-valuetext")).toBe("−39 °C");
-    expect(await shownRates(page)).toEqual(
-      await askedRates(atlas.get, { heat_kW: 5, elevation_m: 1000, temperature_C: -39 }),
-    );
+    await expect.poll(() => slider.getAttribute("aria-valuetext")).toBe("−39 °C");
+    await expect
+      .poll(() => shownRates(page))
+      .toEqual(await askedRates(atlas.get, { heat_kW: 5, elevation_m: 1000, temperature_C: -39 }));
     await page.getByLabel(mapWords.nightUnit).selectOption("°F");
     await expect.poll(() => slider.getAttribute("aria-valuetext")).toBe("−38 °F");
     await standard.check();
@@ -238,12 +238,14 @@ describe("one map, drawn once", () => {
     );
     expect(lat).toBeCloseTo(GROUND.sahara[0], 0);
     expect(lon).toBeCloseTo(GROUND.sahara[1], 0);
-    expect(await shownRates(page)).toEqual(await askedRates(atlas.get, { heat_kW: 5, lat, lon }));
+    await expect
+      .poll(() => shownRates(page))
+      .toEqual(await askedRates(atlas.get, { heat_kW: 5, lat, lon }));
     await field(page, "site.elevation_m").fill("321");
     await page.getByText(/^Estimated, ±/).waitFor({ state: "detached" });
-    expect(await shownRates(page)).toEqual(
-      await askedRates(atlas.get, { heat_kW: 5, elevation_m: 321 }),
-    );
+    await expect
+      .poll(() => shownRates(page))
+      .toEqual(await askedRates(atlas.get, { heat_kW: 5, elevation_m: 321 }));
     await page.locator(".map-foot").getByRole("button", { name: mapWords.foot.close }).click();
   });
 
@@ -273,7 +275,7 @@ test("this device's position, asked for only on a press, gives the tune that sea
       ask(...args);
     };
   });
-  expect(await page.locator("body").getAttribute("data-asked")).toBe(null);
+  await expect.poll(() => page.locator("body").getAttribute("data-asked")).toBe(null);
   const sent: string[] = [];
   page.on("request", (request) => sent.push(request.url()));
   await page.getByRole("button", { name: t.site.position }).click();
@@ -284,8 +286,8 @@ test("this device's position, asked for only on a press, gives the tune that sea
   expect(sent.filter((url) => url.includes(String(lat)) || url.includes("lat="))).toEqual([]);
 
   await choosePlace(page, "Leadville", /Leadville, Colorado/);
-  expect(await field(page, "site.elevation_m").inputValue()).toBe(String(elevation_m));
-  expect(await shownRates(page)).toEqual(byPosition);
+  await expect.poll(() => field(page, "site.elevation_m").inputValue()).toBe(String(elevation_m));
+  await expect.poll(() => shownRates(page)).toEqual(byPosition);
   await close();
 });
 
@@ -318,10 +320,10 @@ test("the trip fetches its map when that is opened; a tap, or Enter for its midd
     page.evaluate(() =>
       performance.getEntriesByType("resource").some(({ name }) => name.includes("atlas-map")),
     );
-  expect(await library()).toBe(false);
+  await expect.poll(() => library()).toBe(false);
   await page.getByText(trip.map.open).click();
   await mapDrawn(page);
-  expect(await library()).toBe(true);
+  await expect.poll(() => library()).toBe(true);
   expect(await axeFinds(page, { within: ".map", themes: ["light"] })).toEqual([]);
   await page.locator(".map .maplibregl-canvas").focus();
   await page.keyboard.press("Enter");
@@ -333,9 +335,9 @@ test("the trip fetches its map when that is opened; a tap, or Enter for its midd
   await page.mouse.click(x, y);
   const foot = page.locator(".map-foot").filter({ hasNotText: "25.00, 10.00" });
   await foot.getByText(trip.add.added(1)).waitFor();
-  expect(await outOfSight(page, ".map-foot")).toBeLessThan(1);
+  await expect.poll(() => outOfSight(page, ".map-foot")).toBeLessThan(1);
   const told = await page.locator(".profile .elevation").nth(2).textContent();
-  expect(await foot.textContent()).toContain(told ?? "no elevation");
+  await expect.poll(() => foot.textContent()).toContain(told ?? "no elevation");
   await openStop(page, 2);
   const third = field(page, "stops.2.elevation_m");
   const { elevation_m } = await atlas.get<ElevationAnswer>("/elevation?lat=50&lon=60");
@@ -348,9 +350,9 @@ test("without WebGL the page says so in a word and everything else works", async
   const { page, close } = await openPage(plain, atlas.url);
   await page.getByText(mapWords.none).waitFor();
   await field(page, "site.elevation_m").fill("2500");
-  expect(await shownRates(page)).toEqual(
-    await askedRates(atlas.get, { heat_kW: 5, elevation_m: 2500 }),
-  );
+  await expect
+    .poll(() => shownRates(page))
+    .toEqual(await askedRates(atlas.get, { heat_kW: 5, elevation_m: 2500 }));
   await page.getByText(mapWords.cells).click();
   await expect.poll(() => page.locator(".map-side tbody tr").count()).toBeGreaterThan(5);
   // The still picture has the legend's colours, and a click on it asks like one on the map.

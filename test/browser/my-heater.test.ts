@@ -75,24 +75,26 @@ async function openAtPass(): ReturnType<typeof openPage> {
 
 test("present settings found with a meter narrow and move the answer; Trip, Card and On site begin from it; another heater changes it back", async () => {
   const { page, close } = await openAtPass();
-  expect(await line(page).textContent()).toContain(words.line.none);
+  await expect.poll(() => line(page).textContent()).toContain(words.line.none);
   await expectShown(page, startAt([], {}));
 
   await page.evaluate(() => scrollTo(0, 0));
   await line(page).click();
   // It opens in place: the first field is in focus, and nothing has moved.
   await page.locator('[name="heater.name"]:focus').waitFor();
-  expect(await page.evaluate(() => scrollY)).toBe(0);
+  await expect.poll(() => page.evaluate(() => scrollY)).toBe(0);
   const facts = { "heater.dose_uL": "22", "heater.low_fan_rpm": "1700", "heater.step_Hz": "0.05" };
   await fillHeater(page, "Van", { ...facts, "heater.high_fan_rpm": "4500" });
   await page.getByText(words.settings.meterWhy).waitFor();
   expect(await axeFinds(page)).toEqual([]);
   // Neither is chosen for anyone: factory settings are not to pass for found ones.
-  expect(await page.locator("form [name='low.pump_Hz'], form [name^='settings.']").count()).toBe(0);
+  await expect
+    .poll(() => page.locator("form [name='low.pump_Hz'], form [name^='settings.']").count())
+    .toBe(0);
   await button(page, words.settings.meter).click();
   // What Start was asked about is not asked again.
   const asked = inForm(page, "site.elevation_m");
-  expect(await asked.inputValue()).toBe(String(COLD_PASS.elevation_m));
+  await expect.poll(() => asked.inputValue()).toBe(String(COLD_PASS.elevation_m));
   await fillFound(page);
 
   const van = { ...FANS, dose_uL: 22, step_Hz: 0.05 };
@@ -103,26 +105,28 @@ test("present settings found with a meter narrow and move the answer; Trip, Card
   const basis = (await page.locator(".own-basis").textContent()) ?? "";
   expect(basis).toContain("and 1 of your own");
   // The answer is for one heater: it does not say where others are.
-  expect(await page.locator(".answer").textContent()).not.toContain("heaters");
+  await expect.poll(() => page.locator(".answer").textContent()).not.toContain("heaters");
   const all = page.locator("[data-figures=low]");
-  expect(await all.textContent()).toContain(basisWords.heatersMine("80"));
-  expect(await all.textContent()).not.toContain("heaters");
+  await expect.poll(() => all.textContent()).toContain(basisWords.heatersMine("80"));
+  await expect.poll(() => all.textContent()).not.toContain("heaters");
   const [own = 0, others = 0] = [...basis.matchAll(/±(\d+) %/g)].map(([, pct]) => Number(pct));
   expect(own).toBeGreaterThan(0);
   expect(own).toBeLessThan(others);
   // What the thin air there makes of settings found low down.
   const lead = page.locator(".lead");
   expect(Number(await lead.getAttribute("data-low"))).toBeGreaterThan(12);
-  expect(await lead.textContent()).toContain(words.lead.richMeans);
-  expect(await page.locator(".band-now").count()).toBe(2);
-  expect(await page.locator('[data-end="low"] .rate output').textContent()).toMatch(/\.\d[05]$/);
-  expect(await sideways(page)).toBe(0);
+  await expect.poll(() => lead.textContent()).toContain(words.lead.richMeans);
+  await expect.poll(() => page.locator(".band-now").count()).toBe(2);
+  await expect
+    .poll(() => page.locator('[data-end="low"] .rate output').textContent())
+    .toMatch(/\.\d[05]$/);
+  await expect.poll(() => sideways(page)).toBe(0);
   expect(await axeFinds(page)).toEqual([]);
 
   await page.goto(`${atlas.url}/#/trip`);
   await openTripHeater(page);
   await page.getByText(words.fromMine("Van")).waitFor();
-  expect(await field(page, "heater.dose_uL").count()).toBe(0);
+  await expect.poll(() => field(page, "heater.dose_uL").count()).toBe(0);
   await field(page, "new.elevation_m").fill(String(COLD_PASS.elevation_m));
   await field(page, "new.temperature_C").fill(String(COLD_PASS.temperature_C));
   await field(page, "new.elevation_m").press("Enter");
@@ -138,10 +142,10 @@ test("present settings found with a meter narrow and move the answer; Trip, Card
   for (const end of [mine.low, mine.high]) {
     const { lower, upper } = end.new_heater_bands_Hz[0] as Band;
     const band = trip.result.band(formatFineRate(lower), formatFineRate(upper));
-    expect(await atStop.textContent()).toContain(trip.result.bandMine("8", band));
+    await expect.poll(() => atStop.textContent()).toContain(trip.result.bandMine("8", band));
   }
-  expect(await atStop.locator(".own-basis").textContent()).toBe(basis);
-  expect(await atStop.locator(".lead").textContent()).toContain(words.lead.richMeans);
+  await expect.poll(() => atStop.locator(".own-basis").textContent()).toBe(basis);
+  await expect.poll(() => atStop.locator(".lead").textContent()).toContain(words.lead.richMeans);
   await page.locator(".trip-answer > .own-basis").waitFor();
   // What the settings of the plain make of the thin air there, said of the drawing as of the stop.
   await field(page, "shown").selectOption("now");
@@ -153,11 +157,11 @@ test("present settings found with a meter narrow and move the answer; Trip, Card
       Math.round(100 * (FOUND[end].pump_Hz / mine[end].pump_Hz_exact - 1)),
     ),
   );
-  expect(await page.locator(".profile .rates").textContent()).toBe("1.40 / 5.00");
+  await expect.poll(() => page.locator(".profile .rates").textContent()).toBe("1.40 / 5.00");
 
   await page.goto(`${atlas.url}/#/card`);
   await page.getByText(words.fromMine("Van")).waitFor();
-  expect(await field(page, "low.fan_rpm").count()).toBe(0);
+  await expect.poll(() => field(page, "low.fan_rpm").count()).toBe(0);
   const printed = () => page.locator("table[data-end=low] .card-rate").allTextContents();
   const ofVan = await printed();
 
@@ -170,12 +174,12 @@ test("present settings found with a meter narrow and move the answer; Trip, Card
     )
     .waitFor();
   // Its fans are known: nothing is said of fields that are not asked.
-  expect(await page.getByText(onsite.prepare.fanWhy).count()).toBe(0);
+  await expect.poll(() => page.getByText(onsite.prepare.fanWhy).count()).toBe(0);
   await page.getByText(onsite.prepare.fansAt("1,700", "4,500")).waitFor();
-  expect(await field(page, "low_before_Hz").inputValue()).toBe("1.4");
-  expect(await field(page, "high_before_Hz").inputValue()).toBe("5");
-  expect(await field(page, "step_Hz").count()).toBe(0);
-  expect(await field(page, "low.fan_rpm").count()).toBe(0);
+  await expect.poll(() => field(page, "low_before_Hz").inputValue()).toBe("1.4");
+  await expect.poll(() => field(page, "high_before_Hz").inputValue()).toBe("5");
+  await expect.poll(() => field(page, "step_Hz").count()).toBe(0);
+  await expect.poll(() => field(page, "low.fan_rpm").count()).toBe(0);
 
   await page.goto(`${atlas.url}/#/share`);
   await page.getByText(words.fromMine("Van")).waitFor();
@@ -188,10 +192,10 @@ test("present settings found with a meter narrow and move the answer; Trip, Card
   await expect.poll(() => line(page).textContent()).toContain("Boat");
   await page.goto(`${atlas.url}/#/start`);
   await expectShown(page, startAt([]));
-  expect(await page.locator(".own-basis, .lead").count()).toBe(0);
+  await expect.poll(() => page.locator(".own-basis, .lead").count()).toBe(0);
   await page.goto(`${atlas.url}/#/card`);
   await page.getByText(words.fromMine("Boat")).waitFor();
-  expect(await printed()).not.toEqual(ofVan);
+  await expect.poll(() => printed()).not.toEqual(ofVan);
 
   // A reload forgets neither; the average heater is a choice too.
   await page.goto(`${atlas.url}/#/start`);
@@ -217,9 +221,9 @@ test("factory settings say how they would run and leave the answer as it is", as
   await button(page, words.settings.keep).click();
   await page.getByText(words.settings.kept).waitFor();
   await page.locator(".lead").waitFor();
-  expect(await page.locator(".own-basis").count()).toBe(0);
+  await expect.poll(() => page.locator(".own-basis").count()).toBe(0);
   await expectShown(page, startAt([], {}));
-  expect(await line(page).textContent()).toContain(words.line.own(0));
+  await expect.poll(() => line(page).textContent()).toContain(words.line.own(0));
   // The logbook has the same heater, with no tune; what was said of the settings is not said there.
   await page.goto(`${atlas.url}/#/logbook`);
   await page.getByText(words.settings.kept).waitFor({ state: "detached" });
@@ -238,15 +242,15 @@ test("own figures that cannot be are asked about as they are typed; a press corr
   await fillFound(page, { "low.pump_Hz": "84" });
   // The press has saved nothing: it shows what looks mistyped.
   await inForm(page, "low.pump_Hz").and(page.locator(":focus")).waitFor();
-  expect(await inForm(page, "low.pump_Hz").getAttribute("aria-invalid")).toBe("true");
+  await expect.poll(() => inForm(page, "low.pump_Hz").getAttribute("aria-invalid")).toBe("true");
   const slips = page.locator(".slips");
   await slips.getByText(logbookWords.entry.looks).waitFor();
-  expect(await line(page).textContent()).toContain(words.line.own(0));
+  await expect.poll(() => line(page).textContent()).toContain(words.line.own(0));
   expect(await axeFinds(page)).toEqual([]);
-  expect(await sideways(page)).toBe(0);
+  await expect.poll(() => sideways(page)).toBe(0);
   await button(page, shareWords.use("1.4 Hz")).click();
   await slips.waitFor({ state: "detached" });
-  expect(await inForm(page, "low.pump_Hz").inputValue()).toBe("1.4");
+  await expect.poll(() => inForm(page, "low.pump_Hz").inputValue()).toBe("1.4");
 
   await inForm(page, "high.pump_Hz").fill("15");
   await inForm(page, "high.fan_rpm").fill("450");
@@ -258,10 +262,10 @@ test("own figures that cannot be are asked about as they are typed; a press corr
   // Neither its fans nor its settings say anything, and one sentence says why.
   const mistyped = { ...FOUND, high: { pump_Hz: 15, fan_rpm: 450, co_ppm: 9 } };
   await expectShown(page, startAt([mistyped], { dose_uL: 22 }));
-  expect(await page.locator(".lead, .own-basis").count()).toBe(0);
+  await expect.poll(() => page.locator(".lead, .own-basis").count()).toBe(0);
   const said = page.locator("p.warning", { hasText: "does not count" });
   await said.waitFor();
-  expect(await said.textContent()).toContain(words.aside.figures.fan_rpm);
+  await expect.poll(() => said.textContent()).toContain(words.aside.figures.fan_rpm);
 
   await line(page).click();
   await button(page, words.settings.add).click();

@@ -41,7 +41,7 @@ async function openNear() {
 
 test("each tune like this one opens in the chart, by keyboard: read out and marked, at either power; the arrow keys go on from it", async () => {
   const { page, close, tunes, rows } = await openNear();
-  expect(await rows.count()).toBe(tunes.length);
+  await expect.poll(() => rows.count()).toBe(tunes.length);
   const [tune] = tunes;
   if (!tune) throw new Error("There is no tune.");
   await rows.first().getByText(words.chart).focus();
@@ -58,7 +58,7 @@ test("each tune like this one opens in the chart, by keyboard: read out and mark
     await expect
       .poll(() => slider.getAttribute("aria-valuetext"))
       .toContain(`${formatRate(pump_Hz)} Hz`);
-    expect(await slider.getAttribute("aria-valuetext")).toContain(format(fan_rpm));
+    await expect.poll(() => slider.getAttribute("aria-valuetext")).toContain(format(fan_rpm));
     await page.locator(".scaling-chart .reading-mark circle").first().waitFor();
   }
   const before = await slider.inputValue();
@@ -84,12 +84,14 @@ test("each tune with a place opens on the map, by keyboard: its cell with its tu
   const tune = tunes[at];
   if (!tune) throw new Error("No tune has a place.");
   const without = tunes.filter(({ cell }) => cell === null).length;
-  expect(await rows.getByText(words.map, { exact: true }).count()).toBe(tunes.length - without);
+  await expect
+    .poll(() => rows.getByText(words.map, { exact: true }).count())
+    .toBe(tunes.length - without);
   const small = await rows
     .locator("a")
     .evaluateAll((all) => all.filter((link) => link.getBoundingClientRect().height < 43.5).length);
   expect(small).toBe(0);
-  expect(await sideways(page)).toBe(0);
+  await expect.poll(() => sideways(page)).toBe(0);
   await rows.nth(at).getByText(words.map, { exact: true }).focus();
   await page.keyboard.press("Enter");
   const list = page.locator(".cell-tunes");

@@ -149,7 +149,7 @@ test("after one visit with the line cut: start tunes, place search, the map, cha
 
   await goTo(page, "map");
   await mapDrawn(page);
-  expect(await page.locator(".map").getAttribute("data-state")).toBe("ready");
+  await expect.poll(() => page.locator(".map").getAttribute("data-state")).toBe("ready");
   await page.getByText(mapWords.builtInGround).waitFor();
   await page.locator(".map canvas").click({ position: { x: 200, y: 200 } });
   await page.locator(".map-foot").getByText(/ ± \d/).waitFor();
@@ -157,7 +157,7 @@ test("after one visit with the line cut: start tunes, place search, the map, cha
   for (const view of ["trip", "scaling", "data", "share"] as const) {
     await page.goto(`${line.url}/#/${view}`);
     await page.getByRole("heading", { level: 2 }).first().waitFor();
-    expect(await page.getByText(t.partMissing).count()).toBe(0);
+    await expect.poll(() => page.getByText(t.partMissing).count()).toBe(0);
   }
   await page.goto(`${line.url}/#/scaling`);
   await page.locator(".chart svg").first().waitFor();
@@ -176,7 +176,7 @@ test("after one visit with the line cut: start tunes, place search, the map, cha
   // No tunes at all: the curve, from the fit alone.
   await page.locator("#scaling-heat").selectOption("2");
   await page.getByText(scalingWords.prior).waitFor();
-  expect(await page.getByText(t.loading).count()).toBe(0);
+  await expect.poll(() => page.getByText(t.loading).count()).toBe(0);
 });
 
 test("a country is saved with its small places, and removed again", async () => {
@@ -206,7 +206,7 @@ test("a tune shared without a network waits, arrives once, and its receipt is ke
   await page.getByText(offline.waits).waitFor();
   await page.getByRole("heading", { name: offline.waitingTitle }).waitFor();
   await notice(offline.waitingCount(1)).waitFor();
-  expect(await tunes()).toBe(before);
+  await expect.poll(() => tunes()).toBe(before);
 
   line.mend();
   await page.reload();
@@ -216,7 +216,7 @@ test("a tune shared without a network waits, arrives once, and its receipt is ke
     .getByText(/1\.11 Hz and 3\.7 Hz/)
     .waitFor();
   await page.getByRole("heading", { name: offline.waitingTitle }).waitFor({ state: "detached" });
-  expect(await tunes()).toBe(before + 1);
+  await expect.poll(() => tunes()).toBe(before + 1);
   await page.reload();
   await page.locator(".receipts li").waitFor();
   expect(line.keys).toHaveLength(1);
@@ -241,8 +241,8 @@ test("killed between sending and the answer, the tune arrives exactly once all t
   await button(shareWords.send).click();
   await page.locator(".outcome[data-verdict=accepted]").waitFor();
   expect(new Set(line.keys).size).toBe(1);
-  expect(await page.locator(".receipts li").count()).toBe(1);
-  expect(await tunes()).toBe(before + 1);
+  await expect.poll(() => page.locator(".receipts li").count()).toBe(1);
+  await expect.poll(() => tunes()).toBe(before + 1);
 });
 
 test("what the atlas refuses of a tune that waited is said, and can be mended in the form", async () => {
@@ -257,7 +257,7 @@ test("what the atlas refuses of a tune that waited is said, and can be mended in
   await page.locator(".receipts .error").waitFor();
   await button(offline.mend).click();
   await page.getByRole("heading", { name: offline.waitingTitle }).waitFor({ state: "detached" });
-  expect(await field(page, "low.pump_Hz").inputValue()).toBe("1.13");
+  await expect.poll(() => field(page, "low.pump_Hz").inputValue()).toBe("1.13");
 });
 
 test("a part that is gone from the server, and kept nowhere, is said with a way on", async () => {
@@ -280,9 +280,9 @@ test("what the page remembered is wiped and the line cut: the fit still comes fr
   line.cut();
   await page.reload();
   await notice(new RegExp(`Fit ${fit}, `)).waitFor();
-  expect(await shownRates(page)).toEqual(
-    await askedRates(atlas.get, { heat_kW: 5, elevation_m: 1000 }),
-  );
+  await expect
+    .poll(() => shownRates(page))
+    .toEqual(await askedRates(atlas.get, { heat_kW: 5, elevation_m: 1000 }));
   await page.locator(".offline summary").click();
   await page.getByText(offline.kept).waitFor();
 });
@@ -348,7 +348,9 @@ test("a new release waits for a press, and the old tab works until then", async 
   await page.bringToFront();
   await Promise.all([page.waitForEvent("load"), button(offline.reload).click()]);
   await page.locator(".chart svg").first().waitFor();
-  expect(await page.evaluate(() => (globalThis as { before?: boolean }).before)).toBe(undefined);
+  await expect
+    .poll(() => page.evaluate(() => (globalThis as { before?: boolean }).before))
+    .toBe(undefined);
   // Another tab is told, and keeps what was typed until it is reloaded.
   await other.locator(".notices").getByText(offline.newReleaseElsewhere).waitFor();
   await notice(offline.newRelease).waitFor({ state: "detached" });

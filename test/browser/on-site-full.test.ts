@@ -37,7 +37,7 @@ test.each(Object.entries({ en: onsite, de: german, es: spanish }))(
   async (locale, words) => {
     const { page, close } = await openOnSite(locale);
     const pressed = (name: string) => page.getByRole("button", { name, exact: true }).click();
-    expect(await page.locator(around).first().isVisible()).toBe(true);
+    await expect.poll(() => page.locator(around).first().isVisible()).toBe(true);
     // On the second screen of a phone the way on is in sight, above the bar of places.
     const lowest = await page.locator("form button[type=submit]").evaluate((begin) => {
       scrollTo(0, innerHeight);
@@ -60,7 +60,8 @@ test.each(Object.entries({ en: onsite, de: german, es: spanish }))(
     }
     await pressed(words.step.isSet);
     await page.evaluate(() => scrollTo(0, 0));
-    for (const one of await page.locator(around).all()) expect(await one.isVisible()).toBe(false);
+    for (const one of await page.locator(around).all())
+      await expect.poll(() => one.isVisible()).toBe(false);
     const boxes = await page
       .locator(".always a, .step :is(.rate output, input[type=text], button, .check, .seen)")
       .evaluateAll((all) =>
@@ -87,11 +88,11 @@ test.each(Object.entries({ en: onsite, de: german, es: spanish }))(
     await page.evaluate(() => scrollTo(0, document.body.scrollHeight));
     const bar = await page.locator(".always").boundingBox();
     expect(bar?.y).toBe(0);
-    expect(await sideways(page)).toBe(0);
+    await expect.poll(() => sideways(page)).toBe(0);
     await pressed(words.step.leave);
     await pressed(words.step.leaveSure);
     await page.getByRole("heading", { name: words.stopped.putBack }).waitFor();
-    expect(await page.locator(around).first().isVisible()).toBe(true);
+    await expect.poll(() => page.locator(around).first().isVisible()).toBe(true);
     await close();
   },
 );
@@ -105,41 +106,41 @@ test("a reading is typed with the page's own keys, a keyboard, or told as below 
   await press(page, onsite.step.isSet);
   const figure = field(page, "co_ppm");
   // No keyboard of the system's opens over the page.
-  expect(await figure.getAttribute("inputmode")).toBe("none");
+  await expect.poll(() => figure.getAttribute("inputmode")).toBe("none");
   for (const one of ["4", "8", "7"]) await key(page, one).click();
-  expect(await figure.inputValue()).toBe("487");
+  await expect.poll(() => figure.inputValue()).toBe("487");
   await key(page, onsite.keys.remove).click();
   await page.getByRole("button", { name: onsite.keys.decimal }).click();
   await key(page, "5").click();
-  expect(await figure.inputValue()).toBe("48.5");
+  await expect.poll(() => figure.inputValue()).toBe("48.5");
 
   const below = page.getByRole("button", { name: onsite.step.below("1"), exact: true });
   await below.click();
-  expect(await figure.inputValue()).toBe("");
-  expect(await figure.getAttribute("placeholder")).toBe(coWords.below("1"));
-  expect(await below.getAttribute("aria-pressed")).toBe("true");
+  await expect.poll(() => figure.inputValue()).toBe("");
+  await expect.poll(() => figure.getAttribute("placeholder")).toBe(coWords.below("1"));
+  await expect.poll(() => below.getAttribute("aria-pressed")).toBe("true");
   await key(page, onsite.keys.remove).click();
-  expect(await below.getAttribute("aria-pressed")).toBe("false");
+  await expect.poll(() => below.getAttribute("aria-pressed")).toBe("false");
   await press(page, onsite.step.take);
   await page.getByText(onsite.step.noReading).waitFor();
   await below.click();
-  expect(await page.getByText(onsite.step.noReading).count()).toBe(0);
+  await expect.poll(() => page.getByText(onsite.step.noReading).count()).toBe(0);
 
   // A figure typed takes its place.
   await figure.focus();
   await page.keyboard.type("501");
-  expect(await below.getAttribute("aria-pressed")).toBe("false");
+  await expect.poll(() => below.getAttribute("aria-pressed")).toBe("false");
   await page.keyboard.press("Enter");
   await page.getByText(onsite.step.aboveCeiling("500")).waitFor();
   await page.locator('[name="co_ppm"]:focus').waitFor();
-  expect(await figure.inputValue()).toBe("501");
-  expect(await page.locator("[data-step=read]").count()).toBe(1);
-  expect(await page.getByText(onsite.chart.none).count()).toBe(1);
+  await expect.poll(() => figure.inputValue()).toBe("501");
+  await expect.poll(() => page.locator("[data-step=read]").count()).toBe(1);
+  await expect.poll(() => page.getByText(onsite.chart.none).count()).toBe(1);
   await figure.fill("-3");
   await page.getByText(onsite.step.belowZero).waitFor();
   await figure.fill("4x");
   await press(page, onsite.step.take);
-  expect(await page.getByText(onsite.chart.none).count()).toBe(1);
+  await expect.poll(() => page.getByText(onsite.chart.none).count()).toBe(1);
   expect(await axeFinds(page, { within: ".onsite" })).toEqual([]);
 
   await figure.fill("500");
@@ -147,7 +148,7 @@ test("a reading is typed with the page's own keys, a keyboard, or told as below 
   await field(page, "still").check();
   await figure.press("Enter");
   await page.locator("table.readings td").first().waitFor();
-  expect(await page.locator("table.readings td").nth(1).textContent()).toBe("500");
+  await expect.poll(() => page.locator("table.readings td").nth(1).textContent()).toBe("500");
   await close();
 });
 
@@ -156,7 +157,8 @@ test("what was seen on either side is said in words as the sweep goes, with the 
   await begin(page);
   const side = (way: string) => page.locator(`[data-side=${way}]`);
   const { seen, at, next } = onsite.progress;
-  for (const way of ["lean", "rich"]) expect(await side(way).textContent()).toContain(seen.open);
+  for (const way of ["lean", "rich"])
+    await expect.poll(() => side(way).textContent()).toContain(seen.open);
   for (const ppm of ["48", "29"]) {
     await press(page, onsite.step.isSet);
     await page.clock.fastForward(400_000);
@@ -164,13 +166,13 @@ test("what was seen on either side is said in words as the sweep goes, with the 
     await typeReading(page, ppm);
   }
   await page.locator("[data-side=rich][data-seen=rose]").waitFor();
-  expect(await side("rich").textContent()).toBe(
-    `${onsite.progress.rich}: ${seen.rose}${at("48", "1.3")}`,
-  );
+  await expect
+    .poll(() => side("rich").textContent())
+    .toBe(`${onsite.progress.rich}: ${seen.rose}${at("48", "1.3")}`);
   const rate = Number(await page.locator(".setting output").getAttribute("data-value"));
-  expect(await side("lean").textContent()).toBe(
-    `${onsite.progress.lean}: ${seen.open}${next(rate.toFixed(1))}`,
-  );
+  await expect
+    .poll(() => side("lean").textContent())
+    .toBe(`${onsite.progress.lean}: ${seen.open}${next(rate.toFixed(1))}`);
   await close();
 });
 
@@ -211,19 +213,19 @@ test("the screen is kept on while the sweep runs; the end of a wait is heard and
     alone: true,
   });
   await listen(page, { refuses: false });
-  expect(await told(page)).toEqual([]);
+  await expect.poll(() => told(page)).toEqual([]);
   await begin(page);
-  expect(await told(page)).toEqual(["lock screen"]);
+  await expect.poll(() => told(page)).toEqual(["lock screen"]);
   const onOff = field(page, "signal");
   await press(page, onsite.step.isSet);
-  expect(await onOff.isChecked()).toBe(true);
+  await expect.poll(() => onOff.isChecked()).toBe(true);
   await page.clock.fastForward(100_000);
-  expect(await told(page)).toEqual([]);
+  await expect.poll(() => told(page)).toEqual([]);
   await page.clock.fastForward(30_000);
   await page.getByText(onsite.step.readNow).waitFor();
   await expect.poll(() => told(page)).toEqual(["buzz 3", "tone", "tone"]);
   await page.clock.fastForward(300_000);
-  expect(await told(page)).toEqual([]);
+  await expect.poll(() => told(page)).toEqual([]);
 
   // Its owner's choice is kept; a page that nobody has touched yet may make no sound, and does not say it will.
   await onOff.uncheck();
@@ -232,9 +234,9 @@ test("the screen is kept on while the sweep runs; the end of a wait is heard and
   await press(page, onsite.step.isSet);
   await page.clock.fastForward(500_000);
   await page.getByText(onsite.step.readNow).waitFor();
-  expect(await told(page)).toEqual([]);
+  await expect.poll(() => told(page)).toEqual([]);
   await onOff.check();
-  expect(await told(page)).toEqual(["buzz 3", "tone", "tone"]);
+  await expect.poll(() => told(page)).toEqual(["buzz 3", "tone", "tone"]);
   // Driven by a test, every page counts as touched; this one says that it was not.
   const untouched = await page.context().newPage();
   await untouched.addInitScript(() =>
@@ -242,7 +244,7 @@ test("the screen is kept on while the sweep runs; the end of a wait is heard and
   );
   await untouched.goto(page.url());
   await field(untouched, "signal").waitFor();
-  expect(await field(untouched, "signal").isChecked()).toBe(false);
+  await expect.poll(() => field(untouched, "signal").isChecked()).toBe(false);
   await untouched.close();
 
   await press(page, onsite.step.leave);
@@ -259,7 +261,7 @@ test("a screen that will not be kept on goes unsaid: the sweep goes on", async (
   });
   await listen(page, { refuses: true });
   await begin(page);
-  expect(await told(page)).toEqual(["lock screen"]);
+  await expect.poll(() => told(page)).toEqual(["lock screen"]);
   await press(page, onsite.step.isSet);
   await typeReading(page, "48");
   await page.getByRole("cell", { name: "48" }).waitFor();

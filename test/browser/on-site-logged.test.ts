@@ -63,7 +63,7 @@ test("a sweep for the average heater asks whose it was, logs it there, and that 
   await page.getByText(done.whoseWhy).waitFor();
   expect(await all(page, "entries")).toEqual([]);
   expect(await axeFinds(page, { within: ".onsite" })).toEqual([]);
-  expect(await sideways(page)).toBe(0);
+  await expect.poll(() => sideways(page)).toBe(0);
   await press(page, "Van");
   await page.getByText(done.logged).waitFor();
   const heaters = await all<LogbookHeater>(page, "heaters");
@@ -91,7 +91,9 @@ test("a sweep under a link becomes no other heater's: one that is not listed is 
   const its = heaters.find(({ id }) => id === entry?.heater_id);
   expect(its?.name).toBe(done.heaterName);
   await expect.poll(() => line(page).textContent()).toContain(done.heaterName);
-  expect(await line(page).textContent()).toContain(heaterWords.meterKinds["portable meter"]);
+  await expect
+    .poll(() => line(page).textContent())
+    .toContain(heaterWords.meterKinds["portable meter"]);
   // Seen again it asks nothing and logs nothing twice.
   await page.reload();
   await page.getByText(done.logged).waitFor();
@@ -111,18 +113,18 @@ test("the meter of the last reading stays with the heater: the logbook, Share an
   await press(page, done.anew);
   const kind = page.locator("#onsite-meter");
   await kind.waitFor();
-  expect(await kind.inputValue()).toBe("room alarm");
+  await expect.poll(() => kind.inputValue()).toBe("room alarm");
   await unfold(page);
-  expect(await field(page, "meter.distance_m").inputValue()).toBe("0.45");
-  expect(await field(page, "meter.floor_ppm").inputValue()).toBe("25");
+  await expect.poll(() => field(page, "meter.distance_m").inputValue()).toBe("0.45");
+  await expect.poll(() => field(page, "meter.floor_ppm").inputValue()).toBe("25");
   // So do the rates that were found.
-  expect(await field(page, "low_before_Hz").inputValue()).toBe("1.1");
+  await expect.poll(() => field(page, "low_before_Hz").inputValue()).toBe("1.1");
 
   await page.goto(`${atlas.url}/#/logbook`);
   await press(page, logbookWords.entry.add.tune);
   await field(page, "meter.kind").waitFor();
-  expect(await field(page, "meter.kind").inputValue()).toBe("room alarm");
-  expect(await field(page, "meter.distance_m").inputValue()).toBe("0.45");
+  await expect.poll(() => field(page, "meter.kind").inputValue()).toBe("room alarm");
+  await expect.poll(() => field(page, "meter.distance_m").inputValue()).toBe("0.45");
   // Another one, in a newer tune: it is the last from then on.
   await field(page, "meter.kind").selectOption("flue analyser");
   await field(page, "meter.distance_m").fill("0.3");
@@ -138,7 +140,7 @@ test("the meter of the last reading stays with the heater: the logbook, Share an
   await page.getByText(logbookWords.entry.kept).waitFor();
   await page.goto(`${atlas.url}/#/share`);
   await expect.poll(() => field(page, "meter.kind").inputValue()).toBe("flue analyser");
-  expect(await field(page, "meter.distance_m").inputValue()).toBe("0.3");
+  await expect.poll(() => field(page, "meter.distance_m").inputValue()).toBe("0.3");
   await page.goto(`${atlas.url}/#/onsite`);
   await expect.poll(() => kind.inputValue()).toBe("flue analyser");
   await close();

@@ -32,8 +32,8 @@ test("the air of the moment is On site's, the night's is the Atlas's: neither ov
   const before = await answer.textContent();
   await page.goto(`${atlas.url}/#/onsite`);
   await installClock(page);
-  expect(await field(page, "air.temperature_C").inputValue()).toBe("-12");
-  expect(await field(page, "now.temperature_C").inputValue()).toBe("");
+  await expect.poll(() => field(page, "air.temperature_C").inputValue()).toBe("-12");
+  await expect.poll(() => field(page, "now.temperature_C").inputValue()).toBe("");
   const begins = () => page.locator("form p", { hasText: "looks near" }).textContent();
   const atNight = await begins();
   await unfold(page);
@@ -50,19 +50,19 @@ test("the air of the moment is On site's, the night's is the Atlas's: neither ov
   await page.goto(`${atlas.url}/#/start`);
   await answer.waitFor();
   await openSite(page);
-  expect(await field(page, "air.temperature_C").inputValue()).toBe("-12");
-  expect(await field(page, "air.pressure_hPa").inputValue()).toBe("");
-  expect(await answer.textContent()).toBe(before);
+  await expect.poll(() => field(page, "air.temperature_C").inputValue()).toBe("-12");
+  await expect.poll(() => field(page, "air.pressure_hPa").inputValue()).toBe("");
+  await expect.poll(() => answer.textContent()).toBe(before);
 
   // It is kept for a reload, and no longer than it is the air of the moment.
   await page.goto(`${atlas.url}/#/onsite`);
   await page.reload();
-  expect(await field(page, "now.temperature_C").inputValue()).toBe("25");
+  await expect.poll(() => field(page, "now.temperature_C").inputValue()).toBe("25");
   await page.clock.fastForward(3 * HOUR_ms);
   await page.reload();
   await field(page, "now.temperature_C").waitFor();
-  expect(await field(page, "now.temperature_C").inputValue()).toBe("");
-  expect(await field(page, "air.temperature_C").inputValue()).toBe("-12");
+  await expect.poll(() => field(page, "now.temperature_C").inputValue()).toBe("");
+  await expect.poll(() => field(page, "air.temperature_C").inputValue()).toBe("-12");
   await field(page, "now.temperature_C").fill("77");
   await press(page, onsite.prepare.begin);
   await page.locator('[name="now.temperature_C"]:focus').waitFor();
@@ -106,7 +106,7 @@ test("when the sweep is over it says how the tune sits in the coming night's air
       tune: { low: { pump_Hz: 1.1, fan_rpm: 1650 }, high: { pump_Hz: 4, fan_rpm: 4400 } },
     });
   const cold = asked(-14);
-  expect(await field(page, "night.temperature_C").inputValue()).toBe("-14");
+  await expect.poll(() => field(page, "night.temperature_C").inputValue()).toBe("-14");
   await page
     .getByText(words.air("−14 °C", words.denser(String(cold.denser_pct)), "12 °C"))
     .waitFor();
@@ -119,7 +119,7 @@ test("when the sweep is over it says how the tune sits in the coming night's air
   expect((await cells(page))[3]).toContain(`${cold.high.pump_Hz.toFixed(1)}: `);
   expect((await cells(page))[4]).toContain(`${cold.low.fan_rpm?.toLocaleString("en")}: `);
   expect(await axeFinds(page, { within: ".onsite" })).toEqual([]);
-  expect(await sideways(page)).toBe(0);
+  await expect.poll(() => sideways(page)).toBe(0);
 
   // Tuned in the warm, a cold night; and the other way round.
   await field(page, "night.temperature_C").fill("35");
@@ -131,11 +131,11 @@ test("when the sweep is over it says how the tune sits in the coming night's air
   await page.getByText(t.site.outOfRange("−60 °C", "45 °C")).waitFor();
   await field(page, "night.temperature_C").fill("");
   await page.getByText(words.type).waitFor();
-  expect(await page.locator("table.night").count()).toBe(0);
+  await expect.poll(() => page.locator("table.night").count()).toBe(0);
   await field(page, "night.temperature_C").fill("-30");
   await page.reload();
   await page.locator("table.night").waitFor();
-  expect(await field(page, "night.temperature_C").inputValue()).toBe("-30");
+  await expect.poll(() => field(page, "night.temperature_C").inputValue()).toBe("-30");
   await close();
 });
 
@@ -159,9 +159,9 @@ test("beside a rate at which the flame went out, a leaner night is never called 
   const fit = await atlas.get<PublishedFit>("/fit");
   const { page, close } = await openOver(outBeside(overIn(fit), "high", 3.7));
   await page.locator(".warning", { hasText: words.nearOut(t.high, "−14 °C") }).waitFor();
-  expect(await page.getByText(words.stay("12", "25")).count()).toBe(0);
+  await expect.poll(() => page.getByText(words.stay("12", "25")).count()).toBe(0);
   await field(page, "night.temperature_C").fill("30");
   await page.getByText(words.stay("12", "25")).waitFor();
-  expect(await page.getByText(words.nearOut(t.high, "30 °C")).count()).toBe(0);
+  await expect.poll(() => page.getByText(words.nearOut(t.high, "30 °C")).count()).toBe(0);
   await close();
 });

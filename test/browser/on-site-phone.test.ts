@@ -106,13 +106,13 @@ test("while the meter settles the page says to wait, and no longer why the pump 
     await press(page, onsite.step.isSet);
     await page.getByRole("heading", { name: onsite.step.titleWait(t.low) }).waitFor();
     const settling = page.getByText(onsite.step.settling, { exact: true });
-    expect(await settling.isVisible()).toBe(true);
-    expect(await page.locator("[data-step]").textContent()).not.toContain(why);
+    await expect.poll(() => settling.isVisible()).toBe(true);
+    await expect.poll(() => page.locator("[data-step]").textContent()).not.toContain(why);
     const take = button(page, onsite.step.take);
     const before = await page.getByText(onsite.step.reading).boundingBox();
     await page.clock.fastForward(400_000);
     await page.getByText(onsite.step.readNow).waitFor();
-    expect(await settling.isVisible()).toBe(false);
+    await expect.poll(() => settling.isVisible()).toBe(false);
     expect((await page.getByText(onsite.step.reading).boundingBox())?.y).toBe(before?.y);
     await take.waitFor();
     await field(page, "still").check();

@@ -76,8 +76,8 @@ test("a heater that is set in 0.05 Hz reads the same on Start, Trip, Card and On
   await expect.poll(() => page.locator(".burn").first().textContent()).toContain(`${burnt} L/h`);
   // So is the way that keeps the fan.
   const way = page.locator(".ways tbody tr");
-  expect(await way.nth(0).locator("td").first().textContent()).toContain(`${low} Hz`);
-  expect(await way.nth(1).locator("td").first().textContent()).toContain(`${high} Hz`);
+  await expect.poll(() => way.nth(0).locator("td").first().textContent()).toContain(`${low} Hz`);
+  await expect.poll(() => way.nth(1).locator("td").first().textContent()).toContain(`${high} Hz`);
 
   await page.goto(`${atlas.url}/#/trip`);
   await field(page, "new.elevation_m").fill(String(site.elevation_m));
@@ -85,7 +85,7 @@ test("a heater that is set in 0.05 Hz reads the same on Start, Trip, Card and On
   await field(page, "new.elevation_m").press("Enter");
   const starts = page.locator(".trip-table td[data-value] strong");
   await starts.first().waitFor({ state: "attached" });
-  expect(await starts.allTextContents()).toEqual([`${low} Hz`, `${high} Hz`]);
+  await expect.poll(() => starts.allTextContents()).toEqual([`${low} Hz`, `${high} Hz`]);
 
   await page.goto(`${atlas.url}/#/card`);
   await page.locator(".nomogram").waitFor();
@@ -104,9 +104,9 @@ test("a heater that is set in 0.05 Hz reads the same on Start, Trip, Card and On
   );
   expect(onCard).toEqual([low, high]);
   // Whoever opens the card by its code has the same steps.
-  expect(await page.locator(".code-address").getAttribute("data-address")).toContain(
-    `step_Hz=${STEP_Hz}`,
-  );
+  await expect
+    .poll(() => page.locator(".code-address").getAttribute("data-address"))
+    .toContain(`step_Hz=${STEP_Hz}`);
 
   await page.goto(`${atlas.url}/#/onsite`);
   await field(page, "now.temperature_C").fill(String(site.temperature_C));

@@ -51,8 +51,10 @@ test("five places; every address leads where it led, opened anew or by a link", 
     await page.goto(`${atlas.url}/${address}`);
     await page.locator(seen).first().waitFor();
     await expect.poll(() => page.title(), { message: address }).toBe(title);
-    expect(await page.locator(".places a").allTextContents()).toEqual(places);
-    expect(await page.locator(".places [aria-current]").allTextContents()).toEqual([place]);
+    await expect.poll(() => page.locator(".places a").allTextContents()).toEqual(places);
+    await expect
+      .poll(() => page.locator(".places [aria-current]").allTextContents())
+      .toEqual([place]);
   }
   await close();
 });
@@ -140,10 +142,10 @@ test("Start leads to the heater with the place, the night and the heater filled 
   await field(page, "air.temperature_C").fill("-12");
   await page.getByRole("link", { name: t.answer.tuneHere }).click();
   await page.locator("#onsite").waitFor();
-  expect(await field(page, "site.elevation_m").inputValue()).toBe("2980");
-  expect(await field(page, "air.temperature_C").inputValue()).toBe("-12");
+  await expect.poll(() => field(page, "site.elevation_m").inputValue()).toBe("2980");
+  await expect.poll(() => field(page, "air.temperature_C").inputValue()).toBe("-12");
   // The link that was pressed is gone: the keyboard goes on at the beginning of what came.
-  expect(await page.evaluate(() => document.activeElement?.id)).toBe("content");
+  await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe("content");
   await page.goBack();
   await page.getByRole("link", { name: t.answer.printCard }).click();
   await page.locator("#card").waitFor();
@@ -162,9 +164,9 @@ test("a trip's stop leads to the heater with its name, elevation and night; its 
   await field(page, "stops.0.temperature_C").fill("-7");
   await page.getByRole("button", { name: tripWords.list.tuneAt("Hut by the lake") }).click();
   await page.locator("#onsite").waitFor();
-  expect(await field(page, "place").inputValue()).toBe("Hut by the lake");
-  expect(await field(page, "site.elevation_m").inputValue()).toBe("2300");
-  expect(await field(page, "air.temperature_C").inputValue()).toBe("-7");
+  await expect.poll(() => field(page, "place").inputValue()).toBe("Hut by the lake");
+  await expect.poll(() => field(page, "site.elevation_m").inputValue()).toBe("2300");
+  await expect.poll(() => field(page, "air.temperature_C").inputValue()).toBe("-7");
   await page.getByRole("link", { name: t.places.start, exact: true }).click();
   await page.locator(".near").scrollIntoViewIfNeeded();
   await page.locator('.near[data-state="seen"]').waitFor();

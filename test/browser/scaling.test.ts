@@ -70,9 +70,9 @@ test("every tune stands in the chart at its figures, over density and over eleva
       expect(y.slope).toBeLessThan(0);
       expect(Math.max(x.worst, y.worst)).toBeLessThan(0.01);
       for (const area of ["area-mean", "area-inner", "area-outer"]) {
-        expect(await marks(page, area).locator("path").count()).toBe(1);
+        await expect.poll(() => marks(page, area).locator("path").count()).toBe(1);
       }
-      expect(await marks(page, "curve").locator("path").count()).toBe(1);
+      await expect.poll(() => marks(page, "curve").locator("path").count()).toBe(1);
     }
   }
   await close();
@@ -97,8 +97,8 @@ test("what is set aside is marked by form, listed with its reason, and never dro
   const aside = scaling.points.filter(({ status }) => status !== "kept");
   expect(aside.map(({ status }) => status).sort()).toEqual(["held", "rejected", "rejected"]);
   await marks(page, "rejected").locator("path").first().waitFor();
-  expect(await marks(page, "rejected").locator("path").count()).toBe(2);
-  expect(await marks(page, "held").locator("path").count()).toBe(1);
+  await expect.poll(() => marks(page, "rejected").locator("path").count()).toBe(2);
+  await expect.poll(() => marks(page, "held").locator("path").count()).toBe(1);
   const rows = await page.locator("section[aria-labelledby=aside] tbody tr").allTextContents();
   expect(rows).toHaveLength(3);
   for (const [i, { aside: why, density_kg_m3 }] of aside.entries()) {
@@ -123,7 +123,9 @@ test("lines join the tunes of one contributor and no others; the one that is rea
   const several = [...tunes.values()].filter(({ length }) => length > 1);
   expect(several.length).toBeGreaterThan(40);
   await marks(page, "contributor-lines").locator("path").first().waitFor();
-  expect(await marks(page, "contributor-lines").locator("path").count()).toBe(several.length);
+  await expect
+    .poll(() => marks(page, "contributor-lines").locator("path").count())
+    .toBe(several.length);
   await page.getByLabel(scalingWords.read, { exact: true }).selectOption("tunes");
   const slider = page.getByRole("slider", { name: scalingWords.readTunes, exact: true });
   await expect
@@ -144,7 +146,7 @@ test("a class that nobody has tuned shows physics alone and says so", async () =
   await page.getByLabel(t.heater.heat).selectOption("8");
   await page.getByText(scalingWords.prior).waitFor();
   await page.getByText(scalingWords.points("0", "0")).waitFor();
-  expect(await page.getByText(scalingWords.asideNone).count()).toBe(0);
+  await expect.poll(() => page.getByText(scalingWords.asideNone).count()).toBe(0);
   await marks(page, "area-outer").locator("path").waitFor();
   await close();
 });
@@ -197,7 +199,7 @@ test("the pointer reads the tune it is on, at its residual against the published
     .toSorted((a, b) => a.density_kg_m3 - b.density_kg_m3);
   const dots = page.locator(".residual-chart .kept circle");
   await dots.first().waitFor();
-  expect(await dots.count()).toBe(kept.length);
+  await expect.poll(() => dots.count()).toBe(kept.length);
   await dots.nth(7).scrollIntoViewIfNeeded();
   await dots.nth(7).hover({ force: true });
   const point = kept[7] as (typeof kept)[0];

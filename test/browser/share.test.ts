@@ -63,14 +63,14 @@ test("a slip is caught before sending and mended; verdict, comparison and receip
   await field(page, "consent").check();
   await slips.getByRole("button", { name: shareWords.use("3,097 m") }).click();
   await slips.waitFor({ state: "detached" });
-  expect(await field(page, "site.elevation_m").inputValue()).toBe("3097");
+  await expect.poll(() => field(page, "site.elevation_m").inputValue()).toBe("3097");
   expect(sent).toEqual([]);
 
   await button(page, shareWords.send).click();
   const outcome = page.locator(".outcome");
   await outcome.getByText(shareWords.accepted, { exact: true }).waitFor();
   await outcome.getByText(ACCEPTED_MEANS).waitFor();
-  expect(await outcome.getByText(/the atlas expects at this density/).count()).toBe(2);
+  await expect.poll(() => outcome.getByText(/the atlas expects at this density/).count()).toBe(2);
   const receipt = (await outcome.locator(".receipt").textContent()) ?? "";
   expect(receipt.length).toBeGreaterThan(20);
 
@@ -89,7 +89,7 @@ test("a slip is caught before sending and mended; verdict, comparison and receip
   expect(sent[0]?.headers()["idempotency-key"]).toMatch(/^[\w-]{16,}$/);
 
   const version = await atlas.movedFrom(fitBefore);
-  expect(await tunes()).toBe(tunesBefore + 1);
+  await expect.poll(() => tunes()).toBe(tunesBefore + 1);
   await page.goto(`${atlas.url}/#/start`);
   await page.getByText(`Fit ${version}`).waitFor();
   await page.getByText(basisWords.tunes(String(tunesBefore + 1), "49", "5")).waitFor();
@@ -142,14 +142,14 @@ test("a shared tune is looked up, revised and withdrawn from the list in this br
   await fillSettings(page);
   // How it was found is nobody's to guess: until it is said nothing is sent of it.
   const found = page.getByLabel(shareWords.found);
-  expect(await found.inputValue()).toBe("");
+  await expect.poll(() => found.inputValue()).toBe("");
   await found.selectOption(shareWords.foundWays["stopped early"]);
   await field(page, "consent").check();
   await button(page, shareWords.send).click();
   await page.locator(".outcome[data-verdict=accepted]").waitFor();
-  expect(await found.inputValue()).toBe("");
+  await expect.poll(() => found.inputValue()).toBe("");
   await page.reload();
-  expect(await page.locator(".outcome").count()).toBe(0);
+  await expect.poll(() => page.locator(".outcome").count()).toBe(0);
   const mine = page.locator(".receipts li");
   await mine.getByText(/5 kW near Leadville.* at 3,100 m, 0.9 Hz and 3.3 Hz/).waitFor();
   await button(page, shareWords.check).click();
@@ -157,7 +157,7 @@ test("a shared tune is looked up, revised and withdrawn from the list in this br
 
   await button(page, shareWords.revise).click();
   await expect.poll(() => field(page, "high.pump_Hz").inputValue()).toBe("3.3");
-  expect(await found.inputValue()).toBe("stopped early");
+  await expect.poll(() => found.inputValue()).toBe("stopped early");
   await field(page, "high.pump_Hz").fill("3.4");
   await found.selectOption(shareWords.foundWays.bracketed);
   await field(page, "consent").check();
@@ -166,13 +166,13 @@ test("a shared tune is looked up, revised and withdrawn from the list in this br
   expect(((await revision).postDataJSON() as Tune).found).toBe("bracketed");
   await page.locator(".outcome[data-verdict=accepted]").waitFor();
   await mine.getByText(/0.9 Hz and 3.4 Hz/).waitFor();
-  expect(await tunes()).toBe(before + 1);
+  await expect.poll(() => tunes()).toBe(before + 1);
 
   await button(page, shareWords.withdraw).click();
   await button(page, shareWords.withdrawSure).click();
   await page.getByText(shareWords.withdrawn).waitFor();
   await page.getByText(shareWords.none).waitFor();
-  expect(await tunes()).toBe(before);
+  await expect.poll(() => tunes()).toBe(before);
   await close();
 });
 
@@ -251,7 +251,7 @@ test("a tune sent as it is in spite of a slip is held with its reason, and a sug
   await page.unroute("**/api/tunes/*");
   await useAll.click();
   await expect.poll(() => field(page, "low.pump_Hz").inputValue()).toBe("1");
-  expect(await field(page, "high.pump_Hz").inputValue()).toBe("3.9");
+  await expect.poll(() => field(page, "high.pump_Hz").inputValue()).toBe("3.9");
   await field(page, "consent").check();
   await button(page, shareWords.sendRevision).click();
   await page.locator(".outcome[data-verdict=accepted]").waitFor();
@@ -269,8 +269,8 @@ test("what is missing or out of bounds is said at its field, and nothing is sent
   await button(page, shareWords.send).click();
   await page.getByText(shareWords.needConsent).waitFor();
   // Elevation, both pump rates, the low end's fan speed.
-  expect(await page.getByText(shareWords.missing, { exact: true }).count()).toBe(4);
-  expect(await page.getByText(shareWords.missingCo).count()).toBe(2);
+  await expect.poll(() => page.getByText(shareWords.missing, { exact: true }).count()).toBe(4);
+  await expect.poll(() => page.getByText(shareWords.missingCo).count()).toBe(2);
   expect(posts).toBe(0);
   await close();
 });
@@ -280,7 +280,7 @@ test("a high final CO is said before it is sent, with the verdict, and beside th
   const said = (end: string, ppm: string) => shareWords.highCo(end, ppm, "30");
   await field(page, "site.elevation_m").fill("1600");
   await fillSettings(page);
-  expect(await page.locator(".high-co").count()).toBe(0);
+  await expect.poll(() => page.locator(".high-co").count()).toBe(0);
   await field(page, "low.co_ppm").fill("450");
   await field(page, "high.co_ppm").fill("600");
   const form = page.locator("form .high-co");
@@ -288,9 +288,9 @@ test("a high final CO is said before it is sent, with the verdict, and beside th
     await form.getByText(line).waitFor();
   }
   // At the field too, where it is typed, and read aloud with it.
-  expect(await field(page, "low.co_ppm").getAttribute("aria-invalid")).toBe(null);
+  await expect.poll(() => field(page, "low.co_ppm").getAttribute("aria-invalid")).toBe(null);
   const note = await field(page, "low.co_ppm").getAttribute("aria-describedby");
-  expect(await page.locator(`[id="${note}"]`).textContent()).toBe(said(t.low, "450"));
+  await expect.poll(() => page.locator(`[id="${note}"]`).textContent()).toBe(said(t.low, "450"));
   // What was typed before "the meter shows nothing" was ticked is no reading.
   await field(page, "low.nothing_shown").check();
   await form.getByText(said(t.low, "450")).waitFor({ state: "detached" });
@@ -305,7 +305,7 @@ test("a high final CO is said before it is sent, with the verdict, and beside th
   await mine.getByText(said(t.high, "600")).waitFor();
   await button(page, shareWords.check).click();
   await mine.getByText(/Accepted; lowest power/).waitFor();
-  expect(await mine.getByText(shareWords.highCoCauses).count()).toBe(1);
+  await expect.poll(() => mine.getByText(shareWords.highCoCauses).count()).toBe(1);
   // Put right, it is silent.
   await button(page, shareWords.revise).click();
   await expect.poll(() => field(page, "low.co_ppm").inputValue()).toBe("450");
@@ -314,7 +314,7 @@ test("a high final CO is said before it is sent, with the verdict, and beside th
   await field(page, "consent").check();
   await button(page, shareWords.sendRevision).click();
   await page.locator(".outcome[data-verdict=accepted]").waitFor();
-  expect(await page.locator(".high-co").count()).toBe(0);
+  await expect.poll(() => page.locator(".high-co").count()).toBe(0);
   await close();
 });
 
@@ -356,7 +356,7 @@ test("a tune whose answer was lost waits, and sending again stores it once", asy
   await page.locator(".receipts li").getByText(shareWords.accepted, { exact: true }).waitFor();
   expect(keys).toHaveLength(2);
   expect(keys[0]).toBe(keys[1]);
-  expect(await tunes()).toBe(before + 1);
+  await expect.poll(() => tunes()).toBe(before + 1);
   await close(CUT_OFF);
 });
 
@@ -374,7 +374,7 @@ test("the contributor key is made on sending, shared by this browser's tunes, an
     await page.locator(".outcome[data-verdict=accepted]").waitFor();
     await page.reload();
   };
-  expect(await button(page, shareWords.forgetKey).isDisabled()).toBe(true);
+  await expect.poll(() => button(page, shareWords.forgetKey).isDisabled()).toBe(true);
   await share();
   await share();
   await button(page, shareWords.forgetKey).click();

@@ -103,7 +103,7 @@ async function decide(page: Page, name: string, digit: string): Promise<void> {
 test("a queue is cleared by the keyboard alone, undo included", async () => {
   const { page, close } = await open();
   await enter(page);
-  expect(await undecided()).toBe(HELD);
+  await expect.poll(() => undecided()).toBe(HELD);
 
   // A look around changes nothing.
   const first = await shownTune(page);
@@ -114,14 +114,14 @@ test("a queue is cleared by the keyboard alone, undo included", async () => {
 
   await decide(page, "a", "1");
   await decide(page, "h", "1");
-  expect(await undecided()).toBe(HELD - 2);
+  await expect.poll(() => undecided()).toBe(HELD - 2);
 
   // A decision is taken back: the tune is before one again.
   const third = await shownTune(page);
   await decide(page, "r", "2");
   await key(page, "u");
   await expect.poll(() => shownTune(page), soon).toBe(third);
-  expect(await undecided()).toBe(HELD - 2);
+  await expect.poll(() => undecided()).toBe(HELD - 2);
 
   // Words are typed: no letter of them does anything else.
   await ask(page, "r");
@@ -145,7 +145,7 @@ test("a queue is cleared by the keyboard alone, undo included", async () => {
   for (const name of ["x", "j", "x", "j", "x"]) await key(page, name);
   await page.locator(".steward-list input:checked >> nth=2").waitFor();
   await ask(page, "r");
-  expect(await page.locator(".steward-why").textContent()).toContain(words.choosing(3));
+  await expect.poll(() => page.locator(".steward-why").textContent()).toContain(words.choosing(3));
   await page.keyboard.press("3");
   await expect.poll(undecided, soon).toBe(HELD - 6);
 
@@ -160,7 +160,7 @@ test("a queue is cleared by the keyboard alone, undo included", async () => {
   // And the last one back from the empty queue.
   await key(page, "u");
   await page.locator(".steward-tune [data-tune]").waitFor();
-  expect(await undecided()).toBe(1);
+  await expect.poll(() => undecided()).toBe(1);
   await close();
 });
 
@@ -174,7 +174,7 @@ test("a hundred an hour is a key and a digit each: the list moves on by itself",
   for (let n = 0; n < HELD - 1; n++) await decide(page, "r", "1");
   // Nothing but the decisions was sent.
   expect(keys).toEqual(Array(HELD - 1).fill(`${atlas.url}/api/steward/decisions`));
-  expect(await undecided()).toBe(1);
+  await expect.poll(() => undecided()).toBe(1);
   await close();
 });
 
@@ -205,7 +205,7 @@ test("all of it by pointer too, with names for everything, on a phone and on a l
   );
   await press(words.undo);
   await page.getByRole("button", { name: /^Owner/, pressed: true }).waitFor();
-  expect(await page.locator(".steward-list li").count()).toBe(1);
+  await expect.poll(() => page.locator(".steward-list li").count()).toBe(1);
   await page.locator('.steward-list input[type="checkbox"]').check();
   await press(words.accept);
   await page.locator(".steward-why li button").nth(1).click();
@@ -232,8 +232,10 @@ test("no key does anything once keys are turned off, and none while somebody typ
   const keys = page.getByLabel(words.keysOn);
   await keys.uncheck();
   for (const name of ["j", "a", "r", "x", "u"]) await page.keyboard.press(name);
-  expect(await shownTune(page)).toBe(shown);
-  expect(await page.locator(".steward-why, .steward-list input:checked").count()).toBe(0);
+  await expect.poll(() => shownTune(page)).toBe(shown);
+  await expect
+    .poll(() => page.locator(".steward-why, .steward-list input:checked").count())
+    .toBe(0);
   await keys.check();
   await key(page, "j");
   await expect.poll(() => shownTune(page), soon).not.toBe(shown);
@@ -247,17 +249,19 @@ test("a wrong token is told as such and kept nowhere; the right one stays in the
   await page.getByLabel(words.token).fill("not-the-token-at-all");
   await page.keyboard.press("Enter");
   await page.getByText(words.wrong).waitFor();
-  expect(await stored()).not.toContain("not-the-token");
-  expect(await page.getByLabel(words.token).getAttribute("type")).toBe("password");
+  await expect.poll(() => stored()).not.toContain("not-the-token");
+  await expect.poll(() => page.getByLabel(words.token).getAttribute("type")).toBe("password");
   await page.getByLabel(words.token).fill(TOKEN);
   await page.keyboard.press("Enter");
   await page.locator(".steward-tune [data-tune]").waitFor();
-  expect(await page.evaluate(() => JSON.stringify({ ...localStorage }))).not.toContain(TOKEN);
+  await expect
+    .poll(() => page.evaluate(() => JSON.stringify({ ...localStorage })))
+    .not.toContain(TOKEN);
   await page.reload();
   await page.locator(".steward-tune [data-tune]").waitFor();
   await page.getByRole("button", { name: words.leave, exact: true }).click();
   await page.getByLabel(words.token).waitFor();
-  expect(await stored()).not.toContain(TOKEN);
+  await expect.poll(() => stored()).not.toContain(TOKEN);
   await close(/401/);
 });
 
@@ -297,9 +301,9 @@ test("new owners, alarms and clusters: somebody counts by mistake, the fit is he
   await letCount.first().click();
   await owners.locator("[aria-invalid]").waitFor();
   await owners.getByLabel(words.reason).fill("Known from the club, or so it seemed.");
-  expect(await letCount.count()).toBe(7);
+  await expect.poll(() => letCount.count()).toBe(7);
   const size = owners.getByText(words.sizeWaits("8", 1, 3));
-  expect(await size.isVisible()).toBe(true);
+  await expect.poll(() => size.isVisible()).toBe(true);
   await letCount.last().click();
   await size.waitFor({ state: "detached" });
   await letCount.first().click();
@@ -314,7 +318,7 @@ test("new owners, alarms and clusters: somebody counts by mistake, the fit is he
   await alarms.getByLabel(words.reason).fill("Its owner was asked.");
   await page.getByRole("button", { name: words.keepBack }).click();
   await alarms.getByText(words.keptBack("").slice(0, 20)).waitFor();
-  expect(await frozen()).toBe(true);
+  await expect.poll(() => frozen()).toBe(true);
 
   // The cluster is looked at, all of it selected, and removed by a key and a digit.
   await page.locator(".steward-clusters button").first().click();

@@ -26,25 +26,25 @@ const SUN = /^#fff(fff)?$/;
 test("the system's theme is taken, one that is chosen here stays, and the system's comes back", async () => {
   const { page, close } = await openPage(browser, atlas.url);
   await shown(page, "start");
-  expect(await paper(page)).toMatch(LIGHT);
+  await expect.poll(() => paper(page)).toMatch(LIGHT);
   await page.emulateMedia({ colorScheme: "dark" });
-  expect(await paper(page)).toMatch(DARK);
+  await expect.poll(() => paper(page)).toMatch(DARK);
   await page.emulateMedia({ contrast: "more" });
-  expect(await paper(page)).toMatch(SUN);
+  await expect.poll(() => paper(page)).toMatch(SUN);
   await press(page, t.theme.dark);
-  expect(await paper(page)).toMatch(DARK);
+  await expect.poll(() => paper(page)).toMatch(DARK);
   await press(page, t.theme.light);
-  expect(await paper(page)).toMatch(LIGHT);
+  await expect.poll(() => paper(page)).toMatch(LIGHT);
   await page.reload();
   await shown(page, "start");
-  expect(await paper(page)).toMatch(LIGHT);
+  await expect.poll(() => paper(page)).toMatch(LIGHT);
   await page.emulateMedia({ colorScheme: "light", contrast: "no-preference" });
   await press(page, t.theme.dark);
   await page.locator('.land-picture[data-drawn="yes"]').waitFor();
-  expect(await paper(page)).toMatch(DARK);
+  await expect.poll(() => paper(page)).toMatch(DARK);
   await press(page, t.theme.system);
-  expect(await paper(page)).toMatch(LIGHT);
-  expect(await page.evaluate(() => localStorage.getItem("hypsotune.theme"))).toBe(null);
+  await expect.poll(() => paper(page)).toMatch(LIGHT);
+  await expect.poll(() => page.evaluate(() => localStorage.getItem("hypsotune.theme"))).toBe(null);
   await close();
 });
 
@@ -55,15 +55,15 @@ test("high contrast is one press away on the first screen, and one press back", 
   });
   const sun = page.locator(".sun");
   await sun.click();
-  expect(await paper(page)).toMatch(SUN);
-  expect(await sun.getAttribute("aria-pressed")).toBe("true");
+  await expect.poll(() => paper(page)).toMatch(SUN);
+  await expect.poll(() => sun.getAttribute("aria-pressed")).toBe("true");
   const box = await sun.boundingBox();
   expect(Math.min(box?.width ?? 0, box?.height ?? 0)).toBeGreaterThanOrEqual(44);
   await page.reload();
   await shown(page, "start");
-  expect(await paper(page)).toMatch(SUN);
+  await expect.poll(() => paper(page)).toMatch(SUN);
   await sun.click();
-  expect(await paper(page)).toMatch(DARK);
+  await expect.poll(() => paper(page)).toMatch(DARK);
   await close();
 });
 
@@ -110,9 +110,9 @@ describe("high contrast on a phone", () => {
       const { page } = opened;
       await goTo(page, view);
       await rendered(page);
-      expect(await smallPrint(page)).toEqual([]);
+      await expect.poll(() => smallPrint(page)).toEqual([]);
       expect(await axeFinds(page, { themes: ["light"], coloursOnly: true })).toEqual([]);
-      expect(await sideways(page)).toBe(0);
+      await expect.poll(() => sideways(page)).toBe(0);
     },
   );
 });

@@ -84,11 +84,13 @@ async function expectShown(page: Page, answer: TripAnswer): Promise<void> {
       `${tune.low.pump_Hz.toFixed(1)} / ${tune.high.pump_Hz.toFixed(1)}`,
     ),
   );
-  expect(await page.locator(".profile .rates").allTextContents()).toEqual(set);
-  expect(await numbers(page, ".profile .drawing .bar", "shift")).toEqual(shiftsOfLegs(answer));
-  expect(await page.locator(".trip-answer").getAttribute("data-tunes")).toBe(
-    String(answer.legs.length),
-  );
+  await expect.poll(() => page.locator(".profile .rates").allTextContents()).toEqual(set);
+  await expect
+    .poll(() => numbers(page, ".profile .drawing .bar", "shift"))
+    .toEqual(shiftsOfLegs(answer));
+  await expect
+    .poll(() => page.locator(".trip-answer").getAttribute("data-tunes"))
+    .toBe(String(answer.legs.length));
 }
 
 test("three stops typed: start tunes, one tune, the fewest with the change-over, fuel; the link opens the same elsewhere", async () => {
@@ -107,11 +109,11 @@ test("three stops typed: start tunes, one tune, the fewest with the change-over,
   // Tunes like what stands there, asked for once they are wanted.
   const { tunes } = await atlas.get<NearAnswer>("/tunes/near?heat_kW=5&elevation_m=4600");
   const near = page.locator(".open-stop details");
-  expect(await nearAsked(page)).toBe(0);
+  await expect.poll(() => nearAsked(page)).toBe(0);
   await near.getByText(heaterWords.near.title, { exact: true }).click();
   await expect.poll(() => near.locator("tbody tr").count()).toBe(tunes.length);
-  expect(await nearAsked(page)).toBe(1);
-  expect(await sideways(page)).toBe(0);
+  await expect.poll(() => nearAsked(page)).toBe(1);
+  await expect.poll(() => sideways(page)).toBe(0);
   // What the tank, or the battery, leaves of itself, and when that is little.
   const supply = page.locator(".supply dd");
   const { fuel_L, battery_Ah } = answer.total;
@@ -123,13 +125,13 @@ test("three stops typed: start tunes, one tune, the fewest with the change-over,
       await field(page, name).fill(amount.toFixed(1));
       return supply.nth(i);
     };
-    expect(await supply.nth(i).textContent()).toMatch(/^[\d.]+ (L|Ah)$/);
+    await expect.poll(() => supply.nth(i).textContent()).toMatch(/^[\d.]+ (L|Ah)$/);
     const roomy = await holds(Math.ceil(needs) * 2);
     await expect.poll(() => roomy.textContent()).toMatch(/ of [\d.]+ (L|Ah): [45]\d % to spare$/);
-    expect(await roomy.getAttribute("data-tight")).toBe("false");
+    await expect.poll(() => roomy.getAttribute("data-tight")).toBe("false");
     const tight = await holds(Math.ceil(10 * needs) / 10 + 0.1);
     await expect.poll(() => tight.textContent()).toMatch(/: tight, only [0-5] % to spare$/);
-    expect(await tight.getAttribute("data-tight")).toBe("true");
+    await expect.poll(() => tight.getAttribute("data-tight")).toBe("true");
     await page.getByText(words.nights[i === 0 ? "tank" : "battery"].tightWhy).waitFor();
     const short = await holds(needs - 0.1);
     await expect.poll(() => short.textContent()).toMatch(/is more than [\d.]+ (L|Ah)$/);
@@ -146,13 +148,13 @@ test("three stops typed: start tunes, one tune, the fewest with the change-over,
   expect(link).toContain("/#/trip/1.");
   const fresh = await openPage(browser, link);
   await expectShown(fresh.page, answer);
-  expect(await fresh.page.locator(".trip-table").textContent()).toBe(
-    await page.locator(".trip-table").textContent(),
-  );
-  expect(await field(fresh.page, "heater.dose_uL").inputValue()).toBe("22");
-  expect(await fresh.page.locator(".supply").textContent()).toBe(
-    await page.locator(".supply").textContent(),
-  );
+  await expect
+    .poll(() => fresh.page.locator(".trip-table").textContent())
+    .toBe(await page.locator(".trip-table").textContent());
+  await expect.poll(() => field(fresh.page, "heater.dose_uL").inputValue()).toBe("22");
+  await expect
+    .poll(() => fresh.page.locator(".supply").textContent())
+    .toBe(await page.locator(".supply").textContent());
   await fresh.page.getByText(words.keep.opened(3)).waitFor();
   await fresh.close();
 
@@ -174,7 +176,7 @@ test("order by keyboard, shifts of a stop's own tune, a place by search, one rem
   await page.getByText(words.list.nowAt("Pass", 1, 2)).waitFor();
   await button(page, words.list.close).press("Enter");
   await page.locator('[data-stop-button="0"]:focus').waitFor();
-  expect(await page.locator(".open-stop").count()).toBe(0);
+  await expect.poll(() => page.locator(".open-stop").count()).toBe(0);
   await choosePlace(page, "Leadville", /Leadville, Colorado/);
   await column(page, "Leadville, .*").waitFor();
   await field(page, "shown").selectOption("0");
@@ -220,7 +222,7 @@ test("a bad CSV is refused with its line and leaves the trip as it was; mended i
   const bad = "name,elevation_m,temperature_C\nHarbour,5,8\nPass,high,-9\n";
   await field(page, "file").setInputFiles(fileOf("trip.csv", bad));
   await page.getByText(/^Line 3: elevation_m is not a number: “high”/).waitFor();
-  expect(await page.locator("[data-stop-button]").count()).toBe(0);
+  await expect.poll(() => page.locator("[data-stop-button]").count()).toBe(0);
   await field(page, "file").setInputFiles(fileOf("trip.csv", bad.replace("high", "2300")));
   await page.getByText(words.add.added(2)).first().waitFor();
   await expectShown(page, await asked(STOPS.slice(0, 2)));
@@ -307,7 +309,7 @@ test("on a phone the form stays under the thumb while the answer grows above it"
     await expect.poll(() => elevation.inputValue()).toBe("");
     await expect.poll(async () => Math.abs((await top()) - before)).toBeLessThan(2);
   }
-  expect(await page.locator("[data-stop-button]").count()).toBe(3);
+  await expect.poll(() => page.locator("[data-stop-button]").count()).toBe(3);
   await close();
 });
 
@@ -340,11 +342,13 @@ test("verdict, drawing, what is heard, table, paper and file say the same figure
   expect(set).toEqual(new Array(4).fill(rates));
   // The margin is that of the shift nearest to its limit.
   const room = Math.min(...all.map((shift) => Math.min(12 - shift, 25 + shift)));
-  expect(await page.locator(".verdict + p").textContent()).toContain(`${room} % from the limit`);
+  await expect
+    .poll(() => page.locator(".verdict + p").textContent())
+    .toContain(`${room} % from the limit`);
   const cells = await page.locator(".trip-table td[data-shift]").allTextContents();
   expect(cells.join(" ")).not.toContain(words.result.beyond);
   expect(shiftsIn(cells.join(" "))).toEqual(all);
-  expect(await numbers(page, ".profile .drawing .bar", "shift")).toEqual(all);
+  await expect.poll(() => numbers(page, ".profile .drawing .bar", "shift")).toEqual(all);
   const larger = ends.low.map((shift, i) => {
     const other = ends.high[i] as number;
     return Math.abs(shift) > Math.abs(other) ? shift : other;
@@ -390,7 +394,7 @@ test("verdict, drawing, what is heard, table, paper and file say the same figure
 test("a yes at the window's very edge is called tight, with the room that is left", async () => {
   const { page, close } = await openTrip(`/${textOf({ ...NEW_TRIP, stops: FOUR })}`);
   const answered = page.locator(".trip-answer");
-  expect(await answered.getAttribute("data-standing")).toBe("roomy");
+  await expect.poll(() => answered.getAttribute("data-standing")).toBe("roomy");
   // The window drawn in until the model finds no room in it any more.
   const fit = await atlas.get<PublishedFit>("/fit");
   const windows = Array.from({ length: 12 }, (_, i) => ({ rich_pct: 12 - i, lean_pct: 25 - i }));
@@ -405,9 +409,9 @@ test("a yes at the window's very edge is called tight, with the room that is lef
   const edge = (await page.locator(".verdict + p").textContent()) ?? "";
   expect(edge).toMatch(/^Tight: .*, (only )?[0-3] % from the limit/);
   await page.getByText(/^One tune will do, but only just: /).waitFor();
-  expect(await page.locator(".trip-table .beyond").first().textContent()).toMatch(
-    /^tight: [0-3] % from the limit$/,
-  );
+  await expect
+    .poll(() => page.locator(".trip-table .beyond").first().textContent())
+    .toMatch(/^tight: [0-3] % from the limit$/);
   // The limits drawn are those typed.
   await page
     .getByText(words.profile.window(`${narrow?.rich_pct}`, `${narrow?.lean_pct}`))
@@ -424,24 +428,26 @@ test("a stop is edited where it was tapped: the drawing follows at once, and the
   await column(page, "Pass").click();
   await field(page, "stops.2.elevation_m").waitFor();
   // Of the stop that was tapped and of no other; its heading and the drawing are both in sight.
-  expect(await page.locator('[name^="stops."]').count()).toBe(4);
+  await expect.poll(() => page.locator('[name^="stops."]').count()).toBe(4);
   const seen = async (selector: string) => {
     const box = await page.locator(selector).boundingBox();
     return box !== null && box.y >= 0 && box.y + box.height <= PHONE.height;
   };
   await expect.poll(() => seen("#open-stop")).toBe(true);
-  expect(await seen(".profile .drawing")).toBe(true);
+  await expect.poll(() => seen(".profile .drawing")).toBe(true);
   await field(page, "stops.2.elevation_m").fill("3900");
   await field(page, "stops.2.temperature_C").fill("-20");
   const changed = FOUR.map((stop, i) =>
     i === 2 ? { ...stop, elevation_m: 3900, temperature_C: -20 } : stop,
   );
   await expectShown(page, await asked(changed));
-  expect(await page.locator(".profile .elevation").allTextContents()).toContain("3,900 m");
-  expect(await page.locator(".profile .night").allTextContents()).toContain("−20 °C");
-  expect(await column(page, "Pass").getAttribute("aria-expanded")).toBe("true");
+  await expect
+    .poll(() => page.locator(".profile .elevation").allTextContents())
+    .toContain("3,900 m");
+  await expect.poll(() => page.locator(".profile .night").allTextContents()).toContain("−20 °C");
+  await expect.poll(() => column(page, "Pass").getAttribute("aria-expanded")).toBe("true");
   await column(page, "Pass").click();
-  expect(await page.locator(".open-stop").count()).toBe(0);
+  await expect.poll(() => page.locator(".open-stop").count()).toBe(0);
   await close();
 });
 
@@ -494,7 +500,7 @@ for (const locale of ["en-US", "de-DE", "es-ES"]) {
       ).toBe(true);
     }
     // On the screen it is as it was.
-    expect(await page.locator(".cautions details").getAttribute("open")).toBeNull();
+    await expect.poll(() => page.locator(".cautions details").getAttribute("open")).toBeNull();
     await close();
   });
 }

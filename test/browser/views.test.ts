@@ -75,7 +75,7 @@ for (const [view, fill] of Object.entries(VIEWS)) {
     const { page, close } = await openPage(browser, `${demo.url}/#/${view}`);
     await fill(page);
     expect(await faultsAt(page, [LAPTOP, PHONE])).toEqual([]);
-    expect(await smallTargets(page)).toEqual([]);
+    await expect.poll(() => smallTargets(page)).toEqual([]);
     await page.getByText(SAFETY.notice).waitFor();
     await close();
   });
@@ -98,10 +98,10 @@ test("an empty atlas answers from physics alone, says so, and its bands are wide
   const { page, close } = await openPage(browser, empty.url);
   await page.getByText(basisWords.prior("5")).waitFor();
   await page.getByText(basisWords.priorFit).waitFor();
-  expect(await page.getByText(t.demo).count()).toBe(0);
-  expect(await shownRates(page)).toEqual(
-    await askedRates(empty.get, { heat_kW: 5, elevation_m: 1000 }),
-  );
+  await expect.poll(() => page.getByText(t.demo).count()).toBe(0);
+  await expect
+    .poll(() => shownRates(page))
+    .toEqual(await askedRates(empty.get, { heat_kW: 5, elevation_m: 1000 }));
   const { low } = await empty.get<StartTune>("/start?heat_kW=5&elevation_m=1000");
   const band = low.new_heater_bands_Hz.at(-1);
   expect((band?.upper ?? 0) / (band?.lower ?? 1)).toBeGreaterThan(2);
@@ -116,14 +116,18 @@ test("the keyboard alone leads from the top of the page to a place and through t
   await page.locator("button.my-heater-line").waitFor();
   await field(page, "place").waitFor();
   await page.keyboard.press("Tab");
-  expect(await page.evaluate(() => document.activeElement?.textContent)).toBe(t.skip);
+  await expect.poll(() => page.evaluate(() => document.activeElement?.textContent)).toBe(t.skip);
   await page.keyboard.press("Enter");
   await page.keyboard.press("Tab");
-  expect(await page.evaluate(() => document.activeElement?.className)).toBe("my-heater-line");
+  await expect
+    .poll(() => page.evaluate(() => document.activeElement?.className))
+    .toBe("my-heater-line");
   await page.keyboard.press("Tab");
-  expect(await page.evaluate(() => document.activeElement?.className)).toBe("sun");
+  await expect.poll(() => page.evaluate(() => document.activeElement?.className)).toBe("sun");
   await page.keyboard.press("Tab");
-  expect(await page.evaluate(() => document.activeElement?.getAttribute("name"))).toBe("place");
+  await expect
+    .poll(() => page.evaluate(() => document.activeElement?.getAttribute("name")))
+    .toBe("place");
   await page.keyboard.type("Lhasa");
   await page.getByRole("option").first().waitFor();
   await page.keyboard.press("ArrowDown");
