@@ -8,6 +8,7 @@ import {
   gte,
   inArray,
   lt,
+  lte,
   notExists,
   notInArray,
   or,
@@ -152,23 +153,29 @@ export function counts(db: Database) {
 /**
  * Who waits with an accepted tune, in the order in which they come to count: those who came in no crowd first, the
  * longest wait first.
- * @param before only those whose turn is before this one's
+ * @param part only those whose turn is before this one's, or behind it
  */
-export function waitingInTurn(db: Database, most: number, before?: Waiting): Promise<Waiting[]> {
+export function waitingInTurn(
+  db: Database,
+  most: number,
+  part?: { before: Waiting } | { behind: Waiting },
+): Promise<Waiting[]> {
+  const inPart = part && ("before" in part ? isOn(lt, part.before) : isOn(gt, part.behind));
   return db
     .select()
     .from(waiting)
-    .where(and(exists(tunesOf(db, "accepted")), before && isBefore(before)))
+    .where(and(exists(tunesOf(db, "accepted")), inPart))
     .orderBy(asc(waiting.crowded), asc(waiting.since), asc(waiting.contributor))
     .limit(most);
 }
 
-function isBefore({ crowded, since, contributor }: Waiting) {
+/** On one side of somebody in the order of turns. */
+function isOn(side: typeof lt | typeof gt, { crowded, since, contributor }: Waiting) {
   const sameCrowd = eq(waiting.crowded, crowded);
   return or(
-    lt(waiting.crowded, crowded),
-    and(sameCrowd, lt(waiting.since, since)),
-    and(sameCrowd, eq(waiting.since, since), lt(waiting.contributor, contributor)),
+    side(waiting.crowded, crowded),
+    and(sameCrowd, side(waiting.since, since)),
+    and(sameCrowd, eq(waiting.since, since), side(waiting.contributor, contributor)),
   );
 }
 
@@ -259,26 +266,35 @@ export interface OwnerOfWaitingSize {
   waits: boolean;
 }
 
-/** Owners of the heater sizes that wait, by size, those who wait for nothing else first. */
+/**
+ * Owners of the heater sizes that wait, by size, those who wait for nothing else first.
+ * @param most of each size
+ */
 export async function ownersOfWaitingSizes(
   db: Database,
   most: number,
 ): Promise<OwnerOfWaitingSize[]> {
   const isNew = sql<number>`max(${waiting.contributor} is not null)`;
-  const found = await db
+  const place = sql<number>`row_number() over (partition by ${tunes.heat_kW} order by ${isNew}, ${tunes.contributor})`;
+  const owners = db
     .select({
       heat_kW: tunes.heat_kW,
       contributor: tunes.contributor,
-      tunes: count(),
-      waits: isNew,
+      tunes: count().as("tunes_of_owner"),
+      waits: isNew.as("waits"),
+      place: place.as("place"),
     })
     .from(waitingSizes)
     .innerJoin(tunes, and(eq(tunes.heat_kW, waitingSizes.heat_kW), eq(tunes.verdict, "accepted")))
     .leftJoin(waiting, eq(waiting.contributor, tunes.contributor))
     .groupBy(tunes.heat_kW, tunes.contributor)
-    .orderBy(asc(tunes.heat_kW), asc(isNew), asc(tunes.contributor))
-    .limit(most);
-  return found.map((owner) => ({ ...owner, waits: owner.waits === 1 }));
+    .as("owners");
+  const found = await db
+    .select()
+    .from(owners)
+    .where(lte(owners.place, most))
+    .orderBy(asc(owners.heat_kW), asc(owners.place));
+  return found.map(({ place: _, ...owner }) => ({ ...owner, waits: owner.waits === 1 }));
 }
 
 /** Said where a steward lets somebody count: that is not taken back, for since when they waited is forgotten. */

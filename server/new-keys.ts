@@ -211,7 +211,7 @@ export class NewKeys {
   async #turn(row: Waiting): Promise<string> {
     const { db, now, days } = this.#options;
     const today = dayOf(now());
-    const ahead = await waitingInTurn(db, QUEUE_MOST, row);
+    const ahead = await waitingInTurn(db, QUEUE_MOST, { before: row });
     const recent = await daysOfCounting(db, later(today, -WEEK));
     const counted = await this.#countCounted();
     const queue = [...ahead, row].map((one) => ({

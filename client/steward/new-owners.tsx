@@ -18,7 +18,9 @@ export function NewOwners(props: {
 }) {
   const { api, onSaid } = props;
   const [counted, setCounted] = useState(0);
-  const seen = useAsked(api.waiting, counted);
+  const [pages, setPages] = useState(1);
+  // All pages anew: whoever comes to count leaves a gap, and others come in between.
+  const seen = useAsked(() => api.waiting(pages), `${pages} ${counted}`);
   const [reason, setReason] = useState("");
   const [tried, setTried] = useState(false);
   const id = useId();
@@ -33,7 +35,7 @@ export function NewOwners(props: {
       onSaid("", whatWentWrong(error));
     }
   };
-  const { waiting, sizes } = seen;
+  const { waiting, next, sizes } = seen;
   const line = (name: string, what: string) => (
     <li key={name}>
       <p>{what}</p>
@@ -75,6 +77,13 @@ export function NewOwners(props: {
             ),
           )}
         </ul>
+      )}
+      {next !== null && (
+        <p>
+          <button type="button" onClick={() => setPages(pages + 1)}>
+            {words.more}
+          </button>
+        </p>
       )}
       {sizes.length > 0 && (
         <>

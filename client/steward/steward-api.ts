@@ -53,7 +53,17 @@ export function stewardApi(token: string) {
     alarms: () => ask<AlarmsAnswer>("alarms"),
     publication: (what: "publish" | "keep-back", reason: string) =>
       ask<Publication>(what, { reason }),
-    waiting: () => ask<WaitingAnswer>("waiting?limit=100"),
+    /** So many pages of those who wait, as one. */
+    waiting: async (pages: number) => {
+      let found = await ask<WaitingAnswer>(`waiting?limit=${PAGE}`);
+      for (let n = 1; n < pages && found.next !== null; n++) {
+        const { waiting, next } = await ask<WaitingAnswer>(
+          `waiting?limit=${PAGE}&after=${found.next}`,
+        );
+        found = { ...found, waiting: [...found.waiting, ...waiting], next };
+      }
+      return found;
+    },
     letCount: (contributor: string, reason: string) =>
       ask<Counted>(`contributors/${contributor}/count`, { reason }),
     clusters: () => ask<ClustersAnswer>("clusters"),

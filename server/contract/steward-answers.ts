@@ -122,6 +122,7 @@ export const waitingAnswer = z.strictObject({
       }),
     )
     .describe("Who wait with an accepted tune, in the order in which they come to count"),
+  next: z.string().nullable().describe("What to ask for as after; null on the last page"),
   sizes: z
     .array(
       z.strictObject({
@@ -135,7 +136,9 @@ export const waitingAnswer = z.strictObject({
               waits: z.boolean().describe("Whether they are new and wait themselves"),
             }),
           )
-          .describe("Who have accepted tunes of it; those who wait for nothing else first"),
+          .describe(
+            "Who have accepted tunes of it; all who wait for nothing else first, then some of those who are new",
+          ),
       }),
     )
     .describe(

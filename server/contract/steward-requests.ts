@@ -9,7 +9,7 @@ import { fromText } from "./from-text.ts";
 
 /** What the steward's routes take. */
 
-/** Tunes or decisions a page, unless told otherwise. */
+/** Tunes, decisions or new contributors a page, unless told otherwise. */
 export const PAGE = 20;
 const page = {
   after: fromText(
@@ -66,7 +66,14 @@ export const tunesQuery = z
     message: "Give either ids or a contributor.",
   });
 
-export const waitingQuery = z.strictObject({ limit: page.limit });
+export const waitingQuery = z.strictObject({
+  after: z
+    .string()
+    .regex(/^[01]\.\d{4}-\d{2}-\d{2}\.[0-9a-f]{16}$/, "After is what the page before gave as next.")
+    .optional()
+    .describe("The next of the page before"),
+  limit: page.limit,
+});
 
 export const trailQuery = z.strictObject({
   tune: z.string().min(1, "Give the id of a tune.").max(64, "An id is shorter.").optional(),

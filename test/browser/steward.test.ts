@@ -293,6 +293,10 @@ test("new owners, alarms and clusters: somebody counts by mistake, the fit is he
   }
   const frozen = async () => (await own.get<Health>("/health")).frozen;
   const { page, close } = await openPage(browser, `${own.url}/#/steward`);
+  // As with very many who wait: three a page.
+  await page.route(/steward\/waiting\?limit=50/, (route) =>
+    route.continue({ url: route.request().url().replace("limit=50", "limit=3") }),
+  );
   await page.getByLabel(words.token).fill(TOKEN);
   await page.keyboard.press("Enter");
   const owners = page.locator(".steward-new");
@@ -301,6 +305,10 @@ test("new owners, alarms and clusters: somebody counts by mistake, the fit is he
   await letCount.first().click();
   await owners.locator("[aria-invalid]").waitFor();
   await owners.getByLabel(words.reason).fill("Known from the club, or so it seemed.");
+  await expect.poll(() => letCount.count()).toBe(4);
+  const more = owners.getByRole("button", { name: words.more });
+  await more.click();
+  await more.waitFor({ state: "detached" });
   await expect.poll(() => letCount.count()).toBe(7);
   const size = owners.getByText(words.sizeWaits("8", 1, 3));
   await expect.poll(() => size.isVisible()).toBe(true);

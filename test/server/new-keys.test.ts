@@ -1,4 +1,5 @@
 import { afterEach, expect, test } from "vitest";
+import { letCount, waitingInTurn } from "../../db/waiting.ts";
 import type { Tune } from "../../model/tune.ts";
 import * as answers from "../../server/contract.ts";
 import { turnOf } from "../../server/new-keys.ts";
@@ -48,6 +49,10 @@ const tunesInFit = async () => (await atlas.fit.current()).groups[0]?.tunes ?? 0
 const text = async (path: string) => (await atlas.app.request(path)).text();
 const read = async ({ id, receipt }: Sent) =>
   (await atlas.app.request(`/api/tunes/${id}`, { headers: bearer(receipt) })).json();
+
+/** The whole hash of whoever has a place in the queue, from 0. */
+const waitingNames = async (place: number) =>
+  (await waitingInTurn(atlas.db, place + 1)).slice(place).map(({ contributor }) => contributor);
 
 async function pass(days: number): Promise<void> {
   for (let day = 0; day < days; day++) {
@@ -218,6 +223,37 @@ test("a steward lets a contributor count at once, with a reason that its owner r
   // It takes nobody's turn.
   expect((await submit(newcomer(1), "198.51.100.1")).counts_from).toBe("2026-12-01");
   expect((await steward(`contributors/${contributor}/count`, { reason })).status).toBe(404);
+});
+
+test("a steward sees all who wait, a page at a time, also while some come to count", async () => {
+  await openWithRule();
+  for (let n = 0; n < 5; n++) {
+    await submit(newcomer(n), n < 3 ? "203.0.113.7" : `198.51.${n}.1`);
+    if (n === 3) await pass(1);
+  }
+  const page = async (query: string) => {
+    const answer = await atlas.app.request(`/api/steward/waiting?${query}`, {
+      headers: bearer(TOKEN),
+    });
+    return answers.waitingAnswer.parse(await answer.json());
+  };
+  const { waiting, next } = await page("limit=5");
+  expect(next).toBeNull();
+  expect(waiting.map(({ since, crowded }) => `${since} ${crowded}`)).toEqual([
+    "2026-11-25 false",
+    "2026-11-25 false",
+    "2026-11-26 false",
+    "2026-11-25 true",
+    "2026-11-25 true",
+  ]);
+  const first = await page("limit=2");
+  expect(first.waiting).toEqual(waiting.slice(0, 2));
+  // Nobody is passed over, although the one behind whom the next page begins waits no more.
+  await letCount(atlas.db, await waitingNames(1), "2026-11-26");
+  const second = await page(`limit=2&after=${first.next}`);
+  expect(second.waiting).toEqual(waiting.slice(2, 4));
+  const third = await page(`limit=2&after=${second.next}`);
+  expect(third).toMatchObject({ waiting: waiting.slice(4), next: null });
 });
 
 test("a queue's last comes to count on the day that letting so many count a week gives", () => {

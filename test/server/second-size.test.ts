@@ -1,5 +1,6 @@
 import { afterEach, expect, test, vi } from "vitest";
 import { waitingSizes } from "../../db/schema.ts";
+import { ownersOfWaitingSizes } from "../../db/waiting.ts";
 import type { Tune } from "../../model/tune.ts";
 import * as answers from "../../server/contract.ts";
 import { HOUR_ms, openWith, submit, suffer } from "../study/poisoning/attack.ts";
@@ -148,6 +149,10 @@ test("a steward sees the sizes that wait with their owners, and may let one coun
       ],
     },
   ]);
+  // However many new ones there are, whoever is not new is told.
+  expect(await ownersOfWaitingSizes(atlas.db, 1)).toMatchObject([
+    { heat_kW: SIZE_kW, waits: false },
+  ]);
   const letCount = () =>
     atlas.app.request(`/api/steward/contributors/${sizes[0]?.owners[0]?.contributor}/count`, {
       method: "POST",
@@ -159,7 +164,7 @@ test("a steward sees the sizes that wait with their owners, and may let one coun
   await atlas.fit.settle();
   expect((await start()).basis).toMatchObject({ contributors: 1, prior_only: false });
   // The newcomer goes on waiting.
-  expect(await seen()).toEqual({ waiting, sizes: [] });
+  expect(await seen()).toEqual({ waiting, next: null, sizes: [] });
   expect((await letCount()).status).toBe(404);
 });
 

@@ -265,6 +265,9 @@ describe("the audit trail", () => {
     ["held?after=x", "after"],
     ["held?limit=1.5", "limit"],
     ["held?tune=x", "tune"],
+    ["waiting?limit=101", "limit"],
+    ["waiting?after=20", "after"],
+    ["waiting?tune=x", "tune"],
   ])("%s is 422 and names the field", async (query, field) => {
     const response = await atlas.get(`/api/steward/${query}`);
     expect([response.status, response.headers.get("Cache-Control")]).toEqual([422, "no-store"]);

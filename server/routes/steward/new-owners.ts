@@ -5,6 +5,7 @@ import {
   letCountBySteward,
   ownersOfWaitingSizes,
   tunesOfContributors,
+  type Waiting,
   waitingByPseudonym,
   waitingInTurn,
 } from "../../../db/waiting.ts";
@@ -37,16 +38,29 @@ const countRoute = declareRoute({
   problems: [400, 401, 404, 413, 415, 422, 429, 503, 507],
 });
 
-/** Owners of heater sizes that wait are told up to so many. */
-const OWNERS_MOST = 500;
+/** So many owners of each heater size that waits are told. It waits for its third who is not new, and the new ones are listed above. */
+const OWNERS_MOST = 20;
+
+/** Somebody's place in the order of turns, as a text for the next page. */
+const placeOf = ({ crowded, since, contributor }: Waiting) =>
+  [crowded ? 1 : 0, since, stewardsName(contributor)].join(".");
+
+/** The same read again: behind all whose hash begins with that name, for hashes are written in 0 to 9 and a to f. */
+function behind(place: string): { behind: Waiting } {
+  const [crowded, since = "", name] = place.split(".");
+  return { behind: { crowded: crowded === "1", since, contributor: `${name}g` } };
+}
 
 /** New contributors and heater sizes, which wait, and letting one count. */
 export function newOwnerRoutes({ db, commit, now, afterWrite }: Services) {
   return api("decision")
     .openapi(waitingRoute, async (c) => {
-      const { limit = PAGE } = c.req.valid("query");
-      const found = await waitingInTurn(db, limit);
-      const waiting = found.map(({ contributor, since, crowded }) => ({
+      const { after, limit = PAGE } = c.req.valid("query");
+      // One more than shown tells whether there is a next page.
+      const found = await waitingInTurn(db, limit + 1, after ? behind(after) : undefined);
+      const shown = found.slice(0, limit);
+      const last = found.length > limit ? shown.at(-1) : undefined;
+      const waiting = shown.map(({ contributor, since, crowded }) => ({
         contributor: stewardsName(contributor),
         since,
         crowded,
@@ -61,7 +75,7 @@ export function newOwnerRoutes({ db, commit, now, afterWrite }: Services) {
           waits,
         })),
       }));
-      return c.json({ waiting, sizes }, 200);
+      return c.json({ waiting, next: last ? placeOf(last) : null, sizes }, 200);
     })
     .openapi(countRoute, async (c) => {
       const { reason } = c.req.valid("json");
