@@ -34,11 +34,15 @@ export class SqliteFile {
 
   /**
    * @param patience_ms how long a call waits for another process that holds the file; others go on meanwhile
-   * @throws Error of code ERR_SQLITE_ERROR when the file is none of SQLite's or cannot be opened
+   * @throws StorageFull or StorageFailing when the file cannot be opened for the disk's sake
    */
   constructor(file: string, patience_ms: number) {
     // Waiting within SQLite would stop this thread, so it is done here.
-    this.#connection = new DatabaseSync(file, { timeout: 0, enableForeignKeyConstraints: true });
+    try {
+      this.#connection = new DatabaseSync(file, { timeout: 0, enableForeignKeyConstraints: true });
+    } catch (error) {
+      throw diskTrouble(error, () => tryDisk(file)) ?? error;
+    }
     this.#file = file;
     this.#patience_ms = patience_ms;
     this.db = drizzle(

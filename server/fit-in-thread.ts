@@ -1,7 +1,9 @@
 import { Worker } from "node:worker_threads";
+import { fileTrouble } from "../db/disk.ts";
 import { OWNERS_MOST } from "../model/bounded-fit.ts";
-import type { ToFitThread } from "./fit-thread.ts";
+import type { FromFitThread, ToFitThread } from "./fit-thread.ts";
 import type { FitMaker, Made, Trial } from "./fitted.ts";
+import { errorOf } from "./thread-failure.ts";
 import { Turns } from "./turns.ts";
 
 /**
@@ -90,11 +92,12 @@ function answerOf<T>(worker: Worker): Promise<T> {
     };
     const failed = (error: unknown) => {
       settled();
-      reject(error);
+      reject(fileTrouble(error) ?? error);
     };
-    const answered = (answer: T) => {
+    const answered = (answer: FromFitThread) => {
       settled();
-      resolve(answer);
+      if ("failed" in answer) reject(errorOf(answer));
+      else resolve(answer.made as T);
     };
     worker.once("error", failed).once("exit", ended).once("message", answered);
   });

@@ -2,9 +2,8 @@ import { createHash } from "node:crypto";
 import { statfsSync, writeSync } from "node:fs";
 import { parentPort } from "node:worker_threads";
 import type { Database } from "../db/database.ts";
-import { fileTrouble } from "../db/disk.ts";
 import { SqliteFile } from "../db/sqlite-file.ts";
-import { causesOf, StorageFull, type StorageTrouble, troubleOf } from "../db/storage-trouble.ts";
+import { StorageFull } from "../db/storage-trouble.ts";
 import { dataRevision } from "../db/tunes.ts";
 import type { PublishedFit } from "../model/fit/group.ts";
 import type { Cell } from "./contract/cells.ts";
@@ -18,6 +17,7 @@ import {
 } from "./open-documents.ts";
 import { makeRelease, type Packing } from "./release.ts";
 import { type ScalingQuestion, scalingAnswer } from "./scaling-answer.ts";
+import { failureOf, type ThreadFailure } from "./thread-failure.ts";
 
 /** What the thread is asked to make. */
 export type Order =
@@ -31,10 +31,7 @@ export type Order =
   /** @param state names the state of fit and data that the cells are summed for */
   | { make: "cells"; fit: PublishedFit; parent: string; demo: boolean; state: string };
 export type ToPrepareThread = { number: number; file: string; order: Order };
-export type FromPrepareThread = { number: number } & (
-  | { made: unknown }
-  | { error: string; trouble: StorageTrouble | undefined }
-);
+export type FromPrepareThread = { number: number } & ({ made: unknown } | ThreadFailure);
 /** Bytes that are handed over, packed in pieces. */
 export interface InMemory {
   bytes: Uint8Array<ArrayBuffer>;
@@ -144,9 +141,7 @@ parentPort?.on("message", ({ number, file, order }: ToPrepareThread) => {
       const handedOver = bytes ? [bytes.buffer] : [];
       parentPort?.postMessage({ number, made } satisfies FromPrepareThread, handedOver);
     } catch (error) {
-      const trouble = troubleOf(fileTrouble(error) ?? error);
-      const failed = { number, error: String(causesOf(error).at(-1)), trouble };
-      parentPort?.postMessage(failed satisfies FromPrepareThread);
+      parentPort?.postMessage({ number, ...failureOf(error) } satisfies FromPrepareThread);
     }
   });
   if (!isShort) before = begun;

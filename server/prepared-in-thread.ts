@@ -2,7 +2,6 @@ import { Worker } from "node:worker_threads";
 import type { Database } from "../db/database.ts";
 import { fileTrouble } from "../db/disk.ts";
 import { ownPath } from "../db/file-state.ts";
-import { troubled } from "../db/storage-trouble.ts";
 import { dataRevision } from "../db/tunes.ts";
 import { DOCUMENTS, type DocumentName, WORLD } from "./open-documents.ts";
 import type { Packed } from "./packed.ts";
@@ -23,6 +22,7 @@ import {
 } from "./prepared.ts";
 import { type Made, type Release, Releases } from "./release.ts";
 import { inMemory } from "./stored.ts";
+import { errorOf } from "./thread-failure.ts";
 import { Turns } from "./turns.ts";
 import { UnnamedFile } from "./unnamed-file.ts";
 
@@ -56,7 +56,7 @@ class PrepareThread {
   readonly #file: string;
   readonly #waiting = new Map<
     number,
-    { done: (made: never) => void; failed: (e: Error) => void }
+    { done: (made: never) => void; failed: (error: unknown) => void }
   >();
   #worker: Worker | undefined;
   #number = 0;
@@ -88,14 +88,13 @@ class PrepareThread {
     worker.on("message", (answer: FromPrepareThread) => {
       const waiting = this.#waiting.get(answer.number);
       this.#waiting.delete(answer.number);
-      if ("error" in answer) {
-        const error = new Error(answer.error);
-        waiting?.failed(answer.trouble ? troubled(answer.trouble, error) : error);
-      } else waiting?.done(answer.made as never);
+      if ("failed" in answer) waiting?.failed(errorOf(answer));
+      else waiting?.done(answer.made as never);
     });
     const ended = (why: unknown) => {
       this.#worker = undefined;
-      for (const { failed } of this.#waiting.values()) failed(new Error(`It ended: ${why}`));
+      const error = fileTrouble(why) ?? new Error(`It ended: ${why}`);
+      for (const { failed } of this.#waiting.values()) failed(error);
       this.#waiting.clear();
     };
     worker.on("error", ended).on("exit", ended);

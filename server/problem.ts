@@ -70,12 +70,15 @@ export function busy(): RequestProblem {
 
 const isRead = (method: string) => ["GET", "HEAD"].includes(method);
 
+/** Questions that are too long for an address: nothing comes of them that is stored. */
+const ASKED_BY_POST = ["/api/start", "/api/steward/without"];
+
 /** The disk takes nothing. */
 export class DiskFails extends RequestProblem {
-  constructor({ method }: Context["req"]) {
+  constructor({ method, path }: Context["req"]) {
     super(
       503,
-      isRead(method)
+      isRead(method) || ASKED_BY_POST.includes(path)
         ? "The atlas's disk fails at this moment. Ask again later, once its operator has looked."
         : "The atlas's disk takes nothing at this moment. Nothing was stored; keep it and send it again later, once its operator has looked.",
       { title: "The disk fails", headers: { "Retry-After": String(FULL_FOR_s) } },
@@ -91,7 +94,7 @@ export function full({ method, path }: Context["req"]): RequestProblem {
   const detail = isRead(method)
     ? "The atlas's disk has no room for the files of the open data. Ask again later, once its operator has made some."
     : path.startsWith("/api/steward/")
-      ? "The atlas's disk is full. Nothing was decided; decide again once its operator has made room."
+      ? "The atlas's disk is full. Nothing was decided; try again once its operator has made room."
       : method === "DELETE"
         ? "The atlas's disk is full to the last byte. The tune is not withdrawn: keep the receipt and withdraw it again later, once the operator has made room."
         : "The atlas has no room for new tunes until its operator makes some. Nothing was stored; keep the tune and send it again later. Withdrawing still works.";

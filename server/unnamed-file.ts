@@ -1,5 +1,6 @@
 import { closeSync, openSync, read, rmSync } from "node:fs";
 import { promisify } from "node:util";
+import { fileTrouble } from "../db/disk.ts";
 import { type Reading, type Stored, streamOf } from "./stored.ts";
 
 const readAt = promisify(read);
@@ -38,7 +39,11 @@ export class UnnamedFile implements Stored {
     return {
       read: async (from, to) => {
         const bytes = new Uint8Array(to - from);
-        const { bytesRead } = await readAt(this.descriptor, bytes, 0, bytes.length, from);
+        const { bytesRead } = await readAt(this.descriptor, bytes, 0, bytes.length, from).catch(
+          (error) => {
+            throw fileTrouble(error) ?? error;
+          },
+        );
         if (bytesRead !== bytes.length) throw new Error("A file beside the database was cut.");
         return bytes;
       },

@@ -21,7 +21,7 @@ const cellTunesRoute = declareRoute({
   summary: "Accepted tunes shown under one cell of those that /api/cells names",
   request: { params: z.object({ cell: z.string() }) },
   responses: { 200: json(cellTunes) },
-  problems: [404],
+  problems: [404, 503],
 });
 
 const cellsRoute = declareRoute({
@@ -30,7 +30,7 @@ const cellsRoute = declareRoute({
   summary: `Accepted tunes summed per H3 cell under a parent cell, or over the "${WORLD}"`,
   request: { params: z.object({ parent: z.string() }) },
   responses: { 200: json(cells) },
-  problems: [404],
+  problems: [404, 503],
 });
 
 /** Accepted tunes summed per cell, under a parent cell or over the whole world; and those of one cell. */

@@ -26,7 +26,7 @@ const nearRoute = declareRoute({
     "Accepted tunes of a size, nearest in air first; where lat and lon are given, place orders those in like air",
   request: { query: z.strictObject(fromTexts(siteAndAir)) },
   responses: { 200: json(near) },
-  problems: [404, 422],
+  problems: [404, 422, 503],
 });
 
 const TUNES_MOST = 10;

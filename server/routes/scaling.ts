@@ -20,7 +20,7 @@ const scalingRoute = declareRoute({
   summary: "Points, curve and bands of a heater size and one end of its power",
   request: { query: scalingQuery },
   responses: { 200: json(scaling) },
-  problems: [422],
+  problems: [422, 503],
 });
 
 /** How settings scale with the air. */

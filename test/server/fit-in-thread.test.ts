@@ -1,10 +1,15 @@
+import { mkdtempSync, renameSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { dirname, join } from "node:path";
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
 import { tunes } from "../../db/schema.ts";
+import { problem } from "../../server/contract/problem.ts";
 import { fitsInThread } from "../../server/fit-in-thread.ts";
 import { fitsHere } from "../../server/fitted.ts";
 import { Turns } from "../../server/turns.ts";
 import { openTestAtlas, post, type TestAtlas } from "./atlas.ts";
 import { honestCrowd } from "./crowd.ts";
+import { bearer, TOKEN } from "./stewards-atlas.ts";
 
 let atlas: TestAtlas;
 let inThread: ReturnType<typeof fitsInThread>;
@@ -76,13 +81,38 @@ test("this thread's timers go on while a fit is made", async () => {
 });
 
 test("a fit that fails says why, and the next one is made", async () => {
-  const nowhere = fitsInThread("/nowhere/atlas.db");
-  await expect(nowhere.fit(ORDER)).rejects.toThrow("unable to open database file");
-  await nowhere.close();
   await atlas.db.update(tunes).set({ low_pump_Hz: -1 });
   await expect(inThread.fit(ORDER)).rejects.toThrow("pump_Hz must be a positive number");
   await atlas.db.update(tunes).set({ low_pump_Hz: 1.1 });
   expect((await inThread.fit(ORDER)).fit?.groups).toHaveLength(2);
+});
+
+test("where the disk fails a steward's trial is a 503 with the remedy, and whoever runs the atlas is told", async () => {
+  const told: string[] = [];
+  const file = join(mkdtempSync(join(tmpdir(), "hypsotune-trial-")), "atlas.db");
+  const threads = fitsInThread(file);
+  const failing = await openTestAtlas({
+    ...{ file, stewardToken: TOKEN },
+    fits: (here) => ({ ...here, without: threads.without }),
+    onTrouble: ({ event }) => told.push(event),
+  });
+  const { id } = await (await post(failing.app, honestCrowd(1, 6)[0])).json();
+  const tryWithout = () =>
+    failing.app.request("/api/steward/without", {
+      method: "POST",
+      headers: { "Content-Type": "application/json", ...bearer(TOKEN) },
+      body: JSON.stringify({ tunes: [id] }),
+    });
+  const [there, away] = [dirname(file), `${dirname(file)}-away`];
+  renameSync(there, away);
+  const answer = await tryWithout();
+  renameSync(away, there);
+  expect(answer.status).toBe(503);
+  expect(problem.parse(await answer.json()).detail).toMatch(/disk fails.*Ask again/);
+  expect(told).toEqual(["storage failing"]);
+  expect((await tryWithout()).status).toBe(200);
+  await threads.close();
+  await failing.close();
 });
 
 test("told to end while a fit is made: that one is published, and no second one is begun", async () => {

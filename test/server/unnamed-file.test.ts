@@ -94,16 +94,16 @@ test("a withdrawn tune is in no file beside the database, named or held open", a
   await atlas.close();
 });
 
-test("where the disk makes no file the open data are a 503 with the remedy, and whoever runs the atlas is told", async () => {
+test("where the disk makes and opens no file open data and cells are a 503 with the remedy, and whoever runs the atlas is told", async () => {
   const told: string[] = [];
   const onTrouble = ({ event }: { event: string }) => void told.push(event);
   const atlas = await openTestAtlas({ prepared: true, onTrouble });
   await post(atlas.app, goodTune());
   const [there, away] = [dirname(atlas.file), `${dirname(atlas.file)}-away`];
   renameSync(there, away);
-  for (const path of ["/api/tunes.csv", "/api/data"]) {
+  for (const path of ["/api/tunes.csv", "/api/data", "/api/cells/world"]) {
     const answer = await atlas.app.request(path);
-    expect(answer.status).toBe(503);
+    expect(answer.status, path).toBe(503);
     expect(problem.parse(await answer.json()).detail).toMatch(/disk fails.*Ask again/);
   }
   expect(told).toEqual(["storage failing"]);

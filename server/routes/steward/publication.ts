@@ -23,7 +23,7 @@ const withoutRoute = declareRoute({
   security: bearer.steward,
   request: { body: jsonBody(withoutBody) },
   responses: { 200: json(withoutAnswer) },
-  problems: [400, 401, 413, 415, 422, 429],
+  problems: [400, 401, 413, 415, 422, 429, 503, 507],
 });
 
 const alarmsRoute = declareRoute({
