@@ -3,13 +3,15 @@ import { parse } from "csv-parse/sync";
 import { sql } from "drizzle-orm";
 import { cellToChildren, cellToLatLng, cellToParent, getResolution, latLngToCell } from "h3-js";
 import { afterEach, beforeEach, expect, test } from "vitest";
-import { decisions, tunes } from "../../db/schema.ts";
+import { decisions, tunes, waiting } from "../../db/schema.ts";
+import { findTune, type TuneRow } from "../../db/tunes.ts";
 import { ENDS } from "../../model/end.ts";
 import type { Tune } from "../../model/tune.ts";
 import { scenario } from "../../seed-demo/scenario.ts";
 import { SITES } from "../../seed-demo/sites.ts";
 import type { Gazetteer } from "../../server/context.ts";
 import type { CellsAnswer, CellTune, NearAnswer } from "../../server/contract.ts";
+import { countDue, NEW_KEY_DAYS } from "../../server/new-keys.ts";
 import { flatCountry, goodTune, openTestAtlas, post, type TestAtlas } from "./atlas.ts";
 
 /**
@@ -342,27 +344,85 @@ test("98 tunes of two keys in every cell of its place bring a lone tune to none 
   expect(getResolution(await shownOf(id))).toBe(PLACE);
 });
 
-test("without waiting, four keys for every cell would, or five sets; three do not", async () => {
+/** New keys that send a tune in a cell, each one of its own; three are too few, and so many show a cell with a lone tune in it. */
+const ENOUGH = 4;
+let lastKey = 1000;
+async function sendInto(cell: string, keys: number) {
+  for (let k = 0; k < keys; k++) {
+    const tune = at(lastKey++, ...(cellToLatLng(cell) as [number, number]));
+    expect((await post(atlas.app, tune)).status).toBe(201);
+  }
+}
+
+test("without waiting, 52 keys would find a lone tune: four in each cell between, then four in each within that one; three do not", async () => {
   const id = await lone();
-  await sendEverywhere(3, "its own key");
-  expect(getResolution(await shownOf(id))).toBe(PLACE + 1);
+  await sendInto(LONE, ENOUGH - 1);
+  expect(getResolution(await shownOf(id))).toBe(PLACE);
   await atlas.db.delete(tunes).where(sql`id <> ${id}`);
-  await sendEverywhere(4, "its own key");
+  // Somebody who knows the place alone: into one cell of each between, and never by chance into the right one.
+  const between = cellToChildren(cellToParent(LONE, PLACE), PLACE + 1);
+  const first = between.map(
+    (cell) => cellToChildren(cell, 5).find((one) => one !== LONE) as string,
+  );
+  for (const cell of first) await sendInto(cell, ENOUGH);
+  const found = await shownOf(id);
+  expect(found).toBe(cellToParent(LONE, PLACE + 1));
+  const untried = cellToChildren(found, 5).filter((cell) => !first.includes(cell));
+  for (const cell of untried) await sendInto(cell, ENOUGH);
   expect(await shownOf(id)).toBe(LONE);
+  expect(ENOUGH * (first.length + untried.length)).toBe(KEYS_TO_FIND);
 });
 
-test("with days to wait as usual, four new keys for every cell still wait after months", async () => {
+/** As docs/privacy.md says. */
+const KEYS_TO_FIND = 52;
+
+/** Weeks until so many new keys count beside owners who do, all sent on one day. */
+async function weeksToCount(owners: number, crowded: boolean): Promise<number> {
+  const { id } = await (await post(atlas.app, at(1, ...HERE))).json();
+  const tune = (await findTune(atlas.db, id)) as TuneRow;
+  await atlas.db.delete(tunes);
+  await atlas.db.delete(decisions);
+  const names = Array.from({ length: owners + KEYS_TO_FIND }, (_, n) => `contributor ${n}`);
+  const own = (contributor: string) => ({
+    ...{ id: contributor, receipt_sha256: contributor, pseudonym: contributor, contributor },
+  });
+  await atlas.db.insert(tunes).values(names.map((name) => ({ ...tune, ...own(name) })));
+  const since = "2026-12-01";
+  const waits = names.slice(owners).map((contributor) => ({ contributor, since, crowded }));
+  await atlas.db.insert(waiting).values(waits);
+  for (let day = 0; ; day++) {
+    await countDue(atlas.db, new Date(Date.parse(since) + day * 86_400_000), NEW_KEY_DAYS);
+    if ((await atlas.db.$count(waiting)) === 0) return Math.ceil(day / 7);
+  }
+}
+
+test("keys that wait speak for no finer cell", async () => {
   // It counts from before there was the rule.
   const id = await lone();
   await atlas.stop();
-  atlas = await openTestAtlas({ file: atlas.file, newKeyDays: 6 });
-  await sendEverywhere(4, "its own key");
-  for (let week = 0; week < 10; week++) {
+  atlas = await openTestAtlas({ file: atlas.file, newKeyDays: NEW_KEY_DAYS });
+  await sendInto(LONE, ENOUGH);
+  const finest: number[] = [];
+  for (let week = 0; week < 8; week++) {
+    finest.push(getResolution(await shownOf(id)));
     atlas.pass(7 * 86_400_000);
     await atlas.fit.settle();
-    // A tune that is shown nowhere finer, however many days pass between.
-    expect(getResolution(await shownOf(id))).toBe(PLACE);
   }
+  // The first counts after a week, the others, of one network, after thirty days and one a week.
+  expect(finest.slice(0, 7)).toEqual(Array(7).fill(PLACE));
+  expect(await shownOf(id)).toBe(LONE);
+});
+
+test("how long the keys wait that could find a lone tune is as docs/privacy.md says", async () => {
+  const weeks = [
+    await weeksToCount(10, true),
+    await weeksToCount(10, false),
+    await weeksToCount(200, false),
+  ];
+  const said = readFileSync("docs/privacy.md", "utf8").replaceAll("\n", " ");
+  expect(said).toContain(
+    `${weeks[0]} weeks from one network in an atlas of ten owners, ${weeks[1]} from many, and ${weeks[2]} from many in one of 200`,
+  );
 });
 
 test("tunes that the fit sets aside do not speak for a finer cell", async () => {
