@@ -1,10 +1,8 @@
 import { asc, desc, eq, inArray, notExists, sql } from "drizzle-orm";
 import type { PublishedFit } from "../model/fit/group.ts";
+import { chunks, IDS_AT_ONCE } from "./chunks.ts";
 import type { Database } from "./database.ts";
 import { fits, judgedBeside, tunes } from "./schema.ts";
-
-/** D1 allows 100 bound parameters a statement. */
-const NUMBERS_AT_ONCE = 90;
 
 export async function newestFit(db: Database): Promise<PublishedFit | undefined> {
   return (await newestVersions(db, 1))[0]?.fit;
@@ -71,8 +69,8 @@ export function versionNames(db: Database): Promise<{ number: number; version: s
 
 /** Drops these versions. Of those that tunes were judged beside the groups of these tunes' sizes stay, for as long as the tunes do. */
 export async function dropVersions(db: Database, numbers: readonly number[]): Promise<void> {
-  for (let i = 0; i < numbers.length; i += NUMBERS_AT_ONCE) {
-    const these = inArray(fits.number, numbers.slice(i, i + NUMBERS_AT_ONCE));
+  for (const part of chunks(numbers, IDS_AT_ONCE)) {
+    const these = inArray(fits.number, part);
     const judged = await db
       .selectDistinct({ version: fits.version, fit: fits.fit, heat_kW: tunes.heat_kW })
       .from(fits)

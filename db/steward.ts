@@ -1,7 +1,17 @@
 import { and, asc, desc, eq, getTableColumns, gt, gte, inArray, lt, min, sql } from "drizzle-orm";
 import type { Database, Statement } from "./database.ts";
+import type { DecisionRow, NewDecision } from "./decisions.ts";
+import { fitColumns } from "./fit-rows.ts";
 import { decisions, tunes, waiting } from "./schema.ts";
-import { type DecisionRow, fitColumns, type NewDecision, type TuneRow } from "./tunes.ts";
+import type { TuneRow } from "./tunes.ts";
+
+/** Letters of a contributor's hash that a steward sees. */
+const STEWARDS_LETTERS = 16;
+
+/** What a steward knows a contributor by: it lasts, and is not what the open data call them. */
+export function stewardsName(contributor: string): string {
+  return contributor.slice(0, STEWARDS_LETTERS);
+}
 
 /** Said by the decision that takes another one back. */
 export const UNDONE = "undone_by_steward";

@@ -14,6 +14,7 @@ import {
   or,
   sql,
 } from "drizzle-orm";
+import { chunks, IDS_AT_ONCE } from "./chunks.ts";
 import type { Database, Statement } from "./database.ts";
 import { decisions, tunes, waiting, waitingSizes } from "./schema.ts";
 
@@ -22,9 +23,6 @@ export type Waiting = typeof waiting.$inferSelect;
 
 /** Who decides that somebody who waited counts, in the log: the days that have passed. */
 const BY_WAITING = "waiting";
-
-/** D1 allows 100 bound parameters a statement. */
-const NAMES_AT_ONCE = 90;
 
 /** The tunes of whoever a row of the waiting is about. */
 const tunesOf = (db: Database, verdict?: "accepted") =>
@@ -204,8 +202,7 @@ export async function letCount(
       sentence: "The tunes of a new contributor have waited long enough: they count.",
     },
   ]);
-  for (let i = 0; i < contributors.length; i += NAMES_AT_ONCE) {
-    const part = contributors.slice(i, i + NAMES_AT_ONCE);
+  for (const part of chunks(contributors, IDS_AT_ONCE)) {
     await db.batch([
       db.delete(waiting).where(inArray(waiting.contributor, part)),
       ...part.map(() =>
@@ -223,8 +220,7 @@ export async function tunesOfContributors(
   contributors: readonly string[],
 ): Promise<string[]> {
   const ids: string[] = [];
-  for (let i = 0; i < contributors.length; i += NAMES_AT_ONCE) {
-    const part = contributors.slice(i, i + NAMES_AT_ONCE);
+  for (const part of chunks(contributors, IDS_AT_ONCE)) {
     const found = await db
       .select({ id: tunes.id })
       .from(tunes)

@@ -7,7 +7,8 @@ import {
   isValidCell,
   latLngToCell,
 } from "h3-js";
-import type { InCell, TuneRow } from "../db/tunes.ts";
+import type { TuneRow } from "../db/tunes.ts";
+import type { InCell } from "../db/tunes-in-cells.ts";
 
 /** Nothing finer is kept: about 250 km². */
 export const KEPT_RESOLUTION = 5;

@@ -1,4 +1,5 @@
-import { shownElevation, type TuneRow } from "../db/tunes.ts";
+import { shownElevation } from "../db/shown-tunes.ts";
+import type { TuneRow } from "../db/tunes.ts";
 import { atPower } from "../model/end.ts";
 import { SAFETY } from "../model/safety.ts";
 import { shownCellOf } from "./cells.ts";

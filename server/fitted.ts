@@ -1,5 +1,6 @@
 import type { Database } from "../db/database.ts";
-import { acceptedFitRows, dataRevision, ownersOfSizes, setAsideByFit } from "../db/tunes.ts";
+import { dataRevision, setAsideByFit } from "../db/decisions.ts";
+import { acceptedFitRows, ownersOfSizes } from "../db/fit-rows.ts";
 import { alarmsOf } from "../model/alarms.ts";
 import { OWNERS_MOST, OwnersSample, RowCount } from "../model/bounded-fit.ts";
 import type { End } from "../model/end.ts";

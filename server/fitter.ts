@@ -1,6 +1,6 @@
 import type { Database } from "../db/database.ts";
+import { dataRevision } from "../db/decisions.ts";
 import { findRefusal } from "../db/refusal.ts";
-import { dataRevision } from "../db/tunes.ts";
 import { fingerprint } from "../model/fit/fingerprint.ts";
 import type { FitRow } from "../model/fit/row.ts";
 import { fitInSteps, type Uncounted } from "../model/fit-in-steps.ts";

@@ -1,5 +1,5 @@
+import type { DecisionRow } from "../db/decisions.ts";
 import { UNDONE } from "../db/steward.ts";
-import type { DecisionRow } from "../db/tunes.ts";
 import type { Reason } from "../model/screen.ts";
 
 /** A decision that says what a tune's verdict is; the fit's and the end of waiting change none. */

@@ -1,4 +1,6 @@
-import { decisionsOn, fitRows, type TuneRow } from "../db/tunes.ts";
+import { decisionsOn } from "../db/decisions.ts";
+import { fitRows } from "../db/fit-rows.ts";
+import type { TuneRow } from "../db/tunes.ts";
 import type { FitRow } from "../model/fit/row.ts";
 import { asideOf } from "../model/fit/standing.ts";
 import { possibleAir } from "../model/screen/possible-air.ts";

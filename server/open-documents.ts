@@ -1,13 +1,8 @@
 import { cellToParent, getResolution } from "h3-js";
 import { median, sum } from "simple-statistics";
 import type { Database } from "../db/database.ts";
-import {
-  acceptedTunes,
-  cellContributors,
-  shownElevation,
-  type TuneInCell,
-  tunesInCells,
-} from "../db/tunes.ts";
+import { acceptedTunes, shownElevation } from "../db/shown-tunes.ts";
+import { cellContributors, type TuneInCell, tunesInCells } from "../db/tunes-in-cells.ts";
 import { csvLine } from "../model/csv.ts";
 import { ENDS, type End } from "../model/end.ts";
 import { bandsAt } from "../model/fit/bands.ts";

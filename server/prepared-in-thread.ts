@@ -1,8 +1,8 @@
 import { Worker } from "node:worker_threads";
 import type { Database } from "../db/database.ts";
+import { dataRevision } from "../db/decisions.ts";
 import { fileTrouble } from "../db/disk.ts";
 import { ownPath } from "../db/file-state.ts";
-import { dataRevision } from "../db/tunes.ts";
 import { DOCUMENTS, type DocumentName, WORLD } from "./open-documents.ts";
 import type { Packed } from "./packed.ts";
 import type {

@@ -1,5 +1,5 @@
 import type { Database } from "../db/database.ts";
-import { dataRevision } from "../db/tunes.ts";
+import { dataRevision } from "../db/decisions.ts";
 import type { PublishedFit } from "../model/fit/group.ts";
 import type { ScalingAnswer } from "./contract/scaling.ts";
 import type { JsonText } from "./json-text.ts";

@@ -1,7 +1,7 @@
 import type { Database } from "../db/database.ts";
 import { findAnswersEmptied, keepAnswersEmptied } from "../db/facts.ts";
 import { dropVersions, versionNames } from "../db/fits.ts";
-import { emptyKeptAnswers } from "../db/tunes.ts";
+import { emptyKeptAnswers } from "../db/kept-answers.ts";
 import { LOOKED_BACK } from "../model/alarms.ts";
 
 /** What grows for ever and is asked for ever less is thinned out by age. */

@@ -1,4 +1,5 @@
 import type { Database } from "../db/database.ts";
+import { appendDecisions, type NewDecision } from "../db/decisions.ts";
 import {
   greatestVersion,
   newestFit,
@@ -8,7 +9,6 @@ import {
 } from "../db/fits.ts";
 import { endRefusal, findRefusal, keepRefusal, type Refusal } from "../db/refusal.ts";
 import { causesOf } from "../db/storage-trouble.ts";
-import { appendDecisions, type NewDecision } from "../db/tunes.ts";
 import { LOOKED_BACK } from "../model/alarms.ts";
 import { fingerprint } from "../model/fit/fingerprint.ts";
 import type { PublishedFit } from "../model/fit/group.ts";

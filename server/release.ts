@@ -1,5 +1,5 @@
 import type { Database } from "../db/database.ts";
-import { dataRevision } from "../db/tunes.ts";
+import { dataRevision } from "../db/decisions.ts";
 import { sha256, sha256OfBytes } from "./keys.ts";
 import { type Chunk, DOCUMENTS, type DocumentName, writeDocuments } from "./open-documents.ts";
 import type { Packed } from "./packed.ts";

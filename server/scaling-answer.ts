@@ -1,5 +1,6 @@
 import type { Database } from "../db/database.ts";
-import { countOfClass, fitRows, type PointRow, shownElevation, tunesOfClass } from "../db/tunes.ts";
+import { fitRows } from "../db/fit-rows.ts";
+import { countOfClass, type PointRow, shownElevation, tunesOfClass } from "../db/shown-tunes.ts";
 import type { End } from "../model/end.ts";
 import type { GroupFit, PublishedFit } from "../model/fit/group.ts";
 import type { FitRow } from "../model/fit/row.ts";

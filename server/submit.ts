@@ -1,4 +1,5 @@
-import { findIdempotencyKey, findTune, insertTune, type TuneRow } from "../db/tunes.ts";
+import { findIdempotencyKey } from "../db/kept-answers.ts";
+import { findTune, insertTune, type TuneRow } from "../db/tunes.ts";
 import { adviceOn } from "../model/advice.ts";
 import type { Tune } from "../model/tune.ts";
 import type { Services } from "./context.ts";

@@ -1,5 +1,5 @@
 import { tunesOfImport, waitingOfImport } from "../../db/imports.ts";
-import { findIdempotencyKey } from "../../db/tunes.ts";
+import { findIdempotencyKey } from "../../db/kept-answers.ts";
 import { COUNTED_BY_STEWARD, letCountBySteward } from "../../db/waiting.ts";
 import type { Tune } from "../../model/tune.ts";
 import type { Keys } from "../keys.ts";

@@ -1,6 +1,7 @@
 import { getResolution, isValidCell } from "h3-js";
 import { z } from "zod";
-import { dataRevision, type ShownTogether, tunesTogether } from "../../db/tunes.ts";
+import { dataRevision } from "../../db/decisions.ts";
+import { type ShownTogether, tunesTogether } from "../../db/shown-tunes.ts";
 import { SAFETY } from "../../model/safety.ts";
 import { KEPT_RESOLUTION, placeOf, placesOfWide } from "../cells.ts";
 import type { Services } from "../context.ts";

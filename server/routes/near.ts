@@ -1,6 +1,7 @@
 import { greatCircleDistance, gridDisk } from "h3-js";
 import { z } from "zod";
-import { dataRevision, tunesAbout } from "../../db/tunes.ts";
+import { dataRevision } from "../../db/decisions.ts";
+import { tunesAbout } from "../../db/shown-tunes.ts";
 import { airAt } from "../../model/air.ts";
 import { ENDS, type End } from "../../model/end.ts";
 import type { PublishedFit } from "../../model/fit/group.ts";

@@ -1,6 +1,6 @@
 import type { Context } from "hono";
 import { stream } from "hono/streaming";
-import { dataRevision } from "../../db/tunes.ts";
+import { dataRevision } from "../../db/decisions.ts";
 import { SAFETY } from "../../model/safety.ts";
 import type { Services } from "../context.ts";
 import { api, declareRoute, media } from "../declare.ts";

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { dataRevision } from "../../db/tunes.ts";
+import { dataRevision } from "../../db/decisions.ts";
 import { heat_kW } from "../../model/tune.ts";
 import type { Services } from "../context.ts";
 import { fromText } from "../contract/from-text.ts";

@@ -2,14 +2,8 @@ import type { Context, MiddlewareHandler } from "hono";
 import { createMiddleware } from "hono/factory";
 import type { BlankEnv } from "hono/types";
 import { z } from "zod";
-import {
-  type DecisionRow,
-  decisionsOn,
-  findTune,
-  reviseTune,
-  type TuneRow,
-  withdrawTune,
-} from "../../db/tunes.ts";
+import { type DecisionRow, decisionsOn } from "../../db/decisions.ts";
+import { findTune, reviseTune, type TuneRow, withdrawTune } from "../../db/tunes.ts";
 import { forgetWithoutTunes } from "../../db/waiting.ts";
 import type { Reason } from "../../model/screen.ts";
 import { tuneSchema } from "../../model/tune.ts";

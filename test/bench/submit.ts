@@ -1,6 +1,7 @@
 import { median } from "simple-statistics";
 import { tunes } from "../../db/schema.ts";
-import { acceptedTunes, type TuneRow } from "../../db/tunes.ts";
+import { acceptedTunes } from "../../db/shown-tunes.ts";
+import type { TuneRow } from "../../db/tunes.ts";
 import { goodTune, openTestAtlas, post } from "../server/atlas.ts";
 import type { Result } from "./result.ts";
 

@@ -5,7 +5,8 @@ import { DatabaseSync } from "node:sqlite";
 import { readMigrationFiles } from "drizzle-orm/migrator";
 import { expect, test } from "vitest";
 import { openDatabase } from "../../db/open.ts";
-import { acceptedTunes, type TuneRow } from "../../db/tunes.ts";
+import { acceptedTunes } from "../../db/shown-tunes.ts";
+import type { TuneRow } from "../../db/tunes.ts";
 
 const FOLDER = "db/migrations";
 const journal = JSON.parse(readFileSync(join(FOLDER, "meta/_journal.json"), "utf8"));

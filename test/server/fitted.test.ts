@@ -1,7 +1,9 @@
 import { afterEach, beforeEach, expect, test } from "vitest";
 import type { Database } from "../../db/database.ts";
+import { onTune } from "../../db/decisions.ts";
 import { decisions, tunes } from "../../db/schema.ts";
-import { acceptedTunes, onTune, type TuneRow } from "../../db/tunes.ts";
+import { acceptedTunes } from "../../db/shown-tunes.ts";
+import type { TuneRow } from "../../db/tunes.ts";
 import { fitBounded } from "../../model/bounded-fit.ts";
 import { fitsHere } from "../../server/fitted.ts";
 import { allFitRows, openTestAtlas, post, type TestAtlas } from "./atlas.ts";

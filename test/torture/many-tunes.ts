@@ -1,7 +1,8 @@
 import { latLngToCell } from "h3-js";
 import type { Database } from "../../db/database.ts";
+import { onTune } from "../../db/decisions.ts";
 import { decisions, tunes } from "../../db/schema.ts";
-import { onTune, type TuneRow } from "../../db/tunes.ts";
+import type { TuneRow } from "../../db/tunes.ts";
 import { seeded } from "../../seed-demo/random.ts";
 import { placeOf } from "../../server/cells.ts";
 

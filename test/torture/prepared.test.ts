@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, expect, test } from "vitest";
-import { acceptedTunes, type TuneRow } from "../../db/tunes.ts";
+import { acceptedTunes } from "../../db/shown-tunes.ts";
+import type { TuneRow } from "../../db/tunes.ts";
 import * as answers from "../../server/contract.ts";
 import { preparedHere } from "../../server/prepared.ts";
 import { preparedInThread } from "../../server/prepared-in-thread.ts";

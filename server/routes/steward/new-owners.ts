@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { stewardsName } from "../../../db/tunes.ts";
+import { stewardsName } from "../../../db/steward.ts";
 import {
   COUNTED_BY_STEWARD,
   letCountBySteward,

@@ -1,5 +1,5 @@
-import { decisionsOnEach, type SeenRow } from "../../../db/steward.ts";
-import { type DecisionRow, stewardsName } from "../../../db/tunes.ts";
+import type { DecisionRow } from "../../../db/decisions.ts";
+import { decisionsOnEach, type SeenRow, stewardsName } from "../../../db/steward.ts";
 import { possibleAir } from "../../../model/screen/possible-air.ts";
 import type { Services } from "../../context.ts";
 import type { RecordedDecision, StewardsTune } from "../../contract/steward-answers.ts";

@@ -1,12 +1,13 @@
+import { fitRows } from "../../../db/fit-rows.ts";
 import {
   countHeld,
   heldTunes,
   newestTunes,
+  stewardsName,
   TUNES_AT_ONCE,
   tunesByIds,
   tunesByPseudonym,
 } from "../../../db/steward.ts";
-import { fitRows, stewardsName } from "../../../db/tunes.ts";
 import { type AlikeTune, clustersOf } from "../../../model/clusters.ts";
 import { averageAt } from "../../../model/fit/bands.ts";
 import type { GroupFit, PublishedFit } from "../../../model/fit/group.ts";
