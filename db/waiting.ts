@@ -117,10 +117,9 @@ export async function letSizesCount(
   }
 }
 
-/** How many of those who wait came on some day. */
-export async function countNewOn(db: Database, day: string): Promise<number> {
-  const [row] = await db.select({ n: count() }).from(waiting).where(eq(waiting.since, day));
-  return row?.n ?? 0;
+/** How many of those who wait came on some day in no crowd. */
+export async function countUncrowdedOn(db: Database, day: string): Promise<number> {
+  return db.$count(waiting, and(eq(waiting.crowded, false), eq(waiting.since, day)));
 }
 
 /** Contributors with an accepted tune who do not wait. */

@@ -3,7 +3,7 @@ import {
   beginSizeWaiting,
   beginWaiting,
   countCounted,
-  countNewOn,
+  countUncrowdedOn,
   daysOfCounting,
   findWaiting,
   hasTunes,
@@ -33,7 +33,7 @@ const CROWDED_DAYS = 30;
 export const OWNERS_OF_SIZE = 3;
 /** Below so many counted contributors one more weighs much: networks are remembered for a week, and of a crowd one a week may count. */
 const ENOUGH = 30;
-/** Share of the counted contributors that may come to count in a week, and above which a day's new ones are a surge … */
+/** Share of the counted contributors that may come to count in a week, and above which a day's new ones, one of each network, are a surge … */
 const SHARE = 0.1;
 /** … and so many in any case: strangers to each other who come in a week are seldom one person. */
 const LEAST_A_WEEK = 3;
@@ -173,7 +173,7 @@ export class NewKeys {
 
   /**
    * Whether another new contributor came from the same network that day, or in that week where few count, or too many
-   * came at all.
+   * came that day who were in no crowd themselves.
    */
   async #isCrowded(contributor: string, address: string, today: string): Promise<boolean> {
     const counted = await this.#countCounted();
@@ -181,7 +181,8 @@ export class NewKeys {
     const first = await this.#firstOf(networkOf(address), firstDay);
     if (first !== undefined && first !== contributor) return true;
     await this.#remember(networkOf(address), contributor, today);
-    const arrived = await countNewOn(this.#options.db, today);
+    // Those of a crowd wait thirty days anyway. Were they counted, one client's keys would make all others wait as long.
+    const arrived = await countUncrowdedOn(this.#options.db, today);
     const isSurge = arrived >= SURGE_LEAST && arrived >= SHARE * counted;
     if (isSurge) this.#options.onSurge?.();
     return isSurge;

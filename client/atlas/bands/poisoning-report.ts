@@ -5,8 +5,9 @@ export interface PoisoningReport {
   seed: number;
   attacks: Attacked[];
   newcomers: Welcomed[];
+  few_owners: FewOwners;
   /** Of the first atlas alone, which a test attacks again: a report of other code is known by it. */
-  sample: { attacks: number[]; newcomers: number[] };
+  sample: { attacks: number[]; newcomers: number[]; few_owners: number[] };
 }
 
 export const ATTACKS = [
@@ -55,6 +56,22 @@ export interface Welcomed {
   median_days: number;
   most_days: number;
   within_a_week: number;
+}
+
+/** A heater size with few owners, beside ten owners of another one. */
+export interface FewOwners {
+  /** So many are the first, one of them a liar: how far that moved the average from where an honest one in the same air leaves it, %. */
+  first: number;
+  lies: number;
+  median_pct: number;
+  most_pct: number;
+  /** Lies after which the band of 95 % left that out somewhere. */
+  outside_band: number;
+  /** To crowds from so many honest owners to so many one more was added, and in how many cases that version would be held back. */
+  from: number;
+  to: number;
+  more: number;
+  held_back: number;
 }
 
 /** The report, fetched when somebody wants to see it. */

@@ -1,4 +1,6 @@
+import { ENDS } from "../../../model/end.ts";
 import type { Tune } from "../../../model/tune.ts";
+import { startTune } from "../../../server/contract.ts";
 import { openTestAtlas, post, type TestAtlas } from "../../server/atlas.ts";
 import { honestCrowd, tuneAt } from "../../server/crowd.ts";
 import { TOKEN } from "../../server/stewards-atlas.ts";
@@ -43,15 +45,30 @@ export async function submit({ app }: TestAtlas, tune: Tune, client: string) {
 
 const SIZE_kW = 5;
 
-/** The pump rates of the average heater, both powers, at each elevation, Hz. */
-async function averages({ app }: TestAtlas, heat_kW: number): Promise<number[]> {
-  const rates: number[] = [];
+/** The average heater at each elevation, both powers: its pump rate, and the band that should hold it in 95 of 100 cases, Hz. */
+export async function averages(
+  { app }: TestAtlas,
+  heat_kW: number,
+): Promise<{ Hz: number; lower: number; upper: number }[]> {
+  const rates: { Hz: number; lower: number; upper: number }[] = [];
   for (const elevation_m of LOOKED_AT_m) {
     const response = await app.request(`/api/start?heat_kW=${heat_kW}&elevation_m=${elevation_m}`);
-    const { low, high } = await response.json();
-    rates.push(low.pump_Hz_exact, high.pump_Hz_exact);
+    const answer = startTune.parse(await response.json());
+    for (const end of ENDS) {
+      const { pump_Hz_exact: Hz, mean_band_Hz } = answer[end];
+      rates.push({ Hz, lower: mean_band_Hz.lower, upper: mean_band_Hz.upper });
+    }
   }
   return rates;
+}
+
+/** The furthest that an average has moved, %. */
+export function movedFrom(
+  before: readonly { Hz: number }[],
+  now: readonly { Hz: number }[],
+): number {
+  const moves = now.map(({ Hz }, k) => Math.abs(100 * (Hz / (before[k]?.Hz ?? Hz) - 1)));
+  return Math.max(...moves);
 }
 
 export interface Attack {
@@ -113,9 +130,7 @@ export async function suffer(
     const now = await atlas.fit.current();
     if (now.version !== version) {
       version = now.version;
-      const rates = await averages(atlas, heat_kW);
-      const moves = rates.map((Hz, k) => Math.abs(100 * (Hz / (before[k] as number) - 1)));
-      moved_pct = Math.max(moved_pct, ...moves);
+      moved_pct = Math.max(moved_pct, movedFrom(before, await averages(atlas, heat_kW)));
     }
     atlas.pass(HOUR_ms);
   }

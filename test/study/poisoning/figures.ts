@@ -1,13 +1,27 @@
 import type {
   Attacked,
   AttackId,
+  FewOwners,
   PoisoningReport,
   Welcomed,
 } from "../../../client/atlas/bands/poisoning-report.ts";
+import type { Tune } from "../../../model/tune.ts";
 import { seeded } from "../../../seed-demo/random.ts";
-import { honestCrowd } from "../../server/crowd.ts";
+import { alarming } from "../../../server/freeze.ts";
+import { OWNERS_OF_SIZE } from "../../../server/new-keys.ts";
+import { honestCrowd, tuneAt } from "../../server/crowd.ts";
 import { bearer } from "../../server/stewards-atlas.ts";
-import { type Attack, HOUR_ms, type Lie, openWith, sendDue, submit, suffer } from "./attack.ts";
+import {
+  type Attack,
+  averages,
+  HOUR_ms,
+  type Lie,
+  movedFrom,
+  openWith,
+  sendDue,
+  submit,
+  suffer,
+} from "./attack.ts";
 
 /** Unless an atlas is told otherwise. */
 const WAITS_days = 6;
@@ -109,7 +123,7 @@ async function waits({ honest, a_week, attackers }: Arriving, seed: number): Pro
   const attack: Attack = {
     days: WEEK_days,
     clients: Math.max(1, attackers),
-    ...(attackers > 1 ? { keys: attackers, tunes: attackers } : { keys: 29, tunes: 29 }),
+    ...(attackers > 1 ? { keys: attackers, tunes: attackers } : { keys: 300, tunes: 300 }),
   };
   const waiting: { id: string; receipt: string; since_h: number }[] = [];
   const days: number[] = [];
@@ -161,6 +175,87 @@ async function welcomed(arriving: Arriving, seed: number): Promise<Welcomed> {
   };
 }
 
+/** A size that few own, beside ten owners of another. */
+const RARE_kW = 8;
+const FEW_CROWDS = 12;
+/** Of the smallest crowd to which one honest owner more is added, and of the largest. */
+const [FEWEST_MORE, MOST_MORE] = [OWNERS_OF_SIZE, 7];
+
+const rare = (tune: Tune, owner: string): Tune => ({
+  ...tune,
+  heater: { heat_kW: RARE_kW },
+  contributor: `owner-of-a-rare-size-${owner}`,
+});
+const rareCrowd = (size: number, seed: number) =>
+  honestCrowd(size, seed + 1000).map((tune, n) => rare(tune, String(n)));
+
+/** What an atlas says of the rare size once all of these count. */
+async function saysOfRare(crowd: readonly Tune[], seed: number) {
+  const atlas = await openWith(alone.honest, 0, seed, crowd);
+  const said = { rates: await averages(atlas, RARE_kW), fit: await atlas.fit.current() };
+  await atlas.close();
+  return said;
+}
+
+/** What the rare size's atlas says with a third owner who tells so many times the right rate. */
+const withThird = (seed: number, { times, elevation_m }: Lie) =>
+  saysOfRare(
+    [...rareCrowd(OWNERS_OF_SIZE - 1, seed), rare(tuneAt(elevation_m, times, ""), "third")],
+    seed,
+  );
+
+/** How far lies from one elevation move the average from where an honest third owner leaves it, and whether its band leaves that out. */
+async function firstMoved(seed: number, elevation_m: number, lies: readonly Lie[]) {
+  const honest = await withThird(seed, { times: 1, elevation_m });
+  const moved: { pct: number; outside: boolean }[] = [];
+  for (const lie of lies) {
+    const { rates } = await withThird(seed, lie);
+    const outside = rates.some(({ lower, upper }, n) => !within(honest.rates[n]?.Hz, lower, upper));
+    moved.push({ pct: movedFrom(honest.rates, rates), outside });
+  }
+  return moved;
+}
+
+/** Of honest owners who come one by one, in how many cases the average moves so far that the version would be held back. */
+async function oneMore(seed: number): Promise<boolean[]> {
+  const crowd = rareCrowd(MOST_MORE + 1, seed);
+  const held_back: boolean[] = [];
+  let before = await saysOfRare(crowd.slice(0, FEWEST_MORE), seed);
+  for (let size = FEWEST_MORE + 1; size <= crowd.length; size++) {
+    const now = await saysOfRare(crowd.slice(0, size), seed);
+    const alarms = alarming(now.fit, [{ fit: before.fit, let_through: false }], new Date());
+    held_back.push(alarms.some(({ code, heat_kW }) => code === "moved" && heat_kW === RARE_kW));
+    before = now;
+  }
+  return held_back;
+}
+
+/** What a size with few owners gets from a liar among its first ones, and from an honest owner more. */
+export async function fewOwnersOf(seed: number): Promise<FewOwners> {
+  const moved: Awaited<ReturnType<typeof firstMoved>> = [];
+  const more: boolean[] = [];
+  for (let k = 0; k < FEW_CROWDS; k++) {
+    for (const [elevation_m, lies] of Map.groupBy(LIES, (lie) => lie.elevation_m))
+      moved.push(...(await firstMoved(seed + k, elevation_m, lies)));
+    more.push(...(await oneMore(seed + k)));
+  }
+  moved.sort((a, b) => a.pct - b.pct);
+  return {
+    first: OWNERS_OF_SIZE,
+    lies: moved.length,
+    median_pct: hundredths(moved[Math.floor(moved.length / 2)]?.pct ?? 0),
+    most_pct: hundredths(moved.at(-1)?.pct ?? 0),
+    outside_band: moved.filter(({ outside }) => outside).length,
+    from: FEWEST_MORE,
+    to: MOST_MORE,
+    more: more.length,
+    held_back: more.filter(Boolean).length,
+  };
+}
+
+const within = (value = Number.NaN, lower: number, upper: number) =>
+  lower <= value && value <= upper;
+
 const tenths = (value: number) => Number(value.toFixed(1));
 const hundredths = (value: number) => Number(value.toFixed(2));
 
@@ -170,7 +265,12 @@ export async function sampleOf(seed: number): Promise<PoisoningReport["sample"]>
   for (const attacking of ATTACKING.filter(({ id }) => SAMPLED.includes(id)))
     attacks.push(hundredths((await attackOnce(attacking, SAMPLE_LIE, seed)).moved_pct));
   const newcomers = await waits(ARRIVING[0] as Arriving, seed);
-  return { attacks, newcomers: newcomers.map(tenths) };
+  const few = await firstMoved(seed, SAMPLE_LIE.elevation_m, [SAMPLE_LIE]);
+  return {
+    attacks,
+    newcomers: newcomers.map(tenths),
+    few_owners: few.map(({ pct }) => hundredths(pct)),
+  };
 }
 
 export async function attacksOf(seed: number, progress: (of: string) => void): Promise<Attacked[]> {

@@ -1,4 +1,8 @@
-import type { Attacked, PoisoningReport } from "../../../client/atlas/bands/poisoning-report.ts";
+import type {
+  Attacked,
+  FewOwners,
+  PoisoningReport,
+} from "../../../client/atlas/bands/poisoning-report.ts";
 import { format } from "../../../client/units.ts";
 
 export const POISONING_PAGE = "docs/operating.md";
@@ -18,7 +22,7 @@ const sent = ({ keys, tunes }: Attacked) =>
   keys === tunes ? `${tunes} tunes, each under a fresh key` : `${tunes} tunes under one key`;
 const time = ({ days }: Attacked) => (days === 7 ? "a week" : `${days} days`);
 
-function figuresIn({ code, seed, attacks, newcomers }: PoisoningReport): string {
+function figuresIn({ code, seed, attacks, newcomers, few_owners }: PoisoningReport): string {
   const told = attacks.map((one) => [
     `${clients(one)}: ${sent(one)} in ${time(one)}${one.waits_days === 0 ? ", with `NEW_KEY_DAYS=0`" : ""}`,
     format(one.honest),
@@ -34,7 +38,7 @@ function figuresIn({ code, seed, attacks, newcomers }: PoisoningReport): string 
     one.attackers === 0
       ? "nobody"
       : one.attackers === 1
-        ? "one client, 29 fresh keys in the first week"
+        ? "one client, 300 fresh keys in the first week"
         : `${one.attackers} clients, a fresh key each in the first week`,
     format(one.newcomers),
     format(one.median_days, 1),
@@ -67,8 +71,16 @@ function figuresIn({ code, seed, attacks, newcomers }: PoisoningReport): string 
       ],
       ...came,
     ]),
+    fewIn(few_owners),
   ].join("\n\n");
 }
+
+const fewIn = (few: FewOwners) =>
+  [
+    `A heater size with few owners, beside ten of another: of ${few.lies} lies, each told by one of its first ${few.first} owners, half moved its first average by`,
+    `${format(few.median_pct, 1)} % or less from where an honest owner would have left it, and the worst by ${format(few.most_pct, 1)} %; the band of 95 % left that out after ${few.outside_band || "none"} of them.`,
+    `One honest owner more than ${few.from} to ${few.to} moved the average by 2 % in ${few.held_back} of ${few.more} cases.`,
+  ].join("\n");
 
 function table([header = [], ...rows]: string[][]): string {
   const line = (row: string[]) => `| ${row.join(" | ")} |`;

@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { afterAll, expect, test, vi } from "vitest";
 import written from "../../../client/atlas/bands/poisoning-report.json" with { type: "json" };
 import { ATTACKS, type PoisoningReport } from "../../../client/atlas/bands/poisoning-report.ts";
+import { OWNERS_OF_SIZE } from "../../../server/new-keys.ts";
 import { CODE_VERSION } from "../../../server/version.ts";
 import { sampleOf } from "./figures.ts";
 import { POISONING_PAGE, withPoisoningFigures } from "./page.ts";
@@ -38,6 +39,13 @@ test("in the published report honest newcomers are in the fit within a week, but
     expect(median_days, `${honest} owners, ${a_week} a week`).toBeLessThanOrEqual(7);
     expect(within_a_week / newcomers, `${honest} owners, ${a_week} a week`).toBeGreaterThan(0.95);
   }
+});
+
+test("in the published report a liar among a size's first owners does not move its average out of its band", () => {
+  const { outside_band, lies, first, from } = published.few_owners;
+  expect(outside_band).toBe(0);
+  expect(lies).toBeGreaterThan(100);
+  expect([first, from]).toEqual([OWNERS_OF_SIZE, OWNERS_OF_SIZE]);
 });
 
 test("the page for operators shows the report's figures", () => {

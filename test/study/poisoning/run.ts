@@ -1,7 +1,7 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import type { PoisoningReport } from "../../../client/atlas/bands/poisoning-report.ts";
 import { CODE_VERSION } from "../../../server/version.ts";
-import { attacksOf, newcomersOf, sampleOf } from "./figures.ts";
+import { attacksOf, fewOwnersOf, newcomersOf, sampleOf } from "./figures.ts";
 import { POISONING_PAGE, withPoisoningFigures } from "./page.ts";
 
 /**
@@ -18,6 +18,7 @@ const report: PoisoningReport = {
   seed: SEED,
   attacks: await attacksOf(SEED, console.log),
   newcomers: await newcomersOf(SEED, console.log),
+  few_owners: await fewOwnersOf(SEED),
   sample: await sampleOf(SEED),
 };
 writeFileSync(REPORT, `${JSON.stringify(report, null, 2)}\n`);
