@@ -9,8 +9,8 @@ const LONG = ["test/**/*.simulated.test.ts", "test/torture/**/*.test.ts"];
 
 export default defineConfig({
   test: {
-    // Two workers: the suite is sized for two cores, and the browser tests share them.
-    maxWorkers: 2,
+    // The suite is sized for two cores: with one worker each, a tenth of what they have would go by in waiting.
+    maxWorkers: 3,
     // No file changes what another imports, and so many fresh workers take their time to start.
     isolate: false,
     // Servers and commands in processes of their own start a fifth sooner with what was compiled before.

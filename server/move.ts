@@ -66,6 +66,7 @@ export async function moveToEdge(
       }
       const copy = join(folder, "read-back.db");
       await readEdge(to, copy, folder);
+      // Nobody but this wrote there, so that the sums tell all.
       return same(sumsOf(database), sumsIn(copy));
     } finally {
       database.close();
@@ -92,6 +93,7 @@ export async function moveFromEdge(from: EdgeDatabase, file: string): Promise<Mo
   try {
     await rm(unfinished, { force: true });
     await readEdge(from, unfinished, folder);
+    requireSizes(unfinished, sizesAtEdge(from));
     const sums = sumsIn(unfinished);
     await rename(unfinished, file);
     return sums;
@@ -111,7 +113,7 @@ async function requireOwn(file: string, secret: string | undefined): Promise<voi
   }
 }
 
-/** Writes an export of a D1 database into a new file, and sees that rows and their lengths are what the database itself says. */
+/** Writes an export of a D1 database into a new file. */
 async function readEdge(from: EdgeDatabase, file: string, folder: string): Promise<void> {
   const dump = join(folder, "export.sql");
   wrangler(["d1", "export", BINDING, "--no-schema", "--output", dump, ...targetOf(from)]);
@@ -119,10 +121,13 @@ async function readEdge(from: EdgeDatabase, file: string, folder: string): Promi
   (await openDatabase(file)).close();
   await takeIn(file, wholeStatements(dump));
   await rm(dump);
+}
+
+/** @throws DatabaseRefused when rows and their lengths in a file are not what the database at the edge says of itself */
+function requireSizes(file: string, there: Record<string, string>): void {
   const database = new DatabaseSync(file);
   const here = { ...database.prepare(SIZES_SQL).get() };
   database.close();
-  const there = sizesAtEdge(from);
   const other = Object.keys(there).find((name) => here[name] !== there[name]);
   if (other) {
     throw new DatabaseRefused(

@@ -80,20 +80,24 @@ async function loadCoasts(): Promise<Coast[]> {
 }
 
 function projected(ring: Position[]): Float32Array {
-  return Float32Array.from(ring.flatMap(([lon, lat]) => mercator(lat as number, lon as number)));
+  const points = new Float32Array(2 * ring.length);
+  for (const [i, [lon, lat]] of ring.entries())
+    points.set(mercator(lat as number, lon as number), 2 * i);
+  return points;
 }
 
 /** A ring of coast, from its points in Web Mercator, x and y in turn. */
 export function coastOf(points: Float32Array): Coast {
-  const xs = points.filter((_, i) => i % 2 === 0);
-  const ys = points.filter((_, i) => i % 2 === 1);
-  return {
-    points,
-    west: Math.min(...xs),
-    east: Math.max(...xs),
-    north: Math.min(...ys),
-    south: Math.max(...ys),
-  };
+  const [least, most] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  const coast = { points, west: least, east: most, north: least, south: most };
+  for (let i = 0; i < points.length; i += 2) {
+    const [x, y] = [points[i] as number, points[i + 1] as number];
+    coast.west = Math.min(coast.west, x);
+    coast.east = Math.max(coast.east, x);
+    coast.north = Math.min(coast.north, y);
+    coast.south = Math.max(coast.south, y);
+  }
+  return coast;
 }
 
 const MERCATOR_LIMIT = 85.06;

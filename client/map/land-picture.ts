@@ -41,12 +41,13 @@ export async function drawLand(
 ): Promise<void> {
   const [tiles, coasts] = await Promise.all([world(), allCoasts()]);
   const colours = coloursByStep(look);
+  const stripe = pixelOf(palette.stripe);
   const whole = new OffscreenCanvas(WIDTH_px, WIDTH_px);
   const context = whole.getContext("2d");
   const shown = canvas.getContext("2d");
   if (!context || !shown) throw new Error("This browser draws no canvas.");
   tiles.forEach((tile, i) => {
-    const drawn = tinted(tile, look, colours, channels(palette.stripe));
+    const drawn = tinted(tile, look, colours, stripe);
     context.putImageData(drawn, (i % TILES) * TILE_px, Math.floor(i / TILES) * TILE_px);
   });
   const sea = new OffscreenCanvas(WIDTH_px, WIDTH_px);
@@ -60,25 +61,32 @@ export async function drawLand(
 function tinted(
   { data, width, height }: ImageData,
   { stops, tuned }: Look,
-  colours: number[][],
-  stripe: number[],
+  colours: Uint32Array,
+  stripe: number,
 ): ImageData {
   const drawn = new ImageData(width, height);
-  for (let i = 0; i < width * height; i++) {
+  const pixels = new Uint32Array(drawn.data.buffer);
+  const [lowest, last] = [stops[0] as number, colours.length - 1];
+  const [from, to] = tuned ?? [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  for (let i = 0; i < pixels.length; i++) {
     const elevation_m = elevationIn(data, 4 * i);
-    const step = Math.round((elevation_m - (stops[0] as number)) / STEP_m);
-    const colour = colours[Math.min(colours.length - 1, Math.max(0, step))] as number[];
-    const outside = !tuned || elevation_m < tuned[0] || elevation_m > tuned[1];
-    const striped = outside && isStripe(i % width, Math.floor(i / width));
-    drawn.data.set([...(striped ? stripe : colour), 255], 4 * i);
+    const step = Math.round((elevation_m - lowest) / STEP_m);
+    const striped =
+      (elevation_m < from || elevation_m > to) && isStripe(i % width, Math.floor(i / width));
+    pixels[i] = striped ? stripe : (colours[Math.min(last, Math.max(0, step))] as number);
   }
   return drawn;
 }
 
-/** A colour each few metres, from the lowest stop to the highest. */
-function coloursByStep({ stops }: Look): number[][] {
+/** A colour each few metres, from the lowest stop to the highest, as pixels. */
+function coloursByStep({ stops }: Look): Uint32Array {
   const [first, last] = [stops[0] as number, stops.at(-2) as number];
-  return Array.from({ length: Math.round((last - first) / STEP_m) + 1 }, (_, i) =>
-    channels(colourOfElevation(stops, first + i * STEP_m)),
+  return Uint32Array.from({ length: Math.round((last - first) / STEP_m) + 1 }, (_, i) =>
+    pixelOf(colourOfElevation(stops, first + i * STEP_m)),
   );
+}
+
+/** An opaque pixel in this machine's own order of bytes. */
+function pixelOf(colour: string): number {
+  return new Uint32Array(new Uint8Array([...channels(colour), 255]).buffer)[0] as number;
 }
