@@ -54,7 +54,7 @@ function calibrationOf(report: StudyReport): string {
       held_pct[band].map((ends) => ends.map((v) => format(v, 1)).join("–")),
     ),
   ]);
-  return table([["contributors", "runs", ...header], ...rows]);
+  return table([["owners", "runs", ...header], ...rows]);
 }
 
 function ownHeatersOf({ own_heaters }: StudyReport): string {
