@@ -57,7 +57,7 @@ export function atElevation(question: Question, elevation_m: number): Question {
 }
 
 /** A place chosen by name, at the elevation it is listed with: that of one point of it. */
-export function atPlace(question: Question, place: Place): Question {
+export function atPlace(question: Question, place: Place, name: string): Question {
   return {
     ...question,
     site: {
@@ -65,7 +65,7 @@ export function atPlace(question: Question, place: Place): Question {
       elevation_sd_m: place.elevation_sd_m ?? 0,
       elevation_source: "known point",
     },
-    place: nameOf(place),
+    place: name,
     lat: place.lat,
     lon: place.lon,
     position_stays: undefined,
@@ -120,11 +120,6 @@ function airElsewhere({ air }: Question): { air: GivenAir } {
 
 export function withoutPressure({ pressure_hPa: _, qnh_hPa: __, ...rest }: GivenAir): GivenAir {
   return rest;
-}
-
-/** Name, region and country of a place. */
-export function nameOf({ name, region, country }: Place): string {
-  return [name, region, country].filter(Boolean).join(", ");
 }
 
 interface EstimatedPoint {

@@ -6,7 +6,6 @@ import type { PublishedFit } from "../../model/fit/group.ts";
 import { slipsOfEntry } from "../app/heater/mistyped.ts";
 import type { LogbookHeater } from "../app/records/entry.ts";
 import { putRead } from "../app/records/last-meter.ts";
-import { nameOf } from "../base/question.ts";
 import { HighCo, highReading, highReadings } from "../share/high-co.tsx";
 import { t } from "../texts/app.ts";
 import { logbookWords } from "../texts/logbook.ts";
@@ -190,9 +189,9 @@ function SiteFields({ draft, change, errorOf }: Fields) {
       <PlaceSearch
         chosen={draft.place}
         unit={unit}
-        onPlace={(found) =>
+        onPlace={(found, name) =>
           change({
-            place: nameOf(found),
+            place: name,
             lat: found.lat,
             lon: found.lon,
             ...(found.elevation_m !== null && {

@@ -1,4 +1,3 @@
-import { nameOf } from "../base/question.ts";
 import { t } from "../texts/app.ts";
 import { shareWords } from "../texts/share.ts";
 import { estimateHint } from "../ui/estimate-hint.ts";
@@ -38,7 +37,7 @@ export function SiteFields({ form }: { form: TuneForm }) {
       <PlaceSearch
         chosen={draft.place}
         unit={unit}
-        onPlace={(found) => void setPlace({ ...found, sd_m: found.elevation_sd_m }, nameOf(found))}
+        onPlace={(found, name) => void setPlace({ ...found, sd_m: found.elevation_sd_m }, name)}
       />
       <NumberField
         label={t.site.elevation}

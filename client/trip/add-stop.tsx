@@ -1,7 +1,6 @@
 import { useLayoutEffect, useRef, useState } from "preact/hooks";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import type { Stop } from "../../model/trip/stop.ts";
-import { nameOf } from "../base/question.ts";
 import { MOST_STOPS } from "../base/stop-schema.ts";
 import { trip as words } from "../texts/trip.ts";
 import { later } from "../ui/later.tsx";
@@ -67,11 +66,11 @@ export function TripAdd({ fit, trip, units, onTrip }: TripAddProps) {
               key={searches}
               chosen={null}
               unit={units.elevation}
-              onPlace={(place) => {
+              onPlace={(place, name) => {
                 const { lat, lon } = place;
                 const elevation_sd_m = place.elevation_sd_m ?? undefined;
                 const elevation_m = place.elevation_m as number;
-                add([{ name: nameOf(place), elevation_m, elevation_sd_m, lat, lon }]);
+                add([{ name, elevation_m, elevation_sd_m, lat, lon }]);
                 setSearches(searches + 1);
               }}
             />

@@ -1,8 +1,9 @@
 import type { ComponentChildren } from "preact";
 import { useEffect, useId, useRef, useState } from "preact/hooks";
+import { countryName } from "../../model/geography/country.ts";
 import type { FoundPlace, Place } from "../../server/contract.ts";
 import { api } from "../base/answers/api.ts";
-import { nameOf } from "../base/question.ts";
+import { language } from "../language.ts";
 import { t } from "../texts/app.ts";
 import { formatIn, type Unit } from "../units.ts";
 import { whatWentWrong } from "./went-wrong.tsx";
@@ -26,7 +27,8 @@ const NONE = -1;
 export function PlaceSearch(props: {
   chosen: string | null;
   unit: Unit;
-  onPlace: (place: Place) => void;
+  /** `name` is its own with region and country, as the page's language says them. */
+  onPlace: (place: Place, name: string) => void;
 }) {
   const id = useId();
   const [typedText, setText] = useState(props.chosen ?? "");
@@ -53,8 +55,9 @@ export function PlaceSearch(props: {
     setOpen(false);
     setAnswered(null);
     typed.current = false;
-    setText(nameOf(place));
-    props.onPlace(place);
+    const name = nameOf(place);
+    setText(name);
+    props.onPlace(place, name);
   };
   const take = useRef(choose);
   take.current = choose;
@@ -162,6 +165,11 @@ export function PlaceSearch(props: {
       </p>
     </div>
   );
+}
+
+function nameOf({ name, region, country_code }: Place): string {
+  const country = country_code && countryName(country_code, language);
+  return [name, region, country].filter(Boolean).join(", ");
 }
 
 /** How many there are, while they are shown; that nothing is so called, until something else is asked. */

@@ -53,7 +53,7 @@ export function SiteQuestion(props: {
       <PlaceSearch
         chosen={question.place}
         unit={unit}
-        onPlace={(place) => choose(atPlace(question, place))}
+        onPlace={(place, name) => choose(atPlace(question, place, name))}
       />
       <NumberWithin
         label={t.site.elevation}

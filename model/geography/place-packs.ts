@@ -7,7 +7,8 @@ export type PlacePack = Record<string, string>;
 
 /** A country whose places can be taken along. */
 export interface PackListing {
-  country: string;
+  /** ISO 3166-1, two letters. */
+  country_code: string;
   file: string;
   places: number;
   /** Of the pack and its tiles from near. */

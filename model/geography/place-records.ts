@@ -1,3 +1,4 @@
+import { countryName, foldedCountryNames } from "./country.ts";
 import { foldName } from "./fold.ts";
 
 /** A place the search can answer with. */
@@ -5,7 +6,10 @@ export interface Place {
   name: string;
   /** State or province, where its name is known. */
   region: string | null;
+  /** Its English name. */
   country: string | null;
+  /** ISO 3166-1, two letters. */
+  country_code: string | null;
   lat: number;
   lon: number;
   /** Geometric elevation above mean sea level; null where no source knows it. */
@@ -21,13 +25,13 @@ export type ReadText = (path: string) => Promise<string | null>;
 export type PlaceRecord = [string, number, number, number, number | null, number, 0 | 1];
 
 /**
- * A region as its file keeps it: its name, its short name, its country, what people write for it; a country alone has no
+ * A region as its file keeps it: its name, its short name, its country's code, what people write for it; a country alone has no
  * names of its own.
  */
 export type RegionRecord = [
   name: string | null,
   short: string | null,
-  country: string | null,
+  country_code: string | null,
   ...written: string[],
 ];
 
@@ -55,11 +59,13 @@ export async function readRecord(read: ReadText, number: number): Promise<Place>
   const region = row && regions[row[1]];
   if (!region) throw new Error(`The place index has no record ${number}.`);
   const [name, , lat, lon, elevation_m, population, pass] = row;
+  const country_code = region[2];
   const kind = pass ? "pass" : "place";
   return {
     name,
     region: region[0],
-    country: region[2],
+    country: country_code === null ? null : countryName(country_code),
+    country_code,
     lat,
     lon,
     elevation_m,
@@ -76,8 +82,9 @@ export async function whereabouts(
   const regions = await readRegions(read);
   const wanted = new Set<number>();
   const asked = USUAL_SHORT[name] ?? name;
-  regions.forEach(([region, short, country, ...written], i) => {
-    const full = [region, country, ...written].map((n) => foldName(n ?? ""));
+  regions.forEach(([region, short, country_code, ...written], i) => {
+    const full = [region, ...written].map((n) => foldName(n ?? ""));
+    if (country_code !== null) full.push(...foldedCountryNames(country_code));
     const begins = asked.length > 2 && full.some((n) => n.startsWith(asked));
     if (begins || foldName(short ?? "") === asked) wanted.add(i);
   });

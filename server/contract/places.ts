@@ -5,7 +5,8 @@ import { num } from "./quantities.ts";
 const foundPlace = z.strictObject({
   name: z.string(),
   region: z.string().nullable(),
-  country: z.string().nullable(),
+  country: z.string().nullable().describe("In English"),
+  country_code: z.string().nullable().describe("ISO 3166-1, two letters"),
   lat: num,
   lon: num,
   elevation_m: num.nullable(),

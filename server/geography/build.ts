@@ -16,7 +16,7 @@ import { buildPoints } from "./points.ts";
 import { readSettlements, type Settlement } from "./settlements.ts";
 
 /** Raised whenever the files change in form or content. */
-const FORMAT = 9;
+const FORMAT = 10;
 
 interface Progress {
   log: (line: string) => void;

@@ -45,8 +45,8 @@ function recordFiles(settlements: Settlement[]): Map<string, string> {
   const regions = new Map<string, { number: number; record: RegionRecord }>();
   const records: PlaceRecord[] = [];
   for (const s of settlements) {
-    const key = [s.country, s.region, s.short, ...s.written].join(".");
-    const record: RegionRecord = [s.region, s.short, s.country, ...s.written];
+    const key = [s.country_code, s.region, s.short, ...s.written].join(".");
+    const record: RegionRecord = [s.region, s.short, s.country_code, ...s.written];
     const { number } = regions.get(key) ?? { number: regions.size };
     regions.set(key, { number, record });
     records.push(toRecord(s, number));

@@ -1,5 +1,6 @@
 import { mkdir, stat, writeFile } from "node:fs/promises";
 import { join } from "node:path";
+import { countryName } from "../../model/geography/country.ts";
 import { foldName } from "../../model/geography/fold.ts";
 import { nearTileOf } from "../../model/geography/near-tiles.ts";
 import {
@@ -20,14 +21,13 @@ export async function buildPlacePacks(dir: string, settlements: Settlement[]): P
   const large = settlements.filter((s) => s.population >= LARGE_FROM_PEOPLE || s.pass);
   await writePack(join(dir, LARGE_PLACES_FILE), large);
   const listings: PackListing[] = [];
-  for (const [country, members] of byCountry(settlements)) {
-    const file = `packs/${foldName(country).replaceAll(" ", "-")}.json`;
+  for (const [country_code, members] of byCountry(settlements)) {
+    const file = `packs/${foldName(countryName(country_code)).replaceAll(" ", "-")}.json`;
     const near = [...new Set(members.map(({ lat, lon }) => nearTileOf(lat, lon)))].sort();
     let bytes = await writePack(join(dir, file), members);
     for (const tile of near) bytes += (await stat(join(dir, tile))).size;
-    listings.push({ country, file, places: members.length, bytes, near, ...frameOf(members) });
+    listings.push({ country_code, file, places: members.length, bytes, near, ...frameOf(members) });
   }
-  listings.sort((a, b) => (a.country < b.country ? -1 : 1));
   await writeFile(join(dir, PACKS_FILE), JSON.stringify(listings));
 }
 
@@ -41,10 +41,10 @@ async function writePack(path: string, members: Settlement[]): Promise<number> {
 function byCountry(settlements: Settlement[]): Map<string, Settlement[]> {
   const countries = new Map<string, Settlement[]>();
   for (const settlement of settlements) {
-    if (settlement.country === null) continue;
-    const members = countries.get(settlement.country);
+    if (settlement.country_code === null) continue;
+    const members = countries.get(settlement.country_code);
     if (members) members.push(settlement);
-    else countries.set(settlement.country, [settlement]);
+    else countries.set(settlement.country_code, [settlement]);
   }
   return countries;
 }

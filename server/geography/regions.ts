@@ -58,10 +58,3 @@ export function regionNamed(country: string, named: string): Region | null {
 export function writtenNamesOf(country: string, code: string): readonly string[] {
   return writtenNames.get(`${country}.${code}`) ?? [];
 }
-
-const countryNames = new Intl.DisplayNames("en", { type: "region" });
-
-/** English name of a country by its ISO 3166-1 code. */
-export function countryName(code: string): string | null {
-  return /^[A-Z]{2}$/.test(code) ? (countryNames.of(code) ?? code) : null;
-}

@@ -1,7 +1,7 @@
 import { readFile } from "node:fs/promises";
 import { packageFile } from "./packages.ts";
 import { type Pass, readPasses, variantsOf } from "./passes.ts";
-import { countryName, regionNamed, regionOf, writtenNamesOf } from "./regions.ts";
+import { regionNamed, regionOf, writtenNamesOf } from "./regions.ts";
 
 /** A settlement or pass with what the packages say of it. */
 export interface Settlement {
@@ -11,7 +11,8 @@ export interface Settlement {
   short: string;
   /** What people write for the region, where it has no name to show. */
   written: readonly string[];
-  country: string | null;
+  /** ISO 3166-1, two letters. */
+  country_code: string | null;
   lat: number;
   lon: number;
   elevation_m: number | null;
@@ -36,7 +37,7 @@ const EL_ALTO: Settlement = {
   region: null,
   short: "BO",
   written: [],
-  country: countryName("BO"),
+  country_code: "BO",
   lat: -16.505,
   lon: -68.163,
   elevation_m: 4150,
@@ -67,7 +68,7 @@ function settlement(line: string): Settlement {
     region: region?.name ?? null,
     short: region?.short ?? country,
     written: writtenNamesOf(country, at(10)),
-    country: countryName(country),
+    country_code: codeIn(country),
     lat: Number(at(4)),
     lon: Number(at(5)),
     elevation_m: elevationFrom(at(15), at(16)),
@@ -85,7 +86,7 @@ function pass({ name, otherNames, country, state, lat, lon, elevation_m }: Pass)
     region: region?.name ?? null,
     short: region?.short ?? country,
     written: [],
-    country: countryName(country),
+    country_code: codeIn(country),
     lat,
     lon,
     elevation_m,
@@ -95,6 +96,8 @@ function pass({ name, otherNames, country, state, lat, lon, elevation_m }: Pass)
     otherNames: variantsOf([name, ...otherNames]),
   };
 }
+
+const codeIn = (country: string): string | null => (/^[A-Z]{2}$/.test(country) ? country : null);
 
 function elevationFrom(surveyed: string, model: string): number | null {
   const dem = model === "" ? NO_ELEVATION : Number(model);

@@ -290,10 +290,17 @@ test("tune and entry say how they were found: no better than the worse end, and 
 
 test("a place found on the map or by name: tune and entry keep how good its elevation is", () => {
   const at = { lat: 46.9, lon: 9.7, elevation_m: 1873, sd_m: 64, source: "interpolated" };
-  const place = { name: "Pass", region: null, country: null, population: 0, kind: "pass" as const };
+  const place = {
+    name: "Pass",
+    region: null,
+    country: null,
+    country_code: null,
+    population: 0,
+    kind: "pass" as const,
+  };
   const asked = [
     atPoint(question, at),
-    atPlace(question, { ...place, ...at, elevation_sd_m: at.sd_m }),
+    atPlace(question, { ...place, ...at, elevation_sd_m: at.sd_m }, "Pass"),
   ];
   for (const where of asked) {
     const session = newSession(planOf(where, startTune(inventedFit(), where), ready), KEY, BEGUN);

@@ -25,7 +25,8 @@ export const flatCountry: Gazetteer = {
       {
         name: "Flatfield",
         region: null,
-        country: "Nowhere",
+        country: null,
+        country_code: null,
         lat: 41.2,
         lon: 74.9,
         elevation_m: 1300,

@@ -81,38 +81,21 @@ describe("bad input", () => {
     expect([response.status, response.headers.get("Allow")]).toEqual([405, "POST"]);
   });
 
-  test("2,000 generated bodies and queries: never a 5xx, and the next request is served", async () => {
-    const near = fc.record(
-      {
-        heater: fc.oneof(
-          fc.record({ heat_kW: fc.oneof(fc.double(), fc.constant(5)) }),
-          fc.anything(),
-        ),
-        site: fc.oneof(
-          fc.record({ elevation_m: fc.double(), lat: fc.double(), lon: fc.double() }),
-          fc.anything(),
-        ),
-        air: fc.anything(),
-        low: fc.oneof(
-          fc.record({ pump_Hz: fc.double(), fan_rpm: fc.double(), co_ppm: fc.double() }),
-          fc.anything(),
-        ),
-        high: fc.oneof(fc.constant(goodTune().high), fc.anything()),
-        contributor: fc.oneof(fc.constant(goodTune().contributor), fc.string({ unit: "binary" })),
-      },
-      { requiredKeys: [] },
-    );
-    const body = fc.oneof(near, fc.json(), fc.string({ unit: "binary" }), fc.constant(goodTune()));
+  // What follows the schemas or strays from them by one thing: test/torture/within-bounds.test.ts and described.test.ts.
+  test("text that is no JSON, JSON of any shape, fields of any shape: never a 5xx, and the next request is served", async () => {
+    const oddField = fc
+      .tuple(fc.constantFrom(...Object.keys(goodTune())), fc.anything())
+      .map(([field, value]) => JSON.stringify({ ...goodTune(), [field]: value }));
+    const body = fc.oneof(oddField, fc.json(), fc.string({ unit: "binary" }));
     await fc.assert(
-      fc.asyncProperty(body, fc.string({ unit: "binary" }), async (value, text) => {
-        const sent = typeof value === "string" ? value : (JSON.stringify(value) ?? "null");
+      fc.asyncProperty(body, fc.string({ unit: "binary" }), async (sent, text) => {
         expect((await post(atlas.app, sent)).status).toBeLessThan(500);
         const query = encodeURIComponent(text);
         expect((await get(`/api/start?heat_kW=${query}&elevation_m=${query}`)).status).toBeLessThan(
           500,
         );
       }),
-      { numRuns: 2000, seed: 20261125 },
+      { numRuns: 300, seed: 20261125 },
     );
     expect((await get("/api/start?heat_kW=5&elevation_m=1000")).status).toBe(200);
   });

@@ -1,4 +1,5 @@
 import { useEffect, useState } from "preact/hooks";
+import { countryName } from "../../../model/geography/country.ts";
 import type { PackListing } from "../../../model/geography/place-packs.ts";
 import {
   listCountries,
@@ -6,6 +7,7 @@ import {
   saveCountry,
   savedFiles,
 } from "../../base/answers/saved-countries.ts";
+import { language } from "../../language.ts";
 import { offline } from "../../texts/offline.ts";
 import { format } from "../../units.ts";
 import type { Keeping } from "./keep-geography.ts";
@@ -53,6 +55,11 @@ function sentence(keeping: Keeping): string {
   return keeping.is === "waiting" && savesData() ? offline.saveData : offline[keeping.is];
 }
 
+const nameOf = ({ country_code }: PackListing): string => countryName(country_code, language);
+
+const byName = (listed: readonly PackListing[]): PackListing[] =>
+  listed.toSorted((a, b) => nameOf(a).localeCompare(nameOf(b), language));
+
 /** Countries to save whole, and those saved. */
 function Countries() {
   const [all, setAll] = useState<PackListing[]>([]);
@@ -65,7 +72,10 @@ function Countries() {
     setUsed((await navigator.storage?.estimate?.())?.usage ?? null);
   };
   useEffect(() => {
-    listCountries().then(setAll, () => setNote(offline.notSaved));
+    listCountries().then(
+      (listed) => setAll(byName(listed)),
+      () => setNote(offline.notSaved),
+    );
     void look();
   }, []);
   const country = all.find(({ file }) => file === chosen);
@@ -91,9 +101,9 @@ function Countries() {
           onChange={(e) => setChosen(e.currentTarget.value)}
         >
           <option value="" />
-          {all.map(({ country, file }) => (
-            <option key={file} value={file}>
-              {country}
+          {all.map((one) => (
+            <option key={one.file} value={one.file}>
+              {nameOf(one)}
             </option>
           ))}
         </select>
@@ -118,7 +128,7 @@ function Countries() {
                   .then(look)
               }
             >
-              {offline.remove(one.country)}
+              {offline.remove(nameOf(one))}
             </button>
           ))}
       </div>

@@ -30,8 +30,8 @@ const files = new Map<string, string>([
   [
     "regions.json",
     JSON.stringify([
-      [null, "IA", "Land of A"],
-      ["Northshire", "NS", "Land of B"],
+      [null, "NZ", "NZ"],
+      ["Northshire", "NS", "ZA"],
     ]),
   ],
   ["region-of-place.txt", "00000101"],
@@ -58,11 +58,17 @@ test("a region or country after the name narrows it", async () => {
   expect(await search("asa, northshire")).toEqual(["Asa name", "Asan Tor beginning"]);
   expect(await search("asan tor, NS")).toEqual(["Asan Tor name"]);
   expect(await search("birka ns")).toEqual([]);
-  expect(await search("birka land of a")).toEqual(["Birka name"]);
-  expect(await search("asa, northshire, land of b")).toEqual(["Asa name", "Asan Tor beginning"]);
-  expect(await search("asan tor ns land of b")).toEqual(["Asan Tor name"]);
-  expect(await search("asan tor ns land of a")).toEqual([]);
-  expect(await search("asan tor land of a")).toEqual([]);
+  // As the page says it in each of its languages; or its code.
+  for (const named of ["South Africa", "Südafrika", "Sudáfrica", "sudafrica"]) {
+    expect(await search(`asa, ${named}`)).toEqual(["Asa name", "Asan Tor beginning"]);
+  }
+  expect(await search("asa, Neuseeland")).toEqual(["Åsa name", "Birka name"]);
+  expect(await search("asa, nz")).toEqual(["Åsa name", "Birka name"]);
+  expect(await search("birka new zealand")).toEqual(["Birka name"]);
+  expect(await search("asa, northshire, south africa")).toEqual(["Asa name", "Asan Tor beginning"]);
+  expect(await search("asan tor ns south africa")).toEqual(["Asan Tor name"]);
+  expect(await search("asan tor ns new zealand")).toEqual([]);
+  expect(await search("asan tor new zealand")).toEqual([]);
 });
 
 test("nothing is guessed from a part of what was typed", async () => {
@@ -75,10 +81,10 @@ test("nothing is guessed from a part of what was typed", async () => {
 
 test("after a comma, a region that is not known: another place may be meant", async () => {
   expect(await search("birka, elsewhere")).toEqual(["Birka nearly"]);
-  expect(await search("birka, elsewhere, land of a")).toEqual(["Birka nearly"]);
-  expect(await search("birka, elsewhere, land of b")).toEqual([]);
+  expect(await search("birka, elsewhere, new zealand")).toEqual(["Birka nearly"]);
+  expect(await search("birka, elsewhere, south africa")).toEqual([]);
   expect(await search("bitka, elsewhere")).toEqual([]);
-  expect(await search("birka, land of a 80461")).toEqual(["Birka name"]);
+  expect(await search("birka, new zealand 80461")).toEqual(["Birka name"]);
 });
 
 test("one letter apart in a long word of as many words, and in no short one", async () => {
@@ -94,7 +100,8 @@ test("a place comes with all that is known of it", async () => {
   expect(place).toEqual({
     name: "Asan Tor",
     region: "Northshire",
-    country: "Land of B",
+    country: "South Africa",
+    country_code: "ZA",
     lat: 7,
     lon: 8,
     elevation_m: null,

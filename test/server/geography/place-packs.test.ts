@@ -15,9 +15,9 @@ import { readSettlements } from "../../../server/geography/settlements.ts";
 const read = <T>(file: string): T => JSON.parse(readFileSync(`data/geography/${file}`, "utf8"));
 let large: PlacePack;
 let listed: PackListing[];
-const country = (name: string) => {
-  const found = listed.find((one) => one.country === name);
-  if (!found) throw new Error(`No pack of ${name}`);
+const country = (code: string) => {
+  const found = listed.find((one) => one.country_code === code);
+  if (!found) throw new Error(`No pack of ${code}`);
   return found;
 };
 
@@ -52,7 +52,7 @@ test("every large place of the data is found by its own name", async () => {
 
 test("a country adds its small places and doubles none", async () => {
   expect(await searchPacks("Leadville", [large])).toEqual([]);
-  const states = read<PlacePack>(country("United States").file);
+  const states = read<PlacePack>(country("US").file);
   const [first] = await searchPacks("leadvile", [large, states]);
   expect(first).toMatchObject({ name: "Leadville", region: "Colorado", elevation_m: 3097 });
   const denvers = await searchPacks("Denver, Colorado", [large, states]);
@@ -60,7 +60,7 @@ test("a country adds its small places and doubles none", async () => {
 });
 
 test("a saved country brings the tiles under its frame", () => {
-  expect(tilesOf(country("Bolivia"))).toEqual(
+  expect(tilesOf(country("BO"))).toEqual(
     ["tiles/4/4/8.png", "tiles/4/5/8.png", "tiles/4/4/9.png", "tiles/4/5/9.png"].sort((a, b) =>
       a.localeCompare(b),
     ),
@@ -68,8 +68,8 @@ test("a saved country brings the tiles under its frame", () => {
 });
 
 test("a saved country brings the map from near about its places, and its size is that of all files", () => {
-  for (const name of ["Bolivia", "Switzerland", "New Zealand"]) {
-    const { file, near, bytes, places } = country(name);
+  for (const code of ["BO", "CH", "NZ"]) {
+    const { file, near, bytes, places } = country(code);
     const size = (path: string) => statSync(`data/geography/${path}`).size;
     expect([file, ...near].reduce((sum, path) => sum + size(path), 0)).toBe(bytes);
     expect(new Set(near).size).toBe(near.length);
@@ -77,5 +77,5 @@ test("a saved country brings the map from near about its places, and its size is
     expect(near.length).toBeLessThan(places);
   }
   // EPSG:3857: tile 6/33/22 spans 5.6 to 11.2° east and 45.1 to 49.0° north (360/64 of longitude each).
-  expect(country("Switzerland").near).toEqual(["near/6/33/22.pbf"]);
+  expect(country("CH").near).toEqual(["near/6/33/22.pbf"]);
 });

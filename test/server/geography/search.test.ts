@@ -35,6 +35,8 @@ test.each([
   ["서울", "Seoul", null, "South Korea"],
   ["دمشق", "Damascus", null, "Syria"],
   ["El Alto", "El Alto", null, "Bolivia"],
+  ["Leadville, Colorado, Vereinigte Staaten", "Leadville", "Colorado", "United States"],
+  ["la paz, bolivien", "La Paz", null, "Bolivia"],
   ["Leadville, Colorado, USA", "Leadville", "Colorado", "United States"],
   ["leadvile co usa", "Leadville", "Colorado", "United States"],
   ["Leadville CO, USA", "Leadville", "Colorado", "United States"],
