@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { dirname, resolve } from "node:path";
 import { Marked, type Tokens } from "marked";
 import type { Plugin } from "vite";
+import { unbroken } from "./client/base/unbroken.ts";
 
 /** A part of a document, under a heading of the first three levels. */
 export interface Part {
@@ -69,7 +70,7 @@ export function markdownPages(): Plugin {
         this.addWatchFile(path);
         return readFileSync(path, "utf8");
       };
-      const parts = partsOf(read(file), {
+      const parts = partsOf(unbroken(read(file)), {
         below: 1,
         picture: (href) => read(resolve(dirname(file), href)),
       });

@@ -2,6 +2,7 @@ import { fileURLToPath } from "node:url";
 import preact from "@preact/preset-vite";
 import { defineConfig, type Plugin } from "vite";
 import { VitePWA } from "vite-plugin-pwa";
+import { unbroken } from "./client/base/unbroken.ts";
 import { markdownPages } from "./markdown-page.ts";
 
 const server = `http://localhost:${process.env.PORT ?? 8787}`;
@@ -30,7 +31,7 @@ export default defineConfig({
       "@stdlib/utils-define-property": inNumerics("define-property.cjs"),
     },
   },
-  plugins: [preact(), markdownPages(), installable(), fetchedAhead()],
+  plugins: [figuresUnbroken(), preact(), markdownPages(), installable(), fetchedAhead()],
   build: {
     outDir: "../dist",
     emptyOutDir: true,
@@ -49,6 +50,18 @@ export default defineConfig({
   },
   server: { port: 5173, proxy: { "/api": server, "/geography": server } },
 });
+
+/** Keeps figures and units on one line in all that the page says; no place in a file moves, so no source map is needed. */
+function figuresUnbroken(): Plugin {
+  return {
+    name: "figures-unbroken",
+    enforce: "pre",
+    transform: {
+      filter: { id: /\/client\/(?!base\/unbroken).*\.tsx?$/ },
+      handler: (code) => ({ code: unbroken(code), map: null }),
+    },
+  };
+}
 
 /**
  * Fetches beside the scripts what waits for them: the published fit, the English words (another language's follow once it

@@ -130,8 +130,11 @@ export function formatDown(value: number, step: 0.1 | 1): string {
   return format(onStep(stepsUpTo(value, step), step), step === 1 ? 0 : 1);
 }
 
+/** A figure and its unit, on one line. */
+export const ofUnit = (figure: string, unit: string): string => `${figure}\u00a0${unit}`;
+
 export function formatIn(si: number, unit: Unit): string {
-  return `${format(toShown(si, unit), unit.decimals)} ${unit.name}`;
+  return ofUnit(format(toShown(si, unit), unit.decimals), unit.name);
 }
 
 /** A number as it stands in a field: with the language's decimal mark, nothing else added. */

@@ -13,7 +13,7 @@ import { heaterWords } from "../texts/heater.ts";
 import { mapWords } from "../texts/map.ts";
 import { NORMAL_95 } from "../ui/estimate-hint.ts";
 import { goToHeading } from "../ui/go-to.ts";
-import { format, formatFineRate, formatIn, formatRate, type Unit } from "../units.ts";
+import { format, formatFineRate, formatIn, formatRate, ofUnit, type Unit } from "../units.ts";
 
 interface PointFootProps {
   fit: PublishedFit;
@@ -107,5 +107,5 @@ function whereabouts({ nearest, lat, lon }: ElevationAnswer, unit: Unit): string
   if (!nearest?.name) return mapWords.foot.position(format(lat, 2), format(lon, 2));
   const [metres, name] = unit.name === "ft" ? [METRES_A_MILE, "mi"] : [1000, "km"];
   const distance = nearest.distance_m / metres;
-  return mapWords.foot.from(`${format(distance, distance < 10 ? 1 : 0)} ${name}`, nearest.name);
+  return mapWords.foot.from(ofUnit(format(distance, distance < 10 ? 1 : 0), name), nearest.name);
 }

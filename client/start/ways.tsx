@@ -4,13 +4,13 @@ import type { KeepFan, StartEnd, StartTune } from "../../model/start.ts";
 import { t } from "../texts/app.ts";
 import { basisWords } from "../texts/basis.ts";
 import { FiguresTable } from "../ui/figures-table.tsx";
-import { format, formatPercent, formatRate } from "../units.ts";
+import { format, formatPercent, formatRate, ofUnit } from "../units.ts";
 
 /** Keep the fan or keep the heat, side by side. */
 export function Ways({ tune, steps }: { tune: StartTune; steps: Steps }) {
   const { keep_fan, keep_heat } = tune.strategies;
   const cell = ({ pump_Hz, fan_rpm }: StartEnd) =>
-    `${formatRate(pump_Hz, steps.step_Hz)} Hz, ${format(fan_rpm)} ${t.rpm}`;
+    `${formatRate(pump_Hz, steps.step_Hz)} Hz, ${ofUnit(format(fan_rpm), t.rpm)}`;
   // Two fan speeds for one end would puzzle: the answer's makes up for the pump's step.
   const differs = ENDS.some(
     (end) => settablePairsOf(tune, end, steps)[0]?.fan_rpm !== tune[end].fan_rpm,

@@ -9,7 +9,7 @@ import { stewardWords as words } from "../texts/steward.ts";
 import { coText } from "../ui/co-text.ts";
 import { FiguresTable } from "../ui/figures-table.tsx";
 import { reasonSentence } from "../ui/reason-sentence.tsx";
-import { format, formatOfRates, formatTenths } from "../units.ts";
+import { format, formatOfRates, formatTenths, ofUnit } from "../units.ts";
 import { besideAverage, dayOrMonthOf } from "./shift-words.ts";
 import { KEYS } from "./shortcuts.ts";
 import { SimilarTunes } from "./similar-tunes.tsx";
@@ -153,7 +153,7 @@ function Facts({ tune }: { tune: StewardsTune }) {
   const { facts } = words;
   const { heater, site, air = {}, tuned_on, found } = tune.tune;
   const given = (value: number | undefined, unit: string) =>
-    value === undefined ? words.unknown : `${formatTenths(value)} ${unit}`;
+    value === undefined ? words.unknown : ofUnit(formatTenths(value), unit);
   const rows: [string, ComponentChildren][] = [
     [facts.elevation, given(site.elevation_m, "m")],
     [facts.temperature, given(air.temperature_C, "°C")],

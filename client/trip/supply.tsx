@@ -1,7 +1,7 @@
 import type { Refill, StorePlan } from "../../model/trip/stores.ts";
 import type { TripAnswer } from "../../model/trip/trip.ts";
 import { trip as words } from "../texts/trip.ts";
-import { formatDown, formatTenths, formatUp } from "../units.ts";
+import { formatDown, formatTenths, formatUp, ofUnit } from "../units.ts";
 import type { Trip } from "./trip.ts";
 
 /** Fuel against the tank and charge against the battery, each with what is left to spare, or where to fill up. */
@@ -56,7 +56,7 @@ const isShort = ({ refills, left, tight }: StorePlan) =>
   tight || left === null || refills.length > 0;
 
 function marginSaid({ refills, left, tight }: StorePlan, holds: number, unit: string): string {
-  const full = `${formatTenths(holds)} ${unit}`;
+  const full = ofUnit(formatTenths(holds), unit);
   if (left === null || refills.length > 0) return words.nights.notEnough(full);
   const share = formatDown((100 * left) / holds, 1);
   const said = words.nights[tight ? "spareTight" : "spare"];
@@ -75,7 +75,7 @@ function FillUp(props: {
   const short = plan.lasts.indexOf(0);
   if (short >= 0) return <p class="warning">{said.short(stopName(short))}</p>;
   if (plan.refills.length === 0) return plan.tight ? <p class="tight">{said.tightWhy}</p> : null;
-  const left = `${formatDown(plan.left ?? 0, 0.1)} ${unit}`;
+  const left = ofUnit(formatDown(plan.left ?? 0, 0.1), unit);
   return (
     <>
       <p>
@@ -100,6 +100,6 @@ function refillSaid({ night, every, left }: Refill, stop: string, unit: string):
   return [
     words.nights.refill(stop, night),
     every === null ? "" : words.nights.refillEvery(every),
-    words.nights.leftThen(`${formatDown(left, 0.1)} ${unit}`),
+    words.nights.leftThen(ofUnit(formatDown(left, 0.1), unit)),
   ].join("");
 }

@@ -3,7 +3,7 @@ import type { Compared } from "../../model/compare.ts";
 import type { Reason } from "../../server/contract.ts";
 import { t } from "../texts/app.ts";
 import { reasonWords } from "../texts/reasons.ts";
-import { format, formatPercent, formatRate } from "../units.ts";
+import { format, formatPercent, formatRate, ofUnit } from "../units.ts";
 import { InEnglish } from "./in-english.tsx";
 
 const UNIT_OF: Record<string, [unit: string, decimals: number]> = {
@@ -19,7 +19,7 @@ export function withUnit(field: string, value: number): string {
   if (field.endsWith("pump_Hz")) return `${formatRate(value)} Hz`;
   const [unit, decimals] = UNIT_OF[field.split(".").at(-1) ?? ""] ?? ["", 2];
   const places = Number.isInteger(value) ? 0 : decimals;
-  return `${format(value, places)} ${unit}`;
+  return ofUnit(format(value, places), unit);
 }
 
 /** A reason in the page's language, by its code; one without words of its own is shown as the atlas says it. */
@@ -31,7 +31,7 @@ export function reasonSentence({ code, field, sentence, suggestion }: Reason): C
 
 /** How one end lies beside the fit. */
 export function comparedSentence({ end, mixture_shift_pct, sentence }: Compared) {
-  if (!reasonWords) return sentence;
+  if (!reasonWords) return <InEnglish>{sentence}</InEnglish>;
   const way = mixture_shift_pct > 0 ? "rich" : "lean";
   return reasonWords.compared(t[end], formatPercent(Math.abs(mixture_shift_pct)), way);
 }

@@ -4,7 +4,7 @@ import type { Problem } from "../../server/contract.ts";
 import { AtlasProblem } from "../base/answers/api.ts";
 import { t } from "../texts/app.ts";
 import { refusalWords } from "../texts/refusals.ts";
-import { format } from "../units.ts";
+import { format, ofUnit } from "../units.ts";
 import { InEnglish } from "./in-english.tsx";
 
 /** What went wrong, in the page's language; in English alone where the atlas says what has no words here. */
@@ -60,5 +60,5 @@ const UNITS: Record<string, string> = {
 /** In the unit that the field's name ends with. */
 function withUnit(name: string, value: number): string {
   const decimals = `${value}`.split(".")[1]?.length ?? 0;
-  return `${format(value, decimals)} ${UNITS[name.split("_").at(-1) ?? ""] ?? ""}`.trim();
+  return ofUnit(format(value, decimals), UNITS[name.split("_").at(-1) ?? ""] ?? "").trim();
 }

@@ -15,6 +15,8 @@ import {
   openFiner,
   openPage,
   shownRates,
+  shownText,
+  shownTexts,
 } from "./open-page.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
 import { demoAtlas, plainBrowser } from "./shared.ts";
@@ -31,7 +33,7 @@ const LEADVILLE_m = 3097;
 
 test("a mountain town searched gives the start tune of both ends with its bands", async () => {
   const { page, close } = await openPage(browser, atlas.url);
-  await choosePlace(page, "leadville", /Leadville, Colorado.*3,097 m/);
+  await choosePlace(page, "leadville", /Leadville, Colorado.*3,097\sm/);
   await page.getByText("Leadville, Colorado, United States, 3,097 m").waitFor();
   const { places } = await atlas.get<PlacesAnswer>("/places?q=Leadville, CO");
   const { lat = 0, lon = 0 } = places[0] ?? {};
@@ -48,9 +50,9 @@ test("a mountain town searched gives the start tune of both ends with its bands"
   for (const end of ["low", "high"] as const) {
     const section = page.locator(`.end[data-end=${end}]`);
     await expect
-      .poll(() => section.locator("output").textContent())
+      .poll(() => shownText(section.locator("output")))
       .toBe(format(asked[end].pump_Hz, 1));
-    const bands = await page.locator(`[data-figures=${end}] dd`).allTextContents();
+    const bands = await shownTexts(page.locator(`[data-figures=${end}] dd`));
     const told = [asked[end].mean_band_Hz, ...asked[end].new_heater_bands_Hz];
     expect(bands).toEqual(
       told.map(({ lower, upper }) => basisWords.span(format(lower, 2), format(upper, 2))),
@@ -123,7 +125,7 @@ test("elevation, temperature, pressure, humidity, fans, dose and class change it
   await page
     .locator(".burn")
     .first()
-    .getByText(/L\/h, about [\d.]+ kW/)
+    .getByText(/L\/h, about [\d.]+\skW/)
     .waitFor();
   await field(page, "heater.heat_kW").selectOption("2");
   question.heat_kW = 2;
@@ -141,8 +143,8 @@ test("keeping the fan and keeping the heat stand side by side, as the API answer
   const asked = await atlas.get<StartTune>("/start?heat_kW=5&elevation_m=4300");
   const { keep_fan, keep_heat } = asked.strategies;
   await page.locator(".ways").waitFor();
-  const rows = await page.locator(".ways tbody tr").allTextContents();
-  const heads = await page.locator(".ways thead th").allTextContents();
+  const rows = await shownTexts(page.locator(".ways tbody tr"));
+  const heads = await shownTexts(page.locator(".ways thead th"));
   expect(heads.slice(1)).toEqual([basisWords.keepFan, basisWords.keepHeat]);
   for (const [i, end] of (["low", "high"] as const).entries()) {
     const cells = [keep_fan, keep_heat].map(
@@ -151,7 +153,7 @@ test("keeping the fan and keeping the heat stand side by side, as the API answer
     expect(rows[i]).toBe(t[end] + cells.join(""));
   }
   // Another fan speed than the answer's is explained.
-  const fans = await page.locator(".answer .fan").allTextContents();
+  const fans = await shownTexts(page.locator(".answer .fan"));
   const usual = [keep_fan.low, keep_fan.high].map((end) => t.answer.fanAt(format(end.fan_rpm)));
   expect(fans).not.toEqual(usual);
   await page.getByText(basisWords.fanMakesUp).waitFor();
@@ -177,7 +179,7 @@ test("a sea-level pressure at high elevation is questioned, and taken as QNH whe
   await field(page, "site.elevation_m").fill("3097");
   await openFiner(page);
   await field(page, "air.pressure_hPa").fill("1021");
-  await page.getByText(/a barometer shows about 69\d\.\d hPa/).waitFor();
+  await page.getByText(/a barometer shows about 69\d\.\d\shPa/).waitFor();
   await field(page, "air.pressure_kind").selectOption("qnh");
   await page.getByText(/a barometer shows about/).waitFor({ state: "detached" });
   const question = { heat_kW: 5, elevation_m: LEADVILLE_m, qnh_hPa: 1021 };

@@ -8,7 +8,7 @@ import { ENDS, type End } from "../../model/end.ts";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import { faultsAt } from "./faults.ts";
 import { openLine } from "./line.ts";
-import { CUT_OFF, field, openPage } from "./open-page.ts";
+import { CUT_OFF, field, openPage, shownText } from "./open-page.ts";
 import { addFoundHeater, line as heaterLine } from "./own-heater.ts";
 import { readPdf } from "./pdf.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
@@ -114,7 +114,7 @@ test("a straight-edge over the drawn ticks gives the model's start tune at both 
   // The card says how far a perfect reading may be off: the moisture of the air is not quite a sum of two scales.
   const figure = "8.8";
   const [before = "", after = ""] = cardWords.nomogram.error(figure).split(figure);
-  const said = (await page.getByText(before).first().textContent()) ?? "";
+  const said = await shownText(page.getByText(before).first());
   const stated_pct = Number.parseFloat(said.slice(said.indexOf(before) + before.length));
   expect(said).toContain(after.trim());
   expect(stated_pct).toBeLessThan(0.5);

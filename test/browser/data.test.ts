@@ -11,7 +11,7 @@ import { estimatorName, shortEstimatorName } from "../../client/texts/estimators
 import { format } from "../../client/units.ts";
 import type { GroupFit, PublishedFit } from "../../model/fit/group.ts";
 import { faultsAt } from "./faults.ts";
-import { openPage } from "./open-page.ts";
+import { openPage, shownText, shownTexts, spaced } from "./open-page.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
 import { demoAtlas, plainBrowser } from "./shared.ts";
 import { LAPTOP, PHONE } from "./views.ts";
@@ -28,13 +28,13 @@ beforeAll(async () => {
 const openBands = () => openPage(browser, `${atlas.url}/#/data/bands`);
 const select = (page: Page) => page.getByLabel(b.scenario, { exact: true });
 const choose = (page: Page, { id }: StudyScenario) => select(page).selectOption(id);
-const tableRows = (page: Page, label: string) =>
-  page
-    .getByRole("region", { name: b.tableOf(label) })
-    .locator("tbody tr")
-    .evaluateAll((rows) =>
-      rows.map((row) => [...row.children].map((cell) => cell.textContent?.trim() ?? "")),
-    );
+async function tableRows(page: Page, label: string): Promise<string[][]> {
+  const rows = page.getByRole("region", { name: b.tableOf(label) }).locator("tbody tr");
+  const cells = await rows.evaluateAll((all) =>
+    all.map((row) => [...row.children].map((cell) => cell.textContent?.trim() ?? "")),
+  );
+  return cells.map((row) => row.map(spaced));
+}
 
 /** The first scenario of each family, with rivals beside the atlas's own estimator. */
 const ONE_OF_EACH = [...new Set(STUDY.scenarios.map(({ family }) => family))].map(
@@ -147,7 +147,7 @@ test("lines differ by dash pattern and carry their label; the corridor is marked
     .locator("g[class^=study-line-]")
     .evaluateAll((lines) => lines.map((line) => getComputedStyle(line).strokeDasharray));
   expect(new Set(dashes).size).toBe(scenario.results.length);
-  const words = await chart.locator("text").allTextContents();
+  const words = await shownTexts(chart.locator("text"));
   for (const { estimator } of scenario.results) {
     expect(words).toContain(shortEstimatorName(estimator));
   }
@@ -194,8 +194,8 @@ test("of each kind of mistake it says up to which share each estimator holds", a
       if (share_pct === 0) return `< ${shares_pct[0]}`;
       return share_pct === shares_pct.at(-1) ? `≥ ${share_pct}` : String(share_pct);
     });
-    await expect.poll(() => rows.nth(i).locator("td").allTextContents()).toEqual(shown);
-    await expect.poll(() => rows.nth(i).locator("th").textContent()).toContain("… %");
+    await expect.poll(() => shownTexts(rows.nth(i).locator("td"))).toEqual(shown);
+    await expect.poll(() => shownText(rows.nth(i).locator("th"))).toContain("… %");
   }
   await close();
 });
@@ -221,7 +221,7 @@ test("scenarios in which a band leaves its corridor are listed, worst first, and
 test("seed, size, runs, code version and the command are told", async () => {
   const { page, close } = await openBands();
   const facts = page.locator("section[aria-labelledby=simulated]");
-  const told = await facts.textContent();
+  const told = await shownText(facts);
   const runs = STUDY.scenarios.reduce((sum, s) => sum + s.runs, 0);
   for (const fact of [STUDY.code, String(STUDY.seed), STUDY.size, format(runs), "npm run study"]) {
     expect(told).toContain(fact);
@@ -273,9 +273,7 @@ test("the method page is the project's document: its headings, tables, formulas 
   await page.locator(".method table").first().waitFor();
   const written = [...document.matchAll(/^#+ (.+)$/gm)].map(([, heading]) => heading);
   expect(written.length).toBeGreaterThan(15);
-  await expect
-    .poll(() => page.locator(".method :is(h2, h3, h4)").allTextContents())
-    .toEqual(written);
+  await expect.poll(() => shownTexts(page.locator(".method :is(h2, h3, h4)"))).toEqual(written);
   const tables = document.match(/^\| ?---/gm)?.length;
   await expect.poll(() => page.locator(".method table").count()).toBe(tables);
   await expect
@@ -297,7 +295,7 @@ test("the method page is the project's document: its headings, tables, formulas 
 test("links and the way back lead through the Atlas's pages, by keyboard alone", async () => {
   const { page, close } = await openPage(browser, `${atlas.url}/#/data`);
   const pages = page.getByRole("navigation", { name: dataWords.pagesLabel });
-  const current = () => pages.locator("[aria-current=page]").textContent();
+  const current = () => shownText(pages.locator("[aria-current=page]"));
   for (const name of ["bands", "method"] as const) {
     await pages.getByRole("link", { name: dataWords.pages[name] }).press("Enter");
     await page.waitForFunction((title) => document.title.startsWith(title), dataWords.pages[name]);

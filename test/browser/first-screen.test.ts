@@ -7,7 +7,7 @@ import { textOf } from "../../client/trip/link.ts";
 import { NEW_TRIP } from "../../client/trip/trip.ts";
 import type { Stop } from "../../model/trip/stop.ts";
 import { sideways } from "./faults.ts";
-import { choosePlace, field, openPage, openSite, rendered } from "./open-page.ts";
+import { choosePlace, field, openPage, openSite, rendered, shownText } from "./open-page.ts";
 import { addFoundHeater, button, inForm, line } from "./own-heater.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
 import { demoAtlas, emptyAtlas, plainBrowser } from "./shared.ts";
@@ -191,14 +191,14 @@ test("the row of place and night opens the field that was pressed, and says what
   const place = page.locator(".site-row button").nth(0);
   const night = page.locator(".site-row button").nth(1);
   const focused = () => page.evaluate(() => document.activeElement?.getAttribute("name"));
-  await expect.poll(() => place.textContent()).toBe(`1,000 m ${t.site.choose}`);
+  await expect.poll(() => shownText(place)).toBe(`1,000 m ${t.site.choose}`);
   // Of the standard atmosphere at 1,000 m: 8.5 °C (ISO 2533:1975).
-  await expect.poll(() => night.textContent()).toMatch(/^(8\.5|9) °C /);
-  await expect.poll(() => night.textContent()).toContain(t.site.assumed);
+  await expect.poll(() => shownText(night)).toMatch(/^(8\.5|9) °C /);
+  await expect.poll(() => shownText(night)).toContain(t.site.assumed);
   await night.click();
   await expect.poll(focused).toBe("air.temperature_C");
   await page.keyboard.type("-12");
-  await expect.poll(() => night.textContent()).toBe(`−12 °C ${t.site.tonight}`);
+  await expect.poll(() => shownText(night)).toBe(`−12 °C ${t.site.tonight}`);
   // As a phone's keyboard ends it: the answer is what is seen next.
   await page.keyboard.press("Enter");
   await field(page, "place").waitFor({ state: "detached" });

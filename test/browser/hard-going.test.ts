@@ -144,7 +144,7 @@ test("storage wiped under an open page: it says what is gone, goes on, and keeps
   await page.reload();
   await page
     .locator(".receipts li")
-    .getByText(/1\.16 Hz and 3\.7 Hz/)
+    .getByText(/1\.16\sHz and 3\.7\sHz/)
     .waitFor();
   await page.goto(`${atlas.url}/#/`);
   expect((await shownRates(page)).every((rate) => rate > 0)).toBe(true);

@@ -9,7 +9,16 @@ import { trip } from "../../client/texts/trip.ts";
 import { textOf } from "../../client/trip/link.ts";
 import { NEW_TRIP } from "../../client/trip/trip.ts";
 import { axeFinds, sideways } from "./faults.ts";
-import { choosePlace, field, leave, openFiner, openPage, shownRates } from "./open-page.ts";
+import {
+  choosePlace,
+  field,
+  leave,
+  openFiner,
+  openPage,
+  shownRates,
+  shownText,
+  shownTexts,
+} from "./open-page.ts";
 import { fillHeater, line } from "./own-heater.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
 import { demoAtlas, plainBrowser } from "./shared.ts";
@@ -46,8 +55,8 @@ async function answerOf(page: Page) {
   await page.locator(".end output").first().waitFor();
   return {
     rates: await shownRates(page),
-    at: await page.locator("#tune .at").textContent(),
-    answer: await page.locator(".answer").textContent(),
+    at: await shownText(page.locator("#tune .at")),
+    answer: await shownText(page.locator(".answer")),
   };
 }
 
@@ -123,7 +132,7 @@ test("a link with wrong or hostile values says which, one sentence each, and wha
   );
   await page.locator(".linked li").first().waitFor();
   await expect
-    .poll(() => page.locator(".linked li").allTextContents())
+    .poll(() => shownTexts(page.locator(".linked li")))
     .toEqual([
       words.refused(t.site.elevation, "99999", words.instead("1,000 m")),
       words.refused(t.air.temperature, "<img src=x onerror=alert(1)>", words.leftOut),
@@ -135,7 +144,7 @@ test("a link with wrong or hostile values says which, one sentence each, and wha
   const card = await openPage(browser, `${atlas.url}/#/card?heat_kW=99&paper=a0`, PHONE);
   await card.page.locator(".linked li").first().waitFor();
   await expect
-    .poll(() => card.page.locator(".linked li").allTextContents())
+    .poll(() => shownTexts(card.page.locator(".linked li")))
     .toEqual([
       words.refused(t.heater.heat, "99", words.instead("5 kW")),
       words.refused(cardWords.fields.paper, "a0", words.instead(cardWords.papers.a6)),
@@ -176,12 +185,12 @@ test("the card carries its address as a code that another program reads, with it
     expect(await codeOn(page)).toBe(told);
     // Short enough to type: where the atlas is, and the view.
     const { host } = new URL(atlas.url);
-    const printed = (await address.textContent())?.replaceAll(" ", "");
+    const printed = (await shownText(address))?.replaceAll(" ", "");
     expect(printed).toBe(`${cardWords.code.title.replaceAll(" ", "")}${host}/#/card`);
   }
   const address = (await page.locator(".code-address").getAttribute("data-address")) as string;
   expect(address.startsWith(`${atlas.url}/#/card?`)).toBe(true);
-  const tables = () => page.locator(".card-side table").allTextContents();
+  const tables = () => shownTexts(page.locator(".card-side table"));
   const before = await tables();
   await page.evaluate(() => localStorage.clear());
   await leave(page);
@@ -258,7 +267,7 @@ test("own tunes are in a link only when asked for: with them it opens as my answ
 
 /** Elevations, rates, bands and shifts at every stop. */
 async function tripShown(page: Page): Promise<string> {
-  const figures = await page.locator(".trip-table, .profile-stops, .verdict").allTextContents();
+  const figures = await shownTexts(page.locator(".trip-table, .profile-stops, .verdict"));
   return figures.join("\n");
 }
 

@@ -7,7 +7,7 @@ import { formatPercent } from "../../client/units.ts";
 import type { PublishedFit } from "../../model/fit/group.ts";
 import { bandByTune_pct } from "../../model/own-steps.ts";
 import { faultsAt } from "./faults.ts";
-import { openPage } from "./open-page.ts";
+import { openPage, shownText, shownTexts, spaced } from "./open-page.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
 import { demoAtlas, plainBrowser } from "./shared.ts";
 import { LAPTOP, PHONE } from "./views.ts";
@@ -84,7 +84,7 @@ test("drift is a picture: mixture and CO over hours, each tune read by keyboard;
     await slider.focus();
     await page.keyboard.press("Home");
     for (let k = 0; k < presses; k++) await page.keyboard.press("ArrowRight");
-    return slider.getAttribute("aria-valuetext");
+    return spaced(await slider.getAttribute("aria-valuetext"));
   };
   await expect.poll(() => said(mixtures, 0)).toContain(`100 hours: ${picture.same}`);
   await expect.poll(() => said(mixtures, 6)).toContain(`172 hours: ${picture.richer("10")}`);
@@ -142,13 +142,13 @@ test("what each own tune did to the band is listed oldest first, as the model wo
     },
     own,
   );
-  const shown = await rows.locator("td:nth-child(2)").allTextContents();
+  const shown = await shownTexts(rows.locator("td:nth-child(2)"));
   expect(shown.map((cell) => cell.trim())).toEqual(
     halves.map((half) => `±${formatPercent(half)} %`),
   );
-  await expect.poll(() => rows.first().textContent()).toContain(words.ownSteps.average);
+  await expect.poll(() => shownText(rows.first())).toContain(words.ownSteps.average);
   expect(halves[4]).toBeLessThan(halves[0] as number);
   const narrower = formatPercent((halves[0] as number) - (halves[1] as number));
-  await expect.poll(() => rows.nth(1).textContent()).toContain(words.ownSteps.narrower(narrower));
+  await expect.poll(() => shownText(rows.nth(1))).toContain(words.ownSteps.narrower(narrower));
   await close();
 });

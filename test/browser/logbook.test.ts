@@ -198,7 +198,7 @@ test("a tune shared from its entry with the line cut arrives once, with nothing 
   await field(page, "high.pump_Hz").fill("3.8");
   await button(page, words.entry.save).click();
   await entries(page)
-    .getByText(/3\.8 Hz/)
+    .getByText(/3\.8\sHz/)
     .waitFor();
   await button(page, words.share.revise).click();
   await page.locator("[name=consent]").check();
@@ -241,7 +241,7 @@ test("many entries with rising CO: the drift is said, a cleaning ends it; forbid
   await page.getByText(words.files.brought(16, 0, 1)).waitFor();
   await page.locator(".drift[data-shown=true]").waitFor();
   await page
-    .getByText(/rose from 1\d to 3\d ppm over 150 hours: soot or a clogged intake/)
+    .getByText(/rose from 1\d to 3\d\sppm over 150 hours: soot or a clogged intake/)
     .waitFor();
   await button(page, words.entry.add.cleaning).click();
   await button(page, words.entry.save).click();

@@ -22,6 +22,8 @@ import {
   pointOnMap,
   rendered,
   shownRates,
+  shownText,
+  shownTexts,
 } from "./open-page.ts";
 import { addFoundHeater } from "./own-heater.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
@@ -83,9 +85,7 @@ const rowsOf = ({ tunes }: CellTunesAnswer) =>
 /** The cell's list as it is read. */
 async function listed(page: Page): Promise<string[]> {
   const rows = await page.locator(".cell-tunes tbody tr").all();
-  return Promise.all(
-    rows.map(async (row) => (await row.locator("th, td").allTextContents()).join("|")),
-  );
+  return Promise.all(rows.map(async (row) => (await shownTexts(row.locator("th, td"))).join("|")));
 }
 
 /** What each end says of rates, fans and band, on Start or in the map's foot: it is the same, words before the band apart. */
@@ -131,9 +131,7 @@ describe("a phone's map", () => {
     await expect.poll(() => focused(page)).toBe("cell-tunes");
     await page.locator(".cell-tunes tbody tr").first().waitFor();
     await expect.poll(() => listed(page)).toEqual(rowsOf(answer));
-    await expect
-      .poll(() => page.locator(".cell-tunes").textContent())
-      .toContain(mapWords.cell.wide);
+    await expect.poll(() => shownText(page.locator(".cell-tunes"))).toContain(mapWords.cell.wide);
     await expect.poll(() => outOfSight(page, ".cell-tunes h3")).toBe(0);
     expect(await axeFinds(page, { within: ".cell-tunes" })).toEqual([]);
     await page.locator(".cell-tunes").getByRole("button", { name: mapWords.foot.close }).click();
@@ -152,7 +150,7 @@ describe("a phone's map", () => {
     await page.getByRole("button", { name }).focus();
     await page.keyboard.press("Enter");
     await expect.poll(() => focused(page)).toBe("cell-tunes");
-    await expect.poll(() => page.locator(".cell-tunes h3").textContent()).toBe(name);
+    await expect.poll(() => shownText(page.locator(".cell-tunes h3"))).toBe(name);
     await expect.poll(() => listed(page)).toEqual(rowsOf(answer));
   });
 
@@ -173,7 +171,7 @@ describe("a phone's map", () => {
       (await page.evaluate(() => localStorage.getItem("hypsotune.question"))) ?? "{}",
     );
     expect(lat).toBeCloseTo(21, 0);
-    const said = (await foot.textContent()) ?? "";
+    const said = await shownText(foot);
     expect(said).toContain(t.answer.elevationOnly(`${site.elevation_m} m`));
     // What can be set, the fan making up for the pump's step; then where 8 in 10 are.
     const tune = await atlas.get<StartTune>(`/start?heat_kW=5&lat=${lat}&lon=${lon}`);
@@ -216,19 +214,19 @@ describe("a phone's map", () => {
     await goTo(page, "map");
     const { foot, goToAnswer } = await footOfTap(page);
     await expect.poll(() => page.getByText(mapWords.ofAverage).isVisible()).toBe(true);
-    const said = await foot.textContent();
+    const said = await shownText(foot);
     expect(said).toContain("1 of your own");
     expect(said).not.toContain("heaters");
     const [inFoot, basis] = [
       await briefly(page, ".map-foot"),
-      await foot.locator(".own-basis").textContent(),
+      await shownText(foot.locator(".own-basis")),
     ];
     await goToAnswer.click();
     await page.locator(".start .own-basis").waitFor();
     expect(inFoot).toEqual(await briefly(page, ".answer"));
-    expect(basis).toBe(await page.locator(".start .own-basis").textContent());
+    expect(basis).toBe(await shownText(page.locator(".start .own-basis")));
     // In the steps of its controller.
-    expect(inFoot.join()).toMatch(/\d\.\d[05] Hz/);
+    expect(inFoot.join()).toMatch(/\d\.\d[05]\sHz/);
   });
 
   test("discs counted together come apart when they are pressed", async () => {
@@ -240,7 +238,7 @@ describe("a phone's map", () => {
     const mean = (of: "lat" | "lon") =>
       europe.reduce((sum, cell) => sum + cell[of], 0) / europe.length;
     const scale = page.locator(".maplibregl-ctrl-scale");
-    const before = (await scale.textContent()) ?? "";
+    const before = await shownText(scale);
     await tap(page, mean("lat"), mean("lon"));
     await page.locator(".maplibregl-ctrl-scale", { hasNotText: before }).waitFor();
   });
@@ -300,7 +298,7 @@ describe("a map beside the answer", () => {
       ["m", "km", 1000],
     ] as const) {
       await inUnit(unit);
-      const [, number, said] = /^([\d.]+)\s*(\w+)$/.exec((await scale.textContent()) ?? "") ?? [];
+      const [, number, said] = /^([\d.]+)\s*(\w+)$/.exec(await shownText(scale)) ?? [];
       expect(said).toBe(bar);
       const width = await scale.evaluate((one) => Number.parseFloat(getComputedStyle(one).width));
       const says = Number(number) * metres;

@@ -21,6 +21,9 @@ import {
   outOfSight,
   pointOnMap,
   shownRates,
+  shownText,
+  shownTexts,
+  spaced,
 } from "./open-page.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
 import { demoAtlas, mapBrowser, plainBrowser } from "./shared.ts";
@@ -75,17 +78,18 @@ describe("one map, drawn once", () => {
     const slider = page.locator('[name="map.temperature_C"]');
     const standard = page.getByLabel(mapWords.standardAir, { exact: true });
     await expect.poll(() => standard.isChecked()).toBe(true);
+    const night = async () => spaced(await slider.getAttribute("aria-valuetext"));
     const before = middle(await coloursAt(page, GROUND.siberia));
     await slider.focus();
     await page.keyboard.press("Home");
     await page.keyboard.press("ArrowRight");
     await expect.poll(() => field(page, "air.temperature_C").inputValue()).toBe("-39");
-    await expect.poll(() => slider.getAttribute("aria-valuetext")).toBe("−39 °C");
+    await expect.poll(() => night()).toBe("−39 °C");
     await expect
       .poll(() => shownRates(page))
       .toEqual(await askedRates(atlas.get, { heat_kW: 5, elevation_m: 1000, temperature_C: -39 }));
     await page.getByLabel(mapWords.nightUnit).selectOption("°F");
-    await expect.poll(() => slider.getAttribute("aria-valuetext")).toBe("−38 °F");
+    await expect.poll(() => night()).toBe("−38 °F");
     await standard.check();
     await expect.poll(() => field(page, "air.temperature_C").inputValue()).toBe("");
     await page.getByLabel(mapWords.nightUnit).selectOption("°C");
@@ -168,7 +172,7 @@ describe("one map, drawn once", () => {
     await page.getByLabel(mapWords.end).selectOption("low");
     await look("sure");
     const legend = await legendOf(page);
-    const told = await page.locator(".legend ol li").allTextContents();
+    const told = await shownTexts(page.locator(".legend ol li"));
     expect(new Set(told).size, told.join()).toBe(legend.length);
     for (const [lat, lon] of Object.values(GROUND)) {
       const { elevation_m } = await atlas.get<ElevationAnswer>(`/elevation?lat=${lat}&lon=${lon}`);
@@ -216,7 +220,7 @@ describe("one map, drawn once", () => {
       expect(apart(colour, colourOn(legend, before - after)), `${elevation_m} m`).toBeLessThan(14);
     }
     const [first] = mostWanted(group);
-    const said = (await page.locator(".wanted li").first().textContent()) ?? "";
+    const said = await shownText(page.locator(".wanted li").first());
     const [before = 0, after = 0] = [...said.matchAll(/±([\d.]+)/g)].map(([, width]) =>
       Number(width),
     );
@@ -303,9 +307,9 @@ test("every cell of the map is also a row of text", async () => {
   const { cells } = await atlas.get<CellsAnswer>("/cells/world");
   expect(cells.length).toBeGreaterThan(5);
   await page.getByText(`${mapWords.cells} (${cells.length})`).click();
-  const rows = await page.locator(".map-side tbody tr").allTextContents();
+  const rows = await shownTexts(page.locator(".map-side tbody tr"));
   expect(rows).toHaveLength(cells.length);
-  const tunes = await page.locator(".map-side tbody td:nth-child(3)").allTextContents();
+  const tunes = await shownTexts(page.locator(".map-side tbody td:nth-child(3)"));
   expect(tunes.map(Number)).toEqual(cells.map((cell) => cell.tunes));
   await close();
 });
@@ -336,8 +340,8 @@ test("the trip fetches its map when that is opened; a tap, or Enter for its midd
   const foot = page.locator(".map-foot").filter({ hasNotText: "25.00, 10.00" });
   await foot.getByText(trip.add.added(1)).waitFor();
   await expect.poll(() => outOfSight(page, ".map-foot")).toBeLessThan(1);
-  const told = await page.locator(".profile .elevation").nth(2).textContent();
-  await expect.poll(() => foot.textContent()).toContain(told ?? "no elevation");
+  const told = await shownText(page.locator(".profile .elevation").nth(2));
+  await expect.poll(() => shownText(foot)).toContain(told ?? "no elevation");
   await openStop(page, 2);
   const third = field(page, "stops.2.elevation_m");
   const { elevation_m } = await atlas.get<ElevationAnswer>("/elevation?lat=50&lon=60");

@@ -25,6 +25,9 @@ import {
   openStop,
   openTripHeater,
   shownRates,
+  shownText,
+  shownTexts,
+  spaced,
 } from "./open-page.ts";
 import {
   addFoundHeater,
@@ -75,7 +78,7 @@ async function openAtPass(): ReturnType<typeof openPage> {
 
 test("present settings found with a meter narrow and move the answer; Trip, Card and On site begin from it; another heater changes it back", async () => {
   const { page, close } = await openAtPass();
-  await expect.poll(() => line(page).textContent()).toContain(words.line.none);
+  await expect.poll(() => shownText(line(page))).toContain(words.line.none);
   await expectShown(page, startAt([], {}));
 
   await page.evaluate(() => scrollTo(0, 0));
@@ -101,24 +104,24 @@ test("present settings found with a meter narrow and move the answer; Trip, Card
   const mine = startAt([FOUND], van);
   await expectShown(page, mine);
   expect(rates(mine)[0]).toBeGreaterThan(1.05 * (rates(startAt([], van))[0] as number));
-  await expect.poll(() => line(page).textContent()).toContain(words.line.own(1));
-  const basis = (await page.locator(".own-basis").textContent()) ?? "";
+  await expect.poll(() => shownText(line(page))).toContain(words.line.own(1));
+  const basis = await shownText(page.locator(".own-basis"));
   expect(basis).toContain("and 1 of your own");
   // The answer is for one heater: it does not say where others are.
-  await expect.poll(() => page.locator(".answer").textContent()).not.toContain("heaters");
+  await expect.poll(() => shownText(page.locator(".answer"))).not.toContain("heaters");
   const all = page.locator("[data-figures=low]");
-  await expect.poll(() => all.textContent()).toContain(basisWords.heatersMine("80"));
-  await expect.poll(() => all.textContent()).not.toContain("heaters");
+  await expect.poll(() => shownText(all)).toContain(basisWords.heatersMine("80"));
+  await expect.poll(() => shownText(all)).not.toContain("heaters");
   const [own = 0, others = 0] = [...basis.matchAll(/±(\d+) %/g)].map(([, pct]) => Number(pct));
   expect(own).toBeGreaterThan(0);
   expect(own).toBeLessThan(others);
   // What the thin air there makes of settings found low down.
   const lead = page.locator(".lead");
   expect(Number(await lead.getAttribute("data-low"))).toBeGreaterThan(12);
-  await expect.poll(() => lead.textContent()).toContain(words.lead.richMeans);
+  await expect.poll(() => shownText(lead)).toContain(words.lead.richMeans);
   await expect.poll(() => page.locator(".band-now").count()).toBe(2);
   await expect
-    .poll(() => page.locator('[data-end="low"] .rate output').textContent())
+    .poll(() => shownText(page.locator('[data-end="low"] .rate output')))
     .toMatch(/\.\d[05]$/);
   await expect.poll(() => sideways(page)).toBe(0);
   expect(await axeFinds(page)).toEqual([]);
@@ -142,10 +145,10 @@ test("present settings found with a meter narrow and move the answer; Trip, Card
   for (const end of [mine.low, mine.high]) {
     const { lower, upper } = end.new_heater_bands_Hz[0] as Band;
     const band = trip.result.band(formatFineRate(lower), formatFineRate(upper));
-    await expect.poll(() => atStop.textContent()).toContain(trip.result.bandMine("8", band));
+    await expect.poll(() => shownText(atStop)).toContain(trip.result.bandMine("8", band));
   }
-  await expect.poll(() => atStop.locator(".own-basis").textContent()).toBe(basis);
-  await expect.poll(() => atStop.locator(".lead").textContent()).toContain(words.lead.richMeans);
+  await expect.poll(() => shownText(atStop.locator(".own-basis"))).toBe(basis);
+  await expect.poll(() => shownText(atStop.locator(".lead"))).toContain(words.lead.richMeans);
   await page.locator(".trip-answer > .own-basis").waitFor();
   // What the settings of the plain make of the thin air there, said of the drawing as of the stop.
   await field(page, "shown").selectOption("now");
@@ -157,12 +160,12 @@ test("present settings found with a meter narrow and move the answer; Trip, Card
       Math.round(100 * (FOUND[end].pump_Hz / mine[end].pump_Hz_exact - 1)),
     ),
   );
-  await expect.poll(() => page.locator(".profile .rates").textContent()).toBe("1.40 / 5.00");
+  await expect.poll(() => shownText(page.locator(".profile .rates"))).toBe("1.40 / 5.00");
 
   await page.goto(`${atlas.url}/#/card`);
   await page.getByText(words.fromMine("Van")).waitFor();
   await expect.poll(() => field(page, "low.fan_rpm").count()).toBe(0);
-  const printed = () => page.locator("table[data-end=low] .card-rate").allTextContents();
+  const printed = () => shownTexts(page.locator("table[data-end=low] .card-rate"));
   const ofVan = await printed();
 
   await page.goto(`${atlas.url}/#/onsite`);
@@ -189,7 +192,7 @@ test("present settings found with a meter narrow and move the answer; Trip, Card
   await line(page).click();
   await button(page, logbookWords.heater.add).click();
   await fillHeater(page, "Boat", { "heater.low_fan_rpm": "1700", "heater.high_fan_rpm": "4500" });
-  await expect.poll(() => line(page).textContent()).toContain("Boat");
+  await expect.poll(() => shownText(line(page))).toContain("Boat");
   await page.goto(`${atlas.url}/#/start`);
   await expectShown(page, startAt([]));
   await expect.poll(() => page.locator(".own-basis, .lead").count()).toBe(0);
@@ -223,7 +226,7 @@ test("factory settings say how they would run and leave the answer as it is", as
   await page.locator(".lead").waitFor();
   await expect.poll(() => page.locator(".own-basis").count()).toBe(0);
   await expectShown(page, startAt([], {}));
-  await expect.poll(() => line(page).textContent()).toContain(words.line.own(0));
+  await expect.poll(() => shownText(line(page))).toContain(words.line.own(0));
   // The logbook has the same heater, with no tune; what was said of the settings is not said there.
   await page.goto(`${atlas.url}/#/logbook`);
   await page.getByText(words.settings.kept).waitFor({ state: "detached" });
@@ -245,7 +248,7 @@ test("own figures that cannot be are asked about as they are typed; a press corr
   await expect.poll(() => inForm(page, "low.pump_Hz").getAttribute("aria-invalid")).toBe("true");
   const slips = page.locator(".slips");
   await slips.getByText(logbookWords.entry.looks).waitFor();
-  await expect.poll(() => line(page).textContent()).toContain(words.line.own(0));
+  await expect.poll(() => shownText(line(page))).toContain(words.line.own(0));
   expect(await axeFinds(page)).toEqual([]);
   await expect.poll(() => sideways(page)).toBe(0);
   await button(page, shareWords.use("1.4 Hz")).click();
@@ -258,14 +261,14 @@ test("own figures that cannot be are asked about as they are typed; a press corr
   await button(page, logbookWords.entry.save).click();
   await button(page, logbookWords.entry.saveAsIs).click();
   await page.getByText(logbookWords.entry.keptAside).waitFor();
-  await expect.poll(() => line(page).textContent()).toContain(words.line.own(1));
+  await expect.poll(() => shownText(line(page))).toContain(words.line.own(1));
   // Neither its fans nor its settings say anything, and one sentence says why.
   const mistyped = { ...FOUND, high: { pump_Hz: 15, fan_rpm: 450, co_ppm: 9 } };
   await expectShown(page, startAt([mistyped], { dose_uL: 22 }));
   await expect.poll(() => page.locator(".lead, .own-basis").count()).toBe(0);
   const said = page.locator("p.warning", { hasText: "does not count" });
   await said.waitFor();
-  await expect.poll(() => said.textContent()).toContain(words.aside.figures.fan_rpm);
+  await expect.poll(() => shownText(said)).toContain(words.aside.figures.fan_rpm);
 
   await line(page).click();
   await button(page, words.settings.add).click();
@@ -308,13 +311,14 @@ test("on a phone the line says size, dose and own tunes in every language, and o
   for (const whose of ["nobody", "the van"]) {
     if (whose === "the van") await addFoundHeater(page, "Van");
     for (const language of LANGUAGES) {
-      const { heaterWords: said } = await import(`../../client/texts/${language}/heater.ts`);
+      const { heaterWords } = await import(`../../client/texts/${language}/heater.ts`);
       await page.evaluate((code) => localStorage.setItem("hypsotune.language", code), language);
       await page.reload();
       await line(page).waitFor();
-      const first = whose === "nobody" ? said.settings.add : "Van, 5 kW, 22 µL, ";
-      const last = whose === "nobody" ? said.line.none : said.line.own(1);
-      const { said: shown, cut, height } = await seen();
+      const first = whose === "nobody" ? heaterWords.settings.add : "Van, 5 kW, 22 µL, ";
+      const last = whose === "nobody" ? heaterWords.line.none : heaterWords.line.own(1);
+      const { said, cut, height } = await seen();
+      const shown = spaced(said);
       expect(shown.trim().startsWith(first), `${language}: ${shown}`).toBe(true);
       expect(shown, language).toContain(last);
       expect(cut, language).toEqual([]);
@@ -346,7 +350,7 @@ test("tunes like this one are the atlas's, and out of reach it says so", async (
       ),
     );
   await expect.poll(shown).toEqual(first);
-  const beside = await rows.locator("td:nth-child(4)").allTextContents();
+  const beside = await shownTexts(rows.locator("td:nth-child(4)"));
   for (const [i, { against_average_pct }] of tunes.entries()) {
     const [low = ""] = beside[i]?.split(" / ") ?? [];
     if (Math.abs(against_average_pct.low) >= 1)

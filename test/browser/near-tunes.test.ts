@@ -8,7 +8,7 @@ import { format, formatOfRates, formatRate } from "../../client/units.ts";
 import type { End } from "../../model/end.ts";
 import type { CellTunesAnswer, NearAnswer } from "../../server/contract.ts";
 import { axeFinds, sideways } from "./faults.ts";
-import { field, openPage, openSite } from "./open-page.ts";
+import { field, openPage, openSite, shownText, shownTexts, spaced } from "./open-page.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
 import { demoAtlas, plainBrowser } from "./shared.ts";
 
@@ -34,7 +34,7 @@ async function openNear() {
   await opened.page.locator(".near").scrollIntoViewIfNeeded();
   const rate = formatOfRates(tunes.flatMap(({ low, high }) => [low.pump_Hz, high.pump_Hz]));
   await expect
-    .poll(() => rows.first().textContent())
+    .poll(() => shownText(rows.first()))
     .toContain(words.pair(rate(tunes[0]?.low.pump_Hz ?? 0), rate(tunes[0]?.high.pump_Hz ?? 0)));
   return { ...opened, tunes, rows };
 }
@@ -56,7 +56,7 @@ test("each tune like this one opens in the chart, by keyboard: read out and mark
       .getByRole("img", { name: scalingWords.chartLabel(t.endWord[end], scalingWords.density) })
       .waitFor();
     await expect
-      .poll(() => slider.getAttribute("aria-valuetext"))
+      .poll(async () => spaced(await slider.getAttribute("aria-valuetext")))
       .toContain(`${formatRate(pump_Hz)} Hz`);
     await expect.poll(() => slider.getAttribute("aria-valuetext")).toContain(format(fan_rpm));
     await page.locator(".scaling-chart .reading-mark circle").first().waitFor();
@@ -96,7 +96,7 @@ test("each tune with a place opens on the map, by keyboard: its cell with its tu
   await page.keyboard.press("Enter");
   const list = page.locator(".cell-tunes");
   await list.getByRole("row").nth(1).waitFor();
-  const pairs = await list.getByRole("row").allTextContents();
+  const pairs = await shownTexts(list.getByRole("row"));
   const { tunes: inCell } = await atlas.get<CellTunesAnswer>(`/cells/${tune.cell}/tunes`);
   const set = (end: End) =>
     mapWords.cell.set(

@@ -213,7 +213,7 @@ test("a tune shared without a network waits, arrives once, and its receipt is ke
   await notice(offline.arrived(1)).waitFor();
   await page
     .locator(".receipts li")
-    .getByText(/1\.11 Hz and 3\.7 Hz/)
+    .getByText(/1\.11\sHz and 3\.7\sHz/)
     .waitFor();
   await page.getByRole("heading", { name: offline.waitingTitle }).waitFor({ state: "detached" });
   await expect.poll(() => tunes()).toBe(before + 1);

@@ -6,7 +6,7 @@ import { onsite } from "../../client/texts/en/onsite.ts";
 import { onsite as spanish } from "../../client/texts/es/onsite.ts";
 import { begin, installClock, press, typeReading, unfold } from "./at-the-heater.ts";
 import { axeFinds, sideways } from "./faults.ts";
-import { field, openPage } from "./open-page.ts";
+import { field, openPage, shownText, spaced } from "./open-page.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
 import { demoAtlas, plainBrowser } from "./shared.ts";
 
@@ -148,7 +148,7 @@ test("a reading is typed with the page's own keys, a keyboard, or told as below 
   await field(page, "still").check();
   await figure.press("Enter");
   await page.locator("table.readings td").first().waitFor();
-  await expect.poll(() => page.locator("table.readings td").nth(1).textContent()).toBe("500");
+  await expect.poll(() => shownText(page.locator("table.readings td").nth(1))).toBe("500");
   await close();
 });
 
@@ -158,7 +158,7 @@ test("what was seen on either side is said in words as the sweep goes, with the 
   const side = (way: string) => page.locator(`[data-side=${way}]`);
   const { seen, at, next } = onsite.progress;
   for (const way of ["lean", "rich"])
-    await expect.poll(() => side(way).textContent()).toContain(seen.open);
+    await expect.poll(() => shownText(side(way))).toContain(seen.open);
   for (const ppm of ["48", "29"]) {
     await press(page, onsite.step.isSet);
     await page.clock.fastForward(400_000);
@@ -167,11 +167,11 @@ test("what was seen on either side is said in words as the sweep goes, with the 
   }
   await page.locator("[data-side=rich][data-seen=rose]").waitFor();
   await expect
-    .poll(() => side("rich").textContent())
-    .toBe(`${onsite.progress.rich}: ${seen.rose}${at("48", "1.3")}`);
+    .poll(() => shownText(side("rich")))
+    .toBe(spaced(`${onsite.progress.rich}: ${seen.rose}${at("48", "1.3")}`));
   const rate = Number(await page.locator(".setting output").getAttribute("data-value"));
   await expect
-    .poll(() => side("lean").textContent())
+    .poll(() => shownText(side("lean")))
     .toBe(`${onsite.progress.lean}: ${seen.open}${next(rate.toFixed(1))}`);
   await close();
 });

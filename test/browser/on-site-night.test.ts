@@ -7,7 +7,7 @@ import type { PublishedFit } from "../../model/fit/group.ts";
 import { tuneAtNight } from "../../model/night-air.ts";
 import { installClock, overIn, press, unfold } from "./at-the-heater.ts";
 import { axeFinds, sideways } from "./faults.ts";
-import { field, openPage, openSite } from "./open-page.ts";
+import { field, openPage, openSite, shownText, shownTexts } from "./open-page.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
 import { demoAtlas, plainBrowser } from "./shared.ts";
 
@@ -29,12 +29,12 @@ test("the air of the moment is On site's, the night's is the Atlas's: neither ov
   await field(page, "air.temperature_C").fill("-12");
   const answer = page.locator(".answer");
   await answer.waitFor();
-  const before = await answer.textContent();
+  const before = await shownText(answer);
   await page.goto(`${atlas.url}/#/onsite`);
   await installClock(page);
   await expect.poll(() => field(page, "air.temperature_C").inputValue()).toBe("-12");
   await expect.poll(() => field(page, "now.temperature_C").inputValue()).toBe("");
-  const begins = () => page.locator("form p", { hasText: "looks near" }).textContent();
+  const begins = () => shownText(page.locator("form p", { hasText: "looks near" }));
   const atNight = await begins();
   await unfold(page);
   await field(page, "now.temperature_C").fill("25");
@@ -52,7 +52,7 @@ test("the air of the moment is On site's, the night's is the Atlas's: neither ov
   await openSite(page);
   await expect.poll(() => field(page, "air.temperature_C").inputValue()).toBe("-12");
   await expect.poll(() => field(page, "air.pressure_hPa").inputValue()).toBe("");
-  await expect.poll(() => answer.textContent()).toBe(before);
+  await expect.poll(() => shownText(answer)).toBe(before);
 
   // It is kept for a reload, and no longer than it is the air of the moment.
   await page.goto(`${atlas.url}/#/onsite`);
@@ -91,7 +91,7 @@ async function openOver(session: Session): Promise<{ page: Page; close: () => Pr
 }
 
 /** The table's cells, row by row. */
-const cells = (page: Page) => page.locator("table.night td").allTextContents();
+const cells = (page: Page) => shownTexts(page.locator("table.night td"));
 
 test("when the sweep is over it says how the tune sits in the coming night's air, and what to set for it, as the model works it out", async () => {
   const fit = await atlas.get<PublishedFit>("/fit");

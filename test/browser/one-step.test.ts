@@ -10,7 +10,7 @@ import { retunedFor } from "../../model/own-night.ts";
 import { startForHeater } from "../../model/own-start.ts";
 import { isOnStep, settablePump } from "../../model/rounding.ts";
 import { type StartQuestion, startTune } from "../../model/start.ts";
-import { field, openPage, openSite } from "./open-page.ts";
+import { field, openPage, openSite, shownText, shownTexts } from "./open-page.ts";
 import { addFoundHeater, FOUND, line } from "./own-heater.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
 import { demoAtlas, plainBrowser } from "./shared.ts";
@@ -70,14 +70,14 @@ test("a heater that is set in 0.05 Hz reads the same on Start, Trip, Card and On
   await openSite(page);
   await field(page, "site.elevation_m").fill(String(site.elevation_m));
   await field(page, "air.temperature_C").fill(String(site.temperature_C));
-  await expect.poll(() => page.locator(".end .rate output").allTextContents()).toEqual([low, high]);
+  await expect.poll(() => shownTexts(page.locator(".end .rate output"))).toEqual([low, high]);
   // Fuel is that of the rate shown: 22 µL a pulse.
   const burnt = ((rates[0] as number) * 22e-6 * 3600).toFixed(2);
-  await expect.poll(() => page.locator(".burn").first().textContent()).toContain(`${burnt} L/h`);
+  await expect.poll(() => shownText(page.locator(".burn").first())).toContain(`${burnt} L/h`);
   // So is the way that keeps the fan.
   const way = page.locator(".ways tbody tr");
-  await expect.poll(() => way.nth(0).locator("td").first().textContent()).toContain(`${low} Hz`);
-  await expect.poll(() => way.nth(1).locator("td").first().textContent()).toContain(`${high} Hz`);
+  await expect.poll(() => shownText(way.nth(0).locator("td").first())).toContain(`${low} Hz`);
+  await expect.poll(() => shownText(way.nth(1).locator("td").first())).toContain(`${high} Hz`);
 
   await page.goto(`${atlas.url}/#/trip`);
   await field(page, "new.elevation_m").fill(String(site.elevation_m));
@@ -85,7 +85,7 @@ test("a heater that is set in 0.05 Hz reads the same on Start, Trip, Card and On
   await field(page, "new.elevation_m").press("Enter");
   const starts = page.locator(".trip-table td[data-value] strong");
   await starts.first().waitFor({ state: "attached" });
-  await expect.poll(() => starts.allTextContents()).toEqual([`${low} Hz`, `${high} Hz`]);
+  await expect.poll(() => shownTexts(starts)).toEqual([`${low} Hz`, `${high} Hz`]);
 
   await page.goto(`${atlas.url}/#/card`);
   await page.locator(".nomogram").waitFor();

@@ -180,6 +180,19 @@ export async function askedRates(
   return [sameDigits(low.pump_Hz_exact), sameDigits(high.pump_Hz_exact)];
 }
 
+/** What a page says, as its sources have it: with an ordinary space where figure and unit are kept on one line. */
+export const spaced = (said: string | null): string => (said ?? "").replaceAll("\u00a0", " ");
+
+/** What a part of the page says, spaced as its sources are. */
+export async function shownText(part: Locator): Promise<string> {
+  return spaced(await part.textContent());
+}
+
+/** The same of several parts. */
+export async function shownTexts(parts: Locator): Promise<string[]> {
+  return (await parts.allTextContents()).map(spaced);
+}
+
 export const field = (page: Page, name: string): Locator => page.locator(`[name="${name}"]`);
 
 /** Unfolds place and night, which a phone's first screen shows in one row. */
@@ -211,7 +224,7 @@ export async function choosePlace(page: Page, typed: string, listed: RegExp): Pr
   await page.getByLabel(t.site.place, { exact: true }).first().fill(typed);
   const found = page.getByRole("listbox").getByRole("option");
   await found.filter({ hasText: listed }).first().waitFor();
-  const [first] = await found.allTextContents();
+  const [first] = await shownTexts(found);
   if (!first || !listed.test(first)) throw new Error(`First in the list: ${first}`);
   await page.keyboard.press("Enter");
 }

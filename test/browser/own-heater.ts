@@ -2,6 +2,7 @@ import type { Page } from "playwright-core";
 import { heaterWords as words } from "../../client/texts/heater.ts";
 import { logbookWords } from "../../client/texts/logbook.ts";
 import type { OwnTune } from "../../model/tune.ts";
+import { shownText } from "./open-page.ts";
 
 /** Invented: richer than the average, found low down in mild air. */
 export const FOUND: OwnTune = {
@@ -66,7 +67,7 @@ export async function addFoundHeater(page: Page, name: string): Promise<void> {
 
 /** How sure the answer is with its own tunes, and would be without, ±%. */
 export async function basisOf(page: Page): Promise<[own: number, others: number]> {
-  const said = (await page.locator(".own-basis").textContent()) ?? "";
+  const said = await shownText(page.locator(".own-basis"));
   const [own = 0, others = 0] = [...said.matchAll(/±(\d+) %/g)].map(([, pct]) => Number(pct));
   return [own, others];
 }

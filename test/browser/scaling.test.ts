@@ -11,7 +11,7 @@ import type { PublishedFit } from "../../model/fit/group.ts";
 import { residual_pct } from "../../model/residual.ts";
 import { groupOf } from "../../model/start.ts";
 import type { ScalingAnswer } from "../../server/contract.ts";
-import { openPage } from "./open-page.ts";
+import { openPage, shownText, shownTexts, spaced } from "./open-page.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
 import { demoAtlas, plainBrowser } from "./shared.ts";
 
@@ -99,7 +99,7 @@ test("what is set aside is marked by form, listed with its reason, and never dro
   await marks(page, "rejected").locator("path").first().waitFor();
   await expect.poll(() => marks(page, "rejected").locator("path").count()).toBe(2);
   await expect.poll(() => marks(page, "held").locator("path").count()).toBe(1);
-  const rows = await page.locator("section[aria-labelledby=aside] tbody tr").allTextContents();
+  const rows = await shownTexts(page.locator("section[aria-labelledby=aside] tbody tr"));
   expect(rows).toHaveLength(3);
   for (const [i, { aside: why, density_kg_m3 }] of aside.entries()) {
     expect(rows[i]).toContain(why && inWords(why));
@@ -169,14 +169,14 @@ test("arrow keys walk along curve and tunes, and say in words what the model say
   }
   const seen = curve.filter((d) => d.density_kg_m3 >= 0.7 && d.density_kg_m3 <= 1.4);
   const fourth = seen[3] as (typeof seen)[0];
-  const saidOf = (one: typeof slider) => one.getAttribute("aria-valuetext");
+  const saidOf = async (one: typeof slider) => spaced(await one.getAttribute("aria-valuetext"));
   await expect.poll(() => saidOf(slider)).toContain(format(fourth.density_kg_m3, 3));
   const said = await saidOf(slider);
   expect(said).toContain(format(fourth.pump_Hz_per_krpm, 3));
   for (const { lower, upper } of [fourth.mean_band, ...fourth.new_heater_bands]) {
     expect(said).toContain(`${format(lower, 3)}–${format(upper, 3)}`);
   }
-  await expect.poll(() => page.locator(".reader output").first().textContent()).toBe(said);
+  await expect.poll(() => shownText(page.locator(".reader output").first())).toBe(said);
   await expect.poll(() => marks(page, "reading-mark").count()).toBe(1);
   await page.getByLabel(scalingWords.read, { exact: true }).selectOption("tunes");
   const walker = page.getByRole("slider", { name: scalingWords.readTunes, exact: true });
@@ -204,7 +204,7 @@ test("the pointer reads the tune it is on, at its residual against the published
   await dots.nth(7).hover({ force: true });
   const point = kept[7] as (typeof kept)[0];
   const off = residual_pct(group, point.density_kg_m3, point.pump_Hz_per_krpm);
-  const said = await page.locator("section[aria-labelledby=residuals] output").textContent();
+  const said = await shownText(page.locator("section[aria-labelledby=residuals] output"));
   expect(said).toContain(`${off < 0 ? "−" : "+"}${format(Math.abs(off), 1)} %`);
   expect(said).toContain(format(point.density_kg_m3, 3));
   // Pixels are a straight function of the residuals.

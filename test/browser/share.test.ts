@@ -12,7 +12,7 @@ import { ACCEPTED_MEANS } from "../../model/safety.ts";
 import type { Tune } from "../../model/tune.ts";
 import type { ElevationAnswer, Health, Submitted } from "../../server/contract.ts";
 import { inventedTunes } from "./crowd.ts";
-import { CUT_OFF, choosePlace, field, openPage } from "./open-page.ts";
+import { CUT_OFF, choosePlace, field, openPage, shownText } from "./open-page.ts";
 import { type RunningAtlas, runAtlas } from "./running-atlas.ts";
 import { plainBrowser } from "./shared.ts";
 
@@ -151,7 +151,7 @@ test("a shared tune is looked up, revised and withdrawn from the list in this br
   await page.reload();
   await expect.poll(() => page.locator(".outcome").count()).toBe(0);
   const mine = page.locator(".receipts li");
-  await mine.getByText(/5 kW near Leadville.* at 3,100 m, 0.9 Hz and 3.3 Hz/).waitFor();
+  await mine.getByText(/5\skW near Leadville.* at 3,100\sm, 0.9\sHz and 3.3\sHz/).waitFor();
   await button(page, shareWords.check).click();
   await mine.getByText(/Accepted; lowest power/).waitFor();
 
@@ -165,7 +165,7 @@ test("a shared tune is looked up, revised and withdrawn from the list in this br
   await button(page, shareWords.sendRevision).click();
   expect(((await revision).postDataJSON() as Tune).found).toBe("bracketed");
   await page.locator(".outcome[data-verdict=accepted]").waitFor();
-  await mine.getByText(/0.9 Hz and 3.4 Hz/).waitFor();
+  await mine.getByText(/0.9\sHz and 3.4\sHz/).waitFor();
   await expect.poll(() => tunes()).toBe(before + 1);
 
   await button(page, shareWords.withdraw).click();
@@ -216,7 +216,7 @@ test("a position's elevation is sent as an estimate, revised as one, and as exac
   await button(page, shareWords.sendRevision).click();
   await page
     .locator(".receipts li")
-    .getByText(/3.4 Hz/)
+    .getByText(/3.4\sHz/)
     .waitFor();
   expect(sent.at(-1)).toEqual(estimate);
 
@@ -242,7 +242,7 @@ test("a tune sent as it is in spite of a slip is held with its reason, and a sug
   await button(page, shareWords.send).click();
   await button(page, shareWords.sendAsIs).click();
   const outcome = page.locator(".outcome[data-verdict=held]");
-  await outcome.getByText(/The pump rate of 60 Hz at lowest power/).waitFor();
+  await outcome.getByText(/The pump rate of 60\sHz at lowest power/).waitFor();
   const useAll = outcome.getByRole("button", { name: shareWords.useAll(2) });
   // Out of reach the press is answered too.
   await page.route("**/api/tunes/*", (route) => route.abort());
@@ -290,7 +290,7 @@ test("a high final CO is said before it is sent, with the verdict, and beside th
   // At the field too, where it is typed, and read aloud with it.
   await expect.poll(() => field(page, "low.co_ppm").getAttribute("aria-invalid")).toBe(null);
   const note = await field(page, "low.co_ppm").getAttribute("aria-describedby");
-  await expect.poll(() => page.locator(`[id="${note}"]`).textContent()).toBe(said(t.low, "450"));
+  await expect.poll(() => shownText(page.locator(`[id="${note}"]`))).toBe(said(t.low, "450"));
   // What was typed before "the meter shows nothing" was ticked is no reading.
   await field(page, "low.nothing_shown").check();
   await form.getByText(said(t.low, "450")).waitFor({ state: "detached" });

@@ -9,7 +9,15 @@ import type { PublishedFit } from "../../model/fit/group.ts";
 import { planTrip, type TripAnswer } from "../../model/trip/trip.ts";
 import type { NearAnswer } from "../../server/contract.ts";
 import { sideways } from "./faults.ts";
-import { choosePlace, field, openPage, openStop, openTripHeater } from "./open-page.ts";
+import {
+  choosePlace,
+  field,
+  openPage,
+  openStop,
+  openTripHeater,
+  shownText,
+  shownTexts,
+} from "./open-page.ts";
 import { readPdf } from "./pdf.ts";
 import type { RunningAtlas } from "./running-atlas.ts";
 import { demoAtlas, plainBrowser } from "./shared.ts";
@@ -84,7 +92,7 @@ async function expectShown(page: Page, answer: TripAnswer): Promise<void> {
       `${tune.low.pump_Hz.toFixed(1)} / ${tune.high.pump_Hz.toFixed(1)}`,
     ),
   );
-  await expect.poll(() => page.locator(".profile .rates").allTextContents()).toEqual(set);
+  await expect.poll(() => shownTexts(page.locator(".profile .rates"))).toEqual(set);
   await expect
     .poll(() => numbers(page, ".profile .drawing .bar", "shift"))
     .toEqual(shiftsOfLegs(answer));
@@ -125,16 +133,16 @@ test("three stops typed: start tunes, one tune, the fewest with the change-over,
       await field(page, name).fill(amount.toFixed(1));
       return supply.nth(i);
     };
-    await expect.poll(() => supply.nth(i).textContent()).toMatch(/^[\d.]+ (L|Ah)$/);
+    await expect.poll(() => shownText(supply.nth(i))).toMatch(/^[\d.]+ (L|Ah)$/);
     const roomy = await holds(Math.ceil(needs) * 2);
-    await expect.poll(() => roomy.textContent()).toMatch(/ of [\d.]+ (L|Ah): [45]\d % to spare$/);
+    await expect.poll(() => shownText(roomy)).toMatch(/ of [\d.]+ (L|Ah): [45]\d % to spare$/);
     await expect.poll(() => roomy.getAttribute("data-tight")).toBe("false");
     const tight = await holds(Math.ceil(10 * needs) / 10 + 0.1);
-    await expect.poll(() => tight.textContent()).toMatch(/: tight, only [0-5] % to spare$/);
+    await expect.poll(() => shownText(tight)).toMatch(/: tight, only [0-5] % to spare$/);
     await expect.poll(() => tight.getAttribute("data-tight")).toBe("true");
     await page.getByText(words.nights[i === 0 ? "tank" : "battery"].tightWhy).waitFor();
     const short = await holds(needs - 0.1);
-    await expect.poll(() => short.textContent()).toMatch(/is more than [\d.]+ (L|Ah)$/);
+    await expect.poll(() => shownText(short)).toMatch(/is more than [\d.]+ (L|Ah)$/);
     await page
       .locator(`[data-of=${i === 0 ? "tank" : "battery"}]`)
       .getByText(words.nights.refill("High lake", 1))
@@ -142,19 +150,19 @@ test("three stops typed: start tunes, one tune, the fewest with the change-over,
   }
   // The same power at twice the voltage: half the charge, and the battery lasts.
   await field(page, "heater.supply_V").selectOption("24");
-  await expect.poll(() => supply.nth(1).textContent()).toMatch(/: 4\d % to spare$/);
+  await expect.poll(() => shownText(supply.nth(1))).toMatch(/: 4\d % to spare$/);
 
   const link = await field(page, "link").inputValue();
   expect(link).toContain("/#/trip/1.");
   const fresh = await openPage(browser, link);
   await expectShown(fresh.page, answer);
   await expect
-    .poll(() => fresh.page.locator(".trip-table").textContent())
-    .toBe(await page.locator(".trip-table").textContent());
+    .poll(() => shownText(fresh.page.locator(".trip-table")))
+    .toBe(await shownText(page.locator(".trip-table")));
   await expect.poll(() => field(fresh.page, "heater.dose_uL").inputValue()).toBe("22");
   await expect
-    .poll(() => fresh.page.locator(".supply").textContent())
-    .toBe(await page.locator(".supply").textContent());
+    .poll(() => shownText(fresh.page.locator(".supply")))
+    .toBe(await shownText(page.locator(".supply")));
   await fresh.page.getByText(words.keep.opened(3)).waitFor();
   await fresh.close();
 
@@ -183,7 +191,7 @@ test("order by keyboard, shifts of a stop's own tune, a place by search, one rem
   const shifts = await numbers(page, ".trip-table td[data-shift]", "shift");
   // What can be set there is no more than half a step off.
   for (const shift of shifts.slice(0, 2)) expect(Math.abs(shift)).toBeLessThan(7);
-  const rows = await page.locator(".trip-table tbody tr").allTextContents();
+  const rows = await shownTexts(page.locator(".trip-table tbody tr"));
   expect(rows[1]).toMatch(/\d+ % lean/);
   expect(rows[2]).toMatch(/\d+ % rich/);
   const bars = await numbers(page, ".profile .drawing .bar", "shift");
@@ -192,7 +200,7 @@ test("order by keyboard, shifts of a stop's own tune, a place by search, one rem
   await field(page, "shown").selectOption("each");
   const each = await numbers(page, ".profile .drawing .bar", "shift");
   for (const shift of each) expect(Math.abs(shift)).toBeLessThan(7);
-  expect(new Set(await page.locator(".profile .rates").allTextContents()).size).toBe(3);
+  expect(new Set(await shownTexts(page.locator(".profile .rates"))).size).toBe(3);
   await column(page, "Pass").click();
   await button(page, words.list.removeThis("Pass")).click();
   const columns = page.locator("[data-stop-button]");
@@ -280,7 +288,7 @@ test("CSV, JSON, GPX and GeoJSON to take along", async () => {
   await page.locator('.land-picture[data-drawn="yes"] canvas').click();
   await openStop(page, 3);
   await field(page, "stops.3.nights").fill("3");
-  await expect.poll(() => page.locator(".profile .nights").textContent()).toBe("3 nights");
+  await expect.poll(() => shownText(page.locator(".profile .nights"))).toBe("3 nights");
   await page.getByText(words.keep.unplaced(3)).waitFor();
   for (const [name, sign] of [
     [words.keep.csv, "High lake,4600"],
@@ -338,14 +346,14 @@ test("verdict, drawing, what is heard, table, paper and file say the same figure
   expect(Math.max(...all)).toBeLessThanOrEqual(12);
   expect(Math.min(...all)).toBeGreaterThanOrEqual(-25);
   // Its rates lie on the controller's steps, and nothing is said to be exact.
-  const set = await page.locator(".profile .rates").allTextContents();
+  const set = await shownTexts(page.locator(".profile .rates"));
   expect(set).toEqual(new Array(4).fill(rates));
   // The margin is that of the shift nearest to its limit.
   const room = Math.min(...all.map((shift) => Math.min(12 - shift, 25 + shift)));
   await expect
-    .poll(() => page.locator(".verdict + p").textContent())
+    .poll(() => shownText(page.locator(".verdict + p")))
     .toContain(`${room} % from the limit`);
-  const cells = await page.locator(".trip-table td[data-shift]").allTextContents();
+  const cells = await shownTexts(page.locator(".trip-table td[data-shift]"));
   expect(cells.join(" ")).not.toContain(words.result.beyond);
   expect(shiftsIn(cells.join(" "))).toEqual(all);
   await expect.poll(() => numbers(page, ".profile .drawing .bar", "shift")).toEqual(all);
@@ -353,9 +361,9 @@ test("verdict, drawing, what is heard, table, paper and file say the same figure
     const other = ends.high[i] as number;
     return Math.abs(shift) > Math.abs(other) ? shift : other;
   });
-  const drawn = await page.locator(".profile .drawing text").allTextContents();
+  const drawn = await shownTexts(page.locator(".profile .drawing text"));
   expect(shiftsIn(drawn.join(" "))).toEqual(larger);
-  const heard = await page.locator("[data-stop-button]").allTextContents();
+  const heard = await shownTexts(page.locator("[data-stop-button]"));
   expect(heard.flatMap(shiftsIn)).toEqual(all);
   for (const [i, { name, elevation_m, temperature_C }] of FOUR.entries()) {
     const [low, high] = rates.split(" / ");
@@ -384,7 +392,7 @@ test("verdict, drawing, what is heard, table, paper and file say the same figure
     }
   }
   const { letters } = await readPdf(await page.pdf({ format: "A4" }));
-  const facts = await page.locator(".verdict, .verdict + p, .supply dd").allTextContents();
+  const facts = await shownTexts(page.locator(".verdict, .verdict + p, .supply dd"));
   for (const text of [...facts, ...cells, ...drawn]) {
     expect(letters).toContain(text.replaceAll(/\s/g, ""));
   }
@@ -406,11 +414,11 @@ test("a yes at the window's very edge is called tight, with the room that is lef
   await field(page, "window.rich_pct").fill(String(narrow?.rich_pct));
   await field(page, "window.lean_pct").fill(String(narrow?.lean_pct));
   await page.locator('.trip-answer[data-standing="tight"]').waitFor();
-  const edge = (await page.locator(".verdict + p").textContent()) ?? "";
+  const edge = await shownText(page.locator(".verdict + p"));
   expect(edge).toMatch(/^Tight: .*, (only )?[0-3] % from the limit/);
   await page.getByText(/^One tune will do, but only just: /).waitFor();
   await expect
-    .poll(() => page.locator(".trip-table .beyond").first().textContent())
+    .poll(() => shownText(page.locator(".trip-table .beyond").first()))
     .toMatch(/^tight: [0-3] % from the limit$/);
   // The limits drawn are those typed.
   await page
@@ -441,10 +449,8 @@ test("a stop is edited where it was tapped: the drawing follows at once, and the
     i === 2 ? { ...stop, elevation_m: 3900, temperature_C: -20 } : stop,
   );
   await expectShown(page, await asked(changed));
-  await expect
-    .poll(() => page.locator(".profile .elevation").allTextContents())
-    .toContain("3,900 m");
-  await expect.poll(() => page.locator(".profile .night").allTextContents()).toContain("−20 °C");
+  await expect.poll(() => shownTexts(page.locator(".profile .elevation"))).toContain("3,900 m");
+  await expect.poll(() => shownTexts(page.locator(".profile .night"))).toContain("−20 °C");
   await expect.poll(() => column(page, "Pass").getAttribute("aria-expanded")).toBe("true");
   await column(page, "Pass").click();
   await expect.poll(() => page.locator(".open-stop").count()).toBe(0);
@@ -465,7 +471,7 @@ for (const locale of ["en-US", "de-DE", "es-ES"]) {
     await page.locator(".profile .rates").first().waitFor();
     await page.locator(".cautions").waitFor();
     const texts = async (selector: string) =>
-      (await page.locator(selector).allTextContents()).map((text) => text.replaceAll(/\s/g, ""));
+      (await shownTexts(page.locator(selector))).map((text) => text.replaceAll(/\s/g, ""));
     const signs = await page.locator(".swatch, .profile .drawing .bar").count();
     expect(signs).toBeGreaterThan(12);
     for (const format of ["A4", "Letter"]) {

@@ -133,7 +133,7 @@ test("the keyboard alone leads from the top of the page to a place and through t
   await page.keyboard.press("ArrowDown");
   await page.keyboard.press("ArrowUp");
   await page.keyboard.press("Enter");
-  await page.getByText(/Lhasa, .*, 3,6\d\d m/).waitFor();
+  await page.getByText(/Lhasa, .*, 3,6\d\d\sm/).waitFor();
   const { places } = t;
   const { pages } = dataWords;
   for (const view of [places.trip, places.atlas, pages.share, pages.scaling, places.logbook]) {

@@ -1,11 +1,13 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { expect, test } from "vitest";
+import type { StudyReport } from "../../client/atlas/bands/report.ts";
 import { LANGUAGES } from "../../client/language.ts";
 import { t as german } from "../../client/texts/de/app.ts";
 import {
   asideWords as germanAside,
   reasonWords as germanReasons,
 } from "../../client/texts/de/reasons.ts";
+import { scenarioTitles as germanScenarios } from "../../client/texts/de/scenarios.ts";
 import { t as english } from "../../client/texts/en/app.ts";
 import { asideWords as englishAside } from "../../client/texts/en/reasons.ts";
 import { shareWords } from "../../client/texts/en/share.ts";
@@ -14,6 +16,7 @@ import {
   asideWords as spanishAside,
   reasonWords as spanishReasons,
 } from "../../client/texts/es/reasons.ts";
+import { scenarioTitles as spanishScenarios } from "../../client/texts/es/scenarios.ts";
 import { ACCEPTED_MEANS, SAFETY } from "../../model/safety.ts";
 import { USUAL_REASONS } from "../../model/steward-reasons.ts";
 
@@ -57,7 +60,9 @@ test("every section has all three languages, with the same words and the same bl
     LANGUAGES.map((language) => [language, readdirSync(`${FOLDER}/${language}`)]),
   );
   for (const language of others) expect(written[language], language).toEqual(sections);
-  for (const section of sections.filter((name) => !["reasons.ts", "refusals.ts"].includes(name))) {
+  for (const section of sections.filter(
+    (name) => !["reasons.ts", "refusals.ts", "scenarios.ts"].includes(name),
+  )) {
     const shape = (words: Map<string, string | number>) =>
       [...words].map(([path, value]) => (path.endsWith("()") ? `${path} takes ${value}` : path));
     const expected = shape(await wordsOf("en", section));
@@ -137,5 +142,24 @@ test("every reason for which a tune does not count has words in every language",
   expect(codes.length).toBeGreaterThan(2);
   for (const words of [englishAside, germanAside, spanishAside]) {
     expect(Object.keys(words).sort()).toEqual(codes.toSorted());
+  }
+});
+
+test("every scenario of the study has a title in every language, with its figures", () => {
+  const { scenarios } = JSON.parse(
+    readFileSync("client/atlas/bands/report.json", "utf8"),
+  ) as StudyReport;
+  expect(scenarios.length).toBeGreaterThan(50);
+  const ids = scenarios.map(({ id }) => id).toSorted();
+  const figures = (title: string) =>
+    title
+      .replace(/(\d)[.,](?=\d)/g, "$1")
+      .match(/\d+/g)
+      ?.toSorted();
+  for (const titles of [germanScenarios, spanishScenarios]) {
+    expect(Object.keys(titles).toSorted()).toEqual(ids);
+    expect(new Set(Object.values(titles)).size).toBe(ids.length);
+    for (const { id, title } of scenarios)
+      expect(figures(titles[id] ?? ""), id).toEqual(figures(title));
   }
 });

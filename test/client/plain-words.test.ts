@@ -1,14 +1,15 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { parseSync, Visitor } from "oxc-parser";
 import { describe, expect, test } from "vitest";
+import { unbroken } from "../../client/base/unbroken.ts";
 import { LANGUAGES, type Language } from "../../client/language.ts";
 
-/** Every text of a language as it is written in its catalogue, all branches of it; "…" stands for what is put in. */
+/** Every text of a language as the page has it, all branches of it; "…" stands for what is put in. */
 function textsOf(language: Language): [where: string, text: string][] {
   return readdirSync(`client/texts/${language}`).flatMap((section) => {
     const file = `client/texts/${language}/${section}`;
     const found: [string, string][] = [];
-    const { program } = parseSync(file, readFileSync(file, "utf8"));
+    const { program } = parseSync(file, unbroken(readFileSync(file, "utf8")));
     const keys = new Set<unknown>();
     new Visitor({
       ImportDeclaration: ({ source }) => void keys.add(source),
@@ -142,6 +143,29 @@ describe.each(LANGUAGES)("%s", (language) => {
   });
 });
 
+/**
+ * A figure, or what will be one, with an ordinary space before what looks like a unit: a sign, a fraction or a power, one or
+ * two letters with a capital among them, or small letters that are no word of the three languages.
+ */
+const PARTED =
+  /[\d…] (?=[%‰°µΩ]|[\p{L}/]+[²³]|\p{L}+\/\p{L}|(?:\p{L}?\p{Lu}|\p{Lu}\p{L}|[hk]P?\p{Lu}\p{L}|inHg|[kcm]?m|ft|s|h|min|rpm|pp[mb])(?![\p{L}\d'’]))/u;
+
+test.each(LANGUAGES)("no line ends between a figure and its unit: %s", (language) => {
+  expect(found(language, /[\d…]\u00a0/).length).toBeGreaterThan(100);
+  expect(found(language, PARTED)).toEqual([]);
+});
+
+test("figures and units are kept together in markup and templates, and nothing else is", () => {
+  for (const [written, kept] of [
+    ["{rate} Hz, 4.500 U/min", "{rate}_Hz, 4.500_U/min"],
+    ["<output>{rate}</output> Hz", "<output>{rate}</output>_Hz"],
+    ["−20 °C, 16 % denser, 1.2 kg/m³, 250 km²", "−20_°C, 16_% denser, 1.2_kg/m³, 250_km²"],
+    ["8 in 10, 3 minutes, {all} my", "8 in 10, 3 minutes, {all} my"],
+  ] as const) {
+    expect(unbroken(written)).toBe(kept.replaceAll("_", "\u00a0"));
+  }
+});
+
 test.each(OTHERS)("no English word is left in %s", (language) => {
   const ENGLISH =
     /\b(the|and|of|is|are|with|from|this|that|your|which|when|its|have|only|each|what|there|into|than|but|will|been|they|their|you)\b/i;
@@ -195,7 +219,9 @@ test("what is put into a sentence is in it in every language", async () => {
       for (const [key, inner] of Object.entries(value)) walk(inner, `${path}.${key}`, into);
   };
   let blanks = 0;
-  const inAll = readdirSync("client/texts/en").filter((name) => !/^(reasons|refusals)/.test(name));
+  const inAll = readdirSync("client/texts/en").filter(
+    (name) => !/^(reasons|refusals|scenarios)/.test(name),
+  );
   for (const section of inAll) {
     const [english, ...others] = await Promise.all(
       ["en", ...OTHERS].map(async (language) => {

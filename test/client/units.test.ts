@@ -67,11 +67,11 @@ test("thousands may be parted as the page's language does it, or by spaces", () 
 test("figures are written with their thousands parted and the decimals of their unit", () => {
   expect(format(3097)).toBe("3,097");
   expect(format(1, 2)).toBe("1.00");
-  expect(formatIn(3097, UNITS.elevation[1])).toBe("10,161 ft");
+  expect(formatIn(3097, UNITS.elevation[1])).toBe("10,161\u00a0ft");
 });
 
 test("what is below nothing carries a true minus sign, and reads back; what rounds to nothing carries none", () => {
-  expect(formatIn(-500, UNITS.elevation[0])).toBe("−500 m");
+  expect(formatIn(-500, UNITS.elevation[0])).toBe("−500\u00a0m");
   expect(parseNumber(format(-1234.5, 1))).toBe(-1234.5);
   expect(format(-0.04, 1)).toBe("0.0");
 });

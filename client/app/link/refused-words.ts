@@ -3,7 +3,7 @@ import { t } from "../../texts/app.ts";
 import { cardWords } from "../../texts/card.ts";
 import { finerAir } from "../../texts/finer-air.ts";
 import { linkWords as words } from "../../texts/link.ts";
-import { format, formatIn, toShown } from "../../units.ts";
+import { format, formatIn, ofUnit, toShown } from "../../units.ts";
 import { atlasUnits } from "./atlas-units.ts";
 import type { CardChoice } from "./card-choice.ts";
 import type { Refusal } from "./values.ts";
@@ -17,7 +17,7 @@ export function refusedSentence(
   const { elevation, temperature } = atlasUnits();
   const kilowatts = `${format(question.heat_kW, question.heat_kW % 1 ? 1 : 0)} kW`;
   const span = (values: readonly [number, number], unit: typeof elevation) =>
-    `${values.map((value) => format(toShown(value, unit))).join("–")} ${unit.name}`;
+    ofUnit(values.map((value) => format(toShown(value, unit))).join("–"), unit.name);
   const instead: Record<string, string> = {
     heat_kW: words.instead(kilowatts),
     elevation_m: words.instead(

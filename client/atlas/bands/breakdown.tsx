@@ -1,10 +1,10 @@
 import { b } from "../../texts/bands.ts";
 import { estimatorName } from "../../texts/estimators.ts";
 import { FiguresTable } from "../../ui/figures-table.tsx";
-import { InEnglish } from "../../ui/in-english.tsx";
 import { format } from "../../units.ts";
 import { airName } from "./air-name.ts";
 import type { StudyBreakdown, StudyReport } from "./report.ts";
+import { scenarioTitle } from "./scenario-title.ts";
 
 /** Up to which share of each kind of mistake the estimators hold. */
 export function Breakdown({ report }: { report: StudyReport }) {
@@ -25,9 +25,7 @@ export function Breakdown({ report }: { report: StudyReport }) {
       >
         {breakdown.map((kind) => (
           <tr key={kind.kind}>
-            <th scope="row">
-              <InEnglish>{titleOf(report, kind)}</InEnglish>
-            </th>
+            <th scope="row">{titleOf(report, kind)}</th>
             {estimators.map((estimator) => (
               <td key={estimator}>{holdsTo(kind, estimator)}</td>
             ))}
@@ -40,8 +38,8 @@ export function Breakdown({ report }: { report: StudyReport }) {
 
 /** The title that its scenarios share, without the share. */
 function titleOf({ scenarios }: StudyReport, { kind, shares_pct }: StudyBreakdown): string {
-  const title = scenarios.find(({ id }) => id === `${kind}-${shares_pct[0]}pct`)?.title ?? kind;
-  return title.replace(`${shares_pct[0]} %`, "… %");
+  const first = scenarios.find(({ id }) => id === `${kind}-${shares_pct[0]}pct`);
+  return first ? scenarioTitle(first).replace(/\d+(?=\s%)/, "…") : kind;
 }
 
 /** The largest share simulated at which it holds; below the smallest, where it does not even there. */

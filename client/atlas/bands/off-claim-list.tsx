@@ -1,10 +1,10 @@
 import { b } from "../../texts/bands.ts";
 import { FiguresTable } from "../../ui/figures-table.tsx";
-import { InEnglish } from "../../ui/in-english.tsx";
 import { format } from "../../units.ts";
 import { airName } from "./air-name.ts";
 import { BANDS, beyondChance, CORRIDOR_points, type OffClaim, offClaim } from "./off-claim.ts";
 import type { StudyReport } from "./report.ts";
+import { scenarioTitle } from "./scenario-title.ts";
 
 /** In which scenarios the 95 % bands leave their corridor, worst first. */
 export function OffClaims(props: { report: StudyReport; onShow: (id: string) => void }) {
@@ -47,10 +47,10 @@ function List(props: {
               <button
                 type="button"
                 class="plain"
-                aria-label={b.show(scenario.title)}
+                aria-label={b.show(scenarioTitle(scenario))}
                 onClick={() => onShow(scenario.id)}
               >
-                <InEnglish>{scenario.title}</InEnglish>
+                {scenarioTitle(scenario)}
               </button>
             </th>
             {BANDS.map((band) => (

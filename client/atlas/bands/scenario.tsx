@@ -4,11 +4,11 @@ import { b } from "../../texts/bands.ts";
 import { estimatorName } from "../../texts/estimators.ts";
 import { ChartPlace } from "../../ui/charts/chart-place.tsx";
 import { LineKey } from "../../ui/charts/line-key.tsx";
-import { ENGLISH } from "../../ui/in-english.tsx";
 import { format } from "../../units.ts";
 import { airName } from "./air-name.ts";
 import { BANDS, type Band, CORRIDOR_points, chance_points, JUDGED_LEVEL } from "./off-claim.ts";
 import type { StudyReport, StudyScenario } from "./report.ts";
+import { scenarioTitle } from "./scenario-title.ts";
 import { coverageChart, errorChart } from "./study-charts.ts";
 import { AsideTable, CoverageTable, ErrorTable, WidthTable } from "./study-tables.tsx";
 
@@ -36,9 +36,9 @@ export function BandsScenario(
           >
             {familiesOf(report).map(([family, members]) => (
               <optgroup key={family} label={b.families[family]}>
-                {members.map(({ id, title }) => (
-                  <option key={id} value={id} lang={ENGLISH}>
-                    {title}
+                {members.map((member) => (
+                  <option key={member.id} value={member.id}>
+                    {scenarioTitle(member)}
                   </option>
                 ))}
               </optgroup>

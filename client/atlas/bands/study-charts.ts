@@ -3,10 +3,11 @@ import { b } from "../../texts/bands.ts";
 import { shortEstimatorName } from "../../texts/estimators.ts";
 import type { LabelledLine } from "../../ui/charts/end-labels.ts";
 import { labelledLines } from "../../ui/charts/labelled-lines.ts";
-import { NARROW_px } from "../../ui/charts/narrow.ts";
 import { format } from "../../units.ts";
+import { airName } from "./air-name.ts";
 import { type Band, CORRIDOR_points, coverageOf, offBy, ownResult } from "./off-claim.ts";
 import type { StudyReport, StudyScenario } from "./report.ts";
+import { scenarioTitle } from "./scenario-title.ts";
 
 /** How far the axis reaches at least, points. */
 const LEAST_REACH_points = 3;
@@ -35,7 +36,7 @@ export function coverageChart(shown: Shown, band: Band, width: number): SVGSVGEl
   const lines = coverageLines(shown, band);
   const all = lines.flatMap(({ values }) => values);
   return labelledLines({
-    name: b.coverageChart(b.bands[band], shown.scenario.title),
+    name: b.coverageChart(b.bands[band], scenarioTitle(shown.scenario)),
     width,
     lines,
     keyed: true,
@@ -66,11 +67,11 @@ export function errorChart(shown: Shown, width: number): SVGSVGElement {
   const from = TICKS_pct.findLast((tick) => tick < Math.min(...all)) ?? 0.1;
   const to = TICKS_pct.find((tick) => tick > Math.max(...all)) ?? Math.max(...all);
   return labelledLines({
-    name: b.errorChart(shown.scenario.title),
+    name: b.errorChart(scenarioTitle(shown.scenario)),
     width,
     lines,
     keyed: true,
-    x: { steps: shown.report.airs.map(({ label }) => twoLines(airName(label), width)) },
+    x: { steps: shown.report.airs.map(({ label }) => tickOf(airName(label))) },
     y: {
       domain: [from, to],
       ticks: TICKS_pct.filter((tick) => tick >= from && tick <= to),
@@ -80,10 +81,7 @@ export function errorChart(shown: Shown, width: number): SVGSVGElement {
   });
 }
 
-/** An elevation with its temperature would not fit beside the next, nor on a phone would one with its unit. */
-function twoLines(label: string, width: number): string {
-  if (label.includes(", ")) return label.replace(", ", "\n");
-  return width < NARROW_px && label.length > 5 ? label.replace(" ", "\n") : label;
+/** An elevation, whose unit the axis names; one with its temperature would not fit beside the next on one line. */
+function tickOf(air: string): string {
+  return air.includes(", ") ? air.replace(", ", "\n") : air.replace(/\sm$/, "");
 }
-
-import { airName } from "./air-name.ts";

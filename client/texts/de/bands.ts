@@ -102,7 +102,7 @@ export const b: typeof import("../en/bands.ts").b = {
     `Fehler der mittleren Abstimmung je Schätzer bei fünf Luftdichten. ${scenario}`,
   errorTable: "Fehler der mittleren Abstimmung, %",
   errorAxis: "Fehler, %",
-  airAxis: "Luft auf dieser Höhe",
+  airAxis: "Luft auf dieser Höhe, m",
   asideTable: "Nicht gezählte Zeilen, von 100",
   honestAside: "Von ehrlichen",
   wrongAside: "Von falschen",

@@ -101,7 +101,7 @@ export const b = {
     `Error of the average tune by estimator at five airs. ${scenario}`,
   errorTable: "Error of the average tune, %",
   errorAxis: "Error, %",
-  airAxis: "Air at this elevation",
+  airAxis: "Air at this elevation, m",
   asideTable: "Rows set aside, in 100",
   honestAside: "Of honest rows",
   wrongAside: "Of wrong rows",

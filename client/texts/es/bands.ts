@@ -102,7 +102,7 @@ export const b: typeof import("../en/bands.ts").b = {
     `Error del ajuste medio por estimador en cinco densidades del aire. ${scenario}`,
   errorTable: "Error del ajuste medio, %",
   errorAxis: "Error, %",
-  airAxis: "Aire a esta altitud",
+  airAxis: "Aire a esta altitud, m",
   asideTable: "Filas que no cuentan, de cada 100",
   honestAside: "De las honestas",
   wrongAside: "De las erróneas",
